@@ -1,0 +1,96 @@
+// A case: the whole job as its file states it, checked, as plain data. Lengths mm, angles rad here (the file
+// has degrees), forces kN as in the file.
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "sim/material/card.h"
+#include "sim/tool/die.h"
+#include "sim/tool/punch.h"
+
+namespace overbend::scenes {
+
+struct Bend {
+    std::string name;            // unique; "bend 1", "bend 2" ... from the left where the file gives none
+    double angle = 0.0;          // rad, signed: positive turns the right-hand side up; 0 < |angle| < pi
+    double inside_radius = 0.0;  // mm, of the drawing, >= 0
+};
+
+// The drawing: flats and bends in turn, flats.size() == bends.size() + 1.
+struct Part {
+    std::vector<double> flats;  // mm, straight lengths between the bends' tangent points, > 0
+    std::vector<Bend> bends;
+    double angle_tolerance = 0.0;   // rad, either way
+};
+
+// A hole (round) or slot (along the strip, with round ends) in the blank.
+struct Cutout {
+    double at = 0.0;      // mm from the blank's left end
+    double across = 0.0;  // mm from the strip's lower edge in the flat pattern
+    double width = 0.0;   // mm, diameter of the hole or width of the slot
+    double length = 0.0;  // mm over all; equals width for a hole
+};
+
+// A closed outline given by its corners or by its lines and arcs; role decided by where a step uses it.
+struct OutlineTool {
+    tool::ArcOutline outline;
+};
+
+struct Tool {
+    std::string name;
+    std::variant<tool::VeePunch, tool::VeeDie, tool::OpenDie, tool::OffsetPunch, tool::OffsetDie, tool::ChannelPunch,
+                 tool::ChannelDie, OutlineTool>
+        shape;
+    bool is_punch() const;
+    bool is_die() const;  // an outline is both
+};
+
+enum class Face { up, down };        // which face of the blank looks up
+enum class First { left, right };    // which end of the blank lies to the left in the press
+enum class StopKind { drawing_angle, free_angle, travel, force };
+
+struct Step {
+    std::string name;
+    std::vector<int> bends;      // indices into Part::bends, in the order of the blank; 1 or 2
+    int punch = 0;               // index into Case::tools
+    int die = 0;                 // index into Case::tools
+    int die_face = 1;            // 1 or 2
+    Face face = Face::up;
+    First first = First::left;
+    double shift = 0.0;          // mm, how far the bend line stands right of the punch's axis
+    StopKind stop = StopKind::drawing_angle;
+    double stop_value = 0.0;     // rad free bend angle, mm travel, or kN on the strip's whole width
+};
+
+struct Press {
+    std::string title;
+    double force = 0.0;   // kN, rated
+    double stroke = 0.0;  // mm
+};
+
+struct RunOptions {
+    double friction = 0.1;           // Coulomb, 0 to 0.3
+    int layers = 11;                 // through the thickness, 5 to 41
+    double elements_per_thickness = 4.0;  // in the forming zones, 1 to 16
+};
+
+struct Case {
+    std::string file;            // as it was read, for messages
+    std::string title;
+    material::Card material;
+    double thickness = 0.0;
+    double width = 0.0;
+    std::optional<double> blank_length;  // mm; worked out from the drawing when absent
+    Part part;
+    std::vector<Cutout> cutouts;
+    std::vector<Tool> tools;
+    std::vector<Step> steps;
+    std::optional<Press> press;
+    RunOptions run;
+};
+
+}  // namespace overbend::scenes
