@@ -4,13 +4,20 @@ namespace overbend::tool {
 
 const char* role_word(Role role) {
     switch (role) {
-        case Role::punch: return "punch";
-        case Role::die: return "die";
-        case Role::pad: return "pad";
-        case Role::holder: return "holder";
-        case Role::ram: return "ram";
-        case Role::bed: return "bed";
-        case Role::gauge: return "gauge";
+        case Role::punch:
+            return "punch";
+        case Role::die:
+            return "die";
+        case Role::pad:
+            return "pad";
+        case Role::holder:
+            return "holder";
+        case Role::ram:
+            return "ram";
+        case Role::bed:
+            return "bed";
+        case Role::gauge:
+            return "gauge";
     }
     return "tool";
 }
