@@ -24,7 +24,7 @@ struct Bend {
 struct Part {
     std::vector<double> flats;  // mm, straight lengths between the bends' tangent points, > 0
     std::vector<Bend> bends;
-    double angle_tolerance = 0.0;   // rad, either way
+    double angle_tolerance = 0.0;  // rad, either way
 };
 
 // A hole (round) or slot (along the strip, with round ends) in the blank.
@@ -42,28 +42,28 @@ struct OutlineTool {
 
 struct Tool {
     std::string name;
-    std::variant<tool::VeePunch, tool::VeeDie, tool::OpenDie, tool::OffsetPunch, tool::OffsetDie, tool::ChannelPunch,
-                 tool::ChannelDie, OutlineTool>
+    std::variant<tool::VeePunch, tool::VeeDie, tool::OpenDie, tool::OffsetPunch, tool::OffsetDie,
+                 tool::ChannelPunch, tool::ChannelDie, OutlineTool>
         shape;
     bool is_punch() const;
     bool is_die() const;  // an outline is both
 };
 
-enum class Face { up, down };        // which face of the blank looks up
-enum class First { left, right };    // which end of the blank lies to the left in the press
+enum class Face { up, down };      // which face of the blank looks up
+enum class First { left, right };  // which end of the blank lies to the left in the press
 enum class StopKind { drawing_angle, free_angle, travel, force };
 
 struct Step {
     std::string name;
-    std::vector<int> bends;      // indices into Part::bends, in the order of the blank; 1 or 2
-    int punch = 0;               // index into Case::tools
-    int die = 0;                 // index into Case::tools
-    int die_face = 1;            // 1 or 2
+    std::vector<int> bends;  // indices into Part::bends, in the order of the blank; 1 or 2
+    int punch = 0;           // index into Case::tools
+    int die = 0;             // index into Case::tools
+    int die_face = 1;        // 1 or 2
     Face face = Face::up;
     First first = First::left;
-    double shift = 0.0;          // mm, how far the bend line stands right of the punch's axis
+    double shift = 0.0;  // mm, how far the bend line stands right of the punch's axis
     StopKind stop = StopKind::drawing_angle;
-    double stop_value = 0.0;     // rad free bend angle, mm travel, or kN on the strip's whole width
+    double stop_value = 0.0;  // rad free bend angle, mm travel, or kN on the strip's whole width
 };
 
 struct Press {
@@ -73,13 +73,13 @@ struct Press {
 };
 
 struct RunOptions {
-    double friction = 0.1;           // Coulomb, 0 to 0.3
-    int layers = 11;                 // through the thickness, 5 to 41
+    double friction = 0.1;                // Coulomb, 0 to 0.3
+    int layers = 11;                      // through the thickness, 5 to 41
     double elements_per_thickness = 4.0;  // in the forming zones, 1 to 16
 };
 
 struct Case {
-    std::string file;            // as it was read, for messages
+    std::string file;  // as it was read, for messages
     std::string title;
     material::Card material;
     double thickness = 0.0;

@@ -1,0 +1,29 @@
+#include "scenes/case/case_error.h"
+
+#include <utility>
+
+namespace overbend::scenes {
+
+namespace {
+
+std::string message(const std::string& file, int line, const std::string& key, const std::string& wrong,
+                    const std::string& right) {
+    std::string text = file + ":";
+    if (line > 0) text += std::to_string(line) + ":";
+    if (!key.empty()) text += " " + key + ":";
+    return text + " " + wrong + "; " + right;
+}
+
+}  // namespace
+
+CaseError::CaseError(std::string file_, int line_, int column_, std::string key_, std::string wrong_,
+                     std::string right_)
+    : std::runtime_error(message(file_, line_, key_, wrong_, right_)),
+      file(std::move(file_)),
+      line(line_),
+      column(column_),
+      key(std::move(key_)),
+      wrong(std::move(wrong_)),
+      right(std::move(right_)) {}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,143 @@
+#include "scenes/case/read_card.h"
+
+#include <algorithm>
+#include <map>
+
+#include "scenes/case/assets_folder.h"
+#include "scenes/case/case_error.h"
+#include "scenes/case/nearest_key.h"
+#include "scenes/case/strict_table.h"
+#include "sim/errors.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+// Wide enough for every metal, narrow enough to catch a number in GPa, psi or g/cm3.
+constexpr Range modulus = from_to(1e3, 1e6);         // MPa
+constexpr Range density = from_to(100.0, 25e3);      // kg/m3
+constexpr Range stress = above_to(0.0, 1e4);         // MPa
+constexpr Range hardening_rate = from_to(0.0, 1e6);  // MPa
+constexpr Range exponent = above_below(0.0, 1.0);
+constexpr Range saturation_rate = above_to(0.0, 1e4);
+
+// What each law's table must have besides `law`.
+const std::map<std::string, Words> keys_of_law = {{"swift", {"law", "K_MPa", "e0", "n"}},
+                                                  {"hollomon", {"law", "K_MPa", "n"}},
+                                                  {"voce", {"law", "Y_MPa", "Q_MPa", "b"}},
+                                                  {"linear", {"law", "Y_MPa", "H_MPa"}},
+                                                  {"table", {"law", "plastic_strain", "stress_MPa"}}};
+
+Words every_law_key() {
+    Words all = {"law"};
+    for (const auto& [law, keys] : keys_of_law) {
+        for (const std::string& key : keys) {
+            if (std::find(all.begin(), all.end(), key) == all.end()) all.push_back(key);
+        }
+    }
+    return all;
+}
+
+material::Hardening read_hardening(StrictTable table) {
+    const std::string law = table.word("law", {"swift", "hollomon", "voce", "linear", "table"});
+    table.expect(keys_of_law.at(law));
+    if (law == "swift") {
+        return material::Swift{table.number("K_MPa", stress), table.number("e0", above_to(0.0, 1.0)),
+                               table.number("n", exponent)};
+    }
+    if (law == "hollomon")
+        return material::Hollomon{table.number("K_MPa", stress), table.number("n", exponent)};
+    if (law == "voce") {
+        return material::Voce{table.number("Y_MPa", stress), table.number("Q_MPa", from_to(0.0, 1e4)),
+                              table.number("b", saturation_rate)};
+    }
+    if (law == "linear") {
+        return material::Linear{table.number("Y_MPa", stress), table.number("H_MPa", hardening_rate)};
+    }
+    return material::Table{table.numbers("plastic_strain", from_to(0.0, 10.0)),
+                           table.numbers("stress_MPa", stress)};
+}
+
+material::Backstress read_backstress(const StrictTable& table) {
+    const std::vector<StrictTable> entries = table.tables("backstress", {"C_MPa", "gamma"});
+    if (entries.empty()) return {};
+    if (entries.size() > 1) {
+        table.complain("backstress", std::to_string(entries.size()) + " back stresses are given",
+                       "give one; more are not worked with yet");
+    }
+    return {entries.front().number("C_MPa", hardening_rate),
+            entries.front().number("gamma", from_to(0.0, 1e5))};
+}
+
+// Sources of single numbers are for whoever reads the file; here they must only name what the card has.
+void check_sources(const StrictTable& table) {
+    if (!table.has("sources")) return;
+    Words numbers = card_keys();
+    for (const char* other : {"title", "source", "sources"}) {
+        numbers.erase(std::find(numbers.begin(), numbers.end(), other));
+    }
+    const StrictTable sources = table.table("sources", numbers);
+    for (const std::string& key : sources.present()) sources.text(key);
+}
+
+std::filesystem::path file_of(const std::string& name_or_path, const std::filesystem::path& beside) {
+    const std::string ending = ".toml";
+    const bool ends = name_or_path.size() > ending.size() &&
+                      name_or_path.compare(name_or_path.size() - ending.size(), ending.size(), ending) == 0;
+    if (ends || name_or_path.find('/') != std::string::npos) return beside / name_or_path;
+
+    const Words known = known_cards();
+    if (std::find(known.begin(), known.end(), name_or_path) == known.end()) {
+        throw CaseError(
+            name_or_path, 0, 0, "", "there is no material card " + in_quotes(name_or_path),
+            "the nearest is " + nearest_key(name_or_path, known) + "; known cards: " + listed(known));
+    }
+    return assets_folder() / "materials" / (name_or_path + ending);
+}
+
+}  // namespace
+
+const std::vector<std::string>& card_keys() {
+    static const Words keys = {
+        "title",         "source",    "sources",    "youngs_modulus_MPa",   "poisson",
+        "density_kg_m3", "hardening", "backstress", "tensile_strength_MPa", "elongation_percent"};
+    return keys;
+}
+
+std::vector<std::string> known_cards() {
+    Words names;
+    std::error_code none;
+    for (const auto& entry : std::filesystem::directory_iterator(assets_folder() / "materials", none)) {
+        if (entry.path().extension() == ".toml") names.push_back(entry.path().stem().string());
+    }
+    std::sort(names.begin(), names.end());
+    return names;
+}
+
+material::Card read_card_table(const StrictTable& table, const std::string& name) {
+    material::Card card;
+    card.name = name;
+    card.title = table.text("title");
+    card.source = table.text("source");
+    check_sources(table);
+    card.youngs_modulus = table.number("youngs_modulus_MPa", modulus);
+    card.poisson = table.number("poisson", from_below(0.0, 0.5));
+    card.density = table.number("density_kg_m3", density);
+    card.hardening = read_hardening(table.table("hardening", every_law_key()));
+    card.backstress = read_backstress(table);
+    card.tensile_strength = table.number_or("tensile_strength_MPa", 0.0, stress);
+    card.elongation = table.number_or("elongation_percent", 0.0, above_to(0.0, 100.0)) / 100.0;
+    try {
+        material::check(card);
+    } catch (const OutOfRange& error) {
+        table.complain("hardening", error.name + ": " + error.wrong, error.right);
+    }
+    return card;
+}
+
+material::Card read_card(const std::string& name_or_path, const std::filesystem::path& beside) {
+    const TomlFile file = read_toml(file_of(name_or_path, beside));
+    return read_card_table(StrictTable(file, card_keys()), name_or_path);
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,327 @@
+#include "scenes/case/strict_table.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <cstdio>
+#include <fstream>
+#include <iterator>
+#include <utility>
+
+#include "scenes/case/case_error.h"
+#include "scenes/case/nearest_key.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+
+// Far more than a case with every point of its tools' outlines needs.
+constexpr std::size_t longest_file = 4u << 20;  // bytes
+
+std::string read_whole(const std::filesystem::path& file) {
+    const std::string name = file.string();
+    std::error_code ignored;
+    if (std::filesystem::is_directory(file, ignored)) {
+        throw CaseError(name, 0, 0, "", "this is a folder", "give the path of a .toml file");
+    }
+    if (!std::filesystem::exists(file, ignored)) {
+        throw CaseError(name, 0, 0, "", "there is no such file", "check the path");
+    }
+    std::ifstream stream(file, std::ios::binary);
+    std::string content(longest_file + 1, '\0');
+    stream.read(content.data(), static_cast<std::streamsize>(content.size()));
+    if (stream.bad() || !(stream.eof() || stream.good())) {
+        throw CaseError(name, 0, 0, "", "the file cannot be read", "check its permissions");
+    }
+    content.resize(static_cast<std::size_t>(stream.gcount()));
+    if (content.size() > longest_file) {
+        throw CaseError(name, 0, 0, "", "the file is larger than 4 MB", "give the path of a .toml file");
+    }
+    return content;
+}
+
+// The unit at the end of a key, for messages; empty where there is none.
+std::string unit_of(std::string_view key) {
+    const std::vector<std::pair<std::string, std::string>> units = {
+        {"_mm", "mm"},   {"_deg", "degrees"}, {"_kN", "kN"},
+        {"_MPa", "MPa"}, {"_kg_m3", "kg/m3"}, {"_percent", "per cent"}};
+    for (const auto& [suffix, unit] : units) {
+        const bool ends = key.size() > suffix.size() && key.substr(key.size() - suffix.size()) == suffix;
+        if (ends) return " (" + unit + ")";
+    }
+    return "";
+}
+
+std::string remedy(Range range, std::string_view key) {
+    const bool low_in = range.low_end == Range::End::included;
+    const bool high_in = range.high_end == Range::End::included;
+    std::string text = low_in ? "give a number from " : "give a number above ";
+    text += written(range.low);
+    text += high_in ? (low_in ? " to " : ", at most ") : (low_in ? ", below " : " and below ");
+    return text + written(range.high) + unit_of(key);
+}
+
+// What a value is, in words, for messages about a value of the wrong kind.
+std::string described(const toml::node& node) {
+    if (const auto* text = node.as_string()) return in_quotes(text->get()) + " is a text";
+    if (const auto* whole = node.as_integer()) return std::to_string(whole->get()) + " is a number";
+    if (const auto* number = node.as_floating_point()) return written(number->get()) + " is a number";
+    if (const auto* truth = node.as_boolean())
+        return truth->get() ? "true is a yes or no" : "false is a yes or no";
+    if (node.is_array()) return "this is a list";
+    if (node.is_table()) return "this is a table";
+    return "this is a date or a time";
+}
+
+bool has_control_character(std::string_view text) {
+    return std::any_of(text.begin(), text.end(),
+                       [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; });
+}
+
+// What is wrong with a value that must be a number within the range; empty when nothing is.
+std::string wrong_as_number(const toml::node& node, Range range) {
+    const std::optional<double> value = node.is_number() ? node.value<double>() : std::nullopt;
+    if (!value) return described(node);
+    return range.holds(*value) ? "" : written(*value) + " is out of range";
+}
+
+std::string wrong_as_text(const toml::node& node) {
+    const auto* text = node.as_string();
+    if (!text) return described(node);
+    if (text->get().empty()) return "the text is empty";
+    return has_control_character(text->get()) ? "the text has a line break or a control character" : "";
+}
+
+const char* const text_remedy = "give a text in quotes, on one line";
+
+}  // namespace
+
+TomlFile read_toml(const std::filesystem::path& file) {
+    const std::string content = read_whole(file);
+    try {
+        return {file.string(), toml::parse(content)};
+    } catch (const toml::parse_error& error) {
+        const toml::source_position place = error.source().begin;
+        throw CaseError(file.string(), std::max(1, static_cast<int>(place.line)),
+                        static_cast<int>(place.column), "", "not TOML: " + std::string(error.description()),
+                        "correct this line");
+    }
+}
+
+bool Range::holds(double value) const {
+    const bool above = low_end == End::included ? value >= low : value > low;
+    const bool below = high_end == End::included ? value <= high : value < high;
+    return above && below;
+}
+
+StrictTable::StrictTable(const TomlFile& file, Words keys)
+    : StrictTable(file.file, file.root, "", 1, std::move(keys)) {}
+
+StrictTable::StrictTable(const std::string& file, const toml::table& table, std::string path, int line,
+                         Words keys)
+    : file_(&file), table_(&table), path_(std::move(path)), line_(line) {
+    // A table that is only implied ([a.b] implies [a]) has no line of its own: it keeps its parent's.
+    if (table.source().begin.line > 0) line_ = static_cast<int>(table.source().begin.line);
+    expect(std::move(keys));
+}
+
+void StrictTable::expect(Words keys) {
+    keys_ = std::move(keys);
+    for (const std::string& key : present()) {
+        if (std::find(keys_.begin(), keys_.end(), key) != keys_.end()) continue;
+        complain(key, "there is no such key here",
+                 "the nearest is " + nearest_key(key, keys_) + "; all keys here: " + listed(keys_));
+    }
+}
+
+bool StrictTable::has(std::string_view key) const {
+    return find(key) != nullptr;
+}
+
+bool StrictTable::is_text(std::string_view key) const {
+    const toml::node* node = find(key);
+    return node && node->is_string();
+}
+
+double StrictTable::number(std::string_view key, Range range) const {
+    const toml::node* node = find(key);
+    if (!node) complain_missing(key, remedy(range, key));
+    const std::string wrong = wrong_as_number(*node, range);
+    if (!wrong.empty()) complain(key, wrong, remedy(range, key));
+    return *node->value<double>();
+}
+
+double StrictTable::number_or(std::string_view key, double fallback, Range range) const {
+    return has(key) ? number(key, range) : fallback;
+}
+
+std::optional<double> StrictTable::optional_number(std::string_view key, Range range) const {
+    return has(key) ? std::optional<double>(number(key, range)) : std::nullopt;
+}
+
+std::vector<double> StrictTable::numbers(std::string_view key, Range range) const {
+    const toml::node* node = find(key);
+    if (!node) complain_missing(key, "give a list of numbers");
+    if (!node->is_array()) complain(key, described(*node), "give a list of numbers");
+
+    std::vector<double> found;
+    for (const toml::node& element : *node->as_array()) {
+        const std::string wrong = wrong_as_number(element, range);
+        if (!wrong.empty()) complain_in_list(key, found.size(), wrong, remedy(range, key));
+        found.push_back(*element.value<double>());
+    }
+    return found;
+}
+
+double StrictTable::angle(std::string_view key, Range range_deg) const {
+    return number(key, range_deg) * pi / 180.0;
+}
+
+double StrictTable::angle_or(std::string_view key, double fallback_deg, Range range_deg) const {
+    return number_or(key, fallback_deg, range_deg) * pi / 180.0;
+}
+
+int StrictTable::whole_number(std::string_view key, int low, int high) const {
+    const std::string right =
+        "give a whole number from " + std::to_string(low) + " to " + std::to_string(high);
+    const toml::node* node = find(key);
+    if (!node) complain_missing(key, right);
+    const std::string wrong = wrong_as_number(*node, from_to(low, high));
+    if (!wrong.empty()) complain(key, wrong, right);
+    const double value = *node->value<double>();
+    if (value != std::floor(value)) complain(key, written(value) + " is not a whole number", right);
+    return static_cast<int>(value);
+}
+
+int StrictTable::whole_number_or(std::string_view key, int fallback, int low, int high) const {
+    return has(key) ? whole_number(key, low, high) : fallback;
+}
+
+std::string StrictTable::text(std::string_view key) const {
+    const toml::node* node = find(key);
+    if (!node) complain_missing(key, text_remedy);
+    const std::string wrong = wrong_as_text(*node);
+    if (!wrong.empty()) complain(key, wrong, text_remedy);
+    return node->as_string()->get();
+}
+
+std::string StrictTable::text_or(std::string_view key, const std::string& fallback) const {
+    return has(key) ? text(key) : fallback;
+}
+
+Words StrictTable::texts(std::string_view key) const {
+    const toml::node* node = find(key);
+    if (!node) complain_missing(key, "give a list of texts in quotes");
+    if (!node->is_array()) complain(key, described(*node), "give a list of texts in quotes");
+    if (node->as_array()->empty()) complain(key, "the list is empty", "give a list of texts in quotes");
+
+    Words found;
+    for (const toml::node& element : *node->as_array()) {
+        const std::string wrong = wrong_as_text(element);
+        if (!wrong.empty()) complain_in_list(key, found.size(), wrong, text_remedy);
+        found.push_back(element.as_string()->get());
+    }
+    return found;
+}
+
+std::string StrictTable::word(std::string_view key, const Words& choices) const {
+    if (!has(key)) complain_missing(key, "give one of: " + listed(choices));
+    const std::string found = text(key);
+    if (std::find(choices.begin(), choices.end(), found) == choices.end()) {
+        complain(key, in_quotes(found) + " is not known here",
+                 "the nearest is " + nearest_key(found, choices) + "; give one of: " + listed(choices));
+    }
+    return found;
+}
+
+std::string StrictTable::word_or(std::string_view key, const std::string& fallback,
+                                 const Words& choices) const {
+    return has(key) ? word(key, choices) : fallback;
+}
+
+StrictTable StrictTable::table(std::string_view key, Words keys) const {
+    const std::string right = "give a table with the keys: " + listed(keys);
+    const toml::node* node = find(key);
+    if (!node) complain_missing(key, right);
+    if (!node->is_table()) complain(key, described(*node), right);
+    return StrictTable(*file_, *node->as_table(), path_of(key), line_, std::move(keys));
+}
+
+std::vector<StrictTable> StrictTable::tables(std::string_view key, Words keys) const {
+    const std::string right = "give tables with the keys: " + listed(keys);
+    const toml::node* node = find(key);
+    if (!node) return {};
+    if (!node->is_array()) complain(key, described(*node), "give a list; " + right);
+
+    std::vector<StrictTable> found;
+    for (const toml::node& element : *node->as_array()) {
+        if (!element.is_table()) complain_in_list(key, found.size(), described(element), right);
+        const std::string path = path_of(key) + "[" + std::to_string(found.size() + 1) + "]";
+        found.push_back(StrictTable(*file_, *element.as_table(), path, line_, keys));
+    }
+    return found;
+}
+
+Words StrictTable::present() const {
+    Words found;
+    for (const auto& [key, value] : *table_) found.emplace_back(key.str());
+    return found;
+}
+
+void StrictTable::complain(std::string_view key, const std::string& wrong, const std::string& right) const {
+    const auto found = table_->find(key);
+    const toml::source_position place =
+        found != table_->end() ? found->first.source().begin : table_->source().begin;
+    complain_at(place, path_of(key), wrong, right);
+}
+
+void StrictTable::complain_in_list(std::string_view key, std::size_t index, const std::string& wrong,
+                                   const std::string& right) const {
+    const toml::node* element = table_->at(key).as_array()->get(index);
+    complain_at(element->source().begin, path_of(key) + "[" + std::to_string(index + 1) + "]", wrong, right);
+}
+
+void StrictTable::complain_missing(std::string_view key, const std::string& right) const {
+    complain(key, "this key is missing", right);
+}
+
+const toml::node* StrictTable::find(std::string_view key) const {
+    assert(std::find(keys_.begin(), keys_.end(), key) != keys_.end() &&
+           "asked for a key that may not stand here");
+    return table_->get(key);
+}
+
+std::string StrictTable::path_of(std::string_view key) const {
+    if (key.empty()) return path_;
+    return path_.empty() ? std::string(key) : path_ + "." + std::string(key);
+}
+
+void StrictTable::complain_at(const toml::source_position& place, const std::string& path,
+                              const std::string& wrong, const std::string& right) const {
+    const bool known = place.line > 0;
+    throw CaseError(*file_, known ? static_cast<int>(place.line) : line_,
+                    known ? static_cast<int>(place.column) : 1, path, wrong, right);
+}
+
+std::string written(double value) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.15g", value);
+    return text;
+}
+
+std::string in_quotes(std::string_view text) {
+    constexpr std::size_t longest = 60;
+    std::string shown(text.substr(0, longest));
+    // Not through the middle of a UTF-8 character.
+    while (shown.size() < text.size() && (static_cast<unsigned char>(text[shown.size()]) & 0xC0) == 0x80) {
+        shown.pop_back();
+    }
+    for (char& c : shown) {
+        if (has_control_character(std::string_view(&c, 1))) c = '.';
+    }
+    return "\"" + shown + (shown.size() < text.size() ? "..." : "") + "\"";
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,110 @@
+#include "sim/material/card.h"
+
+#include <cmath>
+#include <cstddef>
+#include <cstdio>
+
+#include "sim/errors.h"
+
+namespace overbend::material {
+
+namespace {
+
+std::string written(double value) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.6g", value);
+    return text;
+}
+
+// All are written so that a NaN fails.
+void demand(bool holds, const char* name, double value, const char* right) {
+    if (!holds) throw OutOfRange(name, written(value) + " cannot be", right);
+}
+
+void demand_positive(double value, const char* name, const char* unit) {
+    const bool holds = value > 0.0 && std::isfinite(value);
+    if (!holds)
+        throw OutOfRange(name, written(value) + " cannot be", std::string("give a number above 0") + unit);
+}
+
+void demand_not_negative(double value, const char* name, const char* unit) {
+    const bool holds = value >= 0.0 && std::isfinite(value);
+    if (!holds) throw OutOfRange(name, written(value) + " cannot be", std::string("give 0 or more") + unit);
+}
+
+void check_exponent(double n) {
+    demand(n > 0.0 && n < 1.0, "hardening exponent n", n, "give a number above 0 and below 1");
+}
+
+void check_law(const Swift& law) {
+    demand_positive(law.K, "K", " (MPa)");
+    demand_positive(law.e0, "pre-strain e0", "");
+    check_exponent(law.n);
+}
+
+void check_law(const Hollomon& law) {
+    demand_positive(law.K, "K", " (MPa)");
+    check_exponent(law.n);
+}
+
+void check_law(const Voce& law) {
+    demand_positive(law.Y, "yield stress Y", " (MPa)");
+    demand_not_negative(law.Q, "Q", " (MPa)");
+    demand_positive(law.b, "rate b", "");
+}
+
+void check_law(const Linear& law) {
+    demand_positive(law.Y, "yield stress Y", " (MPa)");
+    demand_not_negative(law.H, "hardening H", " (MPa)");
+}
+
+void check_law(const Table& law) {
+    if (law.p.empty() || law.p.size() != law.stress.size()) {
+        throw OutOfRange("table",
+                         std::to_string(law.p.size()) + " plastic strains and " +
+                             std::to_string(law.stress.size()) + " stresses",
+                         "give as many of one as of the other, at least one");
+    }
+    demand(law.p.front() == 0.0, "first plastic strain", law.p.front(),
+           "give 0: the first stress is at yield");
+    for (std::size_t i = 0; i < law.p.size(); ++i) {
+        demand_positive(law.stress[i], "stress", " (MPa)");
+        if (i == 0) continue;
+        demand(law.p[i] > law.p[i - 1] && std::isfinite(law.p[i]), "plastic strain", law.p[i],
+               "each must be above the one before");
+        demand(law.stress[i] >= law.stress[i - 1], "stress", law.stress[i],
+               "none may be below the one before (softening is not worked with)");
+    }
+}
+
+struct FirstYield {
+    double youngs_modulus;
+    double operator()(const Swift& law) const { return law.K * std::pow(law.e0, law.n); }
+    double operator()(const Hollomon& law) const {
+        return youngs_modulus * std::pow(law.K / youngs_modulus, 1.0 / (1.0 - law.n));
+    }
+    double operator()(const Voce& law) const { return law.Y; }
+    double operator()(const Linear& law) const { return law.Y; }
+    double operator()(const Table& law) const { return law.stress.front(); }
+};
+
+}  // namespace
+
+void check(const Card& card) {
+    demand_positive(card.youngs_modulus, "Young's modulus", " (MPa)");
+    demand(card.poisson >= 0.0 && card.poisson < 0.5, "Poisson's ratio", card.poisson,
+           "give 0 or more, below 0.5");
+    demand_not_negative(card.density, "density", " (kg/m3)");
+    std::visit([](const auto& law) { check_law(law); }, card.hardening);
+    demand_not_negative(card.backstress.C, "back stress C", " (MPa)");
+    demand_not_negative(card.backstress.gamma, "back stress gamma", "");
+    demand_not_negative(card.tensile_strength, "tensile strength", " (MPa)");
+    demand_not_negative(card.elongation, "elongation", "");
+
+    // No metal strip stretches a tenth before it yields: the units of one of the two must be wrong.
+    const double yield = std::visit(FirstYield{card.youngs_modulus}, card.hardening);
+    demand(yield > 0.0 && yield < 0.1 * card.youngs_modulus, "first yield stress", yield,
+           "give a law that begins below a tenth of Young's modulus (MPa)");
+}
+
+}  // namespace overbend::material

@@ -1,0 +1,29 @@
+#include "scenes/case/assets_folder.h"
+
+#include <cstdlib>
+#include <vector>
+
+#include "scenes/case/case_error.h"
+
+namespace overbend::scenes {
+
+std::filesystem::path assets_folder() {
+    namespace fs = std::filesystem;
+    std::error_code none;  // a link that cannot be read is taken as not there
+
+    if (const char* named = std::getenv("OVERBEND_ASSETS"); named && *named) {
+        if (fs::is_directory(named, none)) return named;
+        throw CaseError(named, 0, 0, "", "OVERBEND_ASSETS names no folder",
+                        "let it name the folder that holds materials, or leave it unset");
+    }
+    const fs::path beside = fs::read_symlink("/proc/self/exe", none).parent_path();
+    const std::vector<fs::path> places = {beside / "../../assets", beside / "../share/overbend",
+                                          OVERBEND_SOURCE_DIR "/assets"};
+    for (const fs::path& place : places) {
+        if (fs::is_directory(place / "materials", none)) return place.lexically_normal();
+    }
+    throw CaseError(places.front().string(), 0, 0, "", "the folder of assets is not there",
+                    "let the environment variable OVERBEND_ASSETS name it");
+}
+
+}  // namespace overbend::scenes

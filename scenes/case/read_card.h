@@ -1,0 +1,27 @@
+// Reads a material card.
+
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "sim/material/card.h"
+
+namespace overbend::scenes {
+
+// name_or_path  "dc01" is assets/materials/dc01.toml; what ends in .toml or has a slash is a path
+// beside        the folder that a relative path starts from
+//
+// Throws CaseError: no such card (the nearest and all known ones are listed), or anything wrong in its file.
+material::Card read_card(const std::string& name_or_path, const std::filesystem::path& beside);
+
+// The names of all cards in assets/materials, in alphabetical order.
+std::vector<std::string> known_cards();
+
+// The keys of a card, for the table of one that stands in a case file, and its reader.
+class StrictTable;
+const std::vector<std::string>& card_keys();
+material::Card read_card_table(const StrictTable& table, const std::string& name);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,119 @@
+// A table of a TOML file, read strictly: a key nobody knows, a value of the wrong kind or out of its range
+// is a CaseError with its file, line and key, so that the readers are lists of plain lines.
+//
+// Only the readers in scenes/case include this; nobody else needs to know TOML.
+
+#pragma once
+
+#include <toml++/toml.h>
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace overbend::scenes {
+
+struct TomlFile {
+    std::string file;  // as it was opened, for messages
+    toml::table root;
+};
+
+// Throws CaseError: not there, not readable, larger than any case can be, not TOML.
+TomlFile read_toml(const std::filesystem::path& file);
+
+// Where a number must lie.
+struct Range {
+    enum class End { included, excluded };
+    double low = 0.0;
+    double high = 0.0;
+    End low_end = End::included;
+    End high_end = End::included;
+
+    bool holds(double value) const;  // false for a NaN
+};
+constexpr Range from_to(double low, double high) {
+    return {low, high};
+}
+constexpr Range above_to(double low, double high) {
+    return {low, high, Range::End::excluded};
+}
+constexpr Range from_below(double low, double high) {
+    return {low, high, Range::End::included, Range::End::excluded};
+}
+constexpr Range above_below(double low, double high) {
+    return {low, high, Range::End::excluded, Range::End::excluded};
+}
+
+using Words = std::vector<std::string>;
+
+// A view: the TomlFile must outlive it.
+class StrictTable {
+  public:
+    // The whole file as one table. keys: all that may stand in it.
+    StrictTable(const TomlFile& file, Words keys);
+
+    // Narrows what may stand in it, once it is known what it is (a tool's kind, a law's name).
+    void expect(Words keys);
+
+    bool has(std::string_view key) const;
+    bool is_text(std::string_view key) const;  // there, and a text: for keys that take a name or a table
+
+    // A getter throws CaseError when the key is missing, of the wrong kind, or out of range; the `_or` ones
+    // and the optional ones allow it to be missing.
+    double number(std::string_view key, Range range) const;
+    double number_or(std::string_view key, double fallback, Range range) const;
+    std::optional<double> optional_number(std::string_view key, Range range) const;
+    std::vector<double> numbers(std::string_view key, Range range) const;
+
+    // Given in degrees, range too; returned in rad.
+    double angle(std::string_view key, Range range_deg) const;
+    double angle_or(std::string_view key, double fallback_deg, Range range_deg) const;
+
+    int whole_number(std::string_view key, int low, int high) const;
+    int whole_number_or(std::string_view key, int fallback, int low, int high) const;
+
+    // Not empty, on one line.
+    std::string text(std::string_view key) const;
+    std::string text_or(std::string_view key, const std::string& fallback) const;
+    Words texts(std::string_view key) const;  // a list, not empty
+
+    // One of the choices.
+    std::string word(std::string_view key, const Words& choices) const;
+    std::string word_or(std::string_view key, const std::string& fallback, const Words& choices) const;
+
+    StrictTable table(std::string_view key, Words keys) const;
+    std::vector<StrictTable> tables(std::string_view key, Words keys) const;  // none when the key is missing
+
+    // All keys that stand in it, in alphabetical order.
+    Words present() const;
+
+    // Throws the CaseError of a key; of the table itself when the key is empty or not there. index counts
+    // from 0 in a list; what is printed counts from 1.
+    [[noreturn]] void complain(std::string_view key, const std::string& wrong,
+                               const std::string& right) const;
+    [[noreturn]] void complain_in_list(std::string_view key, std::size_t index, const std::string& wrong,
+                                       const std::string& right) const;
+    [[noreturn]] void complain_missing(std::string_view key, const std::string& right) const;
+
+  private:
+    StrictTable(const std::string& file, const toml::table& table, std::string path, int line, Words keys);
+    const toml::node* find(std::string_view key) const;
+    std::string path_of(std::string_view key) const;
+    [[noreturn]] void complain_at(const toml::source_position& place, const std::string& path,
+                                  const std::string& wrong, const std::string& right) const;
+
+    const std::string* file_;
+    const toml::table* table_;
+    std::string path_;  // empty for the whole file
+    int line_ = 1;      // of the table
+    Words keys_;        // what may stand in it
+};
+
+// A number as a person would write it: 0.05, 1000000.
+std::string written(double value);
+
+// "name" in quotes, shortened when long, control characters dotted out.
+std::string in_quotes(std::string_view text);
+
+}  // namespace overbend::scenes
