@@ -31,16 +31,17 @@ void check_pair(const VeePunch& punch, const VeeFace& face, double thickness) {
                          "take a punch of at most " + deg(face.angle));
     }
     const double outer_radius = punch.nose_radius + thickness;
-    const bool flanks_first = (outer_radius + face.shoulder_radius) * std::cos(0.5 * face.angle) <=
-                              0.5 * face.die_opening + rounding;
-    if (flanks_first || 2.0 * outer_radius <= face.die_opening + rounding) return;
-    const double largest_nose = 0.5 * face.die_opening - thickness;
-    throw OutOfRange("nose radius",
-                     mm(punch.nose_radius) + " with a strip of " + mm(thickness) + " round it is " +
-                         mm(2.0 * outer_radius) + " wide and does not go into an opening of " +
-                         mm(face.die_opening),
-                     largest_nose > 0.0 ? "take a nose of at most " + mm(largest_nose) + " or a wider groove"
-                                        : "take an opening of more than " + mm(2.0 * thickness));
+    const double between_shoulders = 0.5 * face.die_opening;
+    const double flanks_first = between_shoulders / std::cos(0.5 * face.angle) - face.shoulder_radius;
+    const double largest_outer = std::max(between_shoulders, flanks_first);
+    if (outer_radius <= largest_outer + rounding) return;
+    const double largest_nose = largest_outer - thickness;
+    throw OutOfRange(
+        "nose radius",
+        mm(punch.nose_radius) + " with a strip of " + mm(thickness) + " round it is " +
+            mm(2.0 * outer_radius) + " wide and does not go into an opening of " + mm(face.die_opening),
+        largest_nose > 0.0 ? "take a nose of at most " + mm(largest_nose) + " or a wider groove"
+                           : "take a groove with an opening of more than " + mm(2.0 * thickness));
 }
 
 namespace {

@@ -24,12 +24,10 @@ double cross(const Vec2& a, const Vec2& b) {
     return a.x() * b.y() - a.y() * b.x();
 }
 
-// Takes the nearer end of a piece if that beats what was found.
-void take_end(const Piece& piece, int index, const Vec2& point, Found& best) {
-    const double to_start = (point - piece.start).squaredNorm();
-    const double to_end = (point - piece.end).squaredNorm();
-    const double nearer = std::min(to_start, to_end);
-    if (nearer < best.squared) best = {nearer, index, to_start <= to_end ? On::start : On::end};
+// Takes one end of a piece if that beats what was found.
+void take_end(const Piece& piece, On end, int index, const Vec2& point, Found& best) {
+    const double squared = (point - (end == On::start ? piece.start : piece.end)).squaredNorm();
+    if (squared < best.squared) best = {squared, index, end};
 }
 
 void take_line(const Piece& line, int index, const Vec2& point, Found& best) {
@@ -38,10 +36,12 @@ void take_line(const Piece& line, int index, const Vec2& point, Found& best) {
     const double squared = across * across;
     if (squared >= best.squared) return;
     const double along = line.direction.dot(from_start);
-    if (along >= 0.0 && along <= line.length) {
-        best = {squared, index, On::inner};
+    if (along < 0.0) {
+        take_end(line, On::start, index, point, best);
+    } else if (along > line.length) {
+        take_end(line, On::end, index, point, best);
     } else {
-        take_end(line, index, point, best);
+        best = {squared, index, On::inner};
     }
 }
 
@@ -57,7 +57,9 @@ void take_arc(const Piece& arc, int index, const Vec2& point, Found& best) {
     const Vec2 from_centre = point - arc.centre;
     const double squared = from_centre.squaredNorm();
     if (!in_sector(arc, arc.direction.dot(from_centre), squared)) {
-        take_end(arc, index, point, best);
+        // the middle's direction parts the ends: the nearer one is on the point's side of it
+        const bool left_of_middle = cross(arc.direction, from_centre) > 0.0;
+        take_end(arc, left_of_middle == (arc.sweep > 0.0) ? On::end : On::start, index, point, best);
         return;
     }
     const double off = std::sqrt(squared) - arc.radius;
@@ -105,38 +107,47 @@ Nearest on_arc(const Piece& arc, int index, const Vec2& point) {
     return result;
 }
 
-Nearest at_joint(const Piece& piece, const Joint& joint, const Vec2& foot, int index, const Vec2& point) {
-    const Vec2 from_foot = point - foot;
-    const double apart = from_foot.norm();
-    const double sign = from_foot.dot(joint.normal) >= 0.0 ? 1.0 : -1.0;
+// The joint at an end of a piece.
+const Joint& joint_at(const ArcOutline& outline, int index, On end) {
+    if (end == On::start) return outline.joints()[index];
+    const std::size_t next = static_cast<std::size_t>(index) + 1;
+    return outline.joints()[next == outline.pieces().size() ? 0 : next];
+}
+
+Nearest at_joint(const ArcOutline& outline, int index, On end, const Vec2& point) {
+    const Piece& piece = outline.pieces()[index];
+    const Joint& joint = joint_at(outline, index, end);
     Nearest result;
     result.piece = index;
-    result.foot = foot;
+    result.foot = end == On::start ? piece.start : piece.end;
+    const Vec2 from_foot = point - result.foot;
+    const double apart = from_foot.norm();
+    const double sign = from_foot.dot(joint.normal) >= 0.0 ? 1.0 : -1.0;
     result.distance = sign * apart;
-    result.normal = joint.normal;
-    if (joint.turn == Turn::smooth) {
+
+    // A point on the normal of a smooth joint comes here by rounding alone: it has what the piece has. The
+    // direction from the foot would be noise close to it.
+    const double aside = std::abs(cross(joint.normal, from_foot));
+    if (joint.turn == Turn::smooth && aside <= 1e-6 * apart + least_distance) {
+        result.normal = joint.normal;
         result.distance = from_foot.dot(joint.normal);
         if (piece.is_arc()) result.curvature = arc_curvature(piece, point);
         return result;
     }
-    if (apart > least_distance) result.normal = from_foot * (sign / apart);
+    result.normal = apart > least_distance ? Vec2(from_foot * (sign / apart)) : joint.normal;
     result.curvature = sign * held_inverse(apart);
     return result;
 }
 
 Nearest describe(const ArcOutline& outline, const Found& best, const Vec2& point) {
     const Piece& piece = outline.pieces()[best.piece];
-    switch (best.on) {
-        case On::start:
-            return at_joint(piece, outline.joints()[best.piece], piece.start, best.piece, point);
-        case On::end: {
-            const std::size_t next = static_cast<std::size_t>(best.piece) + 1;
-            const Joint& joint = outline.joints()[next == outline.pieces().size() ? 0 : next];
-            return at_joint(piece, joint, piece.end, best.piece, point);
-        }
-        case On::inner:
-            break;
+    On on = best.on;
+    constexpr double tip = least_distance * least_distance;
+    if (best.squared < tip && on == On::inner) {  // rounding must not decide at a corner's tip
+        if ((point - piece.start).squaredNorm() < tip) on = On::start;
+        if ((point - piece.end).squaredNorm() < tip) on = On::end;
     }
+    if (on != On::inner) return at_joint(outline, best.piece, on, point);
     return piece.is_arc() ? on_arc(piece, best.piece, point) : on_line(piece, best.piece, point);
 }
 
