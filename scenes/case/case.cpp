@@ -1,0 +1,34 @@
+#include "scenes/case/case.h"
+
+#include <array>
+
+namespace overbend::scenes {
+
+namespace {
+
+template <class Shape>
+bool is(const Tool& tool) {
+    return std::holds_alternative<Shape>(tool.shape);
+}
+
+}  // namespace
+
+bool Tool::is_punch() const {
+    return is<tool::VeePunch>(*this) || is<tool::OffsetPunch>(*this) || is<tool::ChannelPunch>(*this) ||
+           is<OutlineTool>(*this);
+}
+
+bool Tool::is_die() const {
+    return !is_punch() || is<OutlineTool>(*this);
+}
+
+const char* kind_word(const Tool& tool) {
+    // In the order of Tool::shape.
+    static constexpr std::array<const char*, 8> words = {"vee-punch",    "vee-die",    "open-die",
+                                                         "offset-punch", "offset-die", "channel-punch",
+                                                         "channel-die",  "outline"};
+    static_assert(words.size() == std::variant_size_v<decltype(tool.shape)>);
+    return words[tool.shape.index()];
+}
+
+}  // namespace overbend::scenes

@@ -49,6 +49,9 @@ struct Tool {
     bool is_die() const;  // an outline is both
 };
 
+// As a case file calls it: "vee-punch", ... "outline".
+const char* kind_word(const Tool& tool);
+
 enum class Face { up, down };      // which face of the blank looks up
 enum class First { left, right };  // which end of the blank lies to the left in the press
 enum class StopKind { drawing_angle, free_angle, travel, force };
@@ -63,7 +66,8 @@ struct Step {
     First first = First::left;
     double shift = 0.0;  // mm, how far the bend line stands right of the punch's axis
     StopKind stop = StopKind::drawing_angle;
-    double stop_value = 0.0;  // rad free bend angle, mm travel, or kN on the strip's whole width
+    double stop_value = 0.0;  // rad free bend angle (of either sense, > 0), mm travel, or kN on the strip's
+                              // whole width; 0 for the drawing's angle
 };
 
 struct Press {

@@ -39,6 +39,7 @@ Words every_law_key() {
 }
 
 material::Hardening read_hardening(StrictTable table) {
+    if (!table.has("law")) table.expect(every_law_key());
     const std::string law = table.word("law", {"swift", "hollomon", "voce", "linear", "table"});
     table.expect(keys_of_law.at(law));
     if (law == "swift") {
@@ -123,7 +124,7 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
     card.youngs_modulus = table.number("youngs_modulus_MPa", modulus);
     card.poisson = table.number("poisson", from_below(0.0, 0.5));
     card.density = table.number("density_kg_m3", density);
-    card.hardening = read_hardening(table.table("hardening", every_law_key()));
+    card.hardening = read_hardening(table.table("hardening", {}));
     card.backstress = read_backstress(table);
     card.tensile_strength = table.number_or("tensile_strength_MPa", 0.0, stress);
     card.elongation = table.number_or("elongation_percent", 0.0, above_to(0.0, 100.0)) / 100.0;
@@ -137,7 +138,9 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
 
 material::Card read_card(const std::string& name_or_path, const std::filesystem::path& beside) {
     const TomlFile file = read_toml(file_of(name_or_path, beside));
-    return read_card_table(StrictTable(file, card_keys()), name_or_path);
+    StrictTable table(file);
+    table.expect(card_keys());
+    return read_card_table(table, name_or_path);
 }
 
 }  // namespace overbend::scenes

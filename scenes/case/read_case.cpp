@@ -1,0 +1,155 @@
+#include "scenes/case/read_case.h"
+
+#include <algorithm>
+
+#include "scenes/case/nearest_key.h"
+#include "scenes/case/read_card.h"
+#include "scenes/case/read_part.h"
+#include "scenes/case/read_step.h"
+#include "scenes/case/read_tool.h"
+#include "scenes/case/strict_table.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+const char* const format_remedy = "give format = 1, the only one this program knows";
+
+void check_format(const StrictTable& top) {
+    try {
+        top.number("format", from_to(1.0, 1.0));
+    } catch (const CaseError&) {
+        top.complain("format", "this program does not know this format", format_remedy);
+    }
+}
+
+StrictTable read_top(const TomlFile& file) {
+    StrictTable top(file);
+    // Before all else, which may be different in another format.
+    if (top.has("format")) check_format(top);
+    top.expect({"format", "title", "strip", "material", "part", "tool", "step", "press", "run"});
+    if (!top.has("format")) top.complain_missing("format", format_remedy);
+    return top;
+}
+
+// A card that cannot be found is the case's mistake, a card with something wrong in it is the card's.
+material::Card read_named_card(const StrictTable& strip, const std::filesystem::path& beside) {
+    const std::string name = strip.text("material");
+    try {
+        return read_card(name, beside);
+    } catch (const CaseError& error) {
+        if (error.line > 0) throw;
+        strip.complain("material", error.wrong + " (" + error.file + ")", error.right);
+    }
+}
+
+material::Card read_material(const StrictTable& top, const StrictTable& strip,
+                             const std::filesystem::path& beside) {
+    const bool here = top.has("material"), named = strip.has("material");
+    if (here && named) {
+        top.complain("material", "the material is given twice, here and as strip.material", "leave one out");
+    }
+    if (here) return read_card_table(top.table("material", card_keys()), "material");
+    if (named) return read_named_card(strip, beside);
+    strip.complain_missing("material", "name a card (" + listed(known_cards()) +
+                                           ") or a .toml file, or give a table [material]");
+}
+
+void check_blank_length(const StrictTable& strip, const Case& job) {
+    double flats = 0.0;
+    for (const double flat : job.part.flats) flats += flat;
+    if (!job.blank_length || *job.blank_length > flats) return;
+    strip.complain("blank_length_mm",
+                   written(*job.blank_length) + " is not more than the flats alone, which are " +
+                       written(flats) + " mm together",
+                   "give a longer blank, or leave it out to have it worked out");
+}
+
+std::vector<Tool> read_tools(const StrictTable& top) {
+    std::vector<Tool> tools;
+    for (const StrictTable& entry : top.tables("tool", {})) {
+        Tool tool = read_tool(entry);
+        const bool taken = std::any_of(tools.begin(), tools.end(),
+                                       [&](const Tool& other) { return other.name == tool.name; });
+        if (taken) {
+            entry.complain("name", "there is a tool " + in_quotes(tool.name) + " before this one",
+                           "give every tool a name of its own");
+        }
+        tools.push_back(std::move(tool));
+    }
+    if (tools.empty())
+        top.complain("tool", "there are no tools", "give at least one [[tool]] for a punch and a die");
+    return tools;
+}
+
+std::vector<Step> read_steps(const StrictTable& top, const Case& job) {
+    std::vector<Step> steps;
+    for (const StrictTable& entry : top.tables("step", step_keys()))
+        steps.push_back(read_step(entry, job, steps));
+    if (steps.empty()) top.complain("step", "there are no steps", "give at least one [[step]]");
+    return steps;
+}
+
+void check_all_bends_made(const StrictTable& part, const Case& job) {
+    std::vector<bool> made(job.part.bends.size(), false);
+    for (const Step& step : job.steps) {
+        for (const int bend : step.bends) made[bend] = true;
+    }
+    for (std::size_t bend = 0; bend < made.size(); ++bend) {
+        if (made[bend]) continue;
+        const std::string name = in_quotes(job.part.bends[bend].name);
+        complain_of_bend(part, bend, "no step makes the bend " + name,
+                         "name " + name + " in the bends of a step");
+    }
+}
+
+std::optional<Press> read_press(const StrictTable& top) {
+    if (!top.has("press")) return std::nullopt;
+    const StrictTable table = top.table("press", {"title", "force_kN", "stroke_mm"});
+    Press press;
+    press.title = table.text_or("title", "");
+    press.force = table.number("force_kN", above_to(0.0, 1e5));
+    press.stroke = table.number("stroke_mm", above_to(0.0, 5000.0));
+    return press;
+}
+
+RunOptions read_run(const StrictTable& top) {
+    RunOptions run;
+    if (!top.has("run")) return run;
+    const StrictTable table = top.table("run", {"friction", "layers", "elements_per_thickness"});
+    run.friction = table.number_or("friction", run.friction, from_to(0.0, 0.3));
+    run.layers = table.whole_number_or("layers", run.layers, 5, 41);
+    run.elements_per_thickness =
+        table.number_or("elements_per_thickness", run.elements_per_thickness, from_to(1.0, 16.0));
+    return run;
+}
+
+}  // namespace
+
+Case read_case(const std::filesystem::path& file) {
+    const TomlFile toml = read_toml(file);
+    const StrictTable top = read_top(toml);
+    Case job;
+    job.file = toml.file;
+    job.title = top.text("title");
+
+    const StrictTable strip = top.table("strip", {"material", "thickness_mm", "width_mm", "blank_length_mm"});
+    job.material = read_material(top, strip, file.parent_path());
+    job.thickness = strip.number("thickness_mm", from_to(0.05, 20.0));
+    job.width = strip.number("width_mm", from_to(0.5, 5000.0));
+    job.blank_length = strip.optional_number("blank_length_mm", above_to(0.0, 1e5));
+
+    const StrictTable part = top.table("part", part_keys());
+    job.part = read_part(part);
+    check_blank_length(strip, job);
+    job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);
+
+    job.tools = read_tools(top);
+    job.steps = read_steps(top, job);
+    check_all_bends_made(part, job);
+    job.press = read_press(top);
+    job.run = read_run(top);
+    return job;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,224 @@
+#include "scenes/case/read_tool.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "scenes/case/strict_table.h"
+#include "sim/errors.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+// No press holds larger tools. What fits with what is the makers' business.
+constexpr Range size = above_to(0.0, 2000.0);         // mm
+constexpr Range size_or_none = from_to(0.0, 2000.0);  // mm
+constexpr Range coordinate = from_to(-2000.0, 2000.0);
+constexpr Range groove_angle = above_below(0.0, 180.0);  // deg
+constexpr Range offset_angle = above_to(0.0, 90.0);      // deg
+constexpr std::size_t most_points = 1000;
+
+// Top face beside the shoulders: common practice, no source.
+double usual_width(double opening, double shoulder_radius) {
+    return opening + 4.0 * shoulder_radius + 16.0;
+}
+
+using Shape = decltype(Tool::shape);
+
+Shape read_vee_punch(const StrictTable& table) {
+    tool::VeePunch punch;
+    punch.angle = table.angle("angle_deg", groove_angle);
+    punch.nose_radius = table.number("nose_radius_mm", size);
+    punch.height = table.number_or("height_mm", 60.0, size);
+    punch.shank_width =
+        table.number_or("shank_width_mm", std::max(12.0, 2.0 * punch.nose_radius + 2.0), size);
+    return punch;
+}
+
+tool::VeeFace read_face(const StrictTable& table) {
+    tool::VeeFace face;
+    face.angle = table.angle("angle_deg", groove_angle);
+    face.die_opening = table.number("opening_mm", size);
+    face.shoulder_radius = table.number_or("shoulder_radius_mm", 1.0, size);
+    face.bottom_radius = table.number_or("bottom_radius_mm", 0.4, size_or_none);
+    return face;
+}
+
+Shape read_vee_die(const StrictTable& table) {
+    tool::VeeDie die;
+    double width = 0.0, depths = 0.0;
+    if (!table.has("faces")) table.complain_missing("faces", "give a list of one or two grooves");
+    for (const StrictTable& groove :
+         table.tables("faces", {"angle_deg", "opening_mm", "shoulder_radius_mm", "bottom_radius_mm"})) {
+        const tool::VeeFace face = read_face(groove);
+        width = std::max(width, usual_width(face.die_opening, face.shoulder_radius));
+        depths += tool::groove_depth(face);
+        die.faces.push_back(face);
+    }
+    if (die.faces.empty() || die.faces.size() > 2) {
+        table.complain("faces", std::to_string(die.faces.size()) + " grooves are given",
+                       "give a list of one or two grooves");
+    }
+    die.width = table.number_or("width_mm", width, size);
+    die.height = table.number_or("height_mm", 1.5 * depths + 25.0, size);
+    return die;
+}
+
+Shape read_open_die(const StrictTable& table) {
+    tool::OpenDie die;
+    die.die_opening = table.number("opening_mm", size);
+    die.shoulder_radius = table.number("shoulder_radius_mm", size);
+    die.depth = table.number_or("depth_mm", 2.0 * die.die_opening, size);
+    die.width = table.number_or("width_mm", usual_width(die.die_opening, die.shoulder_radius), size);
+    return die;
+}
+
+Shape read_offset_punch(const StrictTable& table) {
+    tool::OffsetPunch punch;
+    punch.offset = table.number("offset_mm", size);
+    punch.angle = table.angle("angle_deg", offset_angle);
+    punch.nose_radius = table.number("nose_radius_mm", size_or_none);
+    punch.root_radius = table.number_or("root_radius_mm", 0.5, size_or_none);
+    punch.clearance = table.number("clearance_mm", size);
+    punch.land = table.number_or("land_mm", 15.0, size);
+    punch.height = table.number_or("height_mm", 50.0, size);
+    return punch;
+}
+
+Shape read_offset_die(const StrictTable& table) {
+    tool::OffsetDie die;
+    die.offset = table.number("offset_mm", size);
+    die.angle = table.angle("angle_deg", offset_angle);
+    die.shoulder_radius = table.number("shoulder_radius_mm", size_or_none);
+    die.root_radius = table.number_or("root_radius_mm", 0.5, size_or_none);
+    die.land = table.number_or("land_mm", 15.0, size);
+    die.height = table.number_or("height_mm", 40.0, size);
+    return die;
+}
+
+Shape read_channel_punch(const StrictTable& table) {
+    tool::ChannelPunch punch;
+    punch.width = table.number("width_mm", size);
+    punch.corner_radius = table.number("corner_radius_mm", size_or_none);
+    punch.side_relief = table.angle_or("side_relief_deg", 0.0, from_below(0.0, 30.0));
+    punch.foot_height = table.number("foot_height_mm", size);
+    // as wide as the foot, which its relief makes narrower at the top
+    const double top = punch.width - 2.0 * punch.foot_height * std::tan(punch.side_relief);
+    punch.shank_width = table.number_or("shank_width_mm", top, size);
+    const std::string side = table.word_or("shank", "middle", {"middle", "left", "right"});
+    if (side == "left") punch.shank = tool::Shank::left;
+    if (side == "right") punch.shank = tool::Shank::right;
+    punch.height = table.number_or("height_mm", 60.0, size);
+    return punch;
+}
+
+Shape read_channel_die(const StrictTable& table) {
+    tool::ChannelDie die;
+    die.die_opening = table.number("opening_mm", size);
+    die.shoulder_radius = table.number("shoulder_radius_mm", size);
+    die.depth = table.number("depth_mm", size);
+    die.floor_crown = table.number_or("floor_crown_mm", 0.0, size_or_none);
+    const double width = std::max(die.die_opening + 30.0, usual_width(die.die_opening, die.shoulder_radius));
+    die.width = table.number_or("width_mm", width, size);
+    die.height = table.number_or("height_mm", die.depth + 20.0, size);
+    return die;
+}
+
+Shape read_outline(const StrictTable& table) {
+    const char* const right = "give a list of points { x_mm, y_mm }, three or more";
+    if (!table.has("points")) table.complain_missing("points", right);
+    std::vector<tool::PathPoint> points;
+    for (const StrictTable& entry : table.tables("points", {"x_mm", "y_mm", "radius_mm", "bulge"})) {
+        tool::PathPoint point;
+        point.at = {entry.number("x_mm", coordinate), entry.number("y_mm", coordinate)};
+        point.radius = entry.number_or("radius_mm", 0.0, size_or_none);
+        point.bulge = entry.number_or("bulge", 0.0, from_to(-1000.0, 1000.0));
+        points.push_back(point);
+    }
+    if (points.size() > most_points) {
+        table.complain("points", std::to_string(points.size()) + " points are given",
+                       "give at most " + std::to_string(most_points));
+    }
+    return OutlineTool{tool::from_points(points)};
+}
+
+struct Kind {
+    std::string word;
+    Words keys;  // besides name and kind
+    Shape (*read)(const StrictTable& table);
+};
+
+const std::vector<Kind>& kinds() {
+    static const std::vector<Kind> all = {
+        {"vee-punch", {"angle_deg", "nose_radius_mm", "height_mm", "shank_width_mm"}, read_vee_punch},
+        {"vee-die", {"faces", "width_mm", "height_mm"}, read_vee_die},
+        {"open-die", {"opening_mm", "shoulder_radius_mm", "depth_mm", "width_mm"}, read_open_die},
+        {"offset-punch",
+         {"offset_mm", "angle_deg", "nose_radius_mm", "root_radius_mm", "clearance_mm", "land_mm",
+          "height_mm"},
+         read_offset_punch},
+        {"offset-die",
+         {"offset_mm", "angle_deg", "shoulder_radius_mm", "root_radius_mm", "land_mm", "height_mm"},
+         read_offset_die},
+        {"channel-punch",
+         {"width_mm", "corner_radius_mm", "side_relief_deg", "foot_height_mm", "shank_width_mm", "shank",
+          "height_mm"},
+         read_channel_punch},
+        {"channel-die",
+         {"opening_mm", "shoulder_radius_mm", "depth_mm", "floor_crown_mm", "width_mm", "height_mm"},
+         read_channel_die},
+        {"outline", {"points"}, read_outline}};
+    return all;
+}
+
+const Kind& read_kind(const StrictTable& table) {
+    Words words;
+    for (const Kind& kind : kinds()) words.push_back(kind.word);
+    const std::string word = table.word("kind", words);
+    return *std::find_if(kinds().begin(), kinds().end(), [&](const Kind& kind) { return kind.word == word; });
+}
+
+struct OutlineMaker {
+    void operator()(const tool::VeeDie& die) const {
+        for (std::size_t face = 1; face <= die.faces.size(); ++face)
+            make_outline(die, static_cast<int>(face));
+    }
+    void operator()(const OutlineTool&) const {}  // made while it was read
+    template <class Other>
+    void operator()(const Other& other) const {
+        make_outline(other);
+    }
+};
+
+}  // namespace
+
+const std::vector<std::string>& tool_keys() {
+    static const Words keys = [] {
+        Words all = {"name", "kind"};
+        for (const Kind& kind : kinds()) {
+            for (const std::string& key : kind.keys) {
+                if (std::find(all.begin(), all.end(), key) == all.end()) all.push_back(key);
+            }
+        }
+        return all;
+    }();
+    return keys;
+}
+
+Tool read_tool(StrictTable table) {
+    if (!table.has("kind")) table.expect(tool_keys());
+    const Kind& kind = read_kind(table);
+    Words keys = {"name", "kind"};
+    keys.insert(keys.end(), kind.keys.begin(), kind.keys.end());
+    table.expect(keys);
+    try {
+        Tool tool{table.text("name"), kind.read(table)};
+        std::visit(OutlineMaker{}, tool.shape);  // to see that it can be made
+        return tool;
+    } catch (const OutOfRange& error) {
+        table.complain("", error.name + ": " + error.wrong, error.right);
+    }
+}
+
+}  // namespace overbend::scenes

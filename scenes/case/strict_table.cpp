@@ -4,8 +4,6 @@
 #include <cassert>
 #include <cmath>
 #include <cstdio>
-#include <fstream>
-#include <iterator>
 #include <utility>
 
 #include "scenes/case/case_error.h"
@@ -16,31 +14,6 @@ namespace overbend::scenes {
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
-
-// Far more than a case with every point of its tools' outlines needs.
-constexpr std::size_t longest_file = 4u << 20;  // bytes
-
-std::string read_whole(const std::filesystem::path& file) {
-    const std::string name = file.string();
-    std::error_code ignored;
-    if (std::filesystem::is_directory(file, ignored)) {
-        throw CaseError(name, 0, 0, "", "this is a folder", "give the path of a .toml file");
-    }
-    if (!std::filesystem::exists(file, ignored)) {
-        throw CaseError(name, 0, 0, "", "there is no such file", "check the path");
-    }
-    std::ifstream stream(file, std::ios::binary);
-    std::string content(longest_file + 1, '\0');
-    stream.read(content.data(), static_cast<std::streamsize>(content.size()));
-    if (stream.bad() || !(stream.eof() || stream.good())) {
-        throw CaseError(name, 0, 0, "", "the file cannot be read", "check its permissions");
-    }
-    content.resize(static_cast<std::size_t>(stream.gcount()));
-    if (content.size() > longest_file) {
-        throw CaseError(name, 0, 0, "", "the file is larger than 4 MB", "give the path of a .toml file");
-    }
-    return content;
-}
 
 // The unit at the end of a key, for messages; empty where there is none.
 std::string unit_of(std::string_view key) {
@@ -98,33 +71,20 @@ const char* const text_remedy = "give a text in quotes, on one line";
 
 }  // namespace
 
-TomlFile read_toml(const std::filesystem::path& file) {
-    const std::string content = read_whole(file);
-    try {
-        return {file.string(), toml::parse(content)};
-    } catch (const toml::parse_error& error) {
-        const toml::source_position place = error.source().begin;
-        throw CaseError(file.string(), std::max(1, static_cast<int>(place.line)),
-                        static_cast<int>(place.column), "", "not TOML: " + std::string(error.description()),
-                        "correct this line");
-    }
-}
-
 bool Range::holds(double value) const {
     const bool above = low_end == End::included ? value >= low : value > low;
     const bool below = high_end == End::included ? value <= high : value < high;
     return above && below;
 }
 
-StrictTable::StrictTable(const TomlFile& file, Words keys)
-    : StrictTable(file.file, file.root, "", 1, std::move(keys)) {}
+StrictTable::StrictTable(const TomlFile& file) : file_(&file.file), table_(&file.root) {}
 
 StrictTable::StrictTable(const std::string& file, const toml::table& table, std::string path, int line,
                          Words keys)
     : file_(&file), table_(&table), path_(std::move(path)), line_(line) {
     // A table that is only implied ([a.b] implies [a]) has no line of its own: it keeps its parent's.
     if (table.source().begin.line > 0) line_ = static_cast<int>(table.source().begin.line);
-    expect(std::move(keys));
+    if (!keys.empty()) expect(std::move(keys));
 }
 
 void StrictTable::expect(Words keys) {
@@ -143,6 +103,11 @@ bool StrictTable::has(std::string_view key) const {
 bool StrictTable::is_text(std::string_view key) const {
     const toml::node* node = find(key);
     return node && node->is_string();
+}
+
+bool StrictTable::is_table(std::string_view key) const {
+    const toml::node* node = find(key);
+    return node && node->is_table();
 }
 
 double StrictTable::number(std::string_view key, Range range) const {
@@ -200,10 +165,14 @@ int StrictTable::whole_number_or(std::string_view key, int fallback, int low, in
 }
 
 std::string StrictTable::text(std::string_view key) const {
+    return text(key, text_remedy);
+}
+
+std::string StrictTable::text(std::string_view key, const std::string& right) const {
     const toml::node* node = find(key);
-    if (!node) complain_missing(key, text_remedy);
+    if (!node) complain_missing(key, right);
     const std::string wrong = wrong_as_text(*node);
-    if (!wrong.empty()) complain(key, wrong, text_remedy);
+    if (!wrong.empty()) complain(key, wrong, right);
     return node->as_string()->get();
 }
 
@@ -227,11 +196,11 @@ Words StrictTable::texts(std::string_view key) const {
 }
 
 std::string StrictTable::word(std::string_view key, const Words& choices) const {
-    if (!has(key)) complain_missing(key, "give one of: " + listed(choices));
-    const std::string found = text(key);
+    const std::string right = "give one of: " + listed(choices);
+    const std::string found = text(key, right);
     if (std::find(choices.begin(), choices.end(), found) == choices.end()) {
         complain(key, in_quotes(found) + " is not known here",
-                 "the nearest is " + nearest_key(found, choices) + "; give one of: " + listed(choices));
+                 "the nearest is " + nearest_key(found, choices) + "; " + right);
     }
     return found;
 }
@@ -242,7 +211,7 @@ std::string StrictTable::word_or(std::string_view key, const std::string& fallba
 }
 
 StrictTable StrictTable::table(std::string_view key, Words keys) const {
-    const std::string right = "give a table with the keys: " + listed(keys);
+    const std::string right = "give a table" + (keys.empty() ? "" : " with the keys: " + listed(keys));
     const toml::node* node = find(key);
     if (!node) complain_missing(key, right);
     if (!node->is_table()) complain(key, described(*node), right);
@@ -250,7 +219,7 @@ StrictTable StrictTable::table(std::string_view key, Words keys) const {
 }
 
 std::vector<StrictTable> StrictTable::tables(std::string_view key, Words keys) const {
-    const std::string right = "give tables with the keys: " + listed(keys);
+    const std::string right = "give tables" + (keys.empty() ? "" : " with the keys: " + listed(keys));
     const toml::node* node = find(key);
     if (!node) return {};
     if (!node->is_array()) complain(key, described(*node), "give a list; " + right);
@@ -288,7 +257,7 @@ void StrictTable::complain_missing(std::string_view key, const std::string& righ
 }
 
 const toml::node* StrictTable::find(std::string_view key) const {
-    assert(std::find(keys_.begin(), keys_.end(), key) != keys_.end() &&
+    assert((keys_.empty() || std::find(keys_.begin(), keys_.end(), key) != keys_.end()) &&
            "asked for a key that may not stand here");
     return table_->get(key);
 }

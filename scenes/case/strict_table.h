@@ -5,22 +5,14 @@
 
 #pragma once
 
-#include <toml++/toml.h>
-#include <filesystem>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "scenes/case/toml_file.h"
+
 namespace overbend::scenes {
-
-struct TomlFile {
-    std::string file;  // as it was opened, for messages
-    toml::table root;
-};
-
-// Throws CaseError: not there, not readable, larger than any case can be, not TOML.
-TomlFile read_toml(const std::filesystem::path& file);
 
 // Where a number must lie.
 struct Range {
@@ -50,14 +42,17 @@ using Words = std::vector<std::string>;
 // A view: the TomlFile must outlive it.
 class StrictTable {
   public:
-    // The whole file as one table. keys: all that may stand in it.
-    StrictTable(const TomlFile& file, Words keys);
+    // The whole file as one table. Anything may stand in it until it is told what to expect.
+    explicit StrictTable(const TomlFile& file);
 
-    // Narrows what may stand in it, once it is known what it is (a tool's kind, a law's name).
+    // All keys that may stand in it; called again to narrow them, once it is known what it is (a tool's
+    // kind, a law's name). Throws CaseError for any other key.
     void expect(Words keys);
 
     bool has(std::string_view key) const;
-    bool is_text(std::string_view key) const;  // there, and a text: for keys that take a name or a table
+    // There, and of that kind: for keys that take a name or a table.
+    bool is_text(std::string_view key) const;
+    bool is_table(std::string_view key) const;
 
     // A getter throws CaseError when the key is missing, of the wrong kind, or out of range; the `_or` ones
     // and the optional ones allow it to be missing.
@@ -82,6 +77,7 @@ class StrictTable {
     std::string word(std::string_view key, const Words& choices) const;
     std::string word_or(std::string_view key, const std::string& fallback, const Words& choices) const;
 
+    // keys: all that may stand in it; without any, as for the whole file.
     StrictTable table(std::string_view key, Words keys) const;
     std::vector<StrictTable> tables(std::string_view key, Words keys) const;  // none when the key is missing
 
@@ -99,6 +95,7 @@ class StrictTable {
   private:
     StrictTable(const std::string& file, const toml::table& table, std::string path, int line, Words keys);
     const toml::node* find(std::string_view key) const;
+    std::string text(std::string_view key, const std::string& right) const;
     std::string path_of(std::string_view key) const;
     [[noreturn]] void complain_at(const toml::source_position& place, const std::string& path,
                                   const std::string& wrong, const std::string& right) const;
@@ -107,7 +104,7 @@ class StrictTable {
     const toml::table* table_;
     std::string path_;  // empty for the whole file
     int line_ = 1;      // of the table
-    Words keys_;        // what may stand in it
+    Words keys_;        // what may stand in it; empty: anything
 };
 
 // A number as a person would write it: 0.05, 1000000.

@@ -1,0 +1,20 @@
+// Reads the [[step]] tables of a case file.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scenes/case/case.h"
+
+namespace overbend::scenes {
+
+class StrictTable;
+
+const std::vector<std::string>& step_keys();
+
+// job  part, tools and thickness have been read; `before` are the steps read so far
+// Throws CaseError, also for tools that do not go together or cannot work on this strip.
+Step read_step(const StrictTable& table, const Case& job, const std::vector<Step>& before);
+
+}  // namespace overbend::scenes

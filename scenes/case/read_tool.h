@@ -1,0 +1,20 @@
+// Reads one [[tool]] of a case file.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scenes/case/case.h"
+
+namespace overbend::scenes {
+
+class StrictTable;
+
+// The keys of all kinds together.
+const std::vector<std::string>& tool_keys();
+
+// Throws CaseError; the outline has been made once, so that it can be.
+Tool read_tool(StrictTable table);
+
+}  // namespace overbend::scenes
