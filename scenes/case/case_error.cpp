@@ -11,7 +11,12 @@ std::string message(const std::string& file, int line, const std::string& key, c
     std::string text = file + ":";
     if (line > 0) text += std::to_string(line) + ":";
     if (!key.empty()) text += " " + key + ":";
-    return text + " " + wrong + "; " + right;
+    text += " " + wrong + "; " + right;
+    // A key or a text quoted from the file may hold anything; the message is one line.
+    for (char& c : text) {
+        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = '.';
+    }
+    return text;
 }
 
 }  // namespace

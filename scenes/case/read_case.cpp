@@ -61,7 +61,7 @@ void check_blank_length(const StrictTable& strip, const Case& job) {
     if (!job.blank_length || *job.blank_length > flats) return;
     strip.complain("blank_length_mm",
                    written(*job.blank_length) + " is not more than the flats alone, which are " +
-                       written(flats) + " mm together",
+                       worked_out(flats) + " mm together",
                    "give a longer blank, or leave it out to have it worked out");
 }
 

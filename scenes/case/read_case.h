@@ -1,4 +1,43 @@
-// Reads a case file. The keys are listed, with what each means, in README.md.
+// Reads a case file (TOML). Its keys, with their ranges, and in brackets what holds when they are left out:
+//
+//   format = 1, title
+//   [strip]   material = name of a card or .toml file (or a table [material] instead, see below),
+//             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out)
+//   [part]    path = [ { flat_mm }, { bend_deg, inside_radius_mm, name ("bend 1" ...) }, { flat_mm } ... ]
+//             bend_deg above -180 and below 180, not 0, positive turns the right-hand side up
+//             angle_tolerance_deg (1)
+//             cutouts = [ { at_mm, across_mm, hole_mm or slot_mm = [length, width] } ... ] (none)
+//             at and across: to the middle, from the left end and the lower edge of the blank
+//   [[tool]]  name, kind, and by kind, as in sim/tool/punch.h and die.h:
+//     vee-punch      angle_deg, nose_radius_mm, height_mm (60), shank_width_mm (12, or more for a large nose)
+//     vee-die        faces = one or two of { angle_deg, opening_mm, shoulder_radius_mm (1),
+//                    bottom_radius_mm (0.4) }, width_mm (opening + 4 shoulder radii + 16),
+//                    height_mm (1.5 times the depth of its grooves + 25)
+//     open-die       opening_mm, shoulder_radius_mm, depth_mm (2 openings), width_mm (as above)
+//     offset-punch   offset_mm, angle_deg, nose_radius_mm, root_radius_mm (0.5), clearance_mm,
+//                    land_mm (15), height_mm (50)
+//     offset-die     offset_mm, angle_deg, shoulder_radius_mm, root_radius_mm (0.5), land_mm (15),
+//                    height_mm (40)
+//     channel-punch  width_mm, corner_radius_mm, side_relief_deg (0), foot_height_mm, shank_width_mm (as
+//                    the top of the foot), shank = "middle", "left" or "right" ("middle"), height_mm (60)
+//     channel-die    opening_mm, shoulder_radius_mm, depth_mm, floor_crown_mm (0),
+//                    width_mm (opening + 30, or as above if that is more), height_mm (depth + 20)
+//     outline        points = [ { x_mm, y_mm, radius_mm (0), bulge (0) } ... ]
+//   [[step]]  name, bends = [ names ], punch = name, die = name or { tool = name, face = 1 or 2 (1) }
+//             place = { face = "up" or "down" ("up"), first = "left" or "right" ("left"), shift_mm (0) }
+//             stop = { free_deg } or { travel_mm } or { force_kN } (the angle of the drawing)
+//             free_deg is above 0 whatever the sense of the bend
+//   [press]   title (none), force_kN, stroke_mm
+//   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (4)
+//
+// A card, as a file or as the table [material]:
+//
+//   title, source, youngs_modulus_MPa, poisson, density_kg_m3
+//   hardening = { law = "swift", K_MPa, e0, n }, { law = "hollomon", K_MPa, n },
+//               { law = "voce", Y_MPa, Q_MPa, b }, { law = "linear", Y_MPa, H_MPa }, or
+//               { law = "table", plastic_strain = [...], stress_MPa = [...] }
+//   backstress = [ { C_MPa, gamma } ] (none), tensile_strength_MPa, elongation_percent (not known)
+//   sources = { key = source } for numbers that come from elsewhere (none)
 
 #pragma once
 

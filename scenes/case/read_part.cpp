@@ -75,12 +75,12 @@ void check_inside(const StrictTable& table, const char* key, double middle, doub
                   const char* limit_word) {
     const double low = middle - 0.5 * size, high = middle + 0.5 * size;
     if (low >= 0.0 && high <= limit) return;
-    const std::string right = size <= limit ? "give a middle from " + written(0.5 * size) + " to " +
-                                                  written(limit - 0.5 * size) + " (mm)"
+    const std::string right = size <= limit ? "give a middle from " + worked_out(0.5 * size) + " to " +
+                                                  worked_out(limit - 0.5 * size) + " (mm)"
                                             : "give a smaller one";
     table.complain(key,
-                   "it reaches from " + written(low) + " to " + written(high) + " mm, beyond the " +
-                       limit_word + " of " + written(limit) + " mm",
+                   "it reaches from " + worked_out(low) + " to " + worked_out(high) + " mm, beyond the " +
+                       limit_word + " of " + worked_out(limit) + " mm",
                    right);
 }
 

@@ -15,6 +15,9 @@ namespace {
 
 constexpr double pi = 3.14159265358979323846;
 
+constexpr std::size_t longest_text = 2000;  // bytes; a card's source takes some hundred
+const char* const text_remedy = "give a text in quotes, on one line, of at most 2000 letters";
+
 // The unit at the end of a key, for messages; empty where there is none.
 std::string unit_of(std::string_view key) {
     const std::vector<std::pair<std::string, std::string>> units = {
@@ -48,6 +51,13 @@ std::string described(const toml::node& node) {
     return "this is a date or a time";
 }
 
+// For messages; not cut through the middle of a UTF-8 character.
+std::string shortened(std::string_view text) {
+    std::size_t end = std::min<std::size_t>(text.size(), 60);
+    while (end > 0 && end < text.size() && (static_cast<unsigned char>(text[end]) & 0xC0) == 0x80) --end;
+    return std::string(text.substr(0, end)) + (end < text.size() ? "..." : "");
+}
+
 bool has_control_character(std::string_view text) {
     return std::any_of(text.begin(), text.end(),
                        [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; });
@@ -64,10 +74,9 @@ std::string wrong_as_text(const toml::node& node) {
     const auto* text = node.as_string();
     if (!text) return described(node);
     if (text->get().empty()) return "the text is empty";
+    if (text->get().size() > longest_text) return "the text is too long";
     return has_control_character(text->get()) ? "the text has a line break or a control character" : "";
 }
-
-const char* const text_remedy = "give a text in quotes, on one line";
 
 }  // namespace
 
@@ -264,7 +273,7 @@ const toml::node* StrictTable::find(std::string_view key) const {
 
 std::string StrictTable::path_of(std::string_view key) const {
     if (key.empty()) return path_;
-    return path_.empty() ? std::string(key) : path_ + "." + std::string(key);
+    return path_.empty() ? shortened(key) : path_ + "." + shortened(key);
 }
 
 void StrictTable::complain_at(const toml::source_position& place, const std::string& path,
@@ -280,17 +289,14 @@ std::string written(double value) {
     return text;
 }
 
+std::string worked_out(double value) {
+    char text[40];
+    std::snprintf(text, sizeof text, "%.6g", value);
+    return text;
+}
+
 std::string in_quotes(std::string_view text) {
-    constexpr std::size_t longest = 60;
-    std::string shown(text.substr(0, longest));
-    // Not through the middle of a UTF-8 character.
-    while (shown.size() < text.size() && (static_cast<unsigned char>(text[shown.size()]) & 0xC0) == 0x80) {
-        shown.pop_back();
-    }
-    for (char& c : shown) {
-        if (has_control_character(std::string_view(&c, 1))) c = '.';
-    }
-    return "\"" + shown + (shown.size() < text.size() ? "..." : "") + "\"";
+    return "\"" + shortened(text) + "\"";
 }
 
 }  // namespace overbend::scenes

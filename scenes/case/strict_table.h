@@ -68,7 +68,7 @@ class StrictTable {
     int whole_number(std::string_view key, int low, int high) const;
     int whole_number_or(std::string_view key, int fallback, int low, int high) const;
 
-    // Not empty, on one line.
+    // Not empty, on one line, not longer than any sensible text.
     std::string text(std::string_view key) const;
     std::string text_or(std::string_view key, const std::string& fallback) const;
     Words texts(std::string_view key) const;  // a list, not empty
@@ -107,10 +107,11 @@ class StrictTable {
     Words keys_;        // what may stand in it; empty: anything
 };
 
-// A number as a person would write it: 0.05, 1000000.
+// A number as a person would write it: 0.05, 1000000. Six digits do for one that was worked out.
 std::string written(double value);
+std::string worked_out(double value);
 
-// "name" in quotes, shortened when long, control characters dotted out.
+// "name" in quotes, shortened when long.
 std::string in_quotes(std::string_view text);
 
 }  // namespace overbend::scenes

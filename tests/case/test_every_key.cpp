@@ -1,0 +1,267 @@
+// Every key of a case file and of a card: misspelt, of the wrong kind, out of range, missing. Each must be
+// told with its line, its key and what would be right.
+
+#include <doctest/doctest.h>
+
+#include <map>
+#include <set>
+
+#include "scenes/case/read_card.h"
+#include "scenes/case/read_part.h"
+#include "scenes/case/read_step.h"
+#include "scenes/case/read_tool.h"
+#include "tests/case/case_mistakes.h"
+#include "tests/case/every_key.h"
+#include "tests/case/whole_cases.h"
+
+using namespace overbend::tests;
+using overbend::scenes::CaseError;
+
+namespace {
+
+struct Document {
+    const char* name;
+    const std::string& text;
+    Reader read;
+};
+
+const std::vector<Document> documents = {
+    {"case", whole_case, as_case}, {"swift", swift_card, as_card},   {"hollomon", hollomon_card, as_card},
+    {"voce", voce_card, as_card},  {"linear", linear_card, as_card}, {"table", table_card, as_card}};
+
+// What may be left out, as plain paths. All else is required.
+const std::set<std::string> optional_keys = {
+    "strip.blank_length_mm", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
+    "tool.shank_width_mm", "tool.faces.shoulder_radius_mm", "tool.faces.bottom_radius_mm",
+    "tool.root_radius_mm", "tool.land_mm", "tool.side_relief_deg", "tool.shank", "tool.floor_crown_mm",
+    "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
+    "step.place.shift_mm", "press.title", "run.friction", "run.layers", "run.elements_per_thickness",
+    // of a card
+    "tensile_strength_MPa", "elongation_percent", "sources.youngs_modulus_MPa", "sources.hardening"};
+
+// Required for one kind of tool or entry, optional for another; the places that are optional.
+const std::set<std::string> optional_places = {"tool[3].depth_mm", "tool[2].width_mm", "tool[3].width_mm",
+                                               "tool[7].width_mm"};
+
+// Names that others rely on: without them, another key is to blame.
+const std::set<std::string> relied_upon = {"part.path[2].name", "part.path[8].name", "part.path[10].name"};
+
+// One of several keys must stand in these tables: without it the table is to blame.
+const std::set<std::string> one_of_several = {"part.cutouts.hole_mm", "part.cutouts.slot_mm",
+                                              "step.stop.free_deg", "step.stop.force_kN",
+                                              "step.stop.travel_mm"};
+
+// Values that cannot be, by the key alone.
+const std::map<std::string, std::vector<std::string>> bad_values = {
+    {"format", {"2", "0", "-1", "1.5"}},
+    {"title", {"\"\"", "\"a\\nb\""}},
+    {"source", {"\"\""}},
+    {"name", {"\"\"", "\"\\u0007\""}},
+    {"thickness_mm", {"-1", "0", "0.049", "20.1", "1e300"}},
+    {"width_mm", {"-1", "0", "6000"}},
+    {"blank_length_mm", {"0", "-3", "1e6"}},
+    {"youngs_modulus_MPa", {"206", "0", "-206000", "1e9"}},
+    {"poisson", {"-0.1", "0.5", "0.6"}},
+    {"density_kg_m3", {"0", "7.85", "-1", "1e6"}},
+    {"tensile_strength_MPa", {"0", "-1", "1e5"}},
+    {"elongation_percent", {"0", "-1", "101"}},
+    {"law", {"\"swft\"", "\"\""}},
+    {"K_MPa", {"0", "-520", "1e5"}},
+    {"Y_MPa", {"0", "-1", "1e5"}},
+    {"Q_MPa", {"-1", "1e5"}},
+    {"H_MPa", {"-1", "1e7"}},
+    {"b", {"0", "-1", "1e5"}},
+    {"e0", {"0", "-0.1", "1.1"}},
+    {"n", {"0", "1", "-0.2", "2"}},
+    {"C_MPa", {"-1", "1e7"}},
+    {"gamma", {"-1", "1e6"}},
+    {"angle_tolerance_deg", {"0", "-1", "46"}},
+    {"flat_mm", {"0", "-24", "5001"}},
+    {"bend_deg", {"0", "180", "-180", "200"}},
+    {"inside_radius_mm", {"-0.1", "1001"}},
+    {"at_mm", {"-1", "1", "1e6", "149"}},
+    {"across_mm", {"-1", "1", "1e6", "19.9"}},
+    {"hole_mm", {"0", "-5", "1e6"}},
+    {"slot_mm", {"[]", "[8]", "[4, 8]", "[8, 4, 2]"}},
+    {"kind", {"\"vee-punh\"", "\"\""}},
+    {"angle_deg", {"0", "180", "-60"}},
+    {"nose_radius_mm", {"-1", "3000"}},
+    {"shoulder_radius_mm", {"-1", "3000"}},
+    {"bottom_radius_mm", {"-1", "3000"}},
+    {"root_radius_mm", {"-1", "3000"}},
+    {"corner_radius_mm", {"-1", "3000"}},
+    {"radius_mm", {"-1", "3000"}},
+    {"height_mm", {"0", "-1", "3000"}},
+    {"shank_width_mm", {"0", "-1", "3000"}},
+    {"foot_height_mm", {"0", "-1", "3000"}},
+    {"opening_mm", {"0", "-1", "3000"}},
+    {"depth_mm", {"0", "-1", "3000"}},
+    {"offset_mm", {"0", "-1", "3000"}},
+    {"clearance_mm", {"0", "-1", "3000"}},
+    {"land_mm", {"0", "-1", "3000"}},
+    {"floor_crown_mm", {"-1", "3000"}},
+    {"side_relief_deg", {"-1", "30"}},
+    {"shank", {"\"centre\"", "\"\""}},
+    {"x_mm", {"-3000", "3000"}},
+    {"y_mm", {"-3000", "3000"}},
+    {"bulge", {"-2000", "2000"}},
+    {"punch", {"\"wege\"", "\"two-way\"", "\"\""}},
+    {"die", {"\"lowr\"", "\"upper\"", "\"\""}},
+    {"tool", {"\"two-wy\"", "\"wedge\"", "\"\""}},
+    {"face", {"0", "3", "1.5", "\"sideways\""}},
+    {"first", {"\"rigth\"", "\"\""}},
+    {"shift_mm", {"-2000", "2000"}},
+    {"free_deg", {"0", "180", "-90"}},
+    {"travel_mm", {"0", "-1", "2000"}},
+    {"force_kN", {"0", "-1", "1e6"}},
+    {"stroke_mm", {"0", "-1", "6000"}},
+    {"friction", {"-0.1", "0.31"}},
+    {"layers", {"4", "42", "11.5"}},
+    {"elements_per_thickness", {"0.9", "17"}}};
+
+bool is_number(const std::string& value) {
+    return value.find_first_not_of("-+.0123456789e") == std::string::npos;
+}
+
+bool has(const std::string& text, const std::string& part) {
+    return text.find(part) != std::string::npos;
+}
+
+void check_mistake(const std::string& text, const Reader& read, int line, const std::string& key,
+                   const std::string& remedy) {
+    const std::optional<CaseError> error = mistake_in(text, read);
+    REQUIRE(error);
+    CAPTURE(std::string(error->what()));
+    CHECK(error->line == line);
+    CHECK(error->key == key);
+    CHECK(has(error->right, remedy));
+}
+
+}  // namespace
+
+TEST_CASE("the files that are spoilt below are right as they stand") {
+    for (const Document& document : documents) {
+        CAPTURE(std::string(document.name));
+        const std::optional<CaseError> error = mistake_in(document.text, document.read);
+        CHECK_MESSAGE(!error, (error ? error->what() : ""));
+    }
+}
+
+TEST_CASE("every key that the readers know stands in one of them") {
+    std::set<std::string> standing;
+    for (const Document& document : documents) {
+        for (const KeyLine& key : every_key(document.text)) standing.insert(key.key);
+    }
+    for (const char* table :
+         {"path", "cutouts", "faces", "points", "hardening", "backstress", "sources", "place", "stop"}) {
+        standing.insert(table);  // these stand there as tables
+    }
+    using namespace overbend::scenes;
+    for (const auto& keys : {tool_keys(), part_keys(), step_keys(), card_keys()}) {
+        for (const std::string& key : keys) CHECK_MESSAGE(standing.count(key) == 1, key);
+    }
+}
+
+TEST_CASE("a misspelt key is named, and so is the one that was meant") {
+    for (const Document& document : documents) {
+        for (const KeyLine& key : every_key(document.text)) {
+            CAPTURE(std::string(document.name));
+            CAPTURE(key.path());
+            KeyLine misspelt = key;
+            misspelt.key = key.key + "q";
+            const std::string spoilt = with_line(document.text, key.line, misspelt.key + " = " + key.value);
+            check_mistake(spoilt, document.read, key.line, misspelt.path(),
+                          "the nearest is " + key.key + ";");
+        }
+    }
+}
+
+TEST_CASE("a value of the wrong kind is named with its key") {
+    for (const Document& document : documents) {
+        for (const KeyLine& key : every_key(document.text)) {
+            CAPTURE(std::string(document.name));
+            CAPTURE(key.path());
+            for (const char* wrong : {"1979-05-27", "true", "[[]]", "{}"}) {
+                CAPTURE(std::string(wrong));
+                const std::string spoilt = with_line(document.text, key.line, key.key + " = " + wrong);
+                const std::optional<CaseError> error = mistake_in(spoilt, document.read);
+                REQUIRE(error);
+                CAPTURE(std::string(error->what()));
+                CHECK(error->line == key.line);
+                CHECK(error->key.rfind(key.path(), 0) == 0);  // or an element of it
+            }
+        }
+    }
+}
+
+TEST_CASE("no number is taken that is not one") {
+    for (const Document& document : documents) {
+        for (const KeyLine& key : every_key(document.text)) {
+            if (!is_number(key.value)) continue;
+            CAPTURE(std::string(document.name));
+            CAPTURE(key.path());
+            for (const char* wrong : {"nan", "-nan", "inf", "-inf", "\"1\""}) {
+                CAPTURE(std::string(wrong));
+                const std::string spoilt = with_line(document.text, key.line, key.key + " = " + wrong);
+                check_mistake(spoilt, document.read, key.line, key.path(), "give");
+            }
+        }
+    }
+}
+
+TEST_CASE("a value out of its range is named with its key and the range") {
+    std::set<std::string> tried;
+    for (const Document& document : documents) {
+        for (const KeyLine& key : every_key(document.text)) {
+            const auto bad = bad_values.find(key.key);
+            if (bad == bad_values.end()) continue;
+            tried.insert(key.key);
+            for (const std::string& value : bad->second) {
+                CAPTURE(std::string(document.name));
+                CAPTURE(key.path());
+                CAPTURE(value);
+                const std::string spoilt = with_line(document.text, key.line, key.key + " = " + value);
+                check_mistake(spoilt, document.read, key.line, key.path(), "");
+            }
+        }
+    }
+    CHECK(tried.size() == bad_values.size());
+}
+
+TEST_CASE("every key with a number or a word has been tried out of range") {
+    for (const Document& document : documents) {
+        for (const KeyLine& key : every_key(document.text)) {
+            const bool list = key.value[0] == '[';
+            const bool source = key.table == "sources";
+            if (!list && !source) CHECK_MESSAGE(bad_values.count(key.key) == 1, key.path());
+        }
+    }
+}
+
+TEST_CASE("a key that must be there is missed, on the line of its table") {
+    for (const Document& document : documents) {
+        for (const KeyLine& key : every_key(document.text)) {
+            CAPTURE(std::string(document.name));
+            CAPTURE(key.path());
+            const std::string spoilt = without_line(document.text, key.line);
+            const std::optional<CaseError> error = mistake_in(spoilt, document.read);
+            if (relied_upon.count(key.path())) {
+                CHECK(error);
+                continue;
+            }
+            if (optional_keys.count(key.plain_path())) {
+                CHECK_MESSAGE(!error, (error ? error->what() : ""));
+                continue;
+            }
+            if (optional_places.count(key.path())) {
+                CHECK_MESSAGE(!error, (error ? error->what() : ""));
+                continue;
+            }
+            REQUIRE(error);
+            CAPTURE(std::string(error->what()));
+            CHECK(error->line == key.table_line);
+            CHECK(error->key == (one_of_several.count(key.plain_path()) ? key.table : key.path()));
+            CHECK(has(error->right, "give"));
+        }
+    }
+}

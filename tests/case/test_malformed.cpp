@@ -1,0 +1,197 @@
+// Files that are no case: not there, not TOML, spoilt at random. Never anything but a Case or a CaseError.
+
+#include <doctest/doctest.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <random>
+
+#include "scenes/case/read_case.h"
+#include "tests/case/case_mistakes.h"
+#include "tests/case/whole_cases.h"
+
+using namespace overbend::scenes;
+using namespace overbend::tests;
+
+namespace {
+
+CaseError mistake_of(const std::filesystem::path& file) {
+    try {
+        read_case(file);
+    } catch (const CaseError& error) {
+        return error;
+    }
+    FAIL("taken: " << file);
+    return CaseError("", 0, 0, "", "", "");
+}
+
+// Reads the text; returns whether it was taken. Any other exception, or a crash, fails the test.
+bool taken(const OwnFolder& folder, const std::string& text) {
+    const auto file = folder.write("case.toml", text);
+    try {
+        read_case(file);
+        return true;
+    } catch (const CaseError& error) {
+        CHECK(error.line > 0);
+        CHECK(std::string(error.what()).find('\n') == std::string::npos);
+        return false;
+    }
+}
+
+using Random = std::mt19937;
+
+std::size_t below(Random& random, std::size_t limit) {
+    return random() % limit;
+}
+
+// Bytes changed, put in, left out.
+std::string with_spoilt_bytes(std::string text, Random& random) {
+    const std::string likely = "0123456789.-+eE_[]{}\"'=,#\n\t\\ \x00\x7f\xc3\xff";
+    for (std::size_t slips = 1 + below(random, 4); slips > 0; --slips) {
+        const std::size_t at = below(random, text.size());
+        const char byte = likely[below(random, likely.size())];
+        switch (below(random, 3)) {
+            case 0:
+                text[at] = byte;
+                break;
+            case 1:
+                text.insert(at, 1, byte);
+                break;
+            default:
+                text.erase(at, 1 + below(random, 3));
+        }
+    }
+    return text;
+}
+
+std::vector<std::string> lines_of(const std::string& text) {
+    std::vector<std::string> lines;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t end = text.find('\n', at);
+        lines.push_back(text.substr(at, end - at + 1));
+        at = end + 1;
+    }
+    return lines;
+}
+
+// Lines left out, doubled, swapped, and values put where others belong.
+std::string with_spoilt_lines(const std::string& text, Random& random) {
+    std::vector<std::string> lines = lines_of(text);
+    for (std::size_t slips = 1 + below(random, 3); slips > 0; --slips) {
+        const std::size_t one = below(random, lines.size()), other = below(random, lines.size());
+        switch (below(random, 4)) {
+            case 0:
+                lines.erase(lines.begin() + static_cast<std::ptrdiff_t>(one));
+                break;
+            case 1:
+                lines.insert(lines.begin() + static_cast<std::ptrdiff_t>(one), lines[other]);
+                break;
+            case 2:
+                std::swap(lines[one], lines[other]);
+                break;
+            default: {
+                const std::size_t equals = lines[one].find('='), from = lines[other].find('=');
+                if (equals == std::string::npos || from == std::string::npos) break;
+                lines[one] = lines[one].substr(0, equals) + lines[other].substr(from);
+            }
+        }
+    }
+    std::string spoilt;
+    for (const std::string& line : lines) spoilt += line;
+    return spoilt;
+}
+
+// A number stretched to an extreme.
+std::string with_spoilt_number(std::string text, Random& random) {
+    const std::vector<std::string> extremes = {"0",         "-0.0", "1e-300", "1e300",
+                                               "nan",       "-inf", "1e-9",   "179.99999999999999",
+                                               "89.999999", "1e9",  "-1",     "9223372036854775807",
+                                               "2000",      "5000", "0.05",   "20"};
+    std::vector<std::size_t> starts;
+    for (std::size_t at = text.find("= "); at != std::string::npos; at = text.find("= ", at + 1)) {
+        if (std::isdigit(static_cast<unsigned char>(text[at + 2]))) starts.push_back(at + 2);
+    }
+    for (std::size_t slips = 1 + below(random, 3); slips > 0; --slips) {
+        const std::size_t start = starts[below(random, starts.size())];
+        const std::size_t end = text.find('\n', start);
+        // from the back, so that the other starts stay where they are
+        std::string value = extremes[below(random, extremes.size())];
+        value.resize(std::max(value.size(), end - start), ' ');
+        if (value.size() == end - start) text.replace(start, end - start, value);
+        if (value.size() != end - start) return text.replace(start, end - start, value);
+    }
+    return text;
+}
+
+}  // namespace
+
+TEST_CASE("a file that cannot be read at all") {
+    const OwnFolder folder;
+    CHECK(mistake_of(folder.path() / "nowhere.toml").line == 0);
+    CHECK(mistake_of(folder.path()).line == 0);
+    CHECK(mistake_of("").line == 0);
+    const auto closed = folder.write("closed.toml", whole_case);
+    chmod(closed.c_str(), 0);
+    if (geteuid() != 0) CHECK(mistake_of(closed).line == 0);  // root reads it all the same
+    const auto huge = folder.write("huge.toml", std::string(5u << 20, '#'));
+    const CaseError error = mistake_of(huge);
+    CHECK(error.line == 0);
+    CHECK(error.wrong.find("4 MB") != std::string::npos);
+}
+
+TEST_CASE("a file that is not TOML") {
+    const OwnFolder folder;
+    for (const char* text : {"a =", "[strip", "x", "format = 1\nformat = 1\n", "a = \"\xff\"", "= 3",
+                             "a = 1e", "[a]\n[a]\n", "a = [1, 2", "a = {b = 1"}) {
+        CAPTURE(text);
+        const CaseError error = mistake_of(folder.write("case.toml", text));
+        CHECK(error.line >= 1);
+        CHECK(error.key.empty());
+        CHECK(error.wrong.rfind("not TOML: ", 0) == 0);
+    }
+    const CaseError second = mistake_of(folder.write("case.toml", "format = 1\nformat = 2\n"));
+    CHECK(second.line == 2);
+    CHECK(mistake_of(folder.write("case.toml", std::string(2000, '['))).line == 1);
+    CHECK(mistake_of(folder.write("case.toml", "a = " + std::string(100000, '['))).line == 1);
+    CHECK(mistake_of(folder.write("case.toml", std::string(100000, 'k') + " = 1")).line == 1);
+}
+
+TEST_CASE("keys and texts that no person would write") {
+    const OwnFolder folder;
+    const auto said_of = [&](const std::string& text) {
+        return std::string(mistake_of(folder.write("case.toml", text)).what());
+    };
+    for (const std::string& text :
+         {std::string("\"a\\nb\" = 1"), std::string("\"\" = 1"), std::string("\"\\u0000\" = 1"),
+          std::string(5000, 'k') + " = 1", "\"" + std::string(2000, '\xc3') + "\" = 1",
+          "format = \"" + std::string(5000, 'x') + "\"",
+          "format = 1\ntitle = \"" + std::string(5000, 'x') + "\""}) {
+        const std::string said = said_of(text);
+        CHECK(said.find('\n') == std::string::npos);
+        CHECK(said.size() < 1000);
+    }
+    // shortened between characters of two bytes each
+    std::string accents;
+    for (int i = 0; i < 100; ++i) accents += "\xc3\xa9";
+    const CaseError error = mistake_of(folder.write("case.toml", "x" + accents + " = 1"));
+    CHECK(error.wrong.rfind("not TOML", 0) == 0);  // a bare key is plain letters
+    CHECK(mistake_of(folder.write("case.toml", "\"x" + accents + "\" = 1")).key ==
+          "x" + accents.substr(0, 58) + "...");
+}
+
+TEST_CASE("a case spoilt at random is a case or an error, and nothing else") {
+    const OwnFolder folder;
+    Random random(20240229);
+    int cases = 0, errors = 0;
+    for (int round = 0; round < 4000; ++round) {
+        CAPTURE(round);
+        std::string text = whole_case;
+        if (round % 3 == 0) text = with_spoilt_bytes(text, random);
+        if (round % 3 == 1) text = with_spoilt_lines(text, random);
+        if (round % 3 == 2) text = with_spoilt_number(text, random);
+        ++(taken(folder, text) ? cases : errors);
+    }
+    // the slips are neither all harmless nor all deadly
+    CHECK(cases > 100);
+    CHECK(errors > 1000);
+}

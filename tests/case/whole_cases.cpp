@@ -1,0 +1,250 @@
+#include "tests/case/whole_cases.h"
+
+namespace overbend::tests {
+
+const std::string whole_case = R"(format = 1
+title = "Clip with everything"
+
+[strip]
+thickness_mm = 1
+width_mm = 20.5
+blank_length_mm = 150
+
+[material]
+title = "Invented steel"
+source = "invented"
+youngs_modulus_MPa = 206000
+poisson = 0.3
+density_kg_m3 = 7850
+[material.hardening]
+law = "swift"
+K_MPa = 520
+e0 = 0.006
+n = 0.22
+
+[part]
+angle_tolerance_deg = 0.5
+
+[[part.path]]
+flat_mm = 24
+[[part.path]]
+bend_deg = 90
+inside_radius_mm = 1.5
+name = "lip"
+[[part.path]]
+flat_mm = 20
+[[part.path]]
+bend_deg = 40
+inside_radius_mm = 1
+[[part.path]]
+flat_mm = 6.5
+[[part.path]]
+bend_deg = -40
+inside_radius_mm = 1
+[[part.path]]
+flat_mm = 25
+[[part.path]]
+bend_deg = 90
+inside_radius_mm = 2
+name = "left wall"
+[[part.path]]
+flat_mm = 26
+[[part.path]]
+bend_deg = 90.0
+inside_radius_mm = 2.0
+name = "right wall"
+[[part.path]]
+flat_mm = 15
+
+[[part.cutouts]]
+at_mm = 12
+across_mm = 10
+hole_mm = 5
+[[part.cutouts]]
+at_mm = 60.0
+across_mm = 9.5
+slot_mm = [8, 4.2]
+
+[[tool]]
+name = "wedge"
+kind = "vee-punch"
+angle_deg = 60
+nose_radius_mm = 1
+height_mm = 70
+shank_width_mm = 14
+
+[[tool]]
+name = "two-way"
+kind = "vee-die"
+width_mm = 40
+height_mm = 50
+[[tool.faces]]
+angle_deg = 86
+opening_mm = 10
+shoulder_radius_mm = 1.5
+bottom_radius_mm = 0.5
+[[tool.faces]]
+angle_deg = 62
+opening_mm = 8
+
+[[tool]]
+name = "slot"
+kind = "open-die"
+opening_mm = 8
+shoulder_radius_mm = 1
+depth_mm = 20
+width_mm = 40
+
+[[tool]]
+name = "upper"
+kind = "offset-punch"
+offset_mm = 5
+angle_deg = 40
+nose_radius_mm = 1
+root_radius_mm = 1
+clearance_mm = 1.1
+land_mm = 12
+height_mm = 45
+
+[[tool]]
+name = "lower"
+kind = "offset-die"
+offset_mm = 5
+angle_deg = 40
+shoulder_radius_mm = 1
+root_radius_mm = 1
+land_mm = 12
+height_mm = 35
+
+[[tool]]
+name = "foot"
+kind = "channel-punch"
+width_mm = 30
+corner_radius_mm = 2
+side_relief_deg = 3
+foot_height_mm = 18
+shank_width_mm = 10
+shank = "right"
+height_mm = 55
+
+[[tool]]
+name = "channel"
+kind = "channel-die"
+opening_mm = 32.4
+shoulder_radius_mm = 3
+depth_mm = 15
+floor_crown_mm = 0.2
+width_mm = 70
+height_mm = 40
+
+[[tool]]
+name = "block"
+kind = "outline"
+[[tool.points]]
+x_mm = -10
+y_mm = 0
+radius_mm = 1
+[[tool.points]]
+x_mm = 10
+y_mm = 0
+[[tool.points]]
+x_mm = 10
+y_mm = 20
+bulge = 0.4
+[[tool.points]]
+x_mm = -10
+y_mm = 20
+
+[[step]]
+name = "lip"
+bends = ["lip"]
+punch = "wedge"
+[step.die]
+tool = "two-way"
+face = 2
+[step.place]
+face = "up"
+first = "right"
+shift_mm = 0.25
+[step.stop]
+free_deg = 90
+
+[[step]]
+name = "offset"
+bends = ["bend 3", "bend 2"]
+punch = "upper"
+die = "lower"
+[step.stop]
+force_kN = 12.5
+
+[[step]]
+name = "channel"
+bends = ["left wall", "right wall"]
+punch = "foot"
+die = "channel"
+[step.stop]
+travel_mm = 12
+
+[press]
+title = "Bench press"
+force_kN = 40
+stroke_mm = 80
+
+[run]
+friction = 0.12
+layers = 15
+elements_per_thickness = 5.5
+)";
+
+namespace {
+
+const std::string card_head = R"(title = "Invented metal"
+source = "invented"
+youngs_modulus_MPa = 206000
+poisson = 0.3
+density_kg_m3 = 7850
+)";
+
+}  // namespace
+
+const std::string swift_card = card_head + R"(tensile_strength_MPa = 350
+elongation_percent = 30
+[hardening]
+law = "swift"
+K_MPa = 520
+e0 = 0.006
+n = 0.22
+[[backstress]]
+C_MPa = 3000
+gamma = 30
+[sources]
+youngs_modulus_MPa = "invented too"
+hardening = "this as well"
+)";
+
+const std::string hollomon_card = card_head + R"([hardening]
+law = "hollomon"
+K_MPa = 520
+n = 0.2
+)";
+
+const std::string voce_card = card_head + R"([hardening]
+law = "voce"
+Y_MPa = 200
+Q_MPa = 150
+b = 12.5
+)";
+
+const std::string linear_card = card_head + R"([hardening]
+law = "linear"
+Y_MPa = 250
+H_MPa = 0
+)";
+
+const std::string table_card = card_head + R"([hardening]
+law = "table"
+plastic_strain = [0, 0.1, 0.3]
+stress_MPa = [200, 300, 330.5]
+)";
+
+}  // namespace overbend::tests

@@ -1,0 +1,17 @@
+// Case files and cards that are right, for tests to spoil. Every key there is stands in one of them, each on
+// a line of its own.
+
+#pragma once
+
+#include <string>
+
+namespace overbend::tests {
+
+extern const std::string whole_case;     // every kind of tool and of stroke, its card in it
+extern const std::string swift_card;     // with every optional key
+extern const std::string hollomon_card;  // only what a card must have, as the next three
+extern const std::string voce_card;
+extern const std::string linear_card;
+extern const std::string table_card;
+
+}  // namespace overbend::tests
