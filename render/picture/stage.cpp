@@ -1,0 +1,103 @@
+#include "render/picture/stage.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/stage_parts.h"
+#include "render/picture/text_width.h"
+#include "sim/errors.h"
+
+namespace overbend::render {
+
+namespace {
+
+using stroke::Recording;
+using stroke::State;
+
+void check_info(const StageInfo& info) {
+    if (!(info.strip_width > 0.0))
+        throw OutOfRange("strip width", fixed(info.strip_width, 2) + " mm", "it must be above 0 mm");
+    if (info.step_number < 1 || info.step_number > info.step_count)
+        throw OutOfRange("step number",
+                         std::to_string(info.step_number) + " of " + std::to_string(info.step_count),
+                         "it must be between 1 and the count of steps");
+    if (!(info.tool_opacity >= 0.0 && info.tool_opacity <= 1.0))
+        throw OutOfRange("tool opacity", fixed(info.tool_opacity, 2), "it must be between 0 and 1");
+}
+
+// The information with what the caller left to be found.
+StageInfo completed(const Recording& recording, const StageInfo& info) {
+    StageInfo whole = info;
+    if (!(whole.colour_limit > 0.0)) whole.colour_limit = colour_limit({&recording}, info.colouring);
+    for (int i = 0; i < static_cast<int>(whole.bends.size()); ++i)
+        if (!(whole.bends[i].reach > 0.0)) whole.bends[i].reach = found_reach(recording, info.bends, i);
+    return whole;
+}
+
+}  // namespace
+
+double rounded_up(double value) {
+    if (!(value > 0.0) || !std::isfinite(value)) return 1.0;
+    const double power = std::pow(10.0, std::floor(std::log10(value)));
+    for (const double step : {1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0})
+        if (step * power >= value * (1.0 - 1e-9)) return step * power;
+    return 10.0 * power;
+}
+
+double colour_limit(const std::vector<const Recording*>& recordings, Colouring colouring) {
+    double greatest = 0.0;
+    for (const Recording* recording : recordings)
+        for (const State& s : recording->states)
+            for (const float v : colouring == Colouring::hoop_stress ? s.hoop_stress : s.plastic_strain)
+                if (std::isfinite(v)) greatest = std::max(greatest, std::abs(static_cast<double>(v)));
+    return rounded_up(greatest);
+}
+
+State state_at(const Recording& recording, double moment) {
+    const int last = static_cast<int>(recording.states.size()) - 1;
+    if (!(moment >= 0.0 && moment <= last))
+        throw OutOfRange("moment", fixed(moment, 3),
+                         "it must be between 0 and " + std::to_string(last) + ", the last recorded state");
+    const int before = std::min(static_cast<int>(moment), std::max(0, last - 1));
+    const int after = std::min(before + 1, last);
+    return blended(recording, recording.states[before], recording.states[after], moment - before);
+}
+
+DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
+                       const PictureSize& size, const View& view) {
+    check_recording(recording);
+    check_info(info);
+    const Layout layout = lay_out(size);
+    const ThemeColours& colours = theme_colours(info.theme);
+    const State state = state_at(recording, moment);
+    const StageInfo whole = completed(recording, info);
+
+    DrawingList list;
+    list.width = size.width;
+    list.height = size.height;
+    list.background = colours.page;
+    Sheet sheet{recording, state, moment, whole, layout, view, colours, list, {}, {}};
+
+    add_panels(sheet);
+    add_tools(sheet);
+    add_strip(sheet);
+    add_ghost(sheet);
+    add_angle_lines(sheet);
+    add_tool_labels(sheet);
+    add_scale(sheet);
+    add_arrows(sheet);
+    add_interferences(sheet);
+    add_angle_words(sheet);
+    add_head_and_caption(sheet);
+    add_readouts(sheet);
+    add_curve(sheet);
+    add_legend(sheet);
+    return list;
+}
+
+DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
+                       const PictureSize& size) {
+    return draw_stage(recording, moment, info, size, choose_view(recording, size));
+}
+
+}  // namespace overbend::render

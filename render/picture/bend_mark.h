@@ -1,0 +1,37 @@
+// A bend of the stroke that is shown: where it is, how far it is turned now, and the lines of its two flats.
+//
+// Units  mm, rad; bend angles as in the trade: 0 is flat, positive turns the right-hand side up (as the strip
+// lies in the press).
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "render/picture/strip_shape.h"
+
+namespace overbend::render {
+
+struct BendMark {
+    std::string name;
+    double blank_position = 0.0;  // of the bend line, from the blank's left end
+    double reach = 0.0;  // on either side, along the blank, to where the flats' directions are taken;
+                         // 0: beyond the tools' contacts, see found_reach
+    std::optional<double> loaded;  // bend angle under load, once it is known
+    std::optional<double> free;    // bend angle after the tools let go, once it is known
+};
+
+struct MeasuredBend {
+    double angle = 0.0;            // now
+    Spot left, right;              // on the flats, reach away from the bend line
+    Place corner = Place::Zero();  // where the flats' mid-lines would meet; on the strip when it is near flat
+};
+
+// How far on either side of a bend line the tools touch the strip in any state, and 1.5 thicknesses more; at
+// most to the strip's nearer end or half way to the next bend. 8 thicknesses when nothing touches it.
+double found_reach(const stroke::Recording& recording, const std::vector<BendMark>& bends, int index);
+
+MeasuredBend measured(const stroke::Recording& recording, const stroke::State& state, const BendMark& bend);
+
+}  // namespace overbend::render

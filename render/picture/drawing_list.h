@@ -1,0 +1,101 @@
+// What is to be drawn, as plain data: filled and stroked paths and text, in the order they are painted.
+//
+// No library for drawing is needed to make a list, compare two, or write one down; painter.h paints it.
+// Units  picture pixels, x to the right, y down; radians.
+
+#pragma once
+
+#include <Eigen/Core>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace overbend::render {
+
+using Point = Eigen::Vector2d;
+
+// Red, green, blue (sRGB) and opacity, each 0 to 1.
+struct Colour {
+    double red = 0.0;
+    double green = 0.0;
+    double blue = 0.0;
+    double opacity = 1.0;
+};
+
+// A rectangle by its upper left corner.
+struct Rect {
+    double x = 0.0;
+    double y = 0.0;
+    double width = 0.0;
+    double height = 0.0;
+    double right() const { return x + width; }
+    double bottom() const { return y + height; }
+    Point centre() const { return Point(x + 0.5 * width, y + 0.5 * height); }
+};
+
+Rect grown(const Rect& r, double by);              // on all four sides; by may be below zero
+bool overlap(const Rect& a, const Rect& b);        // touching edges do not count
+bool holds(const Rect& outer, const Rect& inner);  // edges may touch
+
+enum class Verb { move, line, curve, close };
+
+// One stretch of a path, to `to`; a curve is a cubic with a handle at either end.
+struct Segment {
+    Verb verb = Verb::move;
+    Point to = Point::Zero();
+    Point handle_start = Point::Zero();
+    Point handle_end = Point::Zero();
+};
+
+using Path = std::vector<Segment>;
+
+struct Shape {
+    Path path;
+    std::optional<Colour> fill;
+    std::optional<Colour> stroke;
+    double line_width = 1.0;
+    std::vector<double> dash;  // lengths of stroke and gap in turn; empty: unbroken
+    std::optional<Rect> clip;  // nothing is painted outside it
+};
+
+enum class Across { left, middle, right };  // which part of the words lies at `at`
+enum class Weight { normal, bold };
+
+struct Text {
+    std::string words;         // UTF-8, one line
+    Point at = Point::Zero();  // on the base line
+    Across across = Across::left;
+    double size = 0.0;  // of the font's em, > 0
+    Colour colour;
+    Weight weight = Weight::normal;
+    std::optional<Colour> halo;  // painted around the letters, so that they can be read on anything
+};
+
+using Item = std::variant<Shape, Text>;
+
+struct DrawingList {
+    int width = 0;
+    int height = 0;
+    Colour background;
+    std::vector<Item> items;
+};
+
+// Paths.
+Path polyline(const std::vector<Point>& points);
+Path polygon(const std::vector<Point>& points);
+Path rectangle(const Rect& r, double corner_radius = 0.0);
+Path circle(const Point& centre, double radius);
+// An arc about a centre, from one direction to another as they are seen on the picture (y down).
+Path arc(const Point& centre, double radius, double from, double to);
+// Adds an arc to a path that ends at the arc's start.
+void add_arc(Path& path, const Point& centre, double radius, double from, double to);
+
+// Where the base line lies so that the capitals' middle is at y. Fixed parts of the size, so that all
+// painters agree.
+double baseline_for_middle(double y, double size);
+
+// The list in words and numbers, one item a line: two lists are the same when these are. For tests.
+std::string as_text(const DrawingList& list);
+
+}  // namespace overbend::render

@@ -1,0 +1,43 @@
+// Paints a drawing list with Cairo and Pango: to pixels, PNG, SVG and PDF. The one place that knows them.
+//
+// No display is needed. Lists may be painted in several threads at once; the same list gives the same bytes.
+// Words are painted as outlines of DejaVu Sans without hinting, so they do not depend on the screen's
+// settings.
+
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "render/picture/drawing_list.h"
+
+namespace overbend::render {
+
+// Pixels row by row, four bytes each: blue, green, red, unused (as Cairo keeps them on a little-endian
+// machine).
+struct Pixels {
+    int width = 0;
+    int height = 0;
+    std::vector<std::uint8_t> bgra;
+};
+
+// Throws OutOfRange: a picture without width or height. std::runtime_error: Cairo could not.
+Pixels paint(const DrawingList& list);
+// The same into pixels that are there already, which saves their allocation for every frame.
+void paint(const DrawingList& list, Pixels& into);
+
+std::string png_bytes(const Pixels& pixels);
+
+// Files are whole or absent: they are written beside the path under another name and then renamed.
+// Throws std::runtime_error with the path and the reason.
+void write_png(const DrawingList& list, const std::filesystem::path& path);
+void write_svg(const DrawingList& list, const std::filesystem::path& path);
+void write_pdf(const DrawingList& list, const std::filesystem::path& path);  // 1 px is 0.75 pt
+void write_whole(const std::filesystem::path& path, const std::string& bytes);
+
+// The box that a text really fills when it is painted, halo not counted. For tests.
+Rect painted_box(const Text& text);
+
+}  // namespace overbend::render

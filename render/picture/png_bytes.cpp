@@ -1,0 +1,54 @@
+// Pixels to the bytes of a PNG file.
+//
+// Unfiltered rows at level 3 of zlib: measured on the stage at 1920 x 1080, a third of the time of the
+// library's defaults (all filters, level 6) and a smaller file, because flat colours repeat from row to row.
+
+#include <png.h>
+
+#include <stdexcept>
+
+#include "render/picture/painter.h"
+
+namespace overbend::render {
+
+namespace {
+
+[[noreturn]] void fail(png_structp, png_const_charp why) {
+    throw std::runtime_error(std::string("PNG cannot be made: ") + why);
+}
+
+void append(png_structp png, png_bytep piece, size_t length) {
+    static_cast<std::string*>(png_get_io_ptr(png))->append(reinterpret_cast<const char*>(piece), length);
+}
+
+// The library's handles, let go on every way out.
+struct Writer {
+    png_structp png = png_create_write_struct(PNG_LIBPNG_VER_STRING, nullptr, fail, nullptr);
+    png_infop info = png ? png_create_info_struct(png) : nullptr;
+    Writer() = default;
+    Writer(const Writer&) = delete;
+    Writer& operator=(const Writer&) = delete;
+    ~Writer() { png_destroy_write_struct(&png, &info); }
+};
+
+}  // namespace
+
+std::string png_bytes(const Pixels& pixels) {
+    std::string bytes;
+    Writer writer;
+    if (!writer.info) throw std::runtime_error("PNG cannot be made: no memory");
+    png_set_write_fn(writer.png, &bytes, append, nullptr);
+    png_set_IHDR(writer.png, writer.info, pixels.width, pixels.height, 8, PNG_COLOR_TYPE_RGB,
+                 PNG_INTERLACE_NONE, PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
+    png_set_compression_level(writer.png, 3);
+    png_set_filter(writer.png, PNG_FILTER_TYPE_BASE, PNG_FILTER_NONE);
+    png_write_info(writer.png, writer.info);
+    png_set_bgr(writer.png);
+    png_set_filler(writer.png, 0, PNG_FILLER_AFTER);
+    for (int y = 0; y < pixels.height; ++y)
+        png_write_row(writer.png, pixels.bgra.data() + size_t{4} * pixels.width * y);
+    png_write_end(writer.png, writer.info);
+    return bytes;
+}
+
+}  // namespace overbend::render

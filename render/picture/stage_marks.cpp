@@ -1,0 +1,128 @@
+// Marks on the stage: contact forces, interferences, the scale.
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/stage_parts.h"
+#include "render/picture/text_width.h"
+
+namespace overbend::render {
+
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+constexpr double longest_arrow = 5.0;  // units
+
+// An arrow with its point at `to`.
+void add_arrow(Sheet& sheet, const Point& from, const Point& to, const Colour& colour) {
+    const double length = (to - from).norm();
+    const double u = sheet.unit();
+    if (length < 0.5 * u) return;
+    const Point along = (to - from) / length;
+    const Point side(-along.y(), along.x());
+    const double head = std::min(0.9 * u, 0.6 * length);
+    add_cased_line(sheet, polyline({from, to - 0.8 * head * along}), colour, 0.2 * u);
+    Shape tip;
+    tip.path = polygon({to, to - head * along + 0.42 * head * side, to - head * along - 0.42 * head * side});
+    tip.fill = colour;
+    tip.stroke = with_opacity(sheet.colours.stage, 0.85);
+    tip.line_width = 0.08 * u;
+    tip.clip = sheet.view.stage;
+    sheet.list.items.emplace_back(std::move(tip));
+}
+
+// A cross in a ring, which no other mark has.
+void add_cross(Sheet& sheet, const Point& at) {
+    const double u = sheet.unit();
+    const double arm = 0.62 * u;
+    add_cased_line(sheet, circle(at, 1.05 * u), sheet.colours.alarm, 0.26 * u);
+    for (const double way : {-1.0, 1.0})
+        add_cased_line(sheet, polyline({at - Point(arm, way * arm), at + Point(arm, way * arm)}),
+                       sheet.colours.alarm, 0.26 * u);
+}
+
+double nice_below(double value) {
+    const double power = std::pow(10.0, std::floor(std::log10(value)));
+    for (const double step : {5.0, 2.0})
+        if (step * power <= value) return step * power;
+    return power;
+}
+
+std::string short_number(double value) {
+    const int decimals = value >= 10.0 ? 0 : value >= 1.0 ? (value == std::floor(value) ? 0 : 1) : 2;
+    std::string words = fixed(value, decimals);
+    while (words.find('.') != std::string::npos && words.back() == '0') words.pop_back();
+    return words;
+}
+
+// Pixels on the picture for a contact force of 1 N per mm.
+double arrow_scale(const Sheet& sheet) {
+    const double greatest = greatest_contact_force(sheet.recording);
+    return greatest > 0.0 ? longest_arrow * sheet.unit() / greatest : 0.0;
+}
+
+}  // namespace
+
+void add_arrows(Sheet& sheet) {
+    if (sheet.info.arrows == Arrows::hidden || sheet.info.motion) return;
+    const double scale = arrow_scale(sheet);
+    for (const stroke::ContactForce& c : sheet.state.contacts) {
+        const Point to = sheet.view.on_picture(c.at);
+        const Point on_picture(c.force.x(), -c.force.y());
+        add_arrow(sheet, to - scale * on_picture, to, sheet.colours.ink);
+    }
+}
+
+void add_interferences(Sheet& sheet) {
+    for (const InterferenceMark& mark : sheet.info.interferences) {
+        const Point at = sheet.view.on_picture(mark.at);
+        if (!holds(sheet.view.stage, {at.x(), at.y(), 0.0, 0.0})) continue;
+        add_cross(sheet, at);
+        const double u = sheet.unit();
+        sheet.taken.push_back({at.x() - 1.1 * u, at.y() - 1.1 * u, 2.2 * u, 2.2 * u});
+        std::vector<CalloutLine> lines{
+            {"interference " + fixed(mark.depth, 2) + " mm", sheet.colours.ink, Weight::bold}};
+        const std::string words = fitted(mark.text, 1.05 * u, 0.4 * sheet.view.stage.width);
+        if (!words.empty()) lines.push_back({words, sheet.colours.ink, Weight::normal});
+        const double outwards = at.x() < sheet.view.stage.centre().x() ? pi : 0.0;
+        add_callout(sheet, lines, at, outwards, 1.6 * u, sheet.colours.alarm);
+    }
+}
+
+void add_scale(Sheet& sheet) {
+    const double u = sheet.unit();
+    const Rect room = key_box(sheet.layout);
+    const double length = nice_below(8.0 * u / sheet.view.scale);
+    const double greatest = greatest_contact_force(sheet.recording) * sheet.info.strip_width / 1000.0;
+    const bool arrows =
+        sheet.info.arrows == Arrows::shown && !sheet.layout.narrow && !sheet.info.motion && greatest > 0.0;
+    const double force = arrows ? nice_below(0.8 * greatest) : 0.0;
+    const std::string force_words = short_number(force) + " kN";
+    const std::string length_words = short_number(length) + " mm";
+    const double bar = length * sheet.view.scale;
+    const double arrow = arrows ? force * 1000.0 / sheet.info.strip_width * arrow_scale(sheet) : 0.0;
+    const double bar_part = bar + 0.5 * u + text_width(length_words, u);
+    const double arrow_part = arrows ? 1.2 * u + arrow + 0.5 * u + text_width(force_words, u) : 0.0;
+    Rect plate = room;
+    plate.width = std::min(room.width, bar_part + arrow_part + 1.4 * u);
+    add_plate(sheet, plate, sheet.colours.rule);
+
+    const double y = plate.centre().y();
+    double x = plate.x + 0.7 * u;
+    const Words how{u, sheet.colours.ink, Across::left, Weight::normal, {}};
+    add_line(sheet.list,
+             polyline({{x, y - 0.4 * u},
+                       {x, y + 0.4 * u},
+                       {x, y},
+                       {x + bar, y},
+                       {x + bar, y - 0.4 * u},
+                       {x + bar, y + 0.4 * u}}),
+             sheet.colours.ink, 0.12 * u);
+    add_words(sheet.list, length_words, {x + bar + 0.5 * u, baseline_for_middle(y, u)}, how);
+    if (!arrows) return;
+    x += bar_part + 1.2 * u;
+    add_arrow(sheet, {x, y}, {x + arrow, y}, sheet.colours.ink);
+    add_words(sheet.list, force_words, {x + arrow + 0.5 * u, baseline_for_middle(y, u)}, how);
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,146 @@
+#include "render/picture/stage_parts.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/text_width.h"
+
+namespace overbend::render {
+
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+
+enum class Strip { kept_clear, may_be_covered };
+
+bool is_free(const Sheet& sheet, const Rect& box, Strip strip) {
+    if (!holds(grown(sheet.view.stage, -0.4 * sheet.unit()), box)) return false;
+    const Rect wide = grown(box, 0.25 * sheet.unit());
+    for (const Rect& other : sheet.taken)
+        if (overlap(wide, other)) return false;
+    if (strip == Strip::may_be_covered) return true;
+    const Rect wider = grown(wide, 0.5 * sheet.recording.thickness * sheet.view.scale);
+    return std::none_of(sheet.kept_clear.begin(), sheet.kept_clear.end(), [&](const Point& p) {
+        return overlap(wider, {p.x(), p.y(), 1e-3, 1e-3});
+    });
+}
+
+// A box whose edge nearest to the point is `away` from it, in the given direction.
+Rect box_beside(const Point& near, double direction, double away, double width, double height) {
+    const Point towards(std::cos(direction), std::sin(direction));
+    const Point centre = near + away * towards + Point(0.5 * width * towards.x(), 0.5 * height * towards.y());
+    return {centre.x() - 0.5 * width, centre.y() - 0.5 * height, width, height};
+}
+
+// Anywhere on the stage.
+std::optional<Rect> nearest_free_place(const Sheet& sheet, const Point& near, double width, double height) {
+    const Rect& stage = sheet.view.stage;
+    const double step = 0.5 * sheet.unit();
+    std::optional<Rect> best;
+    double least = 1e300;
+    for (double y = stage.y; y + height < stage.bottom(); y += step)
+        for (double x = stage.x; x + width < stage.right(); x += step) {
+            const Rect box{x, y, width, height};
+            const double distance = (box.centre() - near).norm();
+            if (distance >= least || !is_free(sheet, box, Strip::may_be_covered)) continue;
+            least = distance;
+            best = box;
+        }
+    return best;
+}
+
+}  // namespace
+
+void add_words(DrawingList& list, const std::string& words, const Point& at, const Words& how) {
+    if (words.empty()) return;
+    list.items.emplace_back(Text{words, at, how.across, how.size, how.colour, how.weight, how.halo});
+}
+
+void add_fill(DrawingList& list, Path path, const Colour& fill) {
+    Shape shape;
+    shape.path = std::move(path);
+    shape.fill = fill;
+    list.items.emplace_back(std::move(shape));
+}
+
+void add_line(DrawingList& list, Path path, const Colour& colour, double width, std::vector<double> dash) {
+    Shape shape;
+    shape.path = std::move(path);
+    shape.stroke = colour;
+    shape.line_width = width;
+    shape.dash = std::move(dash);
+    list.items.emplace_back(std::move(shape));
+}
+
+void add_plate(Sheet& sheet, const Rect& box, const Colour& edge) {
+    Shape plate;
+    plate.path = rectangle(box, 0.4 * sheet.unit());
+    plate.fill = sheet.colours.stage;
+    plate.stroke = edge;
+    plate.line_width = sheet.layout.line;
+    sheet.list.items.emplace_back(std::move(plate));
+    sheet.taken.push_back(box);
+}
+
+void add_cased_line(Sheet& sheet, const Path& path, const Colour& colour, double width,
+                    const std::vector<double>& dash) {
+    for (const bool casing : {true, false}) {
+        Shape line;
+        line.path = path;
+        line.stroke = casing ? with_opacity(sheet.colours.stage, 0.85) : colour;
+        line.line_width = casing ? width + 0.24 * sheet.unit() : width;
+        if (!casing) line.dash = dash;
+        line.clip = sheet.view.stage;
+        sheet.list.items.emplace_back(std::move(line));
+    }
+}
+
+void add_callout(Sheet& sheet, const std::vector<CalloutLine>& lines, const Point& near, double direction,
+                 double away, const Colour& edge) {
+    const double size = 1.05 * sheet.unit();
+    double width = 0.0;
+    for (const CalloutLine& l : lines) width = std::max(width, text_width(l.words, size, l.weight));
+    const double line_height = 1.4 * size;
+    const std::optional<Rect> box = free_room(sheet, near, direction, away, width + 0.9 * size,
+                                              line_height * static_cast<double>(lines.size()) + 0.4 * size);
+    if (!box) return;  // the panel says the same
+    add_plate(sheet, *box, edge);
+    double middle = box->y + 0.2 * size + 0.5 * line_height;
+    for (const CalloutLine& l : lines) {
+        add_words(sheet.list, l.words, {box->centre().x(), baseline_for_middle(middle, size)},
+                  {size, l.colour, Across::middle, l.weight, {}});
+        middle += line_height;
+    }
+}
+
+std::optional<Rect> free_room(const Sheet& sheet, const Point& near, double direction, double away,
+                              double width, double height) {
+    for (const Strip strip : {Strip::kept_clear, Strip::may_be_covered})
+        for (int ring = 0; ring < 8; ++ring)
+            for (int turn = 0; turn < 16; ++turn) {
+                // Alternately to either side of the direction: 0, 1, -1, 2, -2, ... sixteenths of a turn.
+                const int sixteenth = (turn % 2 == 1 ? 1 : -1) * ((turn + 1) / 2);
+                const Rect box = box_beside(near, direction + sixteenth * pi / 8.0,
+                                            away + ring * 1.4 * sheet.unit(), width, height);
+                if (is_free(sheet, box, strip)) return box;
+            }
+    return nearest_free_place(sheet, near, width, height);
+}
+
+Point strip_point(const Sheet& sheet, const Place& p) {
+    if (!sheet.info.motion) return sheet.view.on_picture(p);
+    return sheet.view.on_picture(sheet.info.motion->turn * p + sheet.info.motion->shift);
+}
+
+double greatest_contact_force(const stroke::Recording& recording) {
+    double greatest = 0.0;
+    for (const stroke::State& s : recording.states)
+        for (const stroke::ContactForce& c : s.contacts) greatest = std::max(greatest, c.force.norm());
+    return greatest;
+}
+
+double degrees(double radians) {
+    return radians * 180.0 / pi;
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,88 @@
+// The parts of a stage, each of which adds to the drawing list; shared among the stage's own files.
+
+#pragma once
+
+#include <vector>
+
+#include "render/picture/stage.h"
+
+namespace overbend::render {
+
+// What the parts draw from and on.
+struct Sheet {
+    const stroke::Recording& recording;
+    const stroke::State& state;  // at the moment
+    double moment;
+    const StageInfo& info;  // with its colour limit and the bends' reach filled in
+    const Layout& layout;
+    const View& view;
+    const ThemeColours& colours;
+    DrawingList& list;
+    std::vector<Rect> taken;        // boxes of the words on the stage
+    std::vector<Point> kept_clear;  // points along the strip's middle and the punch's nose, on the picture
+
+    double unit() const { return layout.unit; }
+    double travel() const { return info.punch_travel.value_or(state.travel); }
+    const tool::ToolSet& tools() const { return info.tools ? *info.tools : recording.tools; }
+};
+
+// In the order they are painted.
+void add_panels(Sheet& sheet);
+void add_tools(Sheet& sheet);
+void add_strip(Sheet& sheet);
+void add_ghost(Sheet& sheet);
+void add_angle_lines(Sheet& sheet);
+void add_tool_labels(Sheet& sheet);
+void add_scale(Sheet& sheet);
+void add_arrows(Sheet& sheet);
+void add_interferences(Sheet& sheet);
+void add_angle_words(Sheet& sheet);
+void add_head_and_caption(Sheet& sheet);
+void add_readouts(Sheet& sheet);
+void add_curve(Sheet& sheet);
+void add_legend(Sheet& sheet);
+
+// Pieces that several parts use.
+struct Words {
+    double size = 0.0;
+    Colour colour;
+    Across across = Across::left;
+    Weight weight = Weight::normal;
+    std::optional<Colour> halo;
+};
+void add_words(DrawingList& list, const std::string& words, const Point& base_line_at, const Words& how);
+void add_fill(DrawingList& list, Path path, const Colour& fill);
+void add_line(DrawingList& list, Path path, const Colour& colour, double width,
+              std::vector<double> dash = {});
+
+// A patch that words can be read on, over whatever lies below.
+void add_plate(Sheet& sheet, const Rect& box, const Colour& edge);
+
+// A line drawn twice: a wide one in the stage's colour below, so that it is seen on hatching and strip.
+void add_cased_line(Sheet& sheet, const Path& path, const Colour& colour, double width,
+                    const std::vector<double>& dash = {});
+
+// Lines of words on a plate near a point, in the given direction where there is room (see free_room); none
+// where there is no room at all.
+struct CalloutLine {
+    std::string words;
+    Colour colour;
+    Weight weight = Weight::normal;
+};
+void add_callout(Sheet& sheet, const std::vector<CalloutLine>& lines, const Point& near, double direction,
+                 double away, const Colour& edge);
+
+// Room for a box of this size near a point, inside the stage, off all boxes taken, and off the strip where
+// that can be: the first free place of those nearest to it, beginning in the given direction.
+std::optional<Rect> free_room(const Sheet& sheet, const Point& near, double direction, double away,
+                              double width, double height);
+
+// The strip's points on the picture, with the motion that the sheet asks for.
+Point strip_point(const Sheet& sheet, const Place& p);
+
+// The greatest contact force in any state, N per mm; 0 when nothing touches.
+double greatest_contact_force(const stroke::Recording& recording);
+
+double degrees(double radians);
+
+}  // namespace overbend::render

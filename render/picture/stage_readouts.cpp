@@ -1,0 +1,151 @@
+// The panel's numbers, and the legend of the strip's colours.
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/stage_parts.h"
+#include "render/picture/text_width.h"
+
+namespace overbend::render {
+
+namespace {
+
+const char* const unknown = "\u2013";
+constexpr double value_width = 4.6;  // units, of a column of bend angles
+constexpr double label_width = 5.8;  // units, of the words before them
+
+double to_kilonewton(const Sheet& sheet, double newton_per_mm) {
+    return newton_per_mm * sheet.info.strip_width / 1000.0;
+}
+
+struct Row {
+    std::string label;
+    std::string short_label;  // for a narrow panel
+    std::vector<std::string> values;
+    Colour colour;
+};
+
+void add_row(Sheet& sheet, const Row& row, const Rect& box, double middle) {
+    const double u = sheet.unit();
+    const double size = (sheet.layout.narrow ? 1.0 : 1.1) * u;
+    double x = box.right();
+    for (auto value = row.values.rbegin(); value != row.values.rend(); ++value) {
+        add_words(sheet.list, *value, {x, baseline_for_middle(middle, size)},
+                  {size, row.colour, Across::right, Weight::bold, {}});
+        x -= row.values.size() > 1 ? value_width * u : text_width(*value, size, Weight::bold);
+    }
+    const double room = x - box.x - 0.3 * u;
+    const std::string label = text_width(row.label, u) <= room ? row.label : fitted(row.short_label, u, room);
+    add_words(sheet.list, label, {box.x, baseline_for_middle(middle, u)},
+              {u, sheet.colours.muted, Across::left, Weight::normal, {}});
+}
+
+void add_rows(Sheet& sheet, const std::vector<Row>& rows, const Rect& box) {
+    const double height = box.height / static_cast<double>(rows.size());
+    double middle = box.y + 0.5 * height;
+    for (const Row& row : rows) {
+        add_row(sheet, row, box, middle);
+        middle += height;
+    }
+}
+
+std::string in_degrees(const std::optional<double>& angle) {
+    return angle ? fixed(degrees(std::abs(*angle)), 1) + "\u00b0" : unknown;
+}
+
+// Signed as the trade has it: positive opens the bend, whichever way it is turned.
+std::string springback(const BendMark& bend) {
+    if (!bend.loaded || !bend.free) return unknown;
+    const double opened = (*bend.loaded - *bend.free) * (*bend.loaded < 0.0 ? -1.0 : 1.0);
+    return fixed(degrees(opened), 1) + "\u00b0";
+}
+
+// As many bends beside one another as there is room for; the stage shows them all.
+std::vector<Row> bend_rows(const Sheet& sheet) {
+    const double u = sheet.unit();
+    const ThemeColours& c = sheet.colours;
+    const double room = sheet.layout.bends.width - label_width * u;
+    const size_t columns = std::max<size_t>(1, static_cast<size_t>(std::max(0.0, room / (value_width * u))));
+    const size_t shown = std::min(columns, sheet.info.bends.size());
+    Row head{"bend angle", "bend", {}, c.muted};
+    Row now{"now", "now", {}, c.ink};
+    Row loaded{"under load", "loaded", {}, c.loaded};
+    Row free{"free", "free", {}, c.ink};
+    Row sprung{"springback", "springback", {}, c.ink};
+    for (size_t i = 0; i < shown; ++i) {
+        const BendMark& bend = sheet.info.bends[i];
+        const double width = shown > 1 ? (value_width - 0.4) * u : room;
+        head.values.push_back(fitted(bend.name, 1.1 * u, width, Weight::bold));
+        now.values.push_back(in_degrees(measured(sheet.recording, sheet.state, bend).angle));
+        loaded.values.push_back(in_degrees(bend.loaded));
+        free.values.push_back(in_degrees(bend.free));
+        sprung.values.push_back(springback(bend));
+    }
+    return {head, now, loaded, free, sprung};
+}
+
+Row clearance_row(const Sheet& sheet) {
+    double depth = -1.0;
+    for (const InterferenceMark& mark : sheet.info.interferences) depth = std::max(depth, mark.depth);
+    if (depth >= 0.0) return {"interference", "overlap", {fixed(depth, 2) + " mm"}, sheet.colours.alarm};
+    const std::optional<double>& least = sheet.info.least_clearance;
+    return {"least clearance", "clearance", {least ? fixed(*least, 2) + " mm" : unknown}, sheet.colours.ink};
+}
+
+}  // namespace
+
+void add_readouts(Sheet& sheet) {
+    const ThemeColours& c = sheet.colours;
+    // A punch that is only lowered or raised presses with nothing.
+    const double force = sheet.info.punch_travel ? 0.0 : sheet.state.punch_force;
+    const std::string per_width = fixed(force, force < 99.95 ? 1 : 0) + " kN/m";  // 1 N/mm is 1 kN/m
+    add_rows(sheet,
+             {{"travel", "travel", {fixed(sheet.travel(), 2) + " mm"}, c.ink},
+              {"force", "force", {fixed(to_kilonewton(sheet, force), 2) + " kN"}, c.ink},
+              {"force per width", "per width", {per_width}, c.ink},
+              clearance_row(sheet)},
+             sheet.layout.press);
+    add_rows(sheet, bend_rows(sheet), sheet.layout.bends);
+    const Rect& press = sheet.layout.press;
+    if (sheet.layout.bends.y < press.bottom()) return;  // the two stand side by side
+    const double between = 0.5 * (press.bottom() + sheet.layout.bends.y);
+    add_line(sheet.list, polyline({{press.x, between}, {press.right(), between}}), sheet.colours.rule,
+             sheet.layout.line);
+}
+
+void add_legend(Sheet& sheet) {
+    const double u = sheet.unit();
+    const Rect& box = sheet.layout.legend;
+    const bool stress = sheet.info.colouring == Colouring::hoop_stress;
+    const Words muted{u, sheet.colours.muted, Across::left, Weight::normal, {}};
+    add_words(sheet.list, stress ? "hoop stress, MPa" : "plastic strain", {box.x, box.y + u}, muted);
+    const Rect bar{box.x, box.y + 1.6 * u, box.width, 1.3 * u};
+    // Each patch reaches to the bar's end and is painted over by the next, so that no gap shines through.
+    const int patches = 80;
+    for (int i = 0; i < patches; ++i) {
+        const double from = bar.width * i / patches;
+        const double part = (i + 0.5) / patches;
+        add_fill(sheet.list, rectangle({bar.x + from, bar.y, bar.width - from, bar.height}),
+                 stress ? diverging(2.0 * part - 1.0) : sequential(part));
+    }
+    add_line(sheet.list, rectangle(bar), sheet.colours.muted, sheet.layout.line);
+    const double limit = sheet.info.colour_limit;
+    const int decimals = stress ? (limit < 10.0 ? 1 : 0) : (limit < 0.1 ? 3 : 2);
+    const double below = bar.bottom() + 1.3 * u;
+    for (const Across across : {Across::left, Across::middle, Across::right}) {
+        const double part = 0.5 * static_cast<int>(across);
+        const double value = stress ? (2.0 * part - 1.0) * limit : part * limit;
+        Words how = muted;
+        how.across = across;
+        const std::string sign = stress && value > 0.0 ? "+" : "";
+        add_words(sheet.list, sign + fixed(value, value == 0.0 ? 0 : decimals),
+                  {bar.x + part * bar.width, below}, how);
+    }
+    if (!stress) return;
+    Words right = muted;
+    right.across = Across::right;
+    add_words(sheet.list, "compression", {bar.x, below + 1.35 * u}, muted);
+    add_words(sheet.list, "tension", {bar.right(), below + 1.35 * u}, right);
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,132 @@
+// Tools in section: outline, fill and hatching, and their names.
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/stage_parts.h"
+#include "render/picture/tool_labels.h"
+
+namespace overbend::render {
+
+namespace {
+
+// The outline with its arcs as curves. The picture's y goes down, so a turn changes its sign.
+Path tool_path(const tool::RigidTool& tool, double travel, const View& view) {
+    const Place position = stroke::tool_position(tool, travel);
+    Path path;
+    for (const tool::Piece& piece : tool.outline.pieces()) {
+        const Point start = view.on_picture(position + piece.start);
+        if (path.empty()) path.push_back({Verb::move, start, start, start});
+        if (piece.is_arc()) {
+            const Place from = piece.start - piece.centre;
+            const double direction = -std::atan2(from.y(), from.x());
+            add_arc(path, view.on_picture(position + piece.centre), piece.radius * view.scale, direction,
+                    direction - piece.sweep);
+        } else {
+            const Point end = view.on_picture(position + piece.end);
+            path.push_back({Verb::line, end, end, end});
+        }
+    }
+    path.push_back({Verb::close, Point::Zero(), Point::Zero(), Point::Zero()});
+    return path;
+}
+
+// Adds the parts inside the outline of one line: the points p with p . across = v.
+void hatch_line(const std::vector<Point>& outline, const Point& along, const Point& across, double v,
+                Path& path) {
+    std::vector<double> crossings;
+    for (size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
+        const double a = outline[j].dot(across) - v;
+        const double b = outline[i].dot(across) - v;
+        if ((a > 0.0) == (b > 0.0)) continue;
+        crossings.push_back((outline[j] + (outline[i] - outline[j]) * a / (a - b)).dot(along));
+    }
+    std::sort(crossings.begin(), crossings.end());
+    for (size_t i = 0; i + 1 < crossings.size(); i += 2) {
+        const Point from = crossings[i] * along + v * across;
+        const Point to = crossings[i + 1] * along + v * across;
+        path.push_back({Verb::move, from, from, from});
+        path.push_back({Verb::line, to, to, to});
+    }
+}
+
+// Lines across the outline, at rest on the tool: they move with it.
+Path hatching(const std::vector<Point>& outline, const Point& origin, double direction, double spacing,
+              const Rect& stage) {
+    const Point along(std::cos(direction), std::sin(direction));
+    const Point across(-along.y(), along.x());
+    double low = 1e300;
+    double high = -1e300;
+    for (const Point& corner : {Point(stage.x, stage.y), Point(stage.right(), stage.y),
+                                Point(stage.x, stage.bottom()), Point(stage.right(), stage.bottom())}) {
+        low = std::min(low, (corner - origin).dot(across));
+        high = std::max(high, (corner - origin).dot(across));
+    }
+    Path path;
+    for (double k = std::ceil(low / spacing); k * spacing <= high; k += 1.0)
+        hatch_line(outline, along, across, origin.dot(across) + k * spacing, path);
+    return path;
+}
+
+void add_tool(Sheet& sheet, const tool::RigidTool& tool) {
+    const double u = sheet.unit();
+    const double opacity = sheet.info.tool_opacity;
+    const ToolColours colours = tool_colours(tool.role, sheet.info.theme);
+    Shape body;
+    body.path = tool_path(tool, sheet.travel(), sheet.view);
+    body.fill = with_opacity(colours.fill, opacity);
+    body.clip = sheet.view.stage;
+    Shape outline = body;
+    outline.fill.reset();
+    outline.stroke = with_opacity(colours.outline, opacity);
+    outline.line_width = 0.13 * u;
+
+    Shape hatch;
+    hatch.path = hatching(tool_points(tool, sheet.travel(), sheet.view),
+                          sheet.view.on_picture(stroke::tool_position(tool, sheet.travel())),
+                          colours.hatch_direction, 0.75 * u, sheet.view.stage);
+    hatch.stroke = with_opacity(colours.hatch, opacity);
+    hatch.line_width = sheet.layout.line;
+    hatch.clip = sheet.view.stage;
+
+    sheet.list.items.emplace_back(std::move(body));
+    sheet.list.items.emplace_back(std::move(hatch));
+    sheet.list.items.emplace_back(std::move(outline));
+}
+
+// From the label to the tool, when it stands beside it.
+void add_leader(Sheet& sheet, const ToolLabel& label, const Colour& colour) {
+    const std::vector<Point> outline = tool_points(sheet.tools()[label.tool], sheet.travel(), sheet.view);
+    if (inside(outline, label.box.centre())) return;
+    const Point foot = nearest_on(outline, label.box.centre());
+    if (!overlap(sheet.view.stage, {foot.x(), foot.y(), 1.0, 1.0})) return;
+    add_line(sheet.list, polyline({label.box.centre(), foot}), colour, sheet.layout.line);
+    add_fill(sheet.list, circle(foot, 0.2 * sheet.unit()), colour);
+}
+
+}  // namespace
+
+void add_tools(Sheet& sheet) {
+    if (sheet.info.tool_opacity <= 0.0) return;
+    for (const tool::RigidTool& t : sheet.tools()) {
+        add_tool(sheet, t);
+        if (t.role != tool::Role::punch) continue;
+        for (const Point& p : tool_points(t, sheet.travel(), sheet.view)) sheet.kept_clear.push_back(p);
+    }
+}
+
+void add_tool_labels(Sheet& sheet) {
+    if (sheet.info.tool_opacity < 1.0) return;
+    const double size = 1.05 * sheet.unit();
+    for (const ToolLabel& label : sheet.view.labels) {
+        if (label.tool >= static_cast<int>(sheet.tools().size())) continue;
+        const ToolColours colours = tool_colours(sheet.tools()[label.tool].role, sheet.info.theme);
+        add_leader(sheet, label, colours.outline);
+        add_plate(sheet, label.box, colours.outline);
+        add_words(sheet.list, label.words,
+                  {label.box.centre().x(), baseline_for_middle(label.box.centre().y(), size)},
+                  {size, sheet.colours.ink, Across::middle, Weight::bold, {}});
+    }
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,69 @@
+// Around the stage: the panels themselves, the head with the step's name, the caption.
+
+#include "render/picture/stage_parts.h"
+#include "render/picture/text_width.h"
+
+namespace overbend::render {
+
+namespace {
+
+// Words up to the first colon, with it; none when there is no colon.
+std::string lead_of(const std::string& caption) {
+    const size_t colon = caption.find(':');
+    return colon == std::string::npos ? "" : caption.substr(0, colon + 1);
+}
+
+void add_caption(Sheet& sheet) {
+    const double u = sheet.unit();
+    const double size = 1.2 * u;
+    const Rect& box = sheet.layout.caption;
+    const std::string lead = fitted(lead_of(sheet.info.caption), size, 0.6 * box.width, Weight::bold);
+    std::string rest = sheet.info.caption.substr(lead_of(sheet.info.caption).size());
+    if (!rest.empty() && rest.front() == ' ') rest.erase(0, 1);
+    const double indent = lead.empty() ? 0.0 : text_width(lead + " ", size, Weight::bold);
+    const std::vector<std::string> lines =
+        wrapped(rest, size, box.width - indent, box.width, sheet.layout.caption_lines);
+    const double first = box.centre().y() - 0.5 * 1.45 * size * (static_cast<double>(lines.size()) - 1.0);
+    add_words(sheet.list, lead, {box.x, baseline_for_middle(first, size)},
+              {size, sheet.colours.ink, Across::left, Weight::bold, {}});
+    for (size_t i = 0; i < lines.size(); ++i)
+        add_words(sheet.list, lines[i],
+                  {box.x + (i == 0 ? indent : 0.0),
+                   baseline_for_middle(first + 1.45 * size * static_cast<double>(i), size)},
+                  {size, sheet.colours.ink, Across::left, Weight::normal, {}});
+}
+
+}  // namespace
+
+void add_panels(Sheet& sheet) {
+    const double corner = 0.6 * sheet.unit();
+    add_fill(sheet.list, rectangle(sheet.layout.stage), sheet.colours.stage);
+    add_fill(sheet.list, rectangle(sheet.layout.panel, corner), sheet.colours.panel);
+}
+
+void add_head_and_caption(Sheet& sheet) {
+    const double u = sheet.unit();
+    const Rect& head = sheet.layout.head;
+    const double middle = head.centre().y();
+    add_line(sheet.list, rectangle(sheet.layout.stage), sheet.colours.rule, sheet.layout.line);
+
+    const std::string number =
+        "step " + std::to_string(sheet.info.step_number) + " of " + std::to_string(sheet.info.step_count);
+    const Rect badge{head.x, middle - 0.95 * u, text_width(number, 1.1 * u, Weight::bold) + 1.2 * u, 1.9 * u};
+    add_fill(sheet.list, rectangle(badge, 0.4 * u), sheet.colours.accent);
+    add_words(sheet.list, number, {badge.centre().x(), baseline_for_middle(middle, 1.1 * u)},
+              {1.1 * u, sheet.colours.accent_ink, Across::middle, Weight::bold, {}});
+
+    const double name_at = badge.right() + 0.7 * u;
+    const double room = head.right() - name_at;
+    const std::string name = fitted(sheet.info.step_name, 1.5 * u, 0.6 * room, Weight::bold);
+    add_words(sheet.list, name, {name_at, baseline_for_middle(middle, 1.5 * u)},
+              {1.5 * u, sheet.colours.ink, Across::left, Weight::bold, {}});
+    const double left = room - text_width(name, 1.5 * u, Weight::bold) - 1.5 * u;
+    add_words(sheet.list, fitted(sheet.info.job_title, 1.1 * u, left),
+              {head.right(), baseline_for_middle(middle, 1.1 * u)},
+              {1.1 * u, sheet.colours.muted, Across::right, Weight::normal, {}});
+    add_caption(sheet);
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,62 @@
+// The strip as it lies in a recorded state: its curved mid-line, its two surfaces and the edges between its
+// layers, as points close enough together to look round.
+//
+// Between two nodes the mid-line is r(xi) = N1 r1 + N2 r2 + L/8 (1 - xi^2) (theta1 - theta2) n(theta(xi)),
+// theta linear: a cubic that meets the nodes' directions. A material point at reference height z of an
+// element with stretch lambda and curvature kappa lies at height y = 2 z / (lambda + sqrt(lambda^2 - 2 z
+// kappa)) along the normal n = (-sin theta, cos theta): the integral of 1 / lambda_z, which keeps the volume.
+// Units  mm, rad, press coordinates.
+
+#pragma once
+
+#include <Eigen/Core>
+#include <vector>
+
+#include "sim/stroke/recording.h"
+
+namespace overbend::render {
+
+using Place = Eigen::Vector2d;  // press coordinates, y up
+
+// A cut through the strip, perpendicular to its mid-line.
+struct Station {
+    double along = 0.0;  // element's index + part of the element, 0 to the count of elements
+    Place middle = Place::Zero();
+    double theta = 0.0;
+    std::vector<double> edge;  // heights of the layers' edges, from lower to upper surface: layers + 1
+    Place at(double height) const;
+};
+
+// Throws OutOfRange: no states, arrays that do not fit one another.
+void check_recording(const stroke::Recording& recording);
+
+// Stations from the left end to the right one, no further apart than `step` mm along the strip and 0.06 rad
+// in turn, each node among them.
+std::vector<Station> stations(const stroke::Recording& recording, const stroke::State& state, double step);
+
+// Height of a material point over the mid-line.
+double lifted_height(double reference_height, double stretch, double curvature);
+
+// Reference heights of the layers' edges: the surfaces, and the middles between neighbouring layers.
+std::vector<double> layer_edges(const stroke::Recording& recording);
+
+// The strip's outline, closed: along the lower surface and back along the upper one.
+std::vector<Place> strip_outline(const std::vector<Station>& at);
+
+// A point of the mid-line by its position along the flat blank, with its direction. Held at the strip's ends.
+struct Spot {
+    Place at = Place::Zero();
+    double theta = 0.0;
+};
+Spot spot_on(const stroke::Recording& recording, const stroke::State& state, double blank_position);
+
+// The same by element index + part of the element; and the position on the blank as such an index.
+Spot spot_along(const stroke::Recording& recording, const stroke::State& state, double along);
+double along_at(const stroke::Recording& recording, double blank_position);
+
+// A state between two recorded ones: blend 0 is the first, 1 the second. Everything is blended in proportion;
+// a contact force that one of them lacks fades.
+stroke::State blended(const stroke::Recording& recording, const stroke::State& a, const stroke::State& b,
+                      double blend);
+
+}  // namespace overbend::render

@@ -1,0 +1,133 @@
+#include "render/picture/view.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/tool_labels.h"
+
+namespace overbend::render {
+
+namespace {
+
+using stroke::Recording;
+using stroke::State;
+using tool::Box;
+
+// Where the strip is in any state.
+Box swept_by_strip(const Recording& recording) {
+    Box box{Place::Constant(1e300), Place::Constant(-1e300)};
+    for (const State& s : recording.states)
+        for (size_t i = 0; i < s.x.size(); ++i) {
+            box.low = box.low.cwiseMin(Place(s.x[i], s.y[i]));
+            box.high = box.high.cwiseMax(Place(s.x[i], s.y[i]));
+        }
+    box.low.array() -= 0.5 * recording.thickness;
+    box.high.array() += 0.5 * recording.thickness;
+    return box;
+}
+
+// Half the width of the zone in which the tools touch the strip; half the strip's when nothing touches it.
+double half_working_zone(const Recording& recording, const Box& swept) {
+    double half = 0.0;
+    for (const State& s : recording.states)
+        for (const stroke::ContactForce& c : s.contacts) half = std::max(half, std::abs(c.at.x()));
+    if (half <= 0.0) half = 0.25 * (swept.high.x() - swept.low.x());
+    return std::max(half, 4.0 * recording.thickness);
+}
+
+double half_die_width(const Recording& recording) {
+    double half = 0.0;
+    for (const tool::RigidTool& t : recording.tools)
+        if (t.role == tool::Role::die)
+            half = std::max(half, 0.5 * (t.outline.box().high.x() - t.outline.box().low.x()));
+    return half;
+}
+
+// What has to be seen: the working zone, and the strip as far as it is not much larger than the die.
+Box worth_seeing(const Recording& recording) {
+    const Box swept = swept_by_strip(recording);
+    const double zone = half_working_zone(recording, swept);
+    const double limit = std::max(4.5 * zone, 1.7 * std::min(half_die_width(recording), 5.0 * zone));
+    Box box;
+    box.low = Place(std::max(-limit, std::min(swept.low.x(), -1.4 * zone)),
+                    std::max(-limit, std::min(swept.low.y(), -0.9 * zone)));
+    box.high = Place(std::min(limit, std::max(swept.high.x(), 1.4 * zone)),
+                     std::min(limit, std::max(swept.high.y(), 0.9 * zone)));
+    return box;
+}
+
+}  // namespace
+
+Rect key_box(const Layout& layout) {
+    const double u = layout.unit;
+    const double width = std::min(19.0 * u, layout.stage.width - 1.2 * u);
+    return {layout.stage.x + 0.6 * u, layout.stage.bottom() - 2.6 * u, width, 2.0 * u};
+}
+
+View choose_view(const Recording& recording, const PictureSize& size) {
+    check_recording(recording);
+    const Layout layout = lay_out(size);
+    const double u = layout.unit;
+    const Box box = worth_seeing(recording);
+    // Bands above and below are left for the names of the tools and for the scale.
+    const double top = 2.6 * u;
+    const double bottom = 3.0 * u;
+    const double side = 1.2 * u;
+    View view;
+    view.stage = layout.stage;
+    const Place extent = box.high - box.low;
+    view.scale = std::min((view.stage.width - 2.0 * side) / extent.x(),
+                          (view.stage.height - top - bottom) / extent.y());
+    view.centre = 0.5 * (box.low + box.high);
+    view.centre.y() += 0.5 * (top - bottom) / view.scale;
+    view.labels = place_labels(recording, view, layout);
+    return view;
+}
+
+View between(const View& a, const View& b, double part) {
+    View view = part < 0.5 ? a : b;
+    view.centre = (1.0 - part) * a.centre + part * b.centre;
+    view.scale = std::exp((1.0 - part) * std::log(a.scale) + part * std::log(b.scale));
+    return view;
+}
+
+double raised_by(const Recording& recording, const View& view) {
+    double touch = 0.0;
+    for (const tool::RigidTool& t : recording.tools)
+        if (t.role == tool::Role::punch) touch = t.position.y() + t.outline.box().low.y();
+    const double wanted = view.top_mm() - 0.3 * view.height_mm() - touch;
+    return std::min(std::max(wanted, 3.0 * recording.thickness), 0.6 * view.height_mm());
+}
+
+std::vector<Point> tool_points(const tool::RigidTool& tool, double travel, const View& view) {
+    const Place position = stroke::tool_position(tool, travel);
+    std::vector<Point> points;
+    for (const tool::Piece& piece : tool.outline.pieces()) {
+        const double radius = piece.radius * view.scale;
+        // A chord of angle a is radius (1 - cos(a / 2)) from its arc.
+        const double widest = 2.0 * std::acos(std::max(0.0, 1.0 - 0.25 / std::max(radius, 0.25)));
+        const int parts =
+            piece.is_arc() ? std::max(1, static_cast<int>(std::ceil(std::abs(piece.sweep) / widest))) : 1;
+        for (int i = 0; i < parts; ++i) {
+            const double turn = piece.sweep * i / parts;
+            const Place from = piece.start - piece.centre;
+            const Place turned(std::cos(turn) * from.x() - std::sin(turn) * from.y(),
+                               std::sin(turn) * from.x() + std::cos(turn) * from.y());
+            points.push_back(view.on_picture(position + (i == 0 ? piece.start : piece.centre + turned)));
+        }
+    }
+    return points;
+}
+
+bool inside(const std::vector<Point>& closed, const Point& p) {
+    bool in = false;
+    for (size_t i = 0, j = closed.size() - 1; i < closed.size(); j = i++) {
+        const Point& a = closed[i];
+        const Point& b = closed[j];
+        if ((a.y() > p.y()) == (b.y() > p.y())) continue;
+        if (p.x() < a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y())) in = !in;
+    }
+    return in;
+}
+
+}  // namespace overbend::render

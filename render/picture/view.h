@@ -1,0 +1,57 @@
+// What part of the press a picture shows, and where its tools' names stand.
+//
+// A view is chosen once for a whole stroke, so that nothing jumps: it holds the die's working zone and the
+// strip in every state, the whole of it when it is not much larger than the die. Units  window: mm, press
+// coordinates; labels: picture pixels.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "render/picture/layout.h"
+#include "render/picture/strip_shape.h"
+
+namespace overbend::render {
+
+// The name of a tool, at a place of the picture that the strip does not cross during the stroke.
+struct ToolLabel {
+    int tool = 0;  // index into Recording::tools
+    std::string words;
+    Rect box;             // with room around the words
+    bool inside = false;  // it lies on its tool; else a line leads to it
+};
+
+struct View {
+    Rect stage;                    // on the picture
+    Place centre = Place::Zero();  // what is shown at the stage's centre
+    double scale = 1.0;            // pixels per mm
+    std::vector<ToolLabel> labels;
+
+    Point on_picture(const Place& p) const {
+        return stage.centre() + scale * Point(p.x() - centre.x(), centre.y() - p.y());
+    }
+    double width_mm() const { return stage.width / scale; }
+    double height_mm() const { return stage.height / scale; }
+    double top_mm() const { return centre.y() + 0.5 * height_mm(); }
+};
+
+// Throws OutOfRange: a size or recording that cannot be.
+View choose_view(const stroke::Recording& recording, const PictureSize& size);
+
+// Between two views: part 0 is the first. Labels are those of the nearer one.
+View between(const View& a, const View& b, double part);
+
+// How far above its first touch the punch stands before and after the stroke, so that its nose is still seen.
+// mm
+double raised_by(const stroke::Recording& recording, const View& view);
+
+// The place of the scale and the key to the arrows, which labels keep clear of.
+Rect key_box(const Layout& layout);
+
+// A tool's outline on the picture when the ram has gone down by `travel`; arcs cut to a quarter of a pixel.
+std::vector<Point> tool_points(const tool::RigidTool& tool, double travel, const View& view);
+
+bool inside(const std::vector<Point>& closed, const Point& p);
+
+}  // namespace overbend::render

@@ -1,0 +1,139 @@
+// The painter: sizes, bytes, files that are whole or absent.
+
+#include "render/picture/painter.h"
+
+#include <doctest/doctest.h>
+
+#include <fstream>
+#include <sstream>
+#include <thread>
+
+#include "render/picture/stage.h"
+#include "sim/errors.h"
+#include "tests/picture/synthetic_recording.h"
+
+using namespace overbend;
+using namespace overbend::render;
+namespace fs = std::filesystem;
+
+namespace {
+
+DrawingList some_list(PictureSize size) {
+    StageInfo info;
+    info.step_name = "lip";
+    info.strip_width = 20.0;
+    info.caption = "Press: the punch presses the strip into the die.";
+    info.bends = {{"lip", 18.0, 0.0, {}, {}}};
+    return draw_stage(tests::synthetic_recording(), 16.4, info, size);
+}
+
+// Big-endian number at a place of a PNG file's head.
+int number_at(const std::string& bytes, size_t at) {
+    int value = 0;
+    for (size_t i = 0; i < 4; ++i) value = 256 * value + static_cast<unsigned char>(bytes[at + i]);
+    return value;
+}
+
+std::string contents(const fs::path& path) {
+    std::ifstream in(path, std::ios::binary);
+    std::ostringstream bytes;
+    bytes << in.rdbuf();
+    return bytes.str();
+}
+
+struct Folder {
+    fs::path path = fs::temp_directory_path() / "overbend_painter_test";
+    Folder() {
+        fs::remove_all(path);
+        fs::create_directories(path);
+    }
+    ~Folder() { fs::remove_all(path); }
+};
+
+}  // namespace
+
+TEST_CASE("a PNG has the size that was asked for") {
+    for (const PictureSize size : {PictureSize{320, 180}, PictureSize{1280, 720}, PictureSize{1081, 1079}}) {
+        const std::string png = png_bytes(paint(some_list(size)));
+        REQUIRE(png.size() > 33);
+        CHECK(png.substr(1, 3) == "PNG");
+        CHECK(number_at(png, 16) == size.width);
+        CHECK(number_at(png, 20) == size.height);
+    }
+}
+
+TEST_CASE("pixels are blue, green, red, and not blank") {
+    DrawingList list;
+    list.width = 4;
+    list.height = 2;
+    list.background = {1.0, 0.5, 0.0, 1.0};
+    const Pixels pixels = paint(list);
+    REQUIRE(pixels.bgra.size() == 32);
+    CHECK(pixels.bgra[0] == 0);
+    CHECK(pixels.bgra[1] == 128);
+    CHECK(pixels.bgra[2] == 255);
+}
+
+TEST_CASE("a clip is kept to, after a shape that was filled as well") {
+    DrawingList list;
+    list.width = 20;
+    list.height = 10;
+    list.background = {1.0, 1.0, 1.0, 1.0};
+    Shape first;
+    first.path = rectangle({0.0, 0.0, 3.0, 3.0});
+    first.fill = Colour{};
+    Shape second;
+    second.path = rectangle({0.0, 0.0, 20.0, 10.0});
+    second.fill = Colour{};
+    second.clip = Rect{10.0, 0.0, 10.0, 10.0};
+    list.items = {first, second};
+    const Pixels pixels = paint(list);
+    const auto at = [&](int x, int y) { return pixels.bgra[4 * (20 * y + x)]; };
+    CHECK(at(1, 1) == 0);
+    CHECK(at(6, 6) == 255);
+    CHECK(at(15, 5) == 0);
+}
+
+TEST_CASE("the same list gives the same bytes, in any thread") {
+    const DrawingList list = some_list({640, 360});
+    const std::string here = png_bytes(paint(list));
+    std::string there[2];
+    std::thread a([&] { there[0] = png_bytes(paint(list)); });
+    std::thread b([&] { there[1] = png_bytes(paint(list)); });
+    a.join();
+    b.join();
+    CHECK(here == there[0]);
+    CHECK(here == there[1]);
+}
+
+TEST_CASE("SVG and PDF files are written, the same each time") {
+    const Folder folder;
+    const DrawingList list = some_list({640, 360});
+    write_svg(list, folder.path / "a.svg");
+    write_svg(list, folder.path / "b.svg");
+    write_pdf(list, folder.path / "a.pdf");
+    write_pdf(list, folder.path / "b.pdf");
+    const std::string svg = contents(folder.path / "a.svg");
+    CHECK(svg.find("width=\"640\"") != std::string::npos);
+    CHECK(svg == contents(folder.path / "b.svg"));
+    const std::string pdf = contents(folder.path / "a.pdf");
+    CHECK(pdf.substr(0, 5) == "%PDF-");
+    CHECK(pdf == contents(folder.path / "b.pdf"));
+}
+
+TEST_CASE("a file that cannot be written is an error and leaves nothing behind") {
+    const Folder folder;
+    CHECK_THROWS_WITH_AS(write_png(some_list({320, 180}), folder.path / "nowhere" / "a.png"),
+                         doctest::Contains("nowhere"), std::runtime_error);
+    fs::create_directories(folder.path / "taken" / "full");  // a folder that is not empty cannot be replaced
+    CHECK_THROWS_AS(write_png(some_list({320, 180}), folder.path / "taken"), std::runtime_error);
+    int files = 0;
+    for (const auto& entry : fs::directory_iterator(folder.path)) files += entry.is_regular_file() ? 1 : 0;
+    CHECK(files == 0);
+}
+
+TEST_CASE("a picture without width is an error with a name") {
+    DrawingList list;
+    list.height = 10;
+    CHECK_THROWS_AS(paint(list), OutOfRange);
+}
