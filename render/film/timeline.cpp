@@ -1,0 +1,187 @@
+#include "render/film/timeline.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/film/film_words.h"
+#include "render/picture/text_width.h"
+#include "sim/errors.h"
+
+namespace overbend::render {
+
+namespace {
+
+using stroke::Phase;
+using stroke::Recording;
+using stroke::State;
+
+// Shares of a stroke of 8 s; what is left of them is pressed.
+constexpr double placed_share = 0.5 / 8.0;
+constexpr double approach_share = 0.8 / 8.0;
+constexpr double dwell_share = 0.5 / 8.0;
+constexpr double retract_share = 1.0 / 8.0;
+constexpr double free_share = 2.1 / 8.0;
+constexpr double press_share = 1.0 - placed_share - approach_share - dwell_share - retract_share - free_share;
+constexpr double raising_part = 0.3;  // of the free passage: the punch goes up
+
+void check_range(const char* name, double value, double low, double high, const char* unit) {
+    if (value >= low && value <= high) return;
+    throw OutOfRange(name, fixed(value, 2) + unit,
+                     "it must be between " + fixed(low, 1) + unit + " and " + fixed(high, 1) + unit);
+}
+
+void check(const FilmJob& job, const FilmOptions& options) {
+    check_size(options.size);
+    check_range("frames per second", options.frames_per_second, 1.0, 120.0, "");
+    check_range("time of a stroke", options.seconds_per_stroke, 1.0, 120.0, " s");
+    check_range("time between strokes", options.seconds_between, 0.1, 60.0, " s");
+    if (!(job.strip_width > 0.0))
+        throw OutOfRange("strip width", fixed(job.strip_width, 2) + " mm", "it must be above 0 mm");
+    if (job.strokes.empty()) throw OutOfRange("film", "the job has no strokes", "it must have at least one");
+    for (const StrokeFilm& stroke : job.strokes) {
+        if (!stroke.recording)
+            throw OutOfRange("film", "step \"" + stroke.step_name + "\" has no recording",
+                             "every stroke must be recorded before it is shown");
+        check_recording(*stroke.recording);
+        if (!stroke.clearance.empty() && stroke.clearance.size() != stroke.recording->states.size())
+            throw OutOfRange("film",
+                             "step \"" + stroke.step_name + "\" has " +
+                                 std::to_string(stroke.clearance.size()) + " clearances for " +
+                                 std::to_string(stroke.recording->states.size()) + " states",
+                             "there must be one for each recorded state, or none");
+    }
+}
+
+// The last state before the punch goes back.
+int loaded_state(const Recording& recording) {
+    int loaded = 0;
+    for (size_t i = 0; i < recording.states.size(); ++i)
+        if (recording.states[i].phase == Phase::pressing || recording.states[i].phase == Phase::held)
+            loaded = static_cast<int>(i);
+    return loaded;
+}
+
+double greatest_shift(const State& a, const State& b) {
+    double greatest = 0.0;
+    for (size_t i = 0; i < a.x.size(); ++i)
+        greatest = std::max(greatest, std::hypot(b.x[i] - a.x[i], b.y[i] - a.y[i]));
+    return greatest;
+}
+
+// Moments spread evenly over the way from one state to another: over the punch's travel when it presses, over
+// the strip's own movement when it springs back, so that the springback is seen and not only the punch's
+// leaving.
+std::vector<double> evenly(const Recording& recording, int first, int last, int count, double by_travel,
+                           double by_shift) {
+    std::vector<double> way{0.0};
+    for (int i = first; i < last; ++i) {
+        const State& a = recording.states[i];
+        const State& b = recording.states[i + 1];
+        way.push_back(way.back() + by_travel * std::abs(b.travel - a.travel) +
+                      by_shift * greatest_shift(a, b) + 1e-12);
+    }
+    std::vector<double> moments;
+    size_t k = 0;
+    for (int i = 1; i <= count; ++i) {
+        const double wanted = way.back() * i / count;
+        while (k + 2 < way.size() && way[k + 1] < wanted) ++k;
+        const double part = way.size() < 2 ? 0.0 : (wanted - way[k]) / (way[k + 1] - way[k]);
+        moments.push_back(
+            std::min<double>(last, first + static_cast<double>(k) + std::min(1.0, std::max(0.0, part))));
+    }
+    return moments;
+}
+
+StrokeLook look_of(const StrokeFilm& stroke, const PictureSize& size) {
+    const Recording& recording = *stroke.recording;
+    StrokeLook look;
+    look.view = choose_view(recording, size);
+    look.raised = raised_by(recording, look.view);
+    look.loaded_at = loaded_state(recording);
+    look.bends = stroke.bends;
+    for (int i = 0; i < static_cast<int>(look.bends.size()); ++i) {
+        BendMark& bend = look.bends[i];
+        if (!(bend.reach > 0.0)) bend.reach = found_reach(recording, stroke.bends, i);
+        const State& loaded = recording.states[loaded_state(recording)];
+        const State& last = recording.states.back();
+        if (!bend.loaded) bend.loaded = measured(recording, loaded, bend).angle;
+        if (!bend.free && last.phase == Phase::free) bend.free = measured(recording, last, bend).angle;
+    }
+    return look;
+}
+
+struct StrokeTimes {
+    int placed, approach, press, dwell, retract, free;  // frames
+};
+
+int frames_in(double seconds, double per_second) {
+    return std::max(1, static_cast<int>(std::lround(seconds * per_second)));
+}
+
+StrokeTimes times(const FilmOptions& o) {
+    const auto frames = [&](double share) {
+        return frames_in(share * o.seconds_per_stroke, o.frames_per_second);
+    };
+    return {frames(placed_share), frames(approach_share), frames(press_share),
+            frames(dwell_share),  frames(retract_share),  frames(free_share)};
+}
+
+void add_stroke(const FilmJob& job, int index, const FilmOptions& options, FrameList& list) {
+    const StrokeFilm& stroke = job.strokes[index];
+    const StrokeLook& look = list.looks[index];
+    const Recording& recording = *stroke.recording;
+    const int loaded = static_cast<int>(look.loaded_at);
+    const int last = static_cast<int>(recording.states.size()) - 1;
+    const StrokeTimes n = times(options);
+    const auto add = [&](Passage passage, double at, std::optional<double> punch_travel) {
+        list.moments.push_back({index, passage, at, punch_travel, 0.0, caption(passage, stroke, look)});
+    };
+    const double touch = recording.states.front().travel;
+    for (int i = 0; i < n.placed; ++i) add(Passage::placed, 0.0, -look.raised);
+    for (int i = 1; i <= n.approach; ++i) {
+        const double part = eased(static_cast<double>(i) / n.approach);
+        add(Passage::approach, 0.0, (1.0 - part) * -look.raised + part * touch);
+    }
+    for (const double at : evenly(recording, 0, loaded, n.press, 1.0, 0.01)) add(Passage::press, at, {});
+    for (int i = 0; i < n.dwell; ++i) add(Passage::dwell, loaded, {});
+    if (last == loaded) return;  // the stroke was not finished: there is nothing after the stop
+    for (const double at : evenly(recording, loaded, last, n.retract, 0.05, 1.0))
+        add(Passage::retract, at, {});
+    const double off = recording.states.back().travel;
+    for (int i = 1; i <= n.free; ++i) {
+        const double part = eased(static_cast<double>(i) / (raising_part * n.free));
+        add(Passage::free, last, (1.0 - part) * off + part * -look.raised);
+    }
+}
+
+void add_carry(const FilmJob& job, int index, const FilmOptions& options, FrameList& list) {
+    const int count = frames_in(options.seconds_between, options.frames_per_second);
+    const double last = static_cast<double>(job.strokes[index].recording->states.size()) - 1.0;
+    const std::string words = carry_caption(job.strokes[index + 1], list.looks[index].carry);
+    for (int i = 1; i <= count; ++i)
+        list.moments.push_back(
+            {index, Passage::carry, last, {}, static_cast<double>(i) / (count + 1), words});
+}
+
+}  // namespace
+
+FrameList timeline(const FilmJob& job, const FilmOptions& options) {
+    check(job, options);
+    FrameList list;
+    list.frames_per_second = options.frames_per_second;
+    std::vector<const Recording*> recordings;
+    for (const StrokeFilm& stroke : job.strokes) {
+        recordings.push_back(stroke.recording);
+        list.looks.push_back(look_of(stroke, options.size));
+    }
+    list.colour_limit = colour_limit(recordings, options.colouring);
+    const int count = static_cast<int>(job.strokes.size());
+    for (int i = 0; i + 1 < count; ++i) list.looks[i].carry = find_carry(*recordings[i], *recordings[i + 1]);
+    for (int i = 0; i < count; ++i) {
+        add_stroke(job, i, options, list);
+        if (i + 1 < count) add_carry(job, i, options, list);
+    }
+    return list;
+}
+
+}  // namespace overbend::render

@@ -91,11 +91,11 @@ void add_angle_words(Sheet& sheet, const BendMark& mark) {
     const stroke::Phase phase = sheet.state.phase;
     const std::string name = sheet.info.bends.size() > 1 && !mark.name.empty() ? mark.name + " " : "";
     const std::string lead = phase == stroke::Phase::free   ? "free "
-                             : phase == stroke::Phase::held ? "under load "
                              : was                          ? "now "
+                             : phase == stroke::Phase::held ? "under load "
                                                             : "";
     std::vector<CalloutLine> lines;
-    const Colour& colour = phase == stroke::Phase::held ? sheet.colours.loaded : sheet.colours.ink;
+    const Colour& colour = lead == "under load " ? sheet.colours.loaded : sheet.colours.ink;
     lines.push_back({name + lead + in_degrees(now.angle), colour, Weight::bold});
     if (was && !sheet.layout.narrow)
         lines.push_back({"under load " + in_degrees(was->angle), sheet.colours.loaded, Weight::bold});

@@ -62,6 +62,7 @@ void add_axes(Sheet& sheet, const Axes& axes) {
 void add_curve(Sheet& sheet) {
     const double u = sheet.unit();
     const Rect& box = sheet.layout.curve;
+    if (sheet.info.motion) return;                            // between two strokes there is none
     if (box.width < 9.0 * u || box.height < 6.0 * u) return;  // no room for it
     Axes axes;
     double travel = 0.0;

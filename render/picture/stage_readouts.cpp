@@ -76,7 +76,9 @@ std::vector<Row> bend_rows(const Sheet& sheet) {
         const BendMark& bend = sheet.info.bends[i];
         const double width = shown > 1 ? (value_width - 0.4) * u : room;
         head.values.push_back(fitted(bend.name, 1.1 * u, width, Weight::bold));
-        now.values.push_back(in_degrees(measured(sheet.recording, sheet.state, bend).angle));
+        // While the strip is carried it is not yet the bend's turn.
+        now.values.push_back(
+            sheet.info.motion ? unknown : in_degrees(measured(sheet.recording, sheet.state, bend).angle));
         loaded.values.push_back(in_degrees(bend.loaded));
         free.values.push_back(in_degrees(bend.free));
         sprung.values.push_back(springback(bend));

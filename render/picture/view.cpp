@@ -47,7 +47,7 @@ double half_die_width(const Recording& recording) {
 Box worth_seeing(const Recording& recording) {
     const Box swept = swept_by_strip(recording);
     const double zone = half_working_zone(recording, swept);
-    const double limit = std::max(4.5 * zone, 1.7 * std::min(half_die_width(recording), 5.0 * zone));
+    const double limit = std::max(4.5 * zone, 2.0 * std::min(half_die_width(recording), 3.5 * zone));
     Box box;
     box.low = Place(std::max(-limit, std::min(swept.low.x(), -1.4 * zone)),
                     std::max(-limit, std::min(swept.low.y(), -0.9 * zone)));

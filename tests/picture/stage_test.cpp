@@ -6,14 +6,16 @@
 
 #include <set>
 
-#include "render/picture/painter.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
+#include "tests/picture/check_words.h"
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
 using namespace overbend::render;
+using overbend::tests::check_words;
 using overbend::tests::synthetic_recording;
+using overbend::tests::words_of;
 
 namespace {
 
@@ -47,33 +49,6 @@ StageInfo full_info() {
     return info;
 }
 
-std::vector<Text> texts(const DrawingList& list) {
-    std::vector<Text> found;
-    for (const Item& item : list.items)
-        if (const Text* text = std::get_if<Text>(&item)) found.push_back(*text);
-    return found;
-}
-
-// Checks all words of a picture by the boxes that they really fill when painted.
-void check_words(const DrawingList& list) {
-    const std::vector<Text> words = texts(list);
-    REQUIRE(words.size() > 10);
-    const Rect picture{0.0, 0.0, static_cast<double>(list.width), static_cast<double>(list.height)};
-    std::vector<Rect> boxes;
-    for (const Text& text : words) {
-        CAPTURE(text.words);
-        CHECK(text.size >= list.height / 45.0);
-        boxes.push_back(painted_box(text));
-        CHECK(holds(picture, boxes.back()));
-    }
-    for (size_t i = 0; i < boxes.size(); ++i)
-        for (size_t j = i + 1; j < boxes.size(); ++j) {
-            CAPTURE(words[i].words);
-            CAPTURE(words[j].words);
-            CHECK_FALSE(overlap(boxes[i], boxes[j]));
-        }
-}
-
 }  // namespace
 
 TEST_CASE("the same moment gives the same list") {
@@ -102,7 +77,7 @@ TEST_CASE("the picture says force, travel and angle with their units") {
     const stroke::Recording r = synthetic_recording();
     const DrawingList list = draw_stage(r, held_moment, plain_info(), {1280, 720});
     std::set<std::string> words;
-    for (const Text& text : texts(list)) words.insert(text.words);
+    for (const Text& text : words_of(list)) words.insert(text.words);
     CHECK(words.count("1.42 kN"));  // 71 N/mm on 20 mm
     CHECK(words.count("71.0 kN/m"));
     CHECK(words.count("92.8\u00b0"));

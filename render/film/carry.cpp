@@ -1,0 +1,133 @@
+#include "render/film/carry.h"
+
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+#include "render/picture/strip_shape.h"
+
+namespace overbend::render {
+
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+constexpr int samples = 60;
+
+using Places = std::vector<Place>;
+
+Place middle_of(const Places& places) {
+    Place sum = Place::Zero();
+    for (const Place& p : places) sum += p;
+    return sum / static_cast<double>(places.size());
+}
+
+// Points of the mid-line, evenly along the blank from its left end.
+Places along_blank(const stroke::Recording& recording, const stroke::State& state) {
+    const auto [low, high] = std::minmax(recording.blank_position.front(), recording.blank_position.back());
+    Places places;
+    for (int i = 0; i <= samples; ++i)
+        places.push_back(spot_on(recording, state, low + (high - low) * i / samples).at);
+    return places;
+}
+
+Eigen::Matrix2d turned_by(double angle) {
+    Eigen::Matrix2d m;
+    m << std::cos(angle), -std::sin(angle), std::sin(angle), std::cos(angle);
+    return m;
+}
+
+// The turning part of the way; whole at 1. Seen from the side a strip that is turned end for end gets shorter
+// and then longer the other way round; turned over, lower and then the other way up.
+Eigen::Matrix2d turning_matrix(Turning turning, double part) {
+    const double seen = std::cos(pi * part);
+    Eigen::Matrix2d m = Eigen::Matrix2d::Identity();
+    if (turning == Turning::end_for_end) m(0, 0) = seen;
+    if (turning == Turning::over) m(1, 1) = seen;
+    if (turning == Turning::both) m = turned_by(pi * part);
+    return m;
+}
+
+// The turn in the plane that brings the turned shape closest to the one after, and what distance is left.
+struct Fit {
+    double turn = 0.0;
+    double left = 0.0;  // mm2, mean square
+};
+
+Fit fit(Turning turning, const Places& before, const Places& after) {
+    const Place from = middle_of(before);
+    const Place to = middle_of(after);
+    const Eigen::Matrix2d turned = turning_matrix(turning, 1.0);
+    double along = 0.0;
+    double across = 0.0;
+    double squares = 0.0;
+    for (size_t i = 0; i < before.size(); ++i) {
+        const Place a = turned * (before[i] - from);
+        const Place b = after[i] - to;
+        along += a.dot(b);
+        across += a.x() * b.y() - a.y() * b.x();
+        squares += a.squaredNorm() + b.squaredNorm();
+    }
+    const double best = std::hypot(along, across);
+    return {std::atan2(across, along), (squares - 2.0 * best) / static_cast<double>(before.size())};
+}
+
+bool runs_left(const stroke::Recording& r) {
+    return r.blank_position.back() < r.blank_position.front();
+}
+
+}  // namespace
+
+double eased(double part) {
+    const double p = std::min(1.0, std::max(0.0, part));
+    return p * p * (3.0 - 2.0 * p);
+}
+
+Carry find_carry(const stroke::Recording& before, const stroke::Recording& after) {
+    const Places a = along_blank(before, before.states.back());
+    const Places b = along_blank(after, after.states.front());
+    // The order of the nodes tells whether the strip was turned end for end; its shape, whether it was turned
+    // over.
+    const bool reversed = runs_left(before) != runs_left(after);
+    const Turning plain = reversed ? Turning::end_for_end : Turning::none;
+    const Turning other = reversed ? Turning::both : Turning::over;
+    const Fit plain_fit = fit(plain, a, b);
+    const Fit other_fit = fit(other, a, b);
+    // A strip that is still flat fits both ways: then the plainer one is shown.
+    const double noticed = 0.01 * before.thickness * before.thickness;
+    const bool over = other_fit.left + noticed < plain_fit.left;
+    Carry carry;
+    carry.turning = over ? other : plain;
+    carry.turn = over ? other_fit.turn : plain_fit.turn;
+    if (carry.turning == Turning::both) carry.turn = std::remainder(pi + carry.turn, 2.0 * pi);
+    carry.from = middle_of(a);
+    carry.to = middle_of(b);
+    return carry;
+}
+
+StripMotion motion_at(const Carry& carry, double part, double lift) {
+    // One after the other, so that each is understood: up, turned, laid level and across, down.
+    const double up = lift * (eased(part / 0.25) - eased((part - 0.75) / 0.25));
+    const double turned = eased((part - 0.2) / 0.35);
+    const double way = eased((part - 0.45) / 0.35);
+    StripMotion motion;
+    motion.turn = carry.turning == Turning::both
+                      ? turned_by(carry.turn * eased((part - 0.2) / 0.6))
+                      : turned_by(carry.turn * way) * turning_matrix(carry.turning, turned);
+    motion.shift = (1.0 - way) * carry.from + way * carry.to + Place(0.0, up) - motion.turn * carry.from;
+    return motion;
+}
+
+std::string carry_words(const Carry& carry) {
+    switch (carry.turning) {
+        case Turning::end_for_end:
+            return "turn the strip end for end and move it to the next bend line";
+        case Turning::over:
+            return "turn the strip over and move it to the next bend line";
+        case Turning::both:
+            return "turn the strip end for end and over, and move it to the next bend line";
+        default:
+            return "move the strip to the next bend line";
+    }
+}
+
+}  // namespace overbend::render
