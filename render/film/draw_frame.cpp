@@ -10,9 +10,8 @@ namespace overbend::render {
 
 namespace {
 
-constexpr double lifted_part =
-    0.22;                       // of the stage's height, by which the strip is lifted when it is carried
-constexpr double dimmed = 0.4;  // opacity of the tools meanwhile
+constexpr double lifted_part = 0.06;   // of the stage's height, between the die and the carried strip
+constexpr double dimmed = 0.4;         // opacity of the tools meanwhile
 constexpr double dimming_part = 0.15;  // of the passage, at either end
 
 StageInfo common_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames, int stroke,

@@ -4,12 +4,21 @@
 #include <cairo-svg.h>
 #include <pango/pangocairo.h>
 
+#include <cerrno>
 #include <cstring>
 #include <fstream>
 #include <memory>
 #include <stdexcept>
 
 #include "sim/errors.h"
+
+#if defined(__SANITIZE_ADDRESS__)
+// Fontconfig and Pango keep what they know of the fonts until the program ends; that is no leak of ours. The
+// name is the sanitizer's own hook.
+extern "C" const char* __lsan_default_suppressions() {
+    return "leak:libfontconfig\nleak:libpango\n";
+}
+#endif
 
 namespace overbend::render {
 

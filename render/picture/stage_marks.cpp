@@ -61,6 +61,21 @@ double arrow_scale(const Sheet& sheet) {
     return greatest > 0.0 ? longest_arrow * sheet.unit() / greatest : 0.0;
 }
 
+// An arrow of a round force, to read the others by.
+struct ArrowKey {
+    double length = 0.0;
+    std::string words;
+};
+
+std::optional<ArrowKey> arrow_key(const Sheet& sheet) {
+    const double greatest = greatest_contact_force(sheet.recording) * sheet.info.strip_width / 1000.0;
+    if (sheet.info.arrows == Arrows::hidden || sheet.layout.narrow || sheet.info.motion || !(greatest > 0.0))
+        return {};
+    const double force = nice_below(0.8 * greatest);
+    return ArrowKey{force * 1000.0 / sheet.info.strip_width * arrow_scale(sheet),
+                    short_number(force) + " kN"};
+}
+
 }  // namespace
 
 void add_arrows(Sheet& sheet) {
@@ -93,18 +108,14 @@ void add_scale(Sheet& sheet) {
     const double u = sheet.unit();
     const Rect room = key_box(sheet.layout);
     const double length = nice_below(8.0 * u / sheet.view.scale);
-    const double greatest = greatest_contact_force(sheet.recording) * sheet.info.strip_width / 1000.0;
-    const bool arrows =
-        sheet.info.arrows == Arrows::shown && !sheet.layout.narrow && !sheet.info.motion && greatest > 0.0;
-    const double force = arrows ? nice_below(0.8 * greatest) : 0.0;
-    const std::string force_words = short_number(force) + " kN";
     const std::string length_words = short_number(length) + " mm";
     const double bar = length * sheet.view.scale;
-    const double arrow = arrows ? force * 1000.0 / sheet.info.strip_width * arrow_scale(sheet) : 0.0;
     const double bar_part = bar + 0.5 * u + text_width(length_words, u);
-    const double arrow_part = arrows ? 1.2 * u + arrow + 0.5 * u + text_width(force_words, u) : 0.0;
+    const std::optional<ArrowKey> key = arrow_key(sheet);
+    const double arrow_part = key ? 1.2 * u + key->length + 0.5 * u + text_width(key->words, u) : 0.0;
+    const bool both = bar_part + arrow_part + 1.4 * u <= room.width;
     Rect plate = room;
-    plate.width = std::min(room.width, bar_part + arrow_part + 1.4 * u);
+    plate.width = bar_part + (both ? arrow_part : 0.0) + 1.4 * u;
     add_plate(sheet, plate, sheet.colours.rule);
 
     const double y = plate.centre().y();
@@ -119,10 +130,10 @@ void add_scale(Sheet& sheet) {
                        {x + bar, y + 0.4 * u}}),
              sheet.colours.ink, 0.12 * u);
     add_words(sheet.list, length_words, {x + bar + 0.5 * u, baseline_for_middle(y, u)}, how);
-    if (!arrows) return;
+    if (!key || !both) return;
     x += bar_part + 1.2 * u;
-    add_arrow(sheet, {x, y}, {x + arrow, y}, sheet.colours.ink);
-    add_words(sheet.list, force_words, {x + arrow + 0.5 * u, baseline_for_middle(y, u)}, how);
+    add_arrow(sheet, {x, y}, {x + key->length, y}, sheet.colours.ink);
+    add_words(sheet.list, key->words, {x + key->length + 0.5 * u, baseline_for_middle(y, u)}, how);
 }
 
 }  // namespace overbend::render

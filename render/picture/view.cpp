@@ -60,7 +60,7 @@ Box worth_seeing(const Recording& recording) {
 
 Rect key_box(const Layout& layout) {
     const double u = layout.unit;
-    const double width = std::min(19.0 * u, layout.stage.width - 1.2 * u);
+    const double width = std::min(24.5 * u, layout.stage.width - 1.2 * u);
     return {layout.stage.x + 0.6 * u, layout.stage.bottom() - 2.6 * u, width, 2.0 * u};
 }
 
