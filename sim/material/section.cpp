@@ -1,0 +1,125 @@
+#include "sim/material/section.h"
+
+#include <Eigen/Eigenvalues>
+#include <cmath>
+#include <string>
+
+#include "sim/errors.h"
+
+namespace overbend::material {
+
+// Golub & Welsch: the points are the eigenvalues of the Legendre polynomials' Jacobi matrix, the weights
+// twice the squares of the eigenvectors' first entries.
+Layers gauss_layers(double thickness, int count) {
+    if (count < 3 || count > 64) throw OutOfRange("layers", std::to_string(count), "give 3 to 64");
+    Eigen::MatrixXd jacobi = Eigen::MatrixXd::Zero(count, count);
+    for (int i = 1; i < count; ++i) jacobi(i, i - 1) = jacobi(i - 1, i) = i / std::sqrt(4.0 * i * i - 1.0);
+    const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(jacobi);
+
+    Layers layers;
+    for (int i = 0; i < count; ++i) {
+        // Made exactly odd and even about the middle, so that a strip turned over is the same strip.
+        const int j = count - 1 - i;
+        const double point = 0.5 * (solver.eigenvalues()(i) - solver.eigenvalues()(j));
+        const double a = solver.eigenvectors()(0, i), b = solver.eigenvectors()(0, j);
+        layers.height.push_back(0.5 * thickness * point);
+        layers.weight.push_back(0.5 * thickness * (a * a + b * b));
+    }
+    return layers;
+}
+
+SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
+                        const SectionHistory& was, double G, double k) {
+    SectionResponse s;
+    const double edge = std::abs(2.0 * heights[0] * k);  // the outermost layer
+    if (!(G > 0.0) || !(G * G - edge > 1e-3 * G * G)) {
+        s.folded = true;
+        return s;
+    }
+    double force = 0.0, moment = 0.0, N_G = 0.0, N_k = 0.0, M_k = 0.0, energy = 0.0, active = 0.0;
+    for (int i = 0; i < count; ++i) {
+        const double z = heights[i];
+        const double square = G * G - 2.0 * z * k;
+        const double e = 0.5 * std::log(square);
+        const LayerResponse r = respond(law, was.layer(i), e);
+        const double w = weights[i] / square;
+        const double c = w / square * (r.tangent - 2.0 * r.stress);
+        force += w * r.stress;
+        moment -= w * r.stress * z;
+        N_G += c;
+        N_k -= c * z;
+        M_k += c * z * z;
+        energy += weights[i] * r.energy;
+        if (r.flow > 0.0) active += std::abs(w * r.stress * z);
+    }
+    s.N = G * force;
+    s.M = moment;
+    s.N_G = G * G * N_G + force;
+    s.N_k = G * N_k;
+    s.M_k = M_k;
+    s.energy = energy;
+    s.active = active;
+    return s;
+}
+
+double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
+               const SectionHistory& history, double* stress, double* width_stress, double G, double k) {
+    double work = 0.0;
+    for (int i = 0; i < count; ++i) {
+        const double e = 0.5 * std::log(G * G - 2.0 * heights[i] * k);
+        const LayerHistory was = history.layer(i);
+        const LayerResponse r = respond(law, was, e);
+        const LayerHistory now = advance(law, was, r);
+        work += 0.5 * weights[i] *
+                ((stress[i] + r.stress) * (now.plastic_strain - was.plastic_strain) +
+                 (width_stress[i] + r.width_stress) * (now.width_plastic_strain - was.width_plastic_strain));
+        history.set(i, now);
+        stress[i] = r.stress;
+        width_stress[i] = r.width_stress;
+    }
+    return work;
+}
+
+double elastic_energy(const LayerLaw& law, const double* weights, int count, const double* stress,
+                      const double* width_stress) {
+    double energy = 0.0;
+    for (int i = 0; i < count; ++i) {
+        const double sum = stress[i] + width_stress[i], difference = stress[i] - width_stress[i];
+        energy += 0.25 * weights[i] * (sum * sum / law.modulus_a + difference * difference / law.modulus_b);
+    }
+    return energy;
+}
+
+FreeSection let_go(const LayerLaw& law, const double* heights, const double* weights, int count,
+                   const SectionHistory& was, double G, double k) {
+    // Newton on (N, M) = 0, halved while the potential rises: the same energy as the increment's.
+    const double t = heights[count - 1] - heights[0];
+    const double enough = 1e-10 * law.plane_strain_yield() * t;
+    FreeSection f;
+    f.G = G, f.k = k;
+    SectionResponse s = respond(law, heights, weights, count, was, f.G, f.k);
+    for (int i = 0; i < 60 && !s.folded; ++i) {
+        if (std::abs(s.N) < enough && std::abs(s.M) < enough * t) {
+            f.solved = true;
+            return f;
+        }
+        const double det = s.N_G * s.M_k - s.N_k * s.N_k;
+        if (!(det > 0.0)) return f;
+        const double dG = -(s.M_k * s.N - s.N_k * s.M) / det;
+        const double dk = -(s.N_G * s.M - s.N_k * s.N) / det;
+        double step = 1.0;
+        SectionResponse next;
+        for (int half = 0; half < 30; ++half, step *= 0.5) {
+            next = respond(law, heights, weights, count, was, f.G + step * dG, f.k + step * dk);
+            if (next.folded) continue;
+            const double slope = next.N * dG + next.M * dk, slope0 = s.N * dG + s.M * dk;
+            if (next.energy <= s.energy || std::abs(slope) <= 0.5 * std::abs(slope0)) break;
+        }
+        f.G += step * dG;
+        f.k += step * dk;
+        s = next;
+    }
+    return f;
+}
+
+}  // namespace overbend::material

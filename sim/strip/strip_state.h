@@ -19,9 +19,11 @@ struct StripState {
     std::vector<double> layer_height;    // m, reference height of each layer, from -t/2 to t/2
     std::vector<double> layer_weight;    // m, Gauss weights; their sum is t
     // History, n - 1 by m:
-    std::vector<double> plastic_strain;  // hoop, logarithmic
-    std::vector<double> accumulated;     // equivalent plastic strain, never falls
-    std::vector<double> backstress;      // MPa
+    std::vector<double> plastic_strain;        // hoop, logarithmic
+    std::vector<double> width_plastic_strain;  // across the strip
+    std::vector<double> accumulated;           // equivalent plastic strain, never falls
+    std::vector<double> backstress;            // hoop less radial, MPa
+    std::vector<double> width_backstress;      // across the strip less radial, MPa
     bool face_down = false;              // the blank's upper face looks down
     bool turned = false;                 // the blank's left end lies to the right
 

@@ -1,0 +1,235 @@
+#include "sim/stroke/increment.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/strip/beam_element.h"
+#include "sim/tolerances.h"
+
+namespace overbend::stroke {
+
+IncrementSolver::IncrementSolver(const material::LayerLaw& law, const tool::ToolSet& tools, double friction,
+                                 FormingZone zone, const strip::StripState& strip, const SolverOptions& options)
+    : law_(law), options_(options), thickness_(strip.thickness), nodes_(strip.nodes()), layers_(strip.layers()) {
+    force_scale_ = law.plane_strain_yield() * thickness_;
+    for (int e = 0; e < strip.elements(); ++e) length_.push_back(strip.length(e));
+    strain_.resize(nodes_ - 1);
+
+    scene_.tools = &tools;
+    scene_.law.stiffness = options.contact_stiffness * law.modulus / thickness_;
+    scene_.law.soft = limits::contact_soft * thickness_;
+    scene_.law.friction = friction;
+    scene_.law.spacing = options.contact_spacing;
+    scene_.thickness = thickness_;
+    scene_.length = &length_;
+    scene_.strain = &strain_;
+    scene_.first_element = nodes_, scene_.last_element = -1;
+    for (int e = 0; e < strip.elements(); ++e) {
+        const double middle = 0.5 * (strip.blank_position[e] + strip.blank_position[e + 1]);
+        if (middle < zone.low || middle > zone.high) continue;
+        scene_.first_element = std::min(scene_.first_element, e);
+        scene_.last_element = std::max(scene_.last_element, e);
+    }
+
+    // Rigid modes are held around the tools alone: a hold on flanges that swing would bend the strip.
+    hold_x_.assign(nodes_, 0.0);
+    hold_y_.assign(nodes_, 0.0);
+    for (int e = scene_.first_element; e <= scene_.last_element; ++e)
+        for (const int i : {e, e + 1}) {
+            hold_x_[i] += 0.5 * length_[e] * limits::hold_along * law.modulus;
+            hold_y_[i] += 0.5 * length_[e] * limits::hold_across * law.modulus;
+        }
+    spread_.assign(nodes_, 0.0);
+    active_.assign(nodes_ - 1, 0.0);
+    for (std::vector<double>* v : {&u_, &trial_, &gradient_, &direction_, &moved_}) v->assign(3 * nodes_, 0.0);
+    matrix_.resize(3 * nodes_);
+    factors_.resize(3 * nodes_);
+}
+
+material::SectionHistory IncrementSolver::history(strip::StripState& s, int e) const {
+    const std::size_t at = static_cast<std::size_t>(e) * layers_;
+    return {&s.plastic_strain[at], &s.width_plastic_strain[at], &s.accumulated[at], &s.backstress[at],
+            &s.width_backstress[at]};
+}
+
+void IncrementSolver::start(Condition& c) {
+    const strip::StripState& s = c.strip;
+    c.u.resize(3 * nodes_);
+    for (int i = 0; i < nodes_; ++i) c.u[3 * i] = s.x[i], c.u[3 * i + 1] = s.y[i], c.u[3 * i + 2] = s.theta[i];
+    c.stress.assign(static_cast<std::size_t>(nodes_ - 1) * layers_, 0.0);
+    c.width_stress = c.stress;
+    c.stretch.assign(nodes_ - 1, 1.0);
+    c.curvature.assign(nodes_ - 1, 0.0);
+    c.active.assign(nodes_ - 1, 0.0);
+    c.last_move.assign(3 * nodes_, 0.0);
+    c.move_before = c.last_move;
+    c.last_ram_move = c.ram_move_before = 0.0;
+    c.travel = c.punch_force = 0.0;
+    c.contacts.clear();
+    c.audit = Audit{};
+    for (int e = 0; e + 1 < nodes_; ++e) {
+        const strip::ElementStrain strain = strip::element_strain(&c.u[3 * e], length_[e]);
+        const std::size_t at = static_cast<std::size_t>(e) * layers_;
+        // From its own history a section answers elastically: this only fills the stresses.
+        material::advance(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(c.strip, e), &c.stress[at],
+                          &c.width_stress[at], strain.G, strain.k);
+        c.stretch[e] = strain.G, c.curvature[e] = strain.k;
+    }
+}
+
+void IncrementSolver::strain_elements(const std::vector<double>& u) {
+    for (int e = 0; e + 1 < nodes_; ++e) strain_[e] = strip::element_strain(&u[3 * e], length_[e]);
+}
+
+// What stays fixed during the increment: the surfaces, the points that may touch, the length-scale weights.
+void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
+    strain_elements(c.u);
+    find_contacts(scene_, c.u, c.travel, 2.0 * std::abs(ram_move) + 0.15 * thickness_, contacts_);
+
+    const double l2 = options_.length_scale * options_.length_scale * thickness_ * thickness_;
+    std::fill(spread_.begin(), spread_.end(), 0.0);
+    if (!(l2 > 0.0)) return;
+    for (int e = 1; e + 2 < nodes_; ++e) {
+        const double moment = c.active[e];
+        if (!(moment > 0.0)) continue;
+        const double expected = std::max(std::abs(ratio * (c.last_move[3 * e + 5] - c.last_move[3 * e + 2]) / length_[e]),
+                                         1e-3 * std::abs(ram_move) / (thickness_ * thickness_));
+        spread_[e] = l2 * l2 * moment / expected * length_[e];
+    }
+}
+
+void IncrementSolver::add_elements(Condition& c, Totals& totals) {
+    const double shear = 5.0 / 6.0 * law_.shear_modulus * thickness_;
+    strip::Vec6 gradient;
+    strip::Mat6 hessian;
+    for (int e = 0; e + 1 < nodes_; ++e) {
+        const strip::ElementStrain& strain = strain_[e];
+        const material::SectionResponse section =
+            material::respond(law_, c.strip.layer_height.data(), c.strip.layer_weight.data(), layers_,
+                              history(c.strip, e), strain.G, strain.k);
+        if (section.folded) {
+            totals.folded = true;
+            return;
+        }
+        strip::element_forces(strain, section, shear, length_[e], gradient, hessian);
+        totals.energy += length_[e] * (section.energy + 0.5 * shear * strain.g * strain.g);
+        active_[e] = section.active;
+        for (int i = 0; i < 6; ++i) {
+            gradient_[3 * e + i] += gradient(i);
+            for (int j = 0; j < 6; ++j) matrix_.at(3 * e + i, 3 * e + j) += hessian(i, j);
+        }
+    }
+}
+
+void IncrementSolver::add_hold(const Condition& c, const std::vector<double>& u, Totals& totals) {
+    for (int i = 0; i < nodes_; ++i) {
+        const double dx = u[3 * i] - c.u[3 * i], dy = u[3 * i + 1] - c.u[3 * i + 1];
+        totals.hold += 0.5 * (hold_x_[i] * dx * dx + hold_y_[i] * dy * dy);
+        gradient_[3 * i] += hold_x_[i] * dx;
+        gradient_[3 * i + 1] += hold_y_[i] * dy;
+        matrix_.at(3 * i, 3 * i) += hold_x_[i];
+        matrix_.at(3 * i + 1, 3 * i + 1) += hold_y_[i];
+    }
+}
+
+void IncrementSolver::add_spread(const Condition& c, const std::vector<double>& u, Totals& totals) {
+    for (int e = 1; e + 2 < nodes_; ++e) {
+        if (spread_[e] == 0.0) continue;
+        // Second derivative of the curvature along the strip, from the turns of four nodes.
+        const double a = 1.0 / length_[e - 1], b = 1.0 / length_[e], d = 1.0 / length_[e + 1];
+        const double left = 2.0 * b / (length_[e - 1] + length_[e]), right = 2.0 * b / (length_[e] + length_[e + 1]);
+        const double row[4] = {-left * a, left * a + (left + right) * b, -right * d - (left + right) * b, right * d};
+        double bend = 0.0;
+        for (int m = 0; m < 4; ++m) bend += row[m] * (u[3 * (e - 1 + m) + 2] - c.u[3 * (e - 1 + m) + 2]);
+        totals.spread += 0.5 * spread_[e] * bend * bend;
+        for (int m = 0; m < 4; ++m) {
+            gradient_[3 * (e - 1 + m) + 2] += spread_[e] * bend * row[m];
+            for (int n = 0; n < 4; ++n) matrix_.at(3 * (e - 1 + m) + 2, 3 * (e - 1 + n) + 2) += spread_[e] * row[m] * row[n];
+        }
+    }
+}
+
+IncrementSolver::Totals IncrementSolver::evaluate(Condition& c, const std::vector<double>& u, double ram_move) {
+    Totals totals;
+    std::fill(gradient_.begin(), gradient_.end(), 0.0);
+    matrix_.clear();
+    strain_elements(u);
+    add_elements(c, totals);
+    if (totals.folded) return totals;
+    totals.contact = add_contacts(scene_, u, c.travel + ram_move, ram_move, contacts_, gradient_, matrix_);
+    add_hold(c, u, totals);
+    add_spread(c, u, totals);
+    totals.energy += totals.contact.energy + totals.contact.friction + totals.hold + totals.spread;
+    return totals;
+}
+
+double IncrementSolver::residual_norm() const {
+    double most = 0.0;
+    for (int i = 0; i < nodes_; ++i) {
+        most = std::max(most, std::max(std::abs(gradient_[3 * i]), std::abs(gradient_[3 * i + 1])));
+        most = std::max(most, std::abs(gradient_[3 * i + 2]) / thickness_);
+    }
+    return most / force_scale_;
+}
+
+// Energy and history of the accepted state.
+void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals) {
+    double elastic = 0.0, elastic_before = 0.0, plastic = 0.0;
+    const double shear = 5.0 / 6.0 * law_.shear_modulus * thickness_;
+    curvature_move_ = 0.0;
+    for (int e = 0; e + 1 < nodes_; ++e) {
+        const strip::ElementStrain was = strip::element_strain(&c.u[3 * e], length_[e]);
+        const strip::ElementStrain now = strip::element_strain(&u_[3 * e], length_[e]);
+        const std::size_t at = static_cast<std::size_t>(e) * layers_;
+        const double* weight = c.strip.layer_weight.data();
+        elastic_before += length_[e] * (material::elastic_energy(law_, weight, layers_, &c.stress[at], &c.width_stress[at]) +
+                                        0.5 * shear * was.g * was.g);
+        plastic += length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_, history(c.strip, e),
+                                                  &c.stress[at], &c.width_stress[at], now.G, now.k);
+        elastic += length_[e] * (material::elastic_energy(law_, weight, layers_, &c.stress[at], &c.width_stress[at]) +
+                                 0.5 * shear * now.g * now.g);
+        curvature_move_ = std::max(curvature_move_, std::abs(now.k - was.k));
+        c.stretch[e] = now.G, c.curvature[e] = now.k;
+    }
+    c.move_before.swap(c.last_move);
+    for (int i = 0; i < 3 * nodes_; ++i) c.last_move[i] = u_[i] - c.u[i];
+    double friction = 0.0;
+    for (const ContactPoint& p : contacts_.points) friction += std::abs(p.friction_force * p.slip);
+
+    const double force = contact_force_on_ram();
+    c.audit.tools += 0.5 * (c.punch_force + force) * ram_move;
+    c.audit.elastic += elastic - elastic_before;
+    c.audit.plastic += plastic;
+    c.audit.friction += friction;
+    c.audit.contact = totals.contact.energy;
+    c.audit.regularisation += 2.0 * (totals.hold + totals.spread);
+    c.audit.largest = std::max(c.audit.largest, std::abs(c.audit.tools));
+    c.punch_force = force;
+    c.contacts = contact_patches(contacts_, 0.5 * thickness_);
+    c.travel += ram_move;
+    c.ram_move_before = c.last_ram_move;
+    c.last_ram_move = ram_move;
+    c.active = active_;
+    c.u = u_;
+    for (int i = 0; i < nodes_; ++i)
+        c.strip.x[i] = u_[3 * i], c.strip.y[i] = u_[3 * i + 1], c.strip.theta[i] = u_[3 * i + 2];
+    ++c.increments;
+    c.iterations += iterations_;
+}
+
+double IncrementSolver::contact_force_on_ram() const {
+    double force = 0.0;
+    for (int k = 0; k < contacts_.groups_used; ++k) {
+        const ContactGroup& g = contacts_.groups[k];
+        if (!(*scene_.tools)[g.tool].moves_with_ram()) continue;
+        for (int i = g.first; i < g.first + g.count; ++i) force -= contacts_.points[i].force.y();
+    }
+    return force;
+}
+
+double IncrementSolver::gap_at(const std::vector<double>& u, double travel, tool::Role role) {
+    strain_elements(u);
+    return least_gap(scene_, u, travel, role);
+}
+
+}  // namespace overbend::stroke

@@ -1,0 +1,159 @@
+// Newton's method with a line search on the energy: the part of IncrementSolver that finds the equilibrium.
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/stroke/increment.h"
+#include "sim/strip/beam_element.h"
+#include "sim/tolerances.h"
+
+namespace overbend::stroke {
+
+// direction_ = - matrix^-1 gradient. A matrix with a pivot that is not positive (a direction in which the strip
+// would fall) is made stiffer until the step goes down the energy.
+bool IncrementSolver::newton_direction() {
+    double stiff = 0.0;
+    for (int i = 0; i < 3 * nodes_; ++i) stiff = std::max(stiff, std::abs(matrix_.at(i, i)));
+    double shift = 0.0;
+    for (int attempt = 0; attempt < 12; ++attempt) {
+        factors_ = matrix_;
+        if (shift > 0.0)
+            for (int i = 0; i < 3 * nodes_; ++i) factors_.at(i, i) += shift;
+        if (factor(factors_, 1e-14 * stiff)) {
+            for (int i = 0; i < 3 * nodes_; ++i) direction_[i] = -gradient_[i];
+            solve(factors_, direction_);
+            double slope = 0.0;
+            for (int i = 0; i < 3 * nodes_; ++i) slope += direction_[i] * gradient_[i];
+            if (slope < 0.0) return true;
+        }
+        shift = shift == 0.0 ? 1e-9 * stiff : 10.0 * shift;
+    }
+    return false;
+}
+
+StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
+    const int size = 3 * nodes_;
+    Totals here = evaluate(c, u_, ram_move);
+    if (here.folded) return StepOutcome::folded;
+    for (iterations_ = 0; iterations_ < limits::iterations; ++iterations_) {
+        residual_ = residual_norm();
+        if (residual_ < limits::residual) {
+            accept(c, ram_move, here);
+            return StepOutcome::solved;
+        }
+        if (!newton_direction()) return StepOutcome::no_hold;
+        double turn = 0.0;
+        for (int i = 0; i < nodes_; ++i) turn = std::max(turn, std::abs(direction_[3 * i + 2]));
+        double step = std::min(1.0, limits::newton_turn / std::max(turn, 1e-300));
+
+        // From here on the energy's friction is measured with the normal forces of this iterate.
+        double slope = 0.0;
+        for (int i = 0; i < size; ++i) slope += direction_[i] * gradient_[i];
+        here.energy -= here.contact.friction;
+        here.contact.friction = lag_friction(contacts_, scene_.law, ram_move, thickness_);
+        here.energy += here.contact.friction;
+
+        bool found = false;
+        for (int half = 0; half < 8; ++half) {
+            for (int i = 0; i < size; ++i) trial_[i] = u_[i] + step * direction_[i];
+            const Totals next = evaluate(c, trial_, ram_move);
+            if (!next.folded) {
+                double slope_there = 0.0;
+                for (int i = 0; i < size; ++i) slope_there += direction_[i] * gradient_[i];
+                const double fall = next.energy - here.energy;
+                const double noise = 1e-13 * std::abs(here.energy) + 1e-16;
+                const bool down = fall <= 1e-4 * step * slope + noise && slope_there <= 0.9 * std::abs(slope);
+                const bool flat = std::abs(slope_there) <= 0.5 * std::abs(slope);
+                if (down || flat || residual_norm() < limits::residual) {
+                    here = next;
+                    found = true;
+                    break;
+                }
+                // Where a parabola through value and slope here and slope there has its least.
+                const double best = slope / (slope - slope_there);
+                step *= slope_there > 0.0 ? std::clamp(best, 0.1, 0.6) : 0.5;
+            } else {
+                step *= 0.3;
+            }
+        }
+        if (!found) return StepOutcome::not_converged;
+        u_.swap(trial_);
+    }
+    return StepOutcome::not_converged;
+}
+
+StepOutcome IncrementSolver::step(Condition& c, double ram_move) {
+    // Predictor: go on along the parabola through the last three states; where that fails, from where the strip is.
+    const bool forward = c.last_ram_move * ram_move > 0.0;
+    const double ratio = forward ? ram_move / c.last_ram_move : 0.0;
+    prepare(c, ram_move, forward ? ratio : 0.0);
+    StepOutcome outcome = StepOutcome::not_converged;
+    if (forward) {
+        const bool curved = c.ram_move_before * ram_move > 0.0;
+        for (int i = 0; i < 3 * nodes_; ++i) {
+            const double speed = c.last_move[i] / c.last_ram_move;
+            u_[i] = c.u[i] + ram_move * speed;
+            if (!curved) continue;
+            const double gain = (speed - c.move_before[i] / c.ram_move_before) / (c.last_ram_move + c.ram_move_before);
+            u_[i] += ram_move * (ram_move + c.last_ram_move) * gain;
+        }
+        outcome = newton(c, ram_move);
+        if (outcome == StepOutcome::solved) return outcome;
+    }
+    u_ = c.u;
+    return newton(c, ram_move);
+}
+
+bool IncrementSolver::let_go(Condition& c) {
+    const strip::StripState& s = c.strip;
+    std::vector<double> G(nodes_ - 1), k(nodes_ - 1);
+    for (int e = 0; e + 1 < nodes_; ++e) {
+        const material::FreeSection free = material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_,
+                                                            history(c.strip, e), c.stretch[e], c.curvature[e]);
+        if (!free.solved) return false;
+        G[e] = free.G, k[e] = free.k;
+    }
+    // Walk outwards from the middle of the zone, whose place and turn stay.
+    const int middle = (scene_.first_element + scene_.last_element + 1) / 2;
+    u_ = c.u;
+    for (int e = middle; e + 1 < nodes_; ++e) {
+        u_[3 * e + 5] = u_[3 * e + 2] + length_[e] * k[e];
+        const double mean = 0.5 * (u_[3 * e + 2] + u_[3 * e + 5]);
+        u_[3 * e + 3] = u_[3 * e] + length_[e] * G[e] * std::cos(mean);
+        u_[3 * e + 4] = u_[3 * e + 1] + length_[e] * G[e] * std::sin(mean);
+    }
+    for (int e = middle - 1; e >= 0; --e) {
+        u_[3 * e + 2] = u_[3 * e + 5] - length_[e] * k[e];
+        const double mean = 0.5 * (u_[3 * e + 2] + u_[3 * e + 5]);
+        u_[3 * e] = u_[3 * e + 3] - length_[e] * G[e] * std::cos(mean);
+        u_[3 * e + 1] = u_[3 * e + 4] - length_[e] * G[e] * std::sin(mean);
+    }
+    contacts_.groups_used = 0;
+    contacts_.points.clear();
+    std::fill(active_.begin(), active_.end(), 0.0);
+    // The balance of work ends with the tools: what the strip gives up now, nobody takes.
+    const Audit balance = c.audit;
+    accept(c, 0.0, Totals{});
+    c.audit = balance;
+    c.punch_force = 0.0;
+    c.last_ram_move = c.ram_move_before = 0.0;
+    return true;
+}
+
+double IncrementSolver::free_turn(Condition& c, double left, double right) {
+    strip::StripState& s = c.strip;
+    const double low = std::min(left, right), high = std::max(left, right);
+    double turn = 0.0;
+    for (int e = 0; e + 1 < nodes_; ++e) {
+        const double a = std::min(s.blank_position[e], s.blank_position[e + 1]);
+        const double b = std::max(s.blank_position[e], s.blank_position[e + 1]);
+        const double inside = std::min(b, high) - std::max(a, low);
+        if (inside <= 0.0) continue;
+        const material::FreeSection free = material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_,
+                                                            history(s, e), c.stretch[e], c.curvature[e]);
+        turn += inside * (free.solved ? free.k : c.curvature[e]);
+    }
+    return turn;
+}
+
+}  // namespace overbend::stroke

@@ -1,0 +1,82 @@
+#include "scenes/process/vee_bend.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/process/profile.h"
+#include "sim/strip/mesh.h"
+#include "sim/strip/place.h"
+#include "sim/stroke/placing.h"
+#include "sim/tool/die.h"
+#include "sim/tool/punch.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+tool::ToolSet vee_tools(const VeeBend& b) {
+    const tool::VeePunch punch{b.punch_angle, b.nose_radius, 60.0, std::max(12.0, 3.0 * b.nose_radius)};
+    const double width = b.die_opening + 4.0 * b.shoulder_radius + 10.0;
+    tool::ToolSet tools;
+    tools.push_back({"punch", tool::Role::punch, tool::make_outline(punch), tool::Vec2::Zero()});
+    if (b.die_angle) {
+        const tool::VeeFace face{*b.die_angle, b.die_opening, b.shoulder_radius, b.bottom_radius};
+        tool::check_pair(punch, face, b.thickness);
+        const double height = tool::groove_depth(face) + std::max(20.0, b.die_opening);
+        tools.push_back({"die", tool::Role::die, tool::make_outline(tool::VeeDie{{face}, width, height}, 1), tool::Vec2::Zero()});
+    } else {
+        const tool::OpenDie die{b.die_opening, b.shoulder_radius, 3.0 * b.die_opening, width};
+        tools.push_back({"die", tool::Role::die, tool::make_outline(die), tool::Vec2::Zero()});
+    }
+    return tools;
+}
+
+}  // namespace
+
+stroke::StrokeScene vee_scene(const VeeBend& b) {
+    material::check(b.material);
+    const double flange = b.flange.value_or(2.0 * b.die_opening);
+    stroke::StrokeScene scene;
+    scene.law = material::LayerLaw(b.material);
+    scene.tools = vee_tools(b);
+    scene.friction = b.friction;
+
+    // The strip is bent round the nose and a little beside it; it is touched as far as it slides over the shoulders.
+    strip::FineZone zone;
+    zone.centre = flange + b.off_centre;
+    zone.core = 1.5 * b.thickness + 0.8 * (b.nose_radius + b.thickness);
+    zone.reach = b.die_opening + 2.0 * b.thickness;
+    strip::MeshOptions mesh;
+    mesh.elements_per_thickness = b.elements_per_thickness;
+    scene.strip = strip::flat_strip(b.thickness, strip::mesh_blank(2.0 * flange, b.thickness, {zone}, mesh), b.layers);
+    stroke::place(scene, flange - b.off_centre, b.die_opening, 0.0);
+    scene.stop.left = 0.0;
+    scene.stop.right = 2.0 * flange;
+    if (b.die_angle) {
+        const tool::VeeFace face{*b.die_angle, b.die_opening, b.shoulder_radius, b.bottom_radius};
+        scene.stop.travel_limit = tool::groove_depth(face);
+    }
+    return scene;
+}
+
+VeeResult bend_vee(const VeeBend& bend, const stroke::Stop& stop, const stroke::StrokeOptions& options) {
+    stroke::StrokeScene scene = vee_scene(bend);
+    const stroke::Stop placed = scene.stop;
+    scene.stop = stop;
+    scene.stop.left = placed.left, scene.stop.right = placed.right;
+    scene.stop.travel_limit = std::min(stop.travel_limit, placed.travel_limit);
+
+    VeeResult result;
+    result.stroke = stroke::press(scene, options);
+    const stroke::Recording& r = result.stroke.recording;
+    for (const stroke::State& s : r.states) {
+        if (s.phase != stroke::Phase::held && s.phase != stroke::Phase::free) continue;
+        const BendShape shape = bend_shape(r, s, placed.left, placed.right);
+        const bool free = s.phase == stroke::Phase::free;
+        (free ? result.free : result.loaded) = shape.angle;
+        (free ? result.inside_radius_free : result.inside_radius_loaded) = shape.inside_radius;
+    }
+    return result;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,177 @@
+// One layer of the strip in plane strain: hoop stress over hoop strain, elastic-plastic with history.
+//
+// Stresses are measured from the radial one, s = sigma_hoop - sigma_radial and w = sigma_width - sigma_radial;
+// bending an incompressible strip works against s, and the strip does not strain across its width:
+//   elastic    s = E/(1-nu^2) ((e - e_p) - nu w_p),  w = E/(1-nu^2) (nu (e - e_p) - w_p)
+//   yield      q(s - X, w - V) = sigma_y(p),  q(s, w)^2 = s^2 - s w + w^2         (J2)
+//   flow       normal to q, with dp the equivalent plastic strain
+//   back stress  Armstrong-Frederick: d(alpha) = 2/3 C d(e_p) - gamma alpha dp, uniaxial C and gamma;
+//                X and V are its hoop and width components less the radial one
+// In the basis a = (s + w)/sqrt2, b = (s - w)/sqrt2 all of this is diagonal: q^2 = a^2/2 + 3 b^2/2, elastic
+// moduli E/(1-nu) and E/(1+nu), flow (a/2, 3b/2) dp/q, back stress moduli 2 C and 2/3 C. Backward Euler then
+// leaves one equation for dp.
+//
+// The first yield of a plane-strain strip comes earlier than 2/sqrt3 sigma_y, because its width stress is only
+// nu times the hoop stress while elastic; the law that leaves the width stress out misses that (moments of
+// barely plastic strips by 1 per cent).
+//
+// Units   MPa, strains logarithmic; energies per volume, MPa.
+// Source  plane-stress return mapping in this basis: J. C. Simo & R. L. Taylor, Int. J. Numer. Methods Eng. 22
+//         (1986) 649-670; back stress: P. J. Armstrong & C. O. Frederick, CEGB report RD/B/N731 (1966). Both
+//         from memory.
+
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/material/flow_curve.h"
+
+namespace overbend::material {
+
+struct LayerLaw {
+    LayerLaw() = default;
+    explicit LayerLaw(const Card& card)
+        : modulus(card.youngs_modulus / (1.0 - card.poisson * card.poisson)),
+          shear_modulus(card.youngs_modulus / (2.0 * (1.0 + card.poisson))),
+          modulus_a(card.youngs_modulus / (1.0 - card.poisson)),
+          modulus_b(card.youngs_modulus / (1.0 + card.poisson)),
+          curve(card.hardening, card.youngs_modulus),
+          C(card.backstress.C),
+          gamma(card.backstress.gamma) {}
+
+    double modulus = 0.0;        // E' = E / (1 - nu^2), MPa
+    double shear_modulus = 0.0;  // G, MPa
+    double modulus_a = 0.0, modulus_b = 0.0;
+    FlowCurve curve;
+    double C = 0.0;      // MPa, uniaxial
+    double gamma = 0.0;  // per equivalent plastic strain
+
+    // Hoop stress of a fully plastic, not yet hardened layer: 2/sqrt3 sigma_y. MPa
+    double plane_strain_yield() const { return 1.1547005383792515 * curve.first_yield(); }
+};
+
+// What a layer has been through.
+struct LayerHistory {
+    double plastic_strain = 0.0;        // hoop
+    double width_plastic_strain = 0.0;
+    double accumulated = 0.0;           // p, never falls
+    double backstress = 0.0;            // X, MPa
+    double width_backstress = 0.0;      // V, MPa
+};
+
+struct LayerResponse {
+    double stress = 0.0;        // s, MPa
+    double width_stress = 0.0;  // w, MPa
+    double tangent = 0.0;       // ds/de, MPa, of the backward-Euler increment
+    double energy = 0.0;        // MPa, with d energy/de = s (exactly so when gamma is 0)
+    double flow = 0.0;          // dp >= 0; 0: the increment is elastic
+    double flow_a = 0.0, flow_b = 0.0;  // plastic strain increments in the diagonal basis
+};
+
+namespace layer_detail {
+
+constexpr double root_half = 0.70710678118654752;
+
+// Residual sqrt(xi_a^2/2 + 3 xi_b^2/2) - sigma_y of a plastic trial dp = d, with its derivative.
+struct Trial {
+    FlowPoint now;
+    double fade = 1.0;             // 1/(1 + gamma d)
+    double g = 0.0, g_d = 0.0;     // d/(2 sigma_y) and its derivative
+    double Da = 1.0, Db = 1.0;
+    double xi_a = 0.0, xi_b = 0.0;     // stress less back stress
+    double xi_a_d = 0.0, xi_b_d = 0.0; // their derivatives by d
+    double q = 0.0, value = 0.0, slope = 0.0;
+};
+
+inline Trial plastic_trial(const LayerLaw& law, double p, double a, double b, double Xa, double Xb, double d) {
+    Trial t;
+    t.now = law.curve.at(p + d);
+    t.fade = 1.0 / (1.0 + law.gamma * d);
+    const double fade_d = -law.gamma * t.fade * t.fade;
+    t.g = 0.5 * d / t.now.stress;
+    t.g_d = 0.5 / t.now.stress - t.g * t.now.slope / t.now.stress;
+    const double stiff_a = law.modulus_a + 2.0 * law.C * t.fade;
+    const double stiff_b = 3.0 * law.modulus_b + 2.0 * law.C * t.fade;
+    t.Da = 1.0 + t.g * stiff_a;
+    t.Db = 1.0 + t.g * stiff_b;
+    t.xi_a = (a - Xa * t.fade) / t.Da;
+    t.xi_b = (b - Xb * t.fade) / t.Db;
+    const double C_d = 2.0 * law.C * fade_d * t.g;
+    t.xi_a_d = -(Xa * fade_d + t.xi_a * (t.g_d * stiff_a + C_d)) / t.Da;
+    t.xi_b_d = -(Xb * fade_d + t.xi_b * (t.g_d * stiff_b + C_d)) / t.Db;
+    t.q = std::sqrt(0.5 * t.xi_a * t.xi_a + 1.5 * t.xi_b * t.xi_b);
+    t.value = t.q - t.now.stress;
+    t.slope = (0.5 * t.xi_a * t.xi_a_d + 1.5 * t.xi_b * t.xi_b_d) / t.q - t.now.slope;
+    return t;
+}
+
+}  // namespace layer_detail
+
+// The layer at hoop strain e, from the history at the start of the increment.
+inline LayerResponse respond(const LayerLaw& law, const LayerHistory& was, double e) {
+    using layer_detail::root_half;
+    const double elastic_hoop = e - was.plastic_strain, elastic_width = -was.width_plastic_strain;
+    const double a = root_half * law.modulus_a * (elastic_hoop + elastic_width);
+    const double b = root_half * law.modulus_b * (elastic_hoop - elastic_width);
+    const double Xa = root_half * (was.backstress + was.width_backstress);
+    const double Xb = root_half * (was.backstress - was.width_backstress);
+
+    LayerResponse r;
+    const FlowPoint start = law.curve.at(was.accumulated);
+    const double q_square = 0.5 * (a - Xa) * (a - Xa) + 1.5 * (b - Xb) * (b - Xb);
+    if (q_square <= start.stress * start.stress) {
+        r.stress = root_half * (a + b);
+        r.width_stress = root_half * (a - b);
+        r.tangent = law.modulus;
+        r.energy = 0.5 * (a * a / law.modulus_a + b * b / law.modulus_b);
+        return r;
+    }
+
+    // The residual falls with d and is convex, so Newton from d = 0 comes down on the root from the left.
+    layer_detail::Trial t = layer_detail::plastic_trial(law, was.accumulated, a, b, Xa, Xb, 0.0);
+    double d = 0.0;
+    const double enough = 1e-11 * t.q;
+    for (int i = 0; i < 60 && std::abs(t.value) > enough; ++i) {
+        d = std::max(0.0, d - t.value / t.slope);
+        t = layer_detail::plastic_trial(law, was.accumulated, a, b, Xa, Xb, d);
+    }
+
+    const double new_a = a - law.modulus_a * t.g * t.xi_a;
+    const double new_b = b - 3.0 * law.modulus_b * t.g * t.xi_b;
+    r.flow = d;
+    r.flow_a = t.g * t.xi_a;
+    r.flow_b = 3.0 * t.g * t.xi_b;
+    r.stress = root_half * (new_a + new_b);
+    r.width_stress = root_half * (new_a - new_b);
+
+    // Tangent: differentiate residual and stresses by e through d.
+    const double a_e = root_half * law.modulus_a, b_e = root_half * law.modulus_b;
+    const double d_e = -(0.5 * t.xi_a * a_e / t.Da + 1.5 * t.xi_b * b_e / t.Db) / (t.q * t.slope);
+    const double xi_a_e = a_e / t.Da + t.xi_a_d * d_e, xi_b_e = b_e / t.Db + t.xi_b_d * d_e;
+    const double new_a_e = a_e - law.modulus_a * (t.g_d * d_e * t.xi_a + t.g * xi_a_e);
+    const double new_b_e = b_e - 3.0 * law.modulus_b * (t.g_d * d_e * t.xi_b + t.g * xi_b_e);
+    r.tangent = root_half * (new_a_e + new_b_e);
+
+    r.energy = 0.5 * (new_a * new_a / law.modulus_a + new_b * new_b / law.modulus_b) + t.now.work - start.work;
+    if (law.C > 0.0)  // work against the back stress; without fade this is its exact potential
+        r.energy += (Xa * r.flow_a + Xb * r.flow_b + law.C * (r.flow_a * r.flow_a + r.flow_b * r.flow_b / 3.0)) * t.fade;
+    return r;
+}
+
+// The history after the increment that gave this response.
+inline LayerHistory advance(const LayerLaw& law, const LayerHistory& was, const LayerResponse& r) {
+    using layer_detail::root_half;
+    if (r.flow <= 0.0) return was;
+    LayerHistory now;
+    now.plastic_strain = was.plastic_strain + root_half * (r.flow_a + r.flow_b);
+    now.width_plastic_strain = was.width_plastic_strain + root_half * (r.flow_a - r.flow_b);
+    now.accumulated = was.accumulated + r.flow;
+    const double fade = 1.0 / (1.0 + law.gamma * r.flow);
+    const double to_a = 2.0 * law.C * r.flow_a, to_b = 2.0 / 3.0 * law.C * r.flow_b;
+    now.backstress = (was.backstress + root_half * (to_a + to_b)) * fade;
+    now.width_backstress = (was.width_backstress + root_half * (to_a - to_b)) * fade;
+    return now;
+}
+
+}  // namespace overbend::material

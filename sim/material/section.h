@@ -1,0 +1,80 @@
+// A section of the strip: axial force and moment per mm of width from mid-line stretch and curvature.
+//
+// Exact incompressible plane-strain bending: the layer at reference height z has the squared stretch
+//   lambda_z^2 = G^2 - 2 z k,   e = 1/2 ln lambda_z^2,   height in the bent strip y(z) = 2 z / (G + lambda_z)
+// and by virtual work with tau = sigma_hoop - sigma_radial
+//   N = int tau G / lambda_z^2 dz,   M = - int tau z / lambda_z^2 dz.
+// N = 0 is the radial equilibrium of a strip with free surfaces. Thinning, the shift of the neutral layer and
+// the k-factor follow; none is put in.
+//
+// Units   mm, 1/mm, MPa; N in N per mm width, M in N mm per mm width, energy in N mm per mm width and mm length.
+// Source  R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, bending of a wide sheet (from memory).
+
+#pragma once
+
+#include <vector>
+
+#include "sim/material/layer_law.h"
+
+namespace overbend::material {
+
+// Layers of a section: heights and weights of Gauss-Legendre points over [-t/2, t/2], rising.
+// count: 3 to 64.
+struct Layers {
+    std::vector<double> height;  // mm
+    std::vector<double> weight;  // mm, sum = thickness
+};
+Layers gauss_layers(double thickness, int count);
+
+// History of one section's layers where the caller keeps it, an array of `count` each (see LayerHistory), so
+// that a strip's sections lie one behind the other in memory.
+struct SectionHistory {
+    double* plastic_strain = nullptr;
+    double* width_plastic_strain = nullptr;
+    double* accumulated = nullptr;
+    double* backstress = nullptr;
+    double* width_backstress = nullptr;
+
+    LayerHistory layer(int i) const {
+        return {plastic_strain[i], width_plastic_strain[i], accumulated[i], backstress[i], width_backstress[i]};
+    }
+    void set(int i, const LayerHistory& now) const {
+        plastic_strain[i] = now.plastic_strain;
+        width_plastic_strain[i] = now.width_plastic_strain;
+        accumulated[i] = now.accumulated;
+        backstress[i] = now.backstress;
+        width_backstress[i] = now.width_backstress;
+    }
+};
+
+struct SectionResponse {
+    double N = 0.0, M = 0.0;
+    double N_G = 0.0, N_k = 0.0, M_k = 0.0;  // derivatives; the tangent is symmetric
+    double energy = 0.0;                     // potential of N and M from the history at the increment's start
+    double active = 0.0;                     // moment carried by the layers that flow, |.|, N mm per mm
+    bool folded = false;                     // lambda_z^2 <= 0 somewhere: no such section; all else is 0
+};
+
+// heights, weights: `count` of them.
+SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
+                        const SectionHistory& was, double G, double k);
+
+// Writes the layers' history after the increment to G, k in place, and returns the plastic work done in it by
+// the trapezoidal rule, N mm per mm width and mm length. stress, width_stress: `count` layer stresses at the
+// increment's start, replaced by those at its end.
+double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
+               const SectionHistory& history, double* stress, double* width_stress, double G, double k);
+
+// Elastic energy of a section from its layers' stresses, N mm per mm width and mm length.
+double elastic_energy(const LayerLaw& law, const double* weights, int count, const double* stress,
+                      const double* width_stress);
+
+// Stretch and curvature at which an undisturbed section carries neither axial force nor moment.
+struct FreeSection {
+    double G = 1.0, k = 0.0;
+    bool solved = false;
+};
+FreeSection let_go(const LayerLaw& law, const double* heights, const double* weights, int count,
+                   const SectionHistory& was, double G, double k);
+
+}  // namespace overbend::material

@@ -1,0 +1,41 @@
+// Linear equations of a strip: a band matrix, nearly symmetric, solved without pivoting.
+//
+// Nodes have three unknowns. A contact point couples those of its element and of the elements beside it (see
+// contact.h), so three nodes either way: eleven places on either side of the diagonal. At an equilibrium that a strip can stand
+// in, the pivots are positive; one that is not tells of a direction without hold.
+
+#pragma once
+
+#include <algorithm>
+#include <cstddef>
+#include <vector>
+
+namespace overbend::stroke {
+
+class BandMatrix {
+  public:
+    static constexpr int half = 11;
+    static constexpr int row = 2 * half + 1;
+
+    void resize(int size) {
+        size_ = size;
+        a_.assign(static_cast<std::size_t>(size) * row, 0.0);
+    }
+    void clear() { std::fill(a_.begin(), a_.end(), 0.0); }
+    int size() const { return size_; }
+    // |i - j| <= half
+    double& at(int i, int j) { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
+    double at(int i, int j) const { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
+
+  private:
+    int size_ = 0;
+    std::vector<double> a_;
+};
+
+// Replaces a by its factors. Returns false, with a spoilt, when a pivot is not above `least`.
+bool factor(BandMatrix& a, double least);
+
+// Solves with the factors, in place.
+void solve(const BandMatrix& factors, std::vector<double>& b);
+
+}  // namespace overbend::stroke

@@ -1,0 +1,111 @@
+// One increment of a stroke: the ram moves a little, and the strip finds its equilibrium again.
+//
+// The increment is the minimum of an energy: sections (their potential from the last accepted state), shear,
+// contact, friction with lagged normal forces, the hold of rigid modes and the length-scale term. Newton's method
+// with the exact tangent (friction's dependence on pressure included, so it is slightly unsymmetric), a predictor,
+// and a line search on the energy.
+//
+// Length scale. Where the moment hardly rises with the curvature, a beam bends in one element, whatever its length; a
+// real strip cannot change its curvature within less than about half its thickness. Contact already spreads the
+// moment that far (see contact.h). What is left, hinges between two contacts, is held by
+//   1/2 sum L a (dk'')^2,  a = l^4 m / r
+// on the second derivative of the curvature increment dk along the strip, where layers flow: m is the moment that the
+// flowing layers carry, r the curvature increment expected there (from the last increment), l in proportion to the
+// thickness. It has no rate, it spares elastic sections and curvatures that change slowly along the strip. l was set
+// on the finite-element V strokes of tests/outside so that hinges of a perfectly plastic strip come out as wide as
+// there; strips that harden hardly feel it.
+//
+// Units  mm, rad, MPa, N per mm width.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "sim/material/section.h"
+#include "sim/strip/beam_element.h"
+#include "sim/stroke/band_solve.h"
+#include "sim/stroke/condition.h"
+#include "sim/stroke/contact.h"
+
+namespace overbend::stroke {
+
+struct SolverOptions {
+    double contact_stiffness = 1.0;   // over E'/t
+    double contact_spacing = 0.07;    // of contact points, over the thickness
+    double length_scale = 0.12;        // l over the thickness
+    double largest_increment = 0.1;   // of the ram, over the thickness
+    double curvature_increment = 0.06;  // largest change of an element's curvature, over 1/thickness
+};
+
+enum class StepOutcome { solved, not_converged, folded, no_hold };
+
+// Workspace for many increments of one stroke on one strip.
+class IncrementSolver {
+  public:
+    // tools must outlive the solver.
+    IncrementSolver(const material::LayerLaw& law, const tool::ToolSet& tools, double friction, FormingZone zone,
+                    const strip::StripState& strip, const SolverOptions& options);
+
+    // Fills everything of `condition` that follows from its strip; travel 0.
+    void start(Condition& condition);
+
+    // Moves the ram by ram_move (down positive). On success `condition` is the new state, otherwise it is as before.
+    StepOutcome step(Condition& condition, double ram_move);
+
+    // Lets go of the strip: every section to no force and no moment, from where it is; the middle of the forming
+    // zone keeps its place. False: a section found no such state.
+    bool let_go(Condition& condition);
+
+    // Turn between two blank positions as section-wise letting go would leave it; an estimate for stops.
+    double free_turn(Condition& condition, double left, double right);
+
+    // Least gap to the tools of a role with the strip's unknowns at u; 1e300 when they are far.
+    double gap_at(const std::vector<double>& u, double travel, tool::Role role);
+
+    // Of the last accepted step.
+    double last_curvature_move() const { return curvature_move_; }  // largest, 1/mm
+    int last_iterations() const { return iterations_; }
+    double last_residual() const { return residual_; }
+    double force_scale() const { return force_scale_; }
+
+  private:
+    struct Totals {
+        double energy = 0.0;
+        ContactSum contact;
+        double hold = 0.0, spread = 0.0;
+        bool folded = false;
+    };
+    material::SectionHistory history(strip::StripState& s, int e) const;
+    void strain_elements(const std::vector<double>& u);
+    void prepare(Condition& condition, double ram_move, double predicted_ratio);
+    Totals evaluate(Condition& condition, const std::vector<double>& u, double ram_move);
+    void add_elements(Condition& condition, Totals& totals);
+    void add_hold(const Condition& condition, const std::vector<double>& u, Totals& totals);
+    void add_spread(const Condition& condition, const std::vector<double>& u, Totals& totals);
+    double residual_norm() const;
+    bool newton_direction();
+    StepOutcome newton(Condition& condition, double ram_move);
+    void accept(Condition& condition, double ram_move, const Totals& totals);
+    double contact_force_on_ram() const;
+
+    material::LayerLaw law_;
+    SolverOptions options_;
+    ContactScene scene_;
+    double thickness_ = 0.0;
+    int nodes_ = 0, layers_ = 0;
+    double force_scale_ = 0.0;
+    std::vector<double> length_;
+    std::vector<strip::ElementStrain> strain_;  // at the state that is evaluated
+    std::vector<double> hold_x_, hold_y_;    // per node
+    std::vector<double> spread_;             // L a per element, N mm^4 per mm
+    std::vector<double> u_, trial_, gradient_, direction_, moved_;
+    std::vector<double> active_;
+    BandMatrix matrix_, factors_;
+    ContactSet contacts_;
+    double curvature_move_ = 0.0;
+    double residual_ = 0.0;
+    int iterations_ = 0;
+};
+
+}  // namespace overbend::stroke

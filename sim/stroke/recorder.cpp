@@ -1,0 +1,28 @@
+#include "sim/stroke/recorder.h"
+
+namespace overbend::stroke {
+
+Recording begin_recording(const strip::StripState& strip, const tool::ToolSet& tools) {
+    Recording r;
+    r.thickness = strip.thickness;
+    r.blank_position = strip.blank_position;
+    r.layer_height = strip.layer_height;
+    r.layer_weight = strip.layer_weight;
+    r.tools = tools;
+    return r;
+}
+
+void record(Recording& recording, const Condition& c, Phase phase) {
+    State s;
+    s.phase = phase;
+    s.travel = c.travel;
+    s.punch_force = c.punch_force;
+    s.x = c.strip.x, s.y = c.strip.y, s.theta = c.strip.theta;
+    s.stretch = c.stretch, s.curvature = c.curvature;
+    s.hoop_stress.assign(c.stress.begin(), c.stress.end());
+    s.plastic_strain.assign(c.strip.accumulated.begin(), c.strip.accumulated.end());
+    s.contacts = c.contacts;
+    recording.states.push_back(std::move(s));
+}
+
+}  // namespace overbend::stroke
