@@ -1,0 +1,16 @@
+// Files that are whole or not there: nobody ever reads half of one.
+
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+namespace overbend::scenes {
+
+// Writes `text`, byte for byte, to a temporary file beside `path` and renames it there: whatever goes wrong,
+// `path` holds all of it or what it held before. The folder must exist.
+//
+// Throws std::runtime_error with the path and the reason.
+void write_whole(const std::filesystem::path& path, const std::string& text);
+
+}  // namespace overbend::scenes
