@@ -1,1 +1,65 @@
-int main() { return 0; }
+// overbend COMMAND ...: finds the command, and tells what went wrong in one line with one exit status.
+
+#include <exception>
+#include <iostream>
+#include <string>
+
+#include "scenes/case/case_error.h"
+#include "scenes/program/commands.h"
+#include "scenes/program/exit_status.h"
+#include "sim/errors.h"
+
+namespace {
+
+using overbend::program::Exit;
+
+int complain(const std::string& what, Exit status) {
+    std::cerr << "overbend: " << what << "\n";
+    return static_cast<int>(status);
+}
+
+int run(int argc, char** argv) {
+    int status = static_cast<int>(Exit::done);
+    CLI::App app("Simulates the bending of flat strip on a press: what it will be, before it is bent.",
+                 "overbend");
+    app.require_subcommand(1);
+    app.set_version_flag("--version", std::string("overbend ") + OVERBEND_VERSION);
+    app.footer(
+        "overbend COMMAND --help tells more, with an example.\n"
+        "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
+    // overbend::program::add_check(app, status);
+    // overbend::program::add_film(app, status);
+    overbend::program::add_bend(app, status);
+    overbend::program::add_moment(app, status);
+    try {
+        app.parse(argc, argv);
+        std::cout.flush();
+        if (!std::cout) return complain("the results could not be written to the output", Exit::not_computed);
+        return status;
+    } catch (const CLI::Success& help_or_version) {
+        return app.exit(help_or_version);
+    } catch (const CLI::ParseError& error) {
+        const auto called = app.get_subcommands();
+        const std::string command = called.empty() ? "" : called.front()->get_name() + " ";
+        return complain(std::string(error.what()) + " (overbend " + command + "--help tells more)",
+                        Exit::bad_input);
+    }
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    try {
+        return run(argc, argv);
+    } catch (const overbend::scenes::CaseError& error) {
+        return complain(error.what(), Exit::bad_input);
+    } catch (const overbend::OutOfRange& error) {
+        return complain(error.what(), Exit::bad_input);
+    } catch (const overbend::NotSolved& error) {
+        return complain(error.what(), Exit::not_computed);
+    } catch (const std::exception& error) {
+        return complain(error.what(), Exit::not_computed);
+    } catch (...) {
+        return complain("something failed that has no name", Exit::not_computed);
+    }
+}

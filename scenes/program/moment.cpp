@@ -1,0 +1,93 @@
+// overbend moment: a strip in pure bending, from options.
+
+#include <cmath>
+#include <filesystem>
+#include <iostream>
+
+#include "scenes/case/read_card.h"
+#include "scenes/program/commands.h"
+#include "scenes/program/exit_status.h"
+#include "scenes/program/options.h"
+#include "sim/material/pure_bending.h"
+
+namespace overbend::program {
+
+namespace {
+
+struct MomentOptions {
+    std::string material;
+    double thickness = 1.0;          // mm
+    std::vector<double> curvatures;  // 1/mm
+    int layers = 41;
+    Output output;
+};
+
+void print_points(const std::vector<material::BendingPoint>& points, const MomentOptions& given) {
+    nlohmann::ordered_json list = nlohmann::ordered_json::array();
+    for (const material::BendingPoint& p : points) {
+        list.push_back({{"curvature_per_mm", p.curvature},
+                        {"moment_N_mm_per_mm", p.moment},
+                        {"free_curvature_per_mm", p.free_curvature},
+                        {"thickness_mm", p.thickness},
+                        {"inner_log_strain", p.inner_log_strain},
+                        {"outer_log_strain", p.outer_log_strain}});
+    }
+    if (given.output.json) return print_json({{"points", list}});
+
+    // The same as a table, a line a curvature.
+    const std::vector<std::string> heads = {"curvature 1/mm", "moment N mm/mm", "free 1/mm",
+                                            "thickness mm",   "inner strain",   "outer strain"};
+    std::string text;
+    for (const std::string& head : heads) text += std::string(16 - head.size(), ' ') + head;
+    text += "\n";
+    for (const material::BendingPoint& p : points) {
+        const std::vector<std::string> cells = {fixed(p.curvature, 6),        fixed(p.moment, 3),
+                                                fixed(p.free_curvature, 6),   fixed(p.thickness, 5),
+                                                fixed(p.inner_log_strain, 5), fixed(p.outer_log_strain, 5)};
+        for (const std::string& cell : cells)
+            text += std::string(cell.size() < 16 ? 16 - cell.size() : 1, ' ') + cell;
+        text += "\n";
+    }
+    std::cout << text;
+}
+
+void run(const MomentOptions& given) {
+    for (const double curvature : given.curvatures) {
+        if (std::abs(curvature) * given.thickness < 1.9) continue;
+        complain("--curvatures", std::to_string(curvature) + " folds the inner surface; give less than " +
+                                     std::to_string(1.9 / given.thickness) + " (1/mm) at this thickness");
+    }
+    const material::Card card = scenes::read_card(given.material, std::filesystem::current_path());
+    print_points(material::bend_in_pure_moment(card, given.thickness, given.curvatures, given.layers), given);
+}
+
+}  // namespace
+
+void add_moment(CLI::App& app, int& status) {
+    static MomentOptions given;
+    CLI::App* command =
+        app.add_subcommand("moment", "bend a flat strip by a moment alone, to one curvature after another");
+    command->add_option("--material", given.material, "material card: a name such as dc01, or a file")
+        ->required();
+    command->add_option("--thickness", given.thickness, "of the strip, mm")
+        ->required()
+        ->check(from_to(0.05, 20.0, "mm"));
+    command
+        ->add_option("--curvatures", given.curvatures,
+                     "1/mm, in the order they are bent: a,b,c; 2/(inner + outer radius)")
+        ->required()
+        ->delimiter(',')
+        ->check(from_to(-38.0, 38.0, "1/mm"));
+    command->add_option("--layers", given.layers, "through the thickness")
+        ->capture_default_str()
+        ->check(whole_from_to(3, 64));
+    add_output(*command, given.output);
+    command->footer(
+        "Example: overbend moment --material dc01 --thickness 1 --curvatures 0.05,0.1,0.2 --json");
+    command->callback([&status] {
+        run(given);
+        status = static_cast<int>(Exit::done);
+    });
+}
+
+}  // namespace overbend::program

@@ -1,0 +1,119 @@
+#include "scenes/program/options.h"
+
+#include <unistd.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <cstdlib>
+#include <iostream>
+#include <optional>
+
+#include "sim/errors.h"
+
+namespace overbend::program {
+
+namespace {
+
+std::string figure(double value) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.6g", value);
+    return text;
+}
+
+// The whole text as a plain decimal number.
+std::optional<double> number_in(const std::string& text) {
+    if (text.empty() || text.find_first_not_of("0123456789.eE+-") != std::string::npos) return std::nullopt;
+    char* end = nullptr;
+    const double value = std::strtod(text.c_str(), &end);
+    if (*end != '\0' || !std::isfinite(value)) return std::nullopt;
+    return value;
+}
+
+template <typename Fits>
+CLI::Validator number_check(const std::string& right, Fits fits) {
+    const auto check = [right, fits](const std::string& text) -> std::string {
+        const std::optional<double> value = number_in(text);
+        if (!value) return "\"" + text + "\" is not a number; give a number " + right;
+        if (!fits(*value)) return text + " is out of range; give a number " + right;
+        return "";
+    };
+    return CLI::Validator(check, "");
+}
+
+std::string with_unit(const std::string& unit) {
+    return unit.empty() ? "" : " (" + unit + ")";
+}
+
+void require_finite(const nlohmann::ordered_json& value, const std::string& name) {
+    if (value.is_number_float() && !std::isfinite(value.get<double>()))
+        throw NotSolved(name + " came out as no finite number");
+    if (!value.is_structured()) return;
+    for (const auto& [key, inner] : value.items()) require_finite(inner, value.is_object() ? key : name);
+}
+
+}  // namespace
+
+CLI::Validator from_to(double low, double high, const std::string& unit) {
+    return number_check("from " + figure(low) + " to " + figure(high) + with_unit(unit),
+                        [low, high](double value) { return value >= low && value <= high; });
+}
+
+CLI::Validator between(double low, double high, const std::string& unit) {
+    return number_check("above " + figure(low) + " and below " + figure(high) + with_unit(unit),
+                        [low, high](double value) { return value > low && value < high; });
+}
+
+CLI::Validator whole_from_to(int low, int high) {
+    const std::string right = "from " + std::to_string(low) + " to " + std::to_string(high);
+    const auto check = [low, high, right](const std::string& text) -> std::string {
+        const std::optional<double> value = number_in(text);
+        const bool whole = value && text.find_first_not_of("0123456789+-") == std::string::npos;
+        if (!whole) return "\"" + text + "\" is not a whole number; give one " + right;
+        if (*value < low || *value > high) return text + " is out of range; give a whole number " + right;
+        return "";
+    };
+    return CLI::Validator(check, "");
+}
+
+void complain(const std::string& options, const std::string& wrong_and_right) {
+    throw CLI::ValidationError(options, wrong_and_right);
+}
+
+void add_output(CLI::App& command, Output& output) {
+    command.add_flag("--json", output.json, "print one JSON object instead of a table");
+    command.add_flag("--quiet", output.quiet, "no progress and no remarks on stderr");
+}
+
+bool shows_progress(const Output& output) {
+    return !output.quiet && ::isatty(STDERR_FILENO) == 1;
+}
+
+void print_json(const nlohmann::ordered_json& object) {
+    require_finite(object, "result");
+    std::cout << object.dump(2) << "\n";
+}
+
+void print_rows(const std::vector<Row>& rows) {
+    std::size_t names = 0, values = 0;
+    for (const Row& row : rows) {
+        names = std::max(names, row.name.size());
+        values = std::max(values, row.value.size());
+    }
+    for (const Row& row : rows) {
+        std::cout << row.name << std::string(names - row.name.size() + 2, ' ')
+                  << std::string(values - row.value.size(), ' ') << row.value << (row.unit.empty() ? "" : " ")
+                  << row.unit << "\n";
+    }
+}
+
+std::string fixed(double value, int decimals) {
+    if (!std::isfinite(value)) throw NotSolved("a result came out as no finite number");
+    char text[64];
+    std::snprintf(text, sizeof text, "%.*f", decimals, value);
+    const std::string figures = text;
+    const bool only_zeros = figures.find_first_not_of("-0.") == std::string::npos;
+    return only_zeros && figures[0] == '-' ? figures.substr(1) : figures;
+}
+
+}  // namespace overbend::program

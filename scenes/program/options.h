@@ -1,0 +1,46 @@
+// What the commands' options and outputs have in common.
+
+#pragma once
+
+#include <CLI/CLI.hpp>
+#include <nlohmann/json.hpp>
+#include <string>
+#include <vector>
+
+namespace overbend::program {
+
+// Checks of one number. What is wrong is told with what would be right; nan and inf never pass.
+CLI::Validator from_to(double low, double high, const std::string& unit);  // low <= value <= high
+CLI::Validator between(double low, double high, const std::string& unit);  // low < value < high
+CLI::Validator whole_from_to(int low, int high);
+
+// A wrong combination of options.
+[[noreturn]] void complain(const std::string& options, const std::string& wrong_and_right);
+
+// Options that every command with numbers has.
+struct Output {
+    bool json = false;   // one JSON object on stdout
+    bool quiet = false;  // no progress and no remarks on stderr
+};
+void add_output(CLI::App& command, Output& output);
+
+// True when progress may be shown: somebody is watching and did not ask for silence.
+bool shows_progress(const Output& output);
+
+// Prints the object, indented, and a line end.
+// Throws NotSolved when a number in it is not finite: such a thing never passes for a result.
+void print_json(const nlohmann::ordered_json& object);
+
+// One line of a table for reading.
+struct Row {
+    std::string name;
+    std::string value;
+    std::string unit;
+};
+// Names flush left, values flush right.
+void print_rows(const std::vector<Row>& rows);
+
+// A number with so many decimals; "-0.00" is "0.00". Throws NotSolved when it is not finite.
+std::string fixed(double value, int decimals);
+
+}  // namespace overbend::program
