@@ -15,8 +15,6 @@ namespace {
 constexpr double joined = 1e-9;         // mm, ends nearer than this are one; shorter pieces are none
 constexpr double off_circle = 1e-7;     // mm, an arc's ends may lie so far off its circle
 constexpr double smooth_turn = 1e-7;    // rad, a turn below this is rounding
-constexpr double tangent_turn = 1e-3;   // rad, below this two neighbours are meant to be tangent: a second
-                                        // crossing 2 r turn away is a sliver r turn^2 / 2 thin
 constexpr double doubling_back = 1e-6;  // rad, short of half a turn
 
 double cross(const Vec2& a, const Vec2& b) {
@@ -131,16 +129,8 @@ std::optional<Vec2> crossing(const std::vector<Piece>& pieces) {
     for (std::size_t i = 0; i < count; ++i) {
         for (std::size_t j = i + 1; j < count; ++j) {
             std::vector<Vec2> joints;
-            bool tangent_joint = false;
-            if (j == i + 1) {
-                joints.push_back(pieces[j].start);
-                tangent_joint = std::abs(turn_between(pieces[i], pieces[j])) < tangent_turn;
-            }
-            if ((j + 1) % count == i) {
-                joints.push_back(pieces[i].start);
-                tangent_joint = tangent_joint || std::abs(turn_between(pieces[j], pieces[i])) < tangent_turn;
-            }
-            if (tangent_joint) continue;
+            if (j == i + 1) joints.push_back(pieces[j].start);
+            if ((j + 1) % count == i) joints.push_back(pieces[i].start);
             if (const std::optional<Vec2> found = common_point(pieces[i], pieces[j], joints)) return found;
         }
     }

@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -145,6 +146,22 @@ TEST_SUITE("tool") {
         loose = half_disc();
         loose[1].radius = -2.0;
         CHECK(says(refused(loose), "radius is -2 mm"));
+    }
+
+    TEST_CASE("a side that lies on another is found where its neighbours are tangent to it") {
+        // a pocket rounded down on to the base, which is 5e-11 mm below it: no side crosses another
+        const double hollow = -std::tan(22.5 * degree);
+        std::vector<PathPoint> points = {
+            {{0, -5e-11}, 0.0, 0.0}, {{10, -5e-11}, 0.0, 0.0}, {{10, 4}, 0.0, 0.0},   {{8, 4}, 0.0, 0.0},
+            {{8, 1}, 0.0, hollow},   {{7, 0}, 0.0, 0.0},       {{3, 0}, 0.0, hollow}, {{2, 1}, 0.0, 0.0},
+            {{2, 4}, 0.0, 0.0},      {{0, 4}, 0.0, 0.0}};
+        for (std::size_t first = 0; first < points.size(); ++first) {
+            CAPTURE(first);
+            CHECK(says(refusal([&] { from_points(points); }).what(), "touches"));
+            std::rotate(points.begin(), points.begin() + 1, points.end());
+        }
+        for (PathPoint& point : points) point.at.y() -= point.at.y() < 0.0 ? 0.01 : 0.0;
+        check_sound(from_points(points));
     }
 
     TEST_CASE("arcs that cross sides are found") {

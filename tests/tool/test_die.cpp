@@ -178,7 +178,9 @@ TEST_SUITE("tool") {
         CHECK(says(with(&VeeFace::angle, 180.0 * degree), "less than 180 deg"));
         CHECK(says(with(&VeeFace::die_opening, 0.0), "die opening"));
         CHECK(says(with(&VeeFace::shoulder_radius, 0.0), "shoulder radius"));
-        CHECK(says(with(&VeeFace::bottom_radius, -0.1), "bottom radius"));
+        CHECK(
+            says(with(&VeeFace::bottom_radius, -0.1), "bottom radius: -0.1 mm cannot be; give 0 mm or more"));
+        CHECK(says(with(&VeeFace::bottom_radius, INFINITY), "give 0 mm or more"));
         VeeDie die = vee();
         die.width = NAN;
         CHECK(says(refused(die).what(), "die width"));
