@@ -4,8 +4,8 @@
 
 namespace overbend::limits {
 
-// Equilibrium: largest residual force, over (hoop yield stress x thickness); moments over that times thickness.
-// A V stroke's force is some 0.1 of the scale, so this is 1e-5 of the force.
+// Equilibrium: largest residual force, over (hoop yield stress x thickness); moments over that times
+// thickness. A V stroke's force is some 0.1 of the scale, so this is 1e-5 of the force.
 constexpr double residual = 1e-6;
 
 // Newton iterations of an increment before it is cut.
@@ -23,16 +23,21 @@ constexpr double smallest_increment = 1e-7;
 // history that coarser increments smear (0.3 per cent of the moment at 0.033, 1.5 at 0.13).
 constexpr double curvature_increment = 0.06;
 
+// Largest change of the punch force in an increment, over (hoop yield stress x thickness), as far as it can
+// be foreseen: when a strip is clamped the force runs away, and the trapezoids of the balance of work with
+// it.
+constexpr double force_increment = 0.12;
+
 // Contact: smooth start over the thickness; a penetration is some 1e-3 of it.
 constexpr double contact_soft = 1e-3;
 
-// Hold of the rigid modes near the tools, over E' (1/mm): resists the move of an increment along and across the
-// strip. Far from the tools it would load the swinging flanges.
+// Hold of the rigid modes near the tools, over E' (1/mm): resists the move of an increment along and across
+// the strip. Far from the tools it would load the swinging flanges.
 constexpr double hold_along = 1e-7;
 constexpr double hold_across = 1e-9;
 
-// A stroke's force over (hoop yield stress x thickness) past which it is given up: a hundred times air bending,
-// where tools break.
+// A stroke's force over (hoop yield stress x thickness) past which it is given up: a hundred times air
+// bending, where tools break.
 constexpr double force = 12.0;
 
 }  // namespace overbend::limits

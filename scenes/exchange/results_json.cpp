@@ -1,0 +1,144 @@
+#include "scenes/exchange/results_json.h"
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "sim/plan/bend_allowance.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+Json bend_json(const Case& c, const BendResult& b) {
+    return {{"name", c.part.bends[b.bend].name},
+            {"drawing_deg", b.drawing / degree},
+            {"loaded_deg", b.loaded / degree},
+            {"free_deg", b.free / degree},
+            {"springback_deg", b.springback() / degree},
+            {"inside_radius_loaded_mm", b.shape_loaded.inside_radius},
+            {"inside_radius_free_mm", b.shape_free.inside_radius},
+            {"outer_fibre_log_strain", b.shape_loaded.outer_strain},
+            {"thickness_mm", b.shape_free.thickness}};
+}
+
+Json closest_json(const stroke::Recording& r, const clearance::Closest& c) {
+    if (c.tool < 0) return nullptr;
+    return {{"distance_mm", c.distance},
+            {"blank_position_mm", c.blank_position},
+            {"x_mm", c.at.x()},
+            {"y_mm", c.at.y()},
+            {"tool", r.tools[c.tool].name},
+            {"travel_mm", r.states[c.state].travel}};
+}
+
+Json step_json(const Case& c, const StepResult& step) {
+    const stroke::StrokeResult& s = step.stroke;
+    Json bends = Json::array(), hits = Json::array();
+    for (const BendResult& b : step.bends) bends.push_back(bend_json(c, b));
+    for (const Interference& f : step.interferences) {
+        Json hit = closest_json(s.recording, f.deepest);
+        hit["depth_mm"] = -f.deepest.distance;
+        hit["words"] = f.words;
+        hits.push_back(hit);
+    }
+    Json curve = Json::array();
+    for (const stroke::CurvePoint& p : s.curve) curve.push_back({p.travel, p.force});
+    const stroke::Audit& a = s.audit;
+    return {{"name", step.name},
+            {"outcome", stroke::outcome_words(s.outcome)},
+            {"reason", s.reason},
+            {"bends", bends},
+            {"stop_travel_mm", s.stop_travel},
+            {"peak_force_kN", s.peak_force * c.width / 1000.0},
+            {"peak_force_kN_per_m", s.peak_force},
+            {"work_J", a.largest * c.width / 1000.0},
+            {"least_clearance", closest_json(s.recording, step.least)},
+            {"interferences", hits},
+            {"warnings", step.warnings},
+            {"audit",
+             {{"tools_N_mm_per_mm", a.tools},
+              {"elastic_N_mm_per_mm", a.elastic},
+              {"plastic_N_mm_per_mm", a.plastic},
+              {"friction_N_mm_per_mm", a.friction},
+              {"contact_N_mm_per_mm", a.contact},
+              {"regularisation_N_mm_per_mm", a.regularisation},
+              {"residue_percent", a.residue_percent()},
+              {"force_balance", s.balance_error}}},
+            {"increments", s.increments},
+            {"iterations", s.iterations},
+            {"curve_travel_mm_force_N_per_mm", curve}};
+}
+
+// By the handbook's straight-line formula for soft steel.
+double handbook_length(const Case& c) {
+    double length = 0.0;
+    for (const double flat : c.part.flats) length += flat;
+    for (const Bend& b : c.part.bends)
+        length +=
+            plan::handbook_allowance(b.inside_radius, c.thickness, std::abs(b.angle), plan::Hardness::medium);
+    return length;
+}
+
+double din_length(const Case& c) {
+    double length = 0.0;
+    for (const double flat : c.part.flats) length += flat;
+    for (const Bend& b : c.part.bends)
+        length += plan::din_allowance(std::max(b.inside_radius, 0.05 * c.thickness), c.thickness,
+                                      std::abs(b.angle));
+    return length;
+}
+
+Json part_json(const Case& c, const JobResult& job) {
+    Json lines = Json::array(), angles = Json::array(), profile = Json::array();
+    for (std::size_t b = 0; b < job.blank.bend_line.size(); ++b)
+        lines.push_back({{"name", c.part.bends[b].name}, {"at_mm", job.blank.bend_line[b]}});
+    for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
+        angles.push_back({{"name", c.part.bends[b].name},
+                          {"drawing_deg", c.part.bends[b].angle / degree},
+                          {"finished_deg", job.finished_angle[b] / degree}});
+    Json part = {{"blank_length_mm", job.blank.length},
+                 {"developed_din_6935_mm", din_length(c)},
+                 {"developed_handbook_mm", handbook_length(c)},
+                 {"bend_lines", lines},
+                 {"mass_g", job.mass_g}};
+    if (job.finished_angle.empty()) return part;
+    const strip::StripState& s = job.steps.back().stroke.free;
+    for (int i = 0; i < s.nodes(); ++i) profile.push_back({s.x[i], s.y[i]});
+    part["developed_mechanics_mm"] = job.developed_mechanics;
+    part["finished_angles"] = angles;
+    part["greatest_deviation_mm"] = job.deviation;
+    part["finished_profile_x_y_mm"] = profile;
+    return part;
+}
+
+}  // namespace
+
+std::string results_json(const Case& c, const JobResult& job) {
+    Json steps = Json::array();
+    for (const StepResult& step : job.steps) steps.push_back(step_json(c, step));
+    Json press = nullptr;
+    if (c.press) {
+        double most = 0.0;
+        for (const StepResult& step : job.steps)
+            most = std::max(most, step.stroke.peak_force * c.width / 1000.0);
+        press = {{"title", c.press->title}, {"force_kN", c.press->force}, {"greatest_used_kN", most}};
+    }
+    const Json all = {{"format", 1},
+                      {"title", c.title},
+                      {"material", c.material.name},
+                      {"thickness_mm", c.thickness},
+                      {"width_mm", c.width},
+                      {"section", "plane strain, two stresses"},
+                      {"feasible", job.solved && job.findings.empty()},
+                      {"findings", job.findings},
+                      {"steps", steps},
+                      {"part", part_json(c, job)},
+                      {"press", press}};
+    return all.dump(1) + "\n";
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,199 @@
+#include "scenes/process/process.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <cstdio>
+
+#include "scenes/process/scene.h"
+#include "sim/errors.h"
+#include "sim/strip/place.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+template <class... Values>
+std::string words(const char* form, Values... values) {
+    char text[400];
+    std::snprintf(text, sizeof text, form, values...);
+    return text;
+}
+
+// Angles as drawn: a strip that lies face down shows them with the other sign.
+double as_drawn(const strip::StripState& s, double angle) {
+    return s.face_down ? -angle : angle;
+}
+
+void read_bends(const Case& c, const Blank& blank, const Step& step, StepResult& result) {
+    const stroke::Recording& r = result.stroke.recording;
+    for (const int b : step.bends) {
+        BendResult bend;
+        bend.bend = b;
+        bend.drawing = c.part.bends[b].angle;
+        for (const stroke::State& s : r.states) {
+            if (s.phase != stroke::Phase::held && s.phase != stroke::Phase::free) continue;
+            const BendShape shape = bend_shape(r, s, blank.flat_middle(b), blank.flat_middle(b + 1));
+            const bool free = s.phase == stroke::Phase::free;
+            (free ? bend.shape_free : bend.shape_loaded) = shape;
+            (free ? bend.free : bend.loaded) = as_drawn(result.stroke.free, shape.angle);
+        }
+        result.bends.push_back(bend);
+    }
+}
+
+void read_clearance(const stroke::FormingZone& zone, StepResult& result) {
+    const stroke::Recording& r = result.stroke.recording;
+    result.clearance = clearance::least_distances(r, zone);
+    for (int i = 0; i < static_cast<int>(result.clearance.size()); ++i) {
+        const clearance::Closest& at = result.clearance[i];
+        if (at.distance < result.least.distance) result.least = at;
+        if (at.distance >= 0.0) continue;
+        std::vector<Interference>& found = result.interferences;
+        if (found.empty() || found.back().last_state != i - 1 || found.back().deepest.tool != at.tool)
+            found.push_back({i, i, at, ""});
+        found.back().last_state = i;
+        if (at.distance < found.back().deepest.distance) found.back().deepest = at;
+    }
+    for (Interference& f : result.interferences) {
+        const tool::RigidTool& t = r.tools[f.deepest.tool];
+        f.words = words(
+            "the strip %.1f mm from the blank's left end is %.2f mm deep in the %s '%s' at %.2f mm of travel",
+            f.deepest.blank_position, -f.deepest.distance, tool::role_word(t.role), t.name.c_str(),
+            r.states[f.deepest.state].travel);
+    }
+}
+
+void add_warnings(StepResult& result) {
+    const double residue = result.stroke.audit.residue_percent();
+    if (residue > 1.0)
+        result.warnings.push_back(words("the balance of work is open by %.2f per cent", residue));
+    if (result.stroke.balance_error > 1e-3)
+        result.warnings.push_back(
+            words("the contact forces balance only to %.2g of the peak force", result.stroke.balance_error));
+}
+
+StepResult run_step(const Case& c, const Blank& blank, int index, const strip::StripState& strip,
+                    const std::vector<bool>& made, const ProcessOptions& options) {
+    const Step& step = c.steps[index];
+    const auto begin = std::chrono::steady_clock::now();
+    StepResult result;
+    result.name = step.name;
+    const stroke::StrokeScene scene = make_scene(c, blank, step, strip, made);
+    stroke::StrokeOptions how;
+    how.record = options.record;
+    if (options.progress)
+        how.progress = [&](double travel, double) {
+            options.progress(index, travel);
+            return true;
+        };
+    result.stroke = stroke::press(scene, how);
+    if (result.stroke.solved() && result.stroke.audit.residue_percent() > 5.0) {
+        result.stroke.outcome = stroke::Outcome::unbalanced;
+        result.stroke.reason =
+            words("the balance of work is open by %.1f per cent", result.stroke.audit.residue_percent());
+    }
+    read_bends(c, blank, step, result);
+    read_clearance(scene.zone, result);
+    add_warnings(result);
+    result.wall_ms =
+        std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
+    return result;
+}
+
+double blank_mass(const Case& c, const Blank& blank) {
+    double area = blank.length * c.width;
+    for (const Cutout& cut : c.cutouts) {
+        constexpr double quarter_circle = 0.78539816339744831;
+        area -= quarter_circle * cut.width * cut.width + (cut.length - cut.width) * cut.width;
+    }
+    return area * c.thickness * c.material.density * 1e-6;  // mm3 kg/m3 = 1e-6 g
+}
+
+// The blank that would have given the drawing's legs: between the crossings of neighbouring flats' lines,
+// drawn legs less made ones, added up over the strip.
+double developed_by_mechanics(const Case& c, const Blank& blank, const strip::StripState& s) {
+    const int bends = static_cast<int>(blank.bend_line.size());
+    double made = 0.0, drawn = 0.0;
+    Eigen::Vector2d last;
+    for (int i = 0; i <= bends + 1; ++i) {
+        Eigen::Vector2d here;
+        if (i == 0 || i == bends + 1) {
+            const strip::MidPoint end = strip::mid_point(s, i == 0 ? 0.0 : blank.length);
+            here = {end.x, end.y};
+        } else {
+            const strip::MidPoint a = strip::mid_point(s, blank.flat_middle(i - 1));
+            const strip::MidPoint b = strip::mid_point(s, blank.flat_middle(i));
+            const Eigen::Vector2d da(std::cos(a.theta), std::sin(a.theta)),
+                db(std::cos(b.theta), std::sin(b.theta));
+            const double cross = da.x() * db.y() - da.y() * db.x();
+            const Eigen::Vector2d ab(b.x - a.x, b.y - a.y);
+            here = Eigen::Vector2d(a.x, a.y) + da * ((ab.x() * db.y() - ab.y() * db.x()) / cross);
+        }
+        if (i > 0) made += (here - last).norm();
+        last = here;
+    }
+    for (const double flat : c.part.flats) drawn += flat;
+    for (const Bend& bend : c.part.bends)
+        drawn += 2.0 * (bend.inside_radius + 0.5 * c.thickness) * std::tan(0.5 * std::abs(bend.angle));
+    return blank.length + drawn - made;
+}
+
+void judge(const Case& c, JobResult& job) {
+    for (const StepResult& step : job.steps) {
+        const char* name = step.name.c_str();
+        if (step.stroke.outcome != stroke::Outcome::reached)
+            job.findings.push_back(words("step '%s': %s", name, step.stroke.reason.c_str()));
+        for (const Interference& f : step.interferences)
+            job.findings.push_back(words("step '%s': %s", name, f.words.c_str()));
+        const double force = step.stroke.peak_force * c.width / 1000.0;
+        if (c.press && force > c.press->force)
+            job.findings.push_back(
+                words("step '%s': %.1f kN is more than the press's %.1f kN", name, force, c.press->force));
+    }
+    for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
+        const Bend& bend = c.part.bends[b];
+        const double off = (job.finished_angle[b] - bend.angle) / degree;
+        if (std::abs(off) > c.part.angle_tolerance / degree)
+            job.findings.push_back(words(
+                "bend '%s': %.2f degrees instead of %.2f; allowed is %.2f either way", bend.name.c_str(),
+                job.finished_angle[b] / degree, bend.angle / degree, c.part.angle_tolerance / degree));
+    }
+}
+
+}  // namespace
+
+double BendResult::springback() const {
+    return drawing < 0.0 ? free - loaded : loaded - free;
+}
+
+JobResult run_process(const Case& c, const ProcessOptions& options) {
+    JobResult job;
+    job.blank = make_blank(c);
+    job.mass_g = blank_mass(c, job.blank);
+    strip::StripState strip = make_strip(c, job.blank);
+    std::vector<bool> made(c.part.bends.size(), false);
+    job.solved = true;
+    for (int i = 0; i < static_cast<int>(c.steps.size()) && job.solved; ++i) {
+        job.steps.push_back(run_step(c, job.blank, i, strip, made, options));
+        const StepResult& step = job.steps.back();
+        job.solved = step.stroke.solved();
+        strip = step.stroke.free;
+        for (const int b : c.steps[i].bends) made[b] = true;
+    }
+    if (job.solved) {
+        for (std::size_t b = 0; b < c.part.bends.size(); ++b)
+            job.finished_angle.push_back(
+                as_drawn(strip, strip::turn_between(strip.blank_position, strip.theta,
+                                                    job.blank.flat_middle(static_cast<int>(b)),
+                                                    job.blank.flat_middle(static_cast<int>(b) + 1))));
+        job.deviation = profile_deviation(c, job.blank, strip);
+        job.developed_mechanics = developed_by_mechanics(c, job.blank, strip);
+    }
+    judge(c, job);
+    return job;
+}
+
+}  // namespace overbend::scenes

@@ -12,14 +12,14 @@ namespace overbend::scenes {
 
 // The bend between two blank positions, as it is in a state.
 struct BendShape {
-    double angle = 0.0;              // rad as the strip lies, positive closes upwards
-    double inside_radius = 0.0;      // mm, of the inner surface where the strip is bent most; 0 when it is flat
-    double thickness = 0.0;          // there
-    double outer_strain = 0.0;       // logarithmic, at the convex surface there
+    double angle = 0.0;          // rad as the strip lies, positive closes upwards
+    double inside_radius = 0.0;  // mm, of the inner surface where the strip is bent most; 0 when it is flat
+    double thickness = 0.0;      // there
+    double outer_strain = 0.0;   // logarithmic, at the convex surface there
 };
 
-// a, b: blank positions on the flats either side of the bend. Radii and strains are means over half a thickness of
-// the strip around the section of greatest curvature: a finer figure would be the mesh's.
+// a, b: blank positions on the flats either side of the bend. Radii and strains are means over half a
+// thickness of the strip around the section of greatest curvature: a finer figure would be the mesh's.
 BendShape bend_shape(const stroke::Recording& recording, const stroke::State& state, double a, double b);
 
 }  // namespace overbend::scenes

@@ -23,7 +23,8 @@ tool::ToolSet vee_tools(const VeeBend& b) {
         const tool::VeeFace face{*b.die_angle, b.die_opening, b.shoulder_radius, b.bottom_radius};
         tool::check_pair(punch, face, b.thickness);
         const double height = tool::groove_depth(face) + std::max(20.0, b.die_opening);
-        tools.push_back({"die", tool::Role::die, tool::make_outline(tool::VeeDie{{face}, width, height}, 1), tool::Vec2::Zero()});
+        tools.push_back({"die", tool::Role::die, tool::make_outline(tool::VeeDie{{face}, width, height}, 1),
+                         tool::Vec2::Zero()});
     } else {
         const tool::OpenDie die{b.die_opening, b.shoulder_radius, 3.0 * b.die_opening, width};
         tools.push_back({"die", tool::Role::die, tool::make_outline(die), tool::Vec2::Zero()});
@@ -41,14 +42,16 @@ stroke::StrokeScene vee_scene(const VeeBend& b) {
     scene.tools = vee_tools(b);
     scene.friction = b.friction;
 
-    // The strip is bent round the nose and a little beside it; it is touched as far as it slides over the shoulders.
+    // The strip is bent round the nose and a little beside it; it is touched as far as it slides over the
+    // shoulders.
     strip::FineZone zone;
     zone.centre = flange + b.off_centre;
     zone.core = 1.5 * b.thickness + 0.8 * (b.nose_radius + b.thickness);
     zone.reach = b.die_opening + 2.0 * b.thickness;
     strip::MeshOptions mesh;
     mesh.elements_per_thickness = b.elements_per_thickness;
-    scene.strip = strip::flat_strip(b.thickness, strip::mesh_blank(2.0 * flange, b.thickness, {zone}, mesh), b.layers);
+    scene.strip =
+        strip::flat_strip(b.thickness, strip::mesh_blank(2.0 * flange, b.thickness, {zone}, mesh), b.layers);
     stroke::place(scene, flange - b.off_centre, b.die_opening, 0.0);
     scene.stop.left = 0.0;
     scene.stop.right = 2.0 * flange;

@@ -14,17 +14,17 @@ namespace overbend::scenes {
 struct VeeBend {
     material::Card material;
     double thickness = 1.0;
-    double die_opening = 8.0;           // between the shoulder arcs' centres
+    double die_opening = 8.0;  // between the shoulder arcs' centres
     double shoulder_radius = 1.0;
     double nose_radius = 1.0;
-    std::optional<double> die_angle;    // included angle of the groove; absent: open below the shoulders
-    double bottom_radius = 0.4;         // of the groove
+    std::optional<double> die_angle;  // included angle of the groove; absent: open below the shoulders
+    double bottom_radius = 0.4;       // of the groove
     double punch_angle = 0.5235987755982988;  // included angle of the wedge; 30 degrees
     double friction = 0.1;
-    std::optional<double> flange;       // each half's length; absent: two die openings
+    std::optional<double> flange;  // each half's length; absent: two die openings
     int layers = 15;
     double elements_per_thickness = 4.0;
-    double off_centre = 0.0;            // the strip's middle stands so far right of the punch's axis
+    double off_centre = 0.0;  // the strip's middle stands so far right of the punch's axis
 };
 
 // The strip placed between the tools; the stop is left to the caller.
@@ -34,7 +34,7 @@ stroke::StrokeScene vee_scene(const VeeBend& bend);
 // What comes of it.
 struct VeeResult {
     stroke::StrokeResult stroke;
-    double loaded = 0.0;                // bend angle, rad
+    double loaded = 0.0;  // bend angle, rad
     double free = 0.0;
     double inside_radius_loaded = 0.0;  // least radius of the inner surface, mean over half a thickness
     double inside_radius_free = 0.0;

@@ -143,7 +143,7 @@ void print_as_table(const scenes::VeeResult& r, const BendOptions& given) {
 void run(const BendOptions& given) {
     check_together(given);
     scenes::VeeBend bend = given.bend;
-    bend.material = scenes::read_card(given.material, std::filesystem::current_path());
+    bend.material = scenes::read_card(given.material, std::filesystem::path());
     if (given.die_angle) bend.die_angle = *given.die_angle * degree;
     bend.punch_angle = given.punch_angle * degree;
     bend.flange = given.flange;

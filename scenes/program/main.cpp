@@ -18,6 +18,16 @@ int complain(const std::string& what, Exit status) {
     return static_cast<int>(status);
 }
 
+// No command, or one that does not exist: told with those that do.
+std::string command_needed(const CLI::App& app, int argc, char** argv) {
+    std::string known;
+    for (const CLI::App* command : app.get_subcommands({}))
+        known += (known.empty() ? "" : ", ") + command->get_name();
+    const std::string wrong =
+        argc > 1 ? "there is no command \"" + std::string(argv[1]) + "\"" : "no command is given";
+    return wrong + "; give one of " + known + " (overbend --help tells more)";
+}
+
 int run(int argc, char** argv) {
     int status = static_cast<int>(Exit::done);
     CLI::App app("Simulates the bending of flat strip on a press: what it will be, before it is bent.",
@@ -27,8 +37,8 @@ int run(int argc, char** argv) {
     app.footer(
         "overbend COMMAND --help tells more, with an example.\n"
         "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
-    // overbend::program::add_check(app, status);
-    // overbend::program::add_film(app, status);
+    overbend::program::add_check(app, status);
+    overbend::program::add_film(app, status);
     overbend::program::add_bend(app, status);
     overbend::program::add_moment(app, status);
     try {
@@ -40,8 +50,9 @@ int run(int argc, char** argv) {
         return app.exit(help_or_version);
     } catch (const CLI::ParseError& error) {
         const auto called = app.get_subcommands();
-        const std::string command = called.empty() ? "" : called.front()->get_name() + " ";
-        return complain(std::string(error.what()) + " (overbend " + command + "--help tells more)",
+        if (called.empty()) return complain(command_needed(app, argc, argv), Exit::bad_input);
+        const std::string command = called.front()->get_name();
+        return complain(std::string(error.what()) + " (overbend " + command + " --help tells more)",
                         Exit::bad_input);
     }
 }

@@ -57,7 +57,7 @@ void run(const MomentOptions& given) {
         complain("--curvatures", std::to_string(curvature) + " folds the inner surface; give less than " +
                                      std::to_string(1.9 / given.thickness) + " (1/mm) at this thickness");
     }
-    const material::Card card = scenes::read_card(given.material, std::filesystem::current_path());
+    const material::Card card = scenes::read_card(given.material, std::filesystem::path());
     print_points(material::bend_in_pure_moment(card, given.thickness, given.curvatures, given.layers), given);
 }
 

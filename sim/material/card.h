@@ -11,29 +11,41 @@
 namespace overbend::material {
 
 // Flow stress over accumulated plastic strain p.
-struct Swift { double K = 0.0, e0 = 0.0, n = 0.0; };      // K (e0 + p)^n;  K > 0, e0 > 0, 0 < n < 1
-struct Hollomon { double K = 0.0, n = 0.0; };             // K e^n, e the total strain: becomes a Swift law whose
-                                                          // e0 is the yield strain (K/E)^(1/(1-n))
-struct Voce { double Y = 0.0, Q = 0.0, b = 0.0; };        // Y + Q (1 - exp(-b p));  Y > 0, Q >= 0, b > 0
-struct Linear { double Y = 0.0, H = 0.0; };               // Y + H p;  Y > 0, H >= 0
-struct Table { std::vector<double> p, stress; };          // points joined by straight lines, constant beyond the
-                                                          // last; p rising from 0, stress > 0 and not falling
+struct Swift {
+    double K = 0.0, e0 = 0.0, n = 0.0;
+};  // K (e0 + p)^n;  K > 0, e0 > 0, 0 < n < 1
+struct Hollomon {
+    double K = 0.0, n = 0.0;
+};  // K e^n, e the total strain: becomes a Swift law whose
+    // e0 is the yield strain (K/E)^(1/(1-n))
+struct Voce {
+    double Y = 0.0, Q = 0.0, b = 0.0;
+};  // Y + Q (1 - exp(-b p));  Y > 0, Q >= 0, b > 0
+struct Linear {
+    double Y = 0.0, H = 0.0;
+};  // Y + H p;  Y > 0, H >= 0
+struct Table {
+    std::vector<double> p, stress;
+};  // points joined by straight lines, constant beyond the
+    // last; p rising from 0, stress > 0 and not falling
 using Hardening = std::variant<Swift, Hollomon, Voce, Linear, Table>;
 
 // Armstrong-Frederick: dX = C dp - gamma X |dp|, uniaxial. C = 0: none.
-struct Backstress { double C = 0.0, gamma = 0.0; };       // MPa, -; both >= 0
+struct Backstress {
+    double C = 0.0, gamma = 0.0;
+};  // MPa, -; both >= 0
 
 struct Card {
-    std::string name;                     // as a case calls it
+    std::string name;  // as a case calls it
     std::string title;
-    std::string source;                   // where the numbers come from
-    double youngs_modulus = 0.0;          // MPa, > 0
-    double poisson = 0.3;                 // 0 <= poisson < 0.5
-    double density = 0.0;                 // kg/m3, > 0; 0 when not given
+    std::string source;           // where the numbers come from
+    double youngs_modulus = 0.0;  // MPa, > 0
+    double poisson = 0.3;         // 0 <= poisson < 0.5
+    double density = 0.0;         // kg/m3, > 0; 0 when not given
     Hardening hardening = Linear{};
     Backstress backstress;
-    double tensile_strength = 0.0;        // MPa, for handbook formulas; 0 when not given
-    double elongation = 0.0;              // fracture elongation, 0.45 for 45 per cent; 0 when not given
+    double tensile_strength = 0.0;  // MPa, for handbook formulas; 0 when not given
+    double elongation = 0.0;        // fracture elongation, 0.45 for 45 per cent; 0 when not given
 };
 
 // Throws OutOfRange for a value that cannot be.

@@ -116,7 +116,8 @@ FlowPoint FlowCurve::straight_at(double p) const {
 
 FlowPoint FlowCurve::beyond(double p) const {
     const double run = p - last_p_;
-    return {last_.stress + last_.slope * run, last_.slope, last_.work + run * (last_.stress + 0.5 * last_.slope * run)};
+    return {last_.stress + last_.slope * run, last_.slope,
+            last_.work + run * (last_.stress + 0.5 * last_.slope * run)};
 }
 
 }  // namespace overbend::material

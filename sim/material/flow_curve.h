@@ -74,7 +74,7 @@ class FlowCurve {
     double first_yield_ = 0.0;
     std::uint64_t base_ = 0;
     std::vector<Cubic> cells_;
-    FlowPoint last_;       // at the end of the table
+    FlowPoint last_;  // at the end of the table
     double last_p_ = 0.0;
     std::vector<double> knot_, knot_stress_, knot_slope_, knot_work_;  // of the straight pieces
 };

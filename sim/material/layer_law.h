@@ -1,7 +1,8 @@
 // One layer of the strip in plane strain: hoop stress over hoop strain, elastic-plastic with history.
 //
-// Stresses are measured from the radial one, s = sigma_hoop - sigma_radial and w = sigma_width - sigma_radial;
-// bending an incompressible strip works against s, and the strip does not strain across its width:
+// Stresses are measured from the radial one, s = sigma_hoop - sigma_radial and w = sigma_width -
+// sigma_radial; bending an incompressible strip works against s, and the strip does not strain across its
+// width:
 //   elastic    s = E/(1-nu^2) ((e - e_p) - nu w_p),  w = E/(1-nu^2) (nu (e - e_p) - w_p)
 //   yield      q(s - X, w - V) = sigma_y(p),  q(s, w)^2 = s^2 - s w + w^2         (J2)
 //   flow       normal to q, with dp the equivalent plastic strain
@@ -11,12 +12,13 @@
 // moduli E/(1-nu) and E/(1+nu), flow (a/2, 3b/2) dp/q, back stress moduli 2 C and 2/3 C. Backward Euler then
 // leaves one equation for dp.
 //
-// The first yield of a plane-strain strip comes earlier than 2/sqrt3 sigma_y, because its width stress is only
-// nu times the hoop stress while elastic; the law that leaves the width stress out misses that (moments of
-// barely plastic strips by 1 per cent).
+// The first yield of a plane-strain strip comes earlier than 2/sqrt3 sigma_y, because its width stress is
+// only nu times the hoop stress while elastic; the law that leaves the width stress out misses that (moments
+// of barely plastic strips by 1 per cent).
 //
 // Units   MPa, strains logarithmic; energies per volume, MPa.
-// Source  plane-stress return mapping in this basis: J. C. Simo & R. L. Taylor, Int. J. Numer. Methods Eng. 22
+// Source  plane-stress return mapping in this basis: J. C. Simo & R. L. Taylor, Int. J. Numer. Methods Eng.
+// 22
 //         (1986) 649-670; back stress: P. J. Armstrong & C. O. Frederick, CEGB report RD/B/N731 (1966). Both
 //         from memory.
 
@@ -53,19 +55,19 @@ struct LayerLaw {
 
 // What a layer has been through.
 struct LayerHistory {
-    double plastic_strain = 0.0;        // hoop
+    double plastic_strain = 0.0;  // hoop
     double width_plastic_strain = 0.0;
-    double accumulated = 0.0;           // p, never falls
-    double backstress = 0.0;            // X, MPa
-    double width_backstress = 0.0;      // V, MPa
+    double accumulated = 0.0;       // p, never falls
+    double backstress = 0.0;        // X, MPa
+    double width_backstress = 0.0;  // V, MPa
 };
 
 struct LayerResponse {
-    double stress = 0.0;        // s, MPa
-    double width_stress = 0.0;  // w, MPa
-    double tangent = 0.0;       // ds/de, MPa, of the backward-Euler increment
-    double energy = 0.0;        // MPa, with d energy/de = s (exactly so when gamma is 0)
-    double flow = 0.0;          // dp >= 0; 0: the increment is elastic
+    double stress = 0.0;                // s, MPa
+    double width_stress = 0.0;          // w, MPa
+    double tangent = 0.0;               // ds/de, MPa, of the backward-Euler increment
+    double energy = 0.0;                // MPa, with d energy/de = s (exactly so when gamma is 0)
+    double flow = 0.0;                  // dp >= 0; 0: the increment is elastic
     double flow_a = 0.0, flow_b = 0.0;  // plastic strain increments in the diagonal basis
 };
 
@@ -76,15 +78,16 @@ constexpr double root_half = 0.70710678118654752;
 // Residual sqrt(xi_a^2/2 + 3 xi_b^2/2) - sigma_y of a plastic trial dp = d, with its derivative.
 struct Trial {
     FlowPoint now;
-    double fade = 1.0;             // 1/(1 + gamma d)
-    double g = 0.0, g_d = 0.0;     // d/(2 sigma_y) and its derivative
+    double fade = 1.0;          // 1/(1 + gamma d)
+    double g = 0.0, g_d = 0.0;  // d/(2 sigma_y) and its derivative
     double Da = 1.0, Db = 1.0;
-    double xi_a = 0.0, xi_b = 0.0;     // stress less back stress
-    double xi_a_d = 0.0, xi_b_d = 0.0; // their derivatives by d
+    double xi_a = 0.0, xi_b = 0.0;      // stress less back stress
+    double xi_a_d = 0.0, xi_b_d = 0.0;  // their derivatives by d
     double q = 0.0, value = 0.0, slope = 0.0;
 };
 
-inline Trial plastic_trial(const LayerLaw& law, double p, double a, double b, double Xa, double Xb, double d) {
+inline Trial plastic_trial(const LayerLaw& law, double p, double a, double b, double Xa, double Xb,
+                           double d) {
     Trial t;
     t.now = law.curve.at(p + d);
     t.fade = 1.0 / (1.0 + law.gamma * d);
@@ -153,9 +156,12 @@ inline LayerResponse respond(const LayerLaw& law, const LayerHistory& was, doubl
     const double new_b_e = b_e - 3.0 * law.modulus_b * (t.g_d * d_e * t.xi_b + t.g * xi_b_e);
     r.tangent = root_half * (new_a_e + new_b_e);
 
-    r.energy = 0.5 * (new_a * new_a / law.modulus_a + new_b * new_b / law.modulus_b) + t.now.work - start.work;
+    r.energy =
+        0.5 * (new_a * new_a / law.modulus_a + new_b * new_b / law.modulus_b) + t.now.work - start.work;
     if (law.C > 0.0)  // work against the back stress; without fade this is its exact potential
-        r.energy += (Xa * r.flow_a + Xb * r.flow_b + law.C * (r.flow_a * r.flow_a + r.flow_b * r.flow_b / 3.0)) * t.fade;
+        r.energy +=
+            (Xa * r.flow_a + Xb * r.flow_b + law.C * (r.flow_a * r.flow_a + r.flow_b * r.flow_b / 3.0)) *
+            t.fade;
     return r;
 }
 

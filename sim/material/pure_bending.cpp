@@ -47,7 +47,8 @@ double true_curvature(double half, double G, double k) {
     const Surfaces s = surfaces(half, G, k);
     return 2.0 * k / (s.lower + s.upper);
 }
-// And back: the reference curvature k that gives it at stretch G. Newton; true_curvature is nearly linear in k.
+// And back: the reference curvature k that gives it at stretch G. Newton; true_curvature is nearly linear in
+// k.
 double reference_curvature(double half, double G, double curvature) {
     double k = curvature * G;
     for (int i = 0; i < 30; ++i) {
@@ -55,7 +56,8 @@ double reference_curvature(double half, double G, double curvature) {
         k = std::clamp(k, -limit, limit);
         const double h = 1e-7 / half;
         const double miss = true_curvature(half, G, k) - curvature;
-        const double slope = (true_curvature(half, G, k + h * 1e-3) - true_curvature(half, G, k - h * 1e-3)) / (2e-3 * h);
+        const double slope =
+            (true_curvature(half, G, k + h * 1e-3) - true_curvature(half, G, k - h * 1e-3)) / (2e-3 * h);
         const double step = miss / slope;
         k -= step;
         if (std::abs(step) < 1e-13 / half) break;
@@ -72,7 +74,9 @@ double balanced_stretch(Specimen& s, double curvature) {
         return r.folded ? -1e300 : r.N;
     };
     double f_low = force(low), f_high = force(high);
-    if (!(f_low < 0.0 && f_high > 0.0)) throw NotSolved("pure bending: no stretch balances the axial force at curvature " + std::to_string(curvature) + " per mm");
+    if (!(f_low < 0.0 && f_high > 0.0))
+        throw NotSolved("pure bending: no stretch balances the axial force at curvature " +
+                        std::to_string(curvature) + " per mm");
     int side = 0;
     double G = s.G;
     for (int i = 0; i < 200 && high - low > 1e-15; ++i) {
@@ -93,17 +97,19 @@ double balanced_stretch(Specimen& s, double curvature) {
 }
 
 void check_input(double thickness, const std::vector<double>& curvatures) {
-    if (!(thickness > 0.0)) throw OutOfRange("thickness", std::to_string(thickness) + " mm", "give more than 0");
+    if (!(thickness > 0.0))
+        throw OutOfRange("thickness", std::to_string(thickness) + " mm", "give more than 0");
     for (const double c : curvatures)
         if (!(std::abs(c) * thickness < 1.9))
-            throw OutOfRange("curvature", std::to_string(c) + " per mm folds the inner surface",
-                             "give less than 1.9 over the thickness, " + std::to_string(1.9 / thickness) + " per mm");
+            throw OutOfRange(
+                "curvature", std::to_string(c) + " per mm folds the inner surface",
+                "give less than 1.9 over the thickness, " + std::to_string(1.9 / thickness) + " per mm");
 }
 
 }  // namespace
 
-std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness, const std::vector<double>& curvatures,
-                                              int layers) {
+std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness,
+                                              const std::vector<double>& curvatures, int layers) {
     check(card);
     check_input(thickness, curvatures);
     Specimen s;
@@ -119,7 +125,8 @@ std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness
     std::vector<BendingPoint> points;
     double curvature = 0.0;
     for (const double goal : curvatures) {
-        const int steps = std::max(1, static_cast<int>(std::ceil(std::abs(goal - curvature) * thickness / step)));
+        const int steps =
+            std::max(1, static_cast<int>(std::ceil(std::abs(goal - curvature) * thickness / step)));
         const double from = curvature;
         for (int i = 1; i <= steps; ++i) {
             curvature = from + (goal - from) * i / steps;
@@ -129,8 +136,10 @@ std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness
         curvature = goal;
 
         const SectionResponse loaded = s.at(s.G, s.k);
-        const FreeSection free = let_go(s.law, s.layers.height.data(), s.layers.weight.data(), s.count(), s.history(), s.G, s.k);
-        if (!free.solved) throw NotSolved("pure bending: no free state from curvature " + std::to_string(goal) + " per mm");
+        const FreeSection free =
+            let_go(s.law, s.layers.height.data(), s.layers.weight.data(), s.count(), s.history(), s.G, s.k);
+        if (!free.solved)
+            throw NotSolved("pure bending: no free state from curvature " + std::to_string(goal) + " per mm");
         const Surfaces faces = surfaces(s.half, s.G, s.k);
         BendingPoint p;
         p.curvature = goal;

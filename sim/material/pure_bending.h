@@ -3,9 +3,9 @@
 // One section of unit width in plane strain, no axial force. Every layer is followed through loading and
 // letting go, so the curvature that stays is a result; no springback formula is used.
 //
-// Here a curvature is 2 / (inner radius + outer radius) of the strip as it is, positive closes the upper side.
-// Units   mm, MPa; curvature 1/mm; moment N mm per mm width; strains logarithmic.
-// Source  kinematics and equilibrium: see section.h.
+// Here a curvature is 2 / (inner radius + outer radius) of the strip as it is, positive closes the upper
+// side. Units   mm, MPa; curvature 1/mm; moment N mm per mm width; strains logarithmic. Source  kinematics
+// and equilibrium: see section.h.
 
 #pragma once
 
@@ -16,13 +16,13 @@
 namespace overbend::material {
 
 struct BendingPoint {
-    double curvature = 0.0;       // as asked for
-    double moment = 0.0;          // under load
-    double free_curvature = 0.0;  // after letting go from here as a trial
-    double thickness = 0.0;       // under load
-    double neutral_height = 0.0;  // reference height of the layer without stretch, mm from the mid-line
-    double inner_log_strain = 0.0;  // at the concave surface
-    double outer_log_strain = 0.0;  // at the convex surface
+    double curvature = 0.0;            // as asked for
+    double moment = 0.0;               // under load
+    double free_curvature = 0.0;       // after letting go from here as a trial
+    double thickness = 0.0;            // under load
+    double neutral_height = 0.0;       // reference height of the layer without stretch, mm from the mid-line
+    double inner_log_strain = 0.0;     // at the concave surface
+    double outer_log_strain = 0.0;     // at the convex surface
     double axial_force_residue = 0.0;  // N per mm width, what is left of N = 0; for audits
 };
 
@@ -35,7 +35,7 @@ struct BendingPoint {
 //
 // Throws  OutOfRange: a value out of its range. NotSolved: no stretch balances the axial force; the message
 //         gives the curvature.
-std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness, const std::vector<double>& curvatures,
-                                              int layers);
+std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness,
+                                              const std::vector<double>& curvatures, int layers);
 
 }  // namespace overbend::material

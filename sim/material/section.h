@@ -7,8 +7,9 @@
 // N = 0 is the radial equilibrium of a strip with free surfaces. Thinning, the shift of the neutral layer and
 // the k-factor follow; none is put in.
 //
-// Units   mm, 1/mm, MPa; N in N per mm width, M in N mm per mm width, energy in N mm per mm width and mm length.
-// Source  R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, bending of a wide sheet (from memory).
+// Units   mm, 1/mm, MPa; N in N per mm width, M in N mm per mm width, energy in N mm per mm width and mm
+// length. Source  R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, bending of a wide sheet (from
+// memory).
 
 #pragma once
 
@@ -36,7 +37,8 @@ struct SectionHistory {
     double* width_backstress = nullptr;
 
     LayerHistory layer(int i) const {
-        return {plastic_strain[i], width_plastic_strain[i], accumulated[i], backstress[i], width_backstress[i]};
+        return {plastic_strain[i], width_plastic_strain[i], accumulated[i], backstress[i],
+                width_backstress[i]};
     }
     void set(int i, const LayerHistory& now) const {
         plastic_strain[i] = now.plastic_strain;

@@ -36,8 +36,8 @@ inline ElementStrain element_strain(const double* u, double length) {
 }
 
 // Gradient and hessian of the element's energy by its degrees of freedom.
-inline void element_forces(const ElementStrain& s, const material::SectionResponse& section, double shear_stiffness,
-                           double length, Vec6& gradient, Mat6& hessian) {
+inline void element_forces(const ElementStrain& s, const material::SectionResponse& section,
+                           double shear_stiffness, double length, Vec6& gradient, Mat6& hessian) {
     Vec6 to_G, to_g, to_k;
     to_G << -s.tx / length, -s.ty / length, 0.5 * s.g, s.tx / length, s.ty / length, 0.5 * s.g;
     to_g << s.ty / length, -s.tx / length, -0.5 * s.G, -s.ty / length, s.tx / length, -0.5 * s.G;

@@ -11,7 +11,8 @@ namespace overbend::strip {
 
 namespace {
 
-double wanted_size(double at, double thickness, const std::vector<FineZone>& zones, const MeshOptions& options) {
+double wanted_size(double at, double thickness, const std::vector<FineZone>& zones,
+                   const MeshOptions& options) {
     const double finest = thickness / options.elements_per_thickness;
     double size = options.far * thickness;
     for (const FineZone& zone : zones) {
@@ -30,8 +31,8 @@ std::vector<double> mesh_blank(double length, double thickness, const std::vecto
                                const MeshOptions& options) {
     if (!(length > thickness))
         throw OutOfRange("blank length", std::to_string(length) + " mm", "give more than the thickness");
-    // The number of elements up to each of many fine stations, from both ends so that symmetry is exact; nodes
-    // stand where it is whole.
+    // The number of elements up to each of many fine stations, from both ends so that symmetry is exact;
+    // nodes stand where it is whole.
     const int stations = std::max(2000, static_cast<int>(length / thickness * 40.0));
     std::vector<double> count(stations + 1, 0.0);
     for (int i = 0; i < stations; ++i) {

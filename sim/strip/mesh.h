@@ -14,15 +14,16 @@ namespace overbend::strip {
 struct FineZone {
     double centre = 0.0;  // blank position
     double core = 0.0;    // half length that is bent: elements of the finest size
-    double reach = 0.0;   // half length that tools may touch: elements of at most `touched` thicknesses; >= core
+    double reach =
+        0.0;  // half length that tools may touch: elements of at most `touched` thicknesses; >= core
 };
 
 struct MeshOptions {
     double elements_per_thickness = 4.0;  // in the core, 1 to 16
-    double touched = 0.5;                 // largest element that a tool may touch, in thicknesses; scaled with the
-                                          // core's size when that is finer or coarser than 4 to a thickness
-    double far = 6.0;                     // largest element anywhere, in thicknesses
-    double growth = 0.25;                 // length gained by an element per length along the strip
+    double touched = 0.5;  // largest element that a tool may touch, in thicknesses; scaled with the
+                           // core's size when that is finer or coarser than 4 to a thickness
+    double far = 6.0;      // largest element anywhere, in thicknesses
+    double growth = 0.25;  // length gained by an element per length along the strip
 };
 
 // Blank positions from 0 to length. Symmetric zones give a symmetric mesh.

@@ -9,13 +9,15 @@ namespace {
 
 void reverse_elements(std::vector<double>& v, int elements, int layers) {
     for (int e = 0; e < elements / 2; ++e)
-        std::swap_ranges(v.begin() + static_cast<long>(e) * layers, v.begin() + static_cast<long>(e + 1) * layers,
+        std::swap_ranges(v.begin() + static_cast<long>(e) * layers,
+                         v.begin() + static_cast<long>(e + 1) * layers,
                          v.begin() + static_cast<long>(elements - 1 - e) * layers);
 }
 
 void reverse_layers(std::vector<double>& v, int elements, int layers) {
     for (int e = 0; e < elements; ++e)
-        std::reverse(v.begin() + static_cast<long>(e) * layers, v.begin() + static_cast<long>(e + 1) * layers);
+        std::reverse(v.begin() + static_cast<long>(e) * layers,
+                     v.begin() + static_cast<long>(e + 1) * layers);
 }
 
 // The element that holds a blank position, and how far along it: 0 at its left node.
@@ -50,7 +52,8 @@ void turn_over(StripState& s) {
 void turn_end_for_end(StripState& s) {
     for (double& x : s.x) x = -x;
     for (double& theta : s.theta) theta = -theta;
-    for (std::vector<double>* v : {&s.x, &s.y, &s.theta, &s.blank_position}) std::reverse(v->begin(), v->end());
+    for (std::vector<double>* v : {&s.x, &s.y, &s.theta, &s.blank_position})
+        std::reverse(v->begin(), v->end());
     for (std::vector<double>* v :
          {&s.plastic_strain, &s.width_plastic_strain, &s.accumulated, &s.backstress, &s.width_backstress})
         reverse_elements(*v, s.elements(), s.layers());
@@ -81,9 +84,12 @@ MidPoint mid_point(const std::vector<double>& blank_position, const std::vector<
     return m;
 }
 
-MidPoint mid_point(const StripState& s, double at) { return mid_point(s.blank_position, s.x, s.y, s.theta, at); }
+MidPoint mid_point(const StripState& s, double at) {
+    return mid_point(s.blank_position, s.x, s.y, s.theta, at);
+}
 
-double turn_between(const std::vector<double>& blank_position, const std::vector<double>& theta, double a, double b) {
+double turn_between(const std::vector<double>& blank_position, const std::vector<double>& theta, double a,
+                    double b) {
     const double at_a = theta_at(blank_position, theta, a), at_b = theta_at(blank_position, theta, b);
     const bool a_is_left = (blank_position.back() > blank_position.front()) == (a < b);
     return a_is_left ? at_b - at_a : at_a - at_b;

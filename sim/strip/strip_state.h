@@ -24,8 +24,8 @@ struct StripState {
     std::vector<double> accumulated;           // equivalent plastic strain, never falls
     std::vector<double> backstress;            // hoop less radial, MPa
     std::vector<double> width_backstress;      // across the strip less radial, MPa
-    bool face_down = false;              // the blank's upper face looks down
-    bool turned = false;                 // the blank's left end lies to the right
+    bool face_down = false;                    // the blank's upper face looks down
+    bool turned = false;                       // the blank's left end lies to the right
 
     int nodes() const { return static_cast<int>(x.size()); }
     int elements() const { return nodes() - 1; }

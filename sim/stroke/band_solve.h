@@ -1,8 +1,8 @@
 // Linear equations of a strip: a band matrix, nearly symmetric, solved without pivoting.
 //
 // Nodes have three unknowns. A contact point couples those of its element and of the elements beside it (see
-// contact.h), so three nodes either way: eleven places on either side of the diagonal. At an equilibrium that a strip can stand
-// in, the pivots are positive; one that is not tells of a direction without hold.
+// contact.h), so three nodes either way: eleven places on either side of the diagonal. At an equilibrium that
+// a strip can stand in, the pivots are positive; one that is not tells of a direction without hold.
 
 #pragma once
 

@@ -6,20 +6,20 @@
 
 #include <vector>
 
-#include "sim/stroke/recording.h"
 #include "sim/strip/strip_state.h"
+#include "sim/stroke/recording.h"
 
 namespace overbend::stroke {
 
 // Work and where it went, N mm per mm width, since the stroke's start.
 struct Audit {
-    double tools = 0.0;         // work of the moving tools on the strip
-    double elastic = 0.0;       // stored in the strip, less what was stored in it at the start
+    double tools = 0.0;    // work of the moving tools on the strip
+    double elastic = 0.0;  // stored in the strip, less what was stored in it at the start
     double plastic = 0.0;
     double friction = 0.0;
-    double contact = 0.0;       // stored in the contacts
+    double contact = 0.0;         // stored in the contacts
     double regularisation = 0.0;  // hold of rigid modes and length-scale term
-    double largest = 0.0;       // largest work put in so far: what the residue is measured against
+    double largest = 0.0;         // largest work put in so far: what the residue is measured against
     double residue() const { return tools - elastic - plastic - friction - contact - regularisation; }
     double residue_percent() const {
         return largest > 0.0 ? 100.0 * (residue() < 0.0 ? -residue() : residue()) / largest : 0.0;
@@ -28,22 +28,22 @@ struct Audit {
 
 struct Condition {
     strip::StripState strip;
-    std::vector<double> u;                         // x, y, theta of every node in turn
-    std::vector<double> stress, width_stress;      // layers, MPa
-    std::vector<double> stretch, curvature;        // elements
-    std::vector<double> active;                    // share of each element's moment carried by flowing layers
-    std::vector<double> last_move;                 // of u in the last increment
-    std::vector<double> move_before;               // and in the one before it
-    double last_ram_move = 0.0;                    // 0: there is none to go on from
+    std::vector<double> u;                     // x, y, theta of every node in turn
+    std::vector<double> stress, width_stress;  // layers, MPa
+    std::vector<double> stretch, curvature;    // elements
+    std::vector<double> active;                // share of each element's moment carried by flowing layers
+    std::vector<double> last_move;             // of u in the last increment
+    std::vector<double> move_before;           // and in the one before it
+    double last_ram_move = 0.0;                // 0: there is none to go on from
     double ram_move_before = 0.0;
     double travel = 0.0;
-    double punch_force = 0.0;                      // upward on what moves with the ram
-    std::vector<ContactForce> contacts;            // of the last increment, one a patch
+    double punch_force = 0.0;            // upward on what moves with the ram
+    std::vector<ContactForce> contacts;  // of the last increment, one a patch
     Audit audit;
     int increments = 0;
     int iterations = 0;
-    int recorded = 0;                              // states of the recording up to here
-    int curve_points = 0;                          // of the force-travel curve up to here
+    int recorded = 0;      // states of the recording up to here
+    int curve_points = 0;  // of the force-travel curve up to here
 };
 
 }  // namespace overbend::stroke

@@ -117,7 +117,8 @@ PointForce point_force(const ContactLaw& law, const tool::Nearest& near, const V
     const double T_slip = -law.friction * P * scale * scale / (root * root * root);
     const double tt = P * c + T_slip * (1.0 - c * n.dot(moved));
     const double tn = -law.friction * slip / root * P_gap;
-    f.by_place = P_gap * n * n.transpose() - T * c * n * t.transpose() + tn * t * n.transpose() + tt * t * t.transpose();
+    f.by_place = P_gap * n * n.transpose() - T * c * n * t.transpose() + tn * t * n.transpose() +
+                 tt * t * t.transpose();
 
     sum.energy += point.weight * p.energy;
     sum.friction += law.friction * point.lagged_force * (root - scale);
@@ -152,8 +153,8 @@ FaceGradient face_gradient(const ContactScene& scene, int element, const Element
 }
 
 // Adds Fn d2y of one node's height to the stiffness; the second variation of the stretch itself included.
-void add_height_curvature(const ContactScene& scene, int element, const ElementFace& face, const FaceGradient& d, int i,
-                          double Fn, Mat12& K) {
+void add_height_curvature(const ContactScene& scene, int element, const ElementFace& face,
+                          const FaceGradient& d, int i, double Fn, Mat12& K) {
     const SurfaceHeight& h = face.height[i];
     K.noalias() -= Fn * h.y_GG * d.dG[i] * d.dG[i].transpose();
     K.noalias() -= Fn * h.y_kk * d.dk[i] * d.dk[i].transpose();
@@ -185,7 +186,8 @@ void add_point(const SurfacePoint& s, const FaceGradient& d, const PointForce& f
     dh(5) += s.bulge, dh(8) -= s.bulge;
     Vec12 along = -s.height * dtheta, across = dh;  // of the point, in the section's directions
     along(3) += s.N1 * t.x(), along(4) += s.N1 * t.y(), along(6) += s.N2 * t.x(), along(7) += s.N2 * t.y();
-    across(3) += s.N1 * n.x(), across(4) += s.N1 * n.y(), across(6) += s.N2 * n.x(), across(7) += s.N2 * n.y();
+    across(3) += s.N1 * n.x(), across(4) += s.N1 * n.y(), across(6) += s.N2 * n.x(),
+        across(7) += s.N2 * n.y();
 
     const double Ft = f.force.dot(t), Fn = f.force.dot(n);
     load.noalias() += Ft * along + Fn * across;
@@ -253,7 +255,8 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, doub
                 }
                 g.element = e, g.tool = k, g.side = side;
                 g.first = static_cast<int>(set.points.size());
-                g.count = std::max(1, static_cast<int>(std::ceil(length / (scene.law.spacing * scene.thickness) - 1e-9)));
+                g.count = std::max(
+                    1, static_cast<int>(std::ceil(length / (scene.law.spacing * scene.thickness) - 1e-9)));
                 for (int i = 0; i < g.count; ++i) {
                     ContactPoint p;
                     p.xi = (2.0 * i + 1.0) / g.count - 1.0;
@@ -266,8 +269,8 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, doub
     }
 }
 
-ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, double travel, double ram_move,
-                        ContactSet& set, std::vector<double>& gradient, BandMatrix& matrix) {
+ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, double travel,
+                        double ram_move, ContactSet& set, std::vector<double>& gradient, BandMatrix& matrix) {
     ContactSum sum;
     const double scale = slip_scale(ram_move, scene.thickness);
     const int nodes = static_cast<int>(u.size()) / 3;
@@ -359,7 +362,8 @@ double least_gap(const ContactScene& scene, const std::vector<double>& u, double
         if (t.role != role) continue;
         const Vec2 place = tool_position(t, travel);
         for (int e = scene.first_element; e <= scene.last_element; ++e) {
-            const int count = std::max(1, static_cast<int>(std::ceil((*scene.length)[e] / (scene.law.spacing * scene.thickness))));
+            const int count = std::max(
+                1, static_cast<int>(std::ceil((*scene.length)[e] / (scene.law.spacing * scene.thickness))));
             for (const double side : {1.0, -1.0}) {
                 const ElementFace face = element_face(scene, e, side);
                 for (int i = 0; i < count; ++i) {

@@ -9,8 +9,13 @@
 namespace overbend::stroke {
 
 IncrementSolver::IncrementSolver(const material::LayerLaw& law, const tool::ToolSet& tools, double friction,
-                                 FormingZone zone, const strip::StripState& strip, const SolverOptions& options)
-    : law_(law), options_(options), thickness_(strip.thickness), nodes_(strip.nodes()), layers_(strip.layers()) {
+                                 FormingZone zone, const strip::StripState& strip,
+                                 const SolverOptions& options)
+    : law_(law),
+      options_(options),
+      thickness_(strip.thickness),
+      nodes_(strip.nodes()),
+      layers_(strip.layers()) {
     force_scale_ = law.plane_strain_yield() * thickness_;
     for (int e = 0; e < strip.elements(); ++e) length_.push_back(strip.length(e));
     strain_.resize(nodes_ - 1);
@@ -41,7 +46,8 @@ IncrementSolver::IncrementSolver(const material::LayerLaw& law, const tool::Tool
         }
     spread_.assign(nodes_, 0.0);
     active_.assign(nodes_ - 1, 0.0);
-    for (std::vector<double>* v : {&u_, &trial_, &gradient_, &direction_, &moved_}) v->assign(3 * nodes_, 0.0);
+    for (std::vector<double>* v : {&u_, &trial_, &gradient_, &direction_, &moved_})
+        v->assign(3 * nodes_, 0.0);
     matrix_.resize(3 * nodes_);
     factors_.resize(3 * nodes_);
 }
@@ -55,7 +61,8 @@ material::SectionHistory IncrementSolver::history(strip::StripState& s, int e) c
 void IncrementSolver::start(Condition& c) {
     const strip::StripState& s = c.strip;
     c.u.resize(3 * nodes_);
-    for (int i = 0; i < nodes_; ++i) c.u[3 * i] = s.x[i], c.u[3 * i + 1] = s.y[i], c.u[3 * i + 2] = s.theta[i];
+    for (int i = 0; i < nodes_; ++i)
+        c.u[3 * i] = s.x[i], c.u[3 * i + 1] = s.y[i], c.u[3 * i + 2] = s.theta[i];
     c.stress.assign(static_cast<std::size_t>(nodes_ - 1) * layers_, 0.0);
     c.width_stress = c.stress;
     c.stretch.assign(nodes_ - 1, 1.0);
@@ -71,8 +78,8 @@ void IncrementSolver::start(Condition& c) {
         const strip::ElementStrain strain = strip::element_strain(&c.u[3 * e], length_[e]);
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
         // From its own history a section answers elastically: this only fills the stresses.
-        material::advance(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(c.strip, e), &c.stress[at],
-                          &c.width_stress[at], strain.G, strain.k);
+        material::advance(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(c.strip, e),
+                          &c.stress[at], &c.width_stress[at], strain.G, strain.k);
         c.stretch[e] = strain.G, c.curvature[e] = strain.k;
     }
 }
@@ -92,8 +99,9 @@ void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
     for (int e = 1; e + 2 < nodes_; ++e) {
         const double moment = c.active[e];
         if (!(moment > 0.0)) continue;
-        const double expected = std::max(std::abs(ratio * (c.last_move[3 * e + 5] - c.last_move[3 * e + 2]) / length_[e]),
-                                         1e-3 * std::abs(ram_move) / (thickness_ * thickness_));
+        const double expected =
+            std::max(std::abs(ratio * (c.last_move[3 * e + 5] - c.last_move[3 * e + 2]) / length_[e]),
+                     1e-3 * std::abs(ram_move) / (thickness_ * thickness_));
         spread_[e] = l2 * l2 * moment / expected * length_[e];
     }
 }
@@ -137,19 +145,23 @@ void IncrementSolver::add_spread(const Condition& c, const std::vector<double>& 
         if (spread_[e] == 0.0) continue;
         // Second derivative of the curvature along the strip, from the turns of four nodes.
         const double a = 1.0 / length_[e - 1], b = 1.0 / length_[e], d = 1.0 / length_[e + 1];
-        const double left = 2.0 * b / (length_[e - 1] + length_[e]), right = 2.0 * b / (length_[e] + length_[e + 1]);
-        const double row[4] = {-left * a, left * a + (left + right) * b, -right * d - (left + right) * b, right * d};
+        const double left = 2.0 * b / (length_[e - 1] + length_[e]),
+                     right = 2.0 * b / (length_[e] + length_[e + 1]);
+        const double row[4] = {-left * a, left * a + (left + right) * b, -right * d - (left + right) * b,
+                               right * d};
         double bend = 0.0;
         for (int m = 0; m < 4; ++m) bend += row[m] * (u[3 * (e - 1 + m) + 2] - c.u[3 * (e - 1 + m) + 2]);
         totals.spread += 0.5 * spread_[e] * bend * bend;
         for (int m = 0; m < 4; ++m) {
             gradient_[3 * (e - 1 + m) + 2] += spread_[e] * bend * row[m];
-            for (int n = 0; n < 4; ++n) matrix_.at(3 * (e - 1 + m) + 2, 3 * (e - 1 + n) + 2) += spread_[e] * row[m] * row[n];
+            for (int n = 0; n < 4; ++n)
+                matrix_.at(3 * (e - 1 + m) + 2, 3 * (e - 1 + n) + 2) += spread_[e] * row[m] * row[n];
         }
     }
 }
 
-IncrementSolver::Totals IncrementSolver::evaluate(Condition& c, const std::vector<double>& u, double ram_move) {
+IncrementSolver::Totals IncrementSolver::evaluate(Condition& c, const std::vector<double>& u,
+                                                  double ram_move) {
     Totals totals;
     std::fill(gradient_.begin(), gradient_.end(), 0.0);
     matrix_.clear();
@@ -182,12 +194,15 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
         const strip::ElementStrain now = strip::element_strain(&u_[3 * e], length_[e]);
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
         const double* weight = c.strip.layer_weight.data();
-        elastic_before += length_[e] * (material::elastic_energy(law_, weight, layers_, &c.stress[at], &c.width_stress[at]) +
+        elastic_before += length_[e] * (material::elastic_energy(law_, weight, layers_, &c.stress[at],
+                                                                 &c.width_stress[at]) +
                                         0.5 * shear * was.g * was.g);
-        plastic += length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_, history(c.strip, e),
-                                                  &c.stress[at], &c.width_stress[at], now.G, now.k);
-        elastic += length_[e] * (material::elastic_energy(law_, weight, layers_, &c.stress[at], &c.width_stress[at]) +
-                                 0.5 * shear * now.g * now.g);
+        plastic += length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_,
+                                                  history(c.strip, e), &c.stress[at], &c.width_stress[at],
+                                                  now.G, now.k);
+        elastic += length_[e] *
+                   (material::elastic_energy(law_, weight, layers_, &c.stress[at], &c.width_stress[at]) +
+                    0.5 * shear * now.g * now.g);
         curvature_move_ = std::max(curvature_move_, std::abs(now.k - was.k));
         c.stretch[e] = now.G, c.curvature[e] = now.k;
     }

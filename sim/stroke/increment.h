@@ -1,19 +1,19 @@
 // One increment of a stroke: the ram moves a little, and the strip finds its equilibrium again.
 //
 // The increment is the minimum of an energy: sections (their potential from the last accepted state), shear,
-// contact, friction with lagged normal forces, the hold of rigid modes and the length-scale term. Newton's method
-// with the exact tangent (friction's dependence on pressure included, so it is slightly unsymmetric), a predictor,
-// and a line search on the energy.
+// contact, friction with lagged normal forces, the hold of rigid modes and the length-scale term. Newton's
+// method with the exact tangent (friction's dependence on pressure included, so it is slightly unsymmetric),
+// a predictor, and a line search on the energy.
 //
-// Length scale. Where the moment hardly rises with the curvature, a beam bends in one element, whatever its length; a
-// real strip cannot change its curvature within less than about half its thickness. Contact already spreads the
-// moment that far (see contact.h). What is left, hinges between two contacts, is held by
+// Length scale. Where the moment hardly rises with the curvature, a beam bends in one element, whatever its
+// length; a real strip cannot change its curvature within less than about half its thickness. Contact already
+// spreads the moment that far (see contact.h). What is left, hinges between two contacts, is held by
 //   1/2 sum L a (dk'')^2,  a = l^4 m / r
-// on the second derivative of the curvature increment dk along the strip, where layers flow: m is the moment that the
-// flowing layers carry, r the curvature increment expected there (from the last increment), l in proportion to the
-// thickness. It has no rate, it spares elastic sections and curvatures that change slowly along the strip. l was set
-// on the finite-element V strokes of tests/outside so that hinges of a perfectly plastic strip come out as wide as
-// there; strips that harden hardly feel it.
+// on the second derivative of the curvature increment dk along the strip, where layers flow: m is the moment
+// that the flowing layers carry, r the curvature increment expected there (from the last increment), l in
+// proportion to the thickness. It has no rate, it spares elastic sections and curvatures that change slowly
+// along the strip. l was set on the finite-element V strokes of tests/outside so that hinges of a perfectly
+// plastic strip come out as wide as there; strips that harden hardly feel it.
 //
 // Units  mm, rad, MPa, N per mm width.
 
@@ -31,10 +31,10 @@
 namespace overbend::stroke {
 
 struct SolverOptions {
-    double contact_stiffness = 1.0;   // over E'/t
-    double contact_spacing = 0.07;    // of contact points, over the thickness
-    double length_scale = 0.12;        // l over the thickness
-    double largest_increment = 0.1;   // of the ram, over the thickness
+    double contact_stiffness = 1.0;     // over E'/t
+    double contact_spacing = 0.07;      // of contact points, over the thickness
+    double length_scale = 0.12;         // l over the thickness
+    double largest_increment = 0.1;     // of the ram, over the thickness
     double curvature_increment = 0.06;  // largest change of an element's curvature, over 1/thickness
 };
 
@@ -44,17 +44,18 @@ enum class StepOutcome { solved, not_converged, folded, no_hold };
 class IncrementSolver {
   public:
     // tools must outlive the solver.
-    IncrementSolver(const material::LayerLaw& law, const tool::ToolSet& tools, double friction, FormingZone zone,
-                    const strip::StripState& strip, const SolverOptions& options);
+    IncrementSolver(const material::LayerLaw& law, const tool::ToolSet& tools, double friction,
+                    FormingZone zone, const strip::StripState& strip, const SolverOptions& options);
 
     // Fills everything of `condition` that follows from its strip; travel 0.
     void start(Condition& condition);
 
-    // Moves the ram by ram_move (down positive). On success `condition` is the new state, otherwise it is as before.
+    // Moves the ram by ram_move (down positive). On success `condition` is the new state, otherwise it is as
+    // before.
     StepOutcome step(Condition& condition, double ram_move);
 
-    // Lets go of the strip: every section to no force and no moment, from where it is; the middle of the forming
-    // zone keeps its place. False: a section found no such state.
+    // Lets go of the strip: every section to no force and no moment, from where it is; the middle of the
+    // forming zone keeps its place. False: a section found no such state.
     bool let_go(Condition& condition);
 
     // Turn between two blank positions as section-wise letting go would leave it; an estimate for stops.
@@ -97,8 +98,8 @@ class IncrementSolver {
     double force_scale_ = 0.0;
     std::vector<double> length_;
     std::vector<strip::ElementStrain> strain_;  // at the state that is evaluated
-    std::vector<double> hold_x_, hold_y_;    // per node
-    std::vector<double> spread_;             // L a per element, N mm^4 per mm
+    std::vector<double> hold_x_, hold_y_;       // per node
+    std::vector<double> spread_;                // L a per element, N mm^4 per mm
     std::vector<double> u_, trial_, gradient_, direction_, moved_;
     std::vector<double> active_;
     BandMatrix matrix_, factors_;

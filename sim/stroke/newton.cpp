@@ -3,14 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "sim/stroke/increment.h"
 #include "sim/strip/beam_element.h"
+#include "sim/stroke/increment.h"
 #include "sim/tolerances.h"
 
 namespace overbend::stroke {
 
-// direction_ = - matrix^-1 gradient. A matrix with a pivot that is not positive (a direction in which the strip
-// would fall) is made stiffer until the step goes down the energy.
+// direction_ = - matrix^-1 gradient. A matrix with a pivot that is not positive (a direction in which the
+// strip would fall) is made stiffer until the step goes down the energy.
 bool IncrementSolver::newton_direction() {
     double stiff = 0.0;
     for (int i = 0; i < 3 * nodes_; ++i) stiff = std::max(stiff, std::abs(matrix_.at(i, i)));
@@ -83,7 +83,8 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
 }
 
 StepOutcome IncrementSolver::step(Condition& c, double ram_move) {
-    // Predictor: go on along the parabola through the last three states; where that fails, from where the strip is.
+    // Predictor: go on along the parabola through the last three states; where that fails, from where the
+    // strip is.
     const bool forward = c.last_ram_move * ram_move > 0.0;
     const double ratio = forward ? ram_move / c.last_ram_move : 0.0;
     prepare(c, ram_move, forward ? ratio : 0.0);
@@ -94,7 +95,8 @@ StepOutcome IncrementSolver::step(Condition& c, double ram_move) {
             const double speed = c.last_move[i] / c.last_ram_move;
             u_[i] = c.u[i] + ram_move * speed;
             if (!curved) continue;
-            const double gain = (speed - c.move_before[i] / c.ram_move_before) / (c.last_ram_move + c.ram_move_before);
+            const double gain =
+                (speed - c.move_before[i] / c.ram_move_before) / (c.last_ram_move + c.ram_move_before);
             u_[i] += ram_move * (ram_move + c.last_ram_move) * gain;
         }
         outcome = newton(c, ram_move);
@@ -108,8 +110,9 @@ bool IncrementSolver::let_go(Condition& c) {
     const strip::StripState& s = c.strip;
     std::vector<double> G(nodes_ - 1), k(nodes_ - 1);
     for (int e = 0; e + 1 < nodes_; ++e) {
-        const material::FreeSection free = material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_,
-                                                            history(c.strip, e), c.stretch[e], c.curvature[e]);
+        const material::FreeSection free =
+            material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(c.strip, e),
+                             c.stretch[e], c.curvature[e]);
         if (!free.solved) return false;
         G[e] = free.G, k[e] = free.k;
     }
@@ -149,8 +152,9 @@ double IncrementSolver::free_turn(Condition& c, double left, double right) {
         const double b = std::max(s.blank_position[e], s.blank_position[e + 1]);
         const double inside = std::min(b, high) - std::max(a, low);
         if (inside <= 0.0) continue;
-        const material::FreeSection free = material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_,
-                                                            history(s, e), c.stretch[e], c.curvature[e]);
+        const material::FreeSection free =
+            material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(s, e),
+                             c.stretch[e], c.curvature[e]);
         turn += inside * (free.solved ? free.k : c.curvature[e]);
     }
     return turn;

@@ -26,19 +26,22 @@ void place(StrokeScene& scene, double blank_position, double half_span, double a
     const double whisker = limits::contact_soft * scene.strip.thickness;
     strip::level(scene.strip, blank_position, half_span, at_x);
 
-    // From well above, down by the least distance again and again: a distance is never more than the way down.
+    // From well above, down by the least distance again and again: a distance is never more than the way
+    // down.
     double top = -1e300, bottom = 1e300;
     for (const tool::RigidTool& t : scene.tools)
         if (t.role == tool::Role::die) top = std::max(top, t.position.y() + t.outline.box().high.y());
     const auto in_zone = [&](int i) {
-        return scene.strip.blank_position[i] >= scene.zone.low && scene.strip.blank_position[i] <= scene.zone.high;
+        return scene.strip.blank_position[i] >= scene.zone.low &&
+               scene.strip.blank_position[i] <= scene.zone.high;
     };
     for (int i = 0; i < scene.strip.nodes(); ++i)
         if (in_zone(i)) bottom = std::min(bottom, scene.strip.y[i]);
     strip::move(scene.strip, 0.0, 0.0, 0.0, 0.0, top - bottom + 2.0 * scene.strip.thickness);
     double gap = gap_to(scene, tool::Role::die);
     for (int i = 0; i < 400 && gap > whisker * 1.001; ++i) {
-        if (gap > 1e9) throw OutOfRange("place", "the strip does not lie on the die", "place a bend line over the die");
+        if (gap > 1e9)
+            throw OutOfRange("place", "the strip does not lie on the die", "place a bend line over the die");
         strip::move(scene.strip, 0.0, 0.0, 0.0, 0.0, -(gap - whisker));
         gap = gap_to(scene, tool::Role::die);
     }
@@ -47,10 +50,13 @@ void place(StrokeScene& scene, double blank_position, double half_span, double a
     for (int i = 0; i < scene.strip.nodes(); ++i)
         if (in_zone(i)) strip_top = std::max(strip_top, scene.strip.y[i]);
     for (tool::RigidTool& t : scene.tools)
-        if (t.role == tool::Role::punch) t.position.y() = strip_top + 2.0 * scene.strip.thickness - t.outline.box().low.y();
+        if (t.role == tool::Role::punch)
+            t.position.y() = strip_top + 2.0 * scene.strip.thickness - t.outline.box().low.y();
     gap = gap_to(scene, tool::Role::punch);
     for (int i = 0; i < 400 && gap > whisker * 1.001; ++i) {
-        if (gap > 1e9) throw OutOfRange("place", "the punch does not meet the strip", "place a bend line under the punch");
+        if (gap > 1e9)
+            throw OutOfRange("place", "the punch does not meet the strip",
+                             "place a bend line under the punch");
         for (tool::RigidTool& t : scene.tools)
             if (t.role == tool::Role::punch) t.position.y() -= gap - whisker;
         gap = gap_to(scene, tool::Role::punch);

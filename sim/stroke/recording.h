@@ -24,14 +24,14 @@ struct ContactForce {
 
 struct State {
     Phase phase = Phase::placed;
-    double travel = 0.0;       // of the punch since first touch, down positive; negative before it
-    double punch_force = 0.0;  // N per mm, upward on the punch
-    std::vector<double> x, y, theta;    // nodes
-    std::vector<double> stretch;        // of the mid-line, per element
-    std::vector<double> curvature;      // per element, 1/mm of reference length
-    std::vector<float> hoop_stress;     // MPa, element e's layer k at e * layers + k
-    std::vector<float> plastic_strain;  // accumulated equivalent, the same shape
-    std::vector<ContactForce> contacts; // sums over neighbouring points: one entry a patch
+    double travel = 0.0;                 // of the punch since first touch, down positive; negative before it
+    double punch_force = 0.0;            // N per mm, upward on the punch
+    std::vector<double> x, y, theta;     // nodes
+    std::vector<double> stretch;         // of the mid-line, per element
+    std::vector<double> curvature;       // per element, 1/mm of reference length
+    std::vector<float> hoop_stress;      // MPa, element e's layer k at e * layers + k
+    std::vector<float> plastic_strain;   // accumulated equivalent, the same shape
+    std::vector<ContactForce> contacts;  // sums over neighbouring points: one entry a patch
 };
 
 struct Recording {
@@ -40,7 +40,7 @@ struct Recording {
     std::vector<double> layer_height;    // from lower to upper surface
     std::vector<double> layer_weight;
     tool::ToolSet tools;
-    std::vector<State> states;           // in the order they came; the first is placed, the last is free
+    std::vector<State> states;  // in the order they came; the first is placed, the last is free
 
     int layers() const { return static_cast<int>(layer_height.size()); }
 };

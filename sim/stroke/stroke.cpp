@@ -4,8 +4,8 @@
 #include <cmath>
 #include <cstdio>
 
-#include "sim/stroke/recorder.h"
 #include "sim/strip/place.h"
+#include "sim/stroke/recorder.h"
 #include "sim/tolerances.h"
 
 namespace overbend::stroke {
@@ -51,8 +51,8 @@ class Driver {
 bool Driver::fail(Outcome outcome, const char* what) {
     result_.outcome = outcome;
     char text[200];
-    std::snprintf(text, sizeof text, "%s at %.3f mm of travel, with %.1f N/mm on the punch", what, now_.travel,
-                  now_.punch_force);
+    std::snprintf(text, sizeof text, "%s at %.3f mm of travel, with %.1f N/mm on the punch", what,
+                  now_.travel, now_.punch_force);
     result_.reason = text;
     return false;
 }
@@ -63,9 +63,9 @@ void Driver::keep(const Condition& c, Phase phase) {
     if (!options_.record) return;
     const double spacing = options_.record_every * scene_.strip.thickness;
     const std::vector<State>& states = result_.recording.states;
-    const bool turn = states.empty() || states.back().phase != phase || phase == Phase::held || phase == Phase::free;
-    if (turn || std::abs(states.back().travel - c.travel) >= spacing)
-        record(result_.recording, c, phase);
+    const bool turn =
+        states.empty() || states.back().phase != phase || phase == Phase::held || phase == Phase::free;
+    if (turn || std::abs(states.back().travel - c.travel) >= spacing) record(result_.recording, c, phase);
     now_.recorded = static_cast<int>(states.size());
 }
 
@@ -81,12 +81,16 @@ bool Driver::step_down(double limit) {
     const double t = scene_.strip.thickness;
     while (true) {
         const double move = std::min(increment_, limit - now_.travel);
+        const double force_before = now_.punch_force;
         const StepOutcome outcome = solver_.step(now_, move);
         if (outcome == StepOutcome::solved) {
             const int n = solver_.last_iterations();
             double change = n <= 5 ? 1.5 : n <= 10 ? 1.1 : 0.7;
             const double bent = solver_.last_curvature_move() * t;
-            if (bent > 0.0) change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
+            if (bent > 0.0)
+                change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
+            const double pressed = std::abs(now_.punch_force - force_before) / solver_.force_scale();
+            if (pressed > 0.0) change = std::min(change, std::max(0.3, limits::force_increment / pressed));
             if (move >= 0.999 * increment_ || change < 1.0)
                 increment_ = std::min(change * move, options_.solver.largest_increment * t);
             return true;
@@ -94,8 +98,10 @@ bool Driver::step_down(double limit) {
         increment_ = 0.35 * move;
         if (increment_ < limits::smallest_increment * t)
             return outcome == StepOutcome::folded
-                       ? fail(Outcome::folded, "a section of the strip folds: the bend is sharper than the strip can be")
-                       : fail(Outcome::increments_too_small, "no equilibrium is found even in the smallest increment");
+                       ? fail(Outcome::folded,
+                              "a section of the strip folds: the bend is sharper than the strip can be")
+                       : fail(Outcome::increments_too_small,
+                              "no equilibrium is found even in the smallest increment");
     }
 }
 
@@ -176,7 +182,8 @@ bool Driver::load_to_stop() {
         }
         return true;
     }
-    // The estimate of the springback by sections costs as much as an increment; true ways back only near the stop.
+    // The estimate of the springback by sections costs as much as an increment; true ways back only near the
+    // stop.
     Condition before = now_;
     while (true) {
         if (now_.travel >= stop.travel_limit - 1e-9 * scene_.strip.thickness) {
@@ -201,7 +208,8 @@ bool Driver::load_to_stop() {
         }
         keep(now_, Phase::pressing);
         if (now_.punch_force > limits::force * solver_.force_scale())
-            return fail(Outcome::force_limit, "the stop is not reached before the force is a hundred times an air bend's");
+            return fail(Outcome::force_limit,
+                        "the stop is not reached before the force is a hundred times an air bend's");
         if (options_.progress && !options_.progress(now_.travel, now_.punch_force))
             return fail(Outcome::cancelled, "stopped on request");
     }
@@ -219,7 +227,8 @@ bool Driver::retract(Condition& c, bool keep_states) {
                 result_.curve.push_back({c.travel, c.punch_force});
                 if (options_.record) record(result_.recording, c, Phase::retracting);
             }
-            if (solver_.last_iterations() <= 8) move = std::min(1.6 * move, 2.0 * options_.solver.largest_increment * t);
+            if (solver_.last_iterations() <= 8)
+                move = std::min(1.6 * move, 2.0 * options_.solver.largest_increment * t);
         } else {
             move *= 0.35;
             if (move < limits::smallest_increment * t) return false;
@@ -254,7 +263,8 @@ StrokeResult Driver::run() {
         fail(Outcome::not_free, "the punch does not come off the strip");
     } else {
         result_.audit = now_.audit;
-        if (!solver_.let_go(now_)) fail(Outcome::not_free, "a section of the strip finds no state without load");
+        if (!solver_.let_go(now_))
+            fail(Outcome::not_free, "a section of the strip finds no state without load");
     }
     record(result_.recording, now_, Phase::free);
     result_.free = now_.strip;
@@ -267,17 +277,28 @@ StrokeResult Driver::run() {
 
 const char* outcome_words(Outcome outcome) {
     switch (outcome) {
-        case Outcome::reached: return "reached";
-        case Outcome::travel_limit: return "travel limit";
-        case Outcome::force_limit: return "force limit";
-        case Outcome::increments_too_small: return "no equilibrium";
-        case Outcome::folded: return "folded";
-        case Outcome::not_free: return "not free";
-        case Outcome::cancelled: return "cancelled";
+        case Outcome::reached:
+            return "reached";
+        case Outcome::travel_limit:
+            return "travel limit";
+        case Outcome::force_limit:
+            return "force limit";
+        case Outcome::increments_too_small:
+            return "no equilibrium";
+        case Outcome::folded:
+            return "folded";
+        case Outcome::not_free:
+            return "not free";
+        case Outcome::unbalanced:
+            return "unbalanced";
+        case Outcome::cancelled:
+            return "cancelled";
     }
     return "";
 }
 
-StrokeResult press(const StrokeScene& scene, const StrokeOptions& options) { return Driver(scene, options).run(); }
+StrokeResult press(const StrokeScene& scene, const StrokeOptions& options) {
+    return Driver(scene, options).run();
+}
 
 }  // namespace overbend::stroke

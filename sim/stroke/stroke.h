@@ -1,5 +1,5 @@
-// A stroke from placing to free: the punch comes down to its stop, goes back until nothing touches it, and the strip
-// is let go. No formula gives the springback: it is what the mechanics does.
+// A stroke from placing to free: the punch comes down to its stop, goes back until nothing touches it, and
+// the strip is let go. No formula gives the springback: it is what the mechanics does.
 //
 // Units  mm, rad, MPa, N per mm of strip width. Press coordinates (see sim/tool/tool_set.h).
 
@@ -21,21 +21,31 @@ enum class StopKind { travel, force, free_angle };
 // Where the punch turns back.
 struct Stop {
     StopKind kind = StopKind::travel;
-    double value = 0.0;      // mm, N per mm, or rad as the strip lies (positive: closes upwards)
-    double left = 0.0;       // blank positions between which the free angle is measured, on the flats either side
-    double right = 0.0;      // of the bend; left and right as on the blank
-    double tolerance = 2e-5; // rad, of a free angle
-    double travel_limit = 1e300;  // mm: further, the tools would meet; the stroke ends there with that outcome
+    double value = 0.0;  // mm, N per mm, or rad as the strip lies (positive: closes upwards)
+    double left = 0.0;   // blank positions between which the free angle is measured, on the flats either side
+    double right = 0.0;  // of the bend; left and right as on the blank
+    double tolerance = 2e-5;  // rad, of a free angle
+    double travel_limit =
+        1e300;  // mm: further, the tools would meet; the stroke ends there with that outcome
 };
 
 // How a stroke ended.
-enum class Outcome { reached, travel_limit, force_limit, increments_too_small, folded, not_free, cancelled };
+enum class Outcome {
+    reached,
+    travel_limit,
+    force_limit,
+    increments_too_small,
+    folded,
+    not_free,
+    unbalanced,
+    cancelled
+};
 const char* outcome_words(Outcome outcome);
 
 struct StrokeScene {
-    strip::StripState strip;      // placed: a whisker above the die
+    strip::StripState strip;  // placed: a whisker above the die
     material::LayerLaw law;
-    tool::ToolSet tools;          // the punch's position is the one at travel 0, a whisker above the strip
+    tool::ToolSet tools;  // the punch's position is the one at travel 0, a whisker above the strip
     double friction = 0.1;
     FormingZone zone;
     Stop stop;
@@ -43,8 +53,8 @@ struct StrokeScene {
 
 struct StrokeOptions {
     SolverOptions solver;
-    double record_every = 0.0;    // thicknesses of travel between recorded states; 0: each increment
-    bool record = true;           // false: only the last two states (loaded and free) are kept
+    double record_every = 0.0;  // thicknesses of travel between recorded states; 0: each increment
+    bool record = true;         // false: only the last two states (loaded and free) are kept
     std::function<bool(double travel, double punch_force)> progress;  // false stops the stroke
 };
 
@@ -55,15 +65,16 @@ struct CurvePoint {
 
 struct StrokeResult {
     Outcome outcome = Outcome::reached;
-    std::string reason;           // in words, when it was not reached: why and where
-    Condition loaded;             // under the punch at the stop
-    strip::StripState free;       // in press coordinates, where the strip was let go
+    std::string reason;      // in words, when it was not reached: why and where
+    Condition loaded;        // under the punch at the stop
+    strip::StripState free;  // in press coordinates, where the strip was let go
     Recording recording;
     std::vector<CurvePoint> curve;  // force over travel, loading and going back
     double stop_travel = 0.0;
     double peak_force = 0.0;
-    double balance_error = 0.0;   // |punch force - vertical force on the strip's other tools| over the peak, at the stop
-    Audit audit;                  // until the punch is off
+    double balance_error =
+        0.0;      // |punch force - vertical force on the strip's other tools| over the peak, at the stop
+    Audit audit;  // until the punch is off
     int increments = 0;
     int iterations = 0;
     bool solved() const { return outcome == Outcome::reached || outcome == Outcome::travel_limit; }

@@ -1,0 +1,30 @@
+// The drawing as geometry: where its bends lie on the blank, and its mid-line in the plane.
+//
+// Units  mm, rad.
+
+#pragma once
+
+#include <Eigen/Core>
+#include <vector>
+
+#include "scenes/case/case.h"
+#include "sim/strip/strip_state.h"
+
+namespace overbend::scenes {
+
+// The blank that the case is run with. Bend lines and length by DIN 6935 unless the case gives the length, in
+// which case the first flat keeps its place and the last one takes up the difference.
+struct Blank {
+    double length = 0.0;
+    std::vector<double> bend_line;  // middle of each bend
+    std::vector<double> half_arc;   // half of each bend's allowance
+    // Middle of flat i (0 left of the first bend).
+    double flat_middle(int i) const;
+};
+Blank make_blank(const Case& c);
+
+// Greatest distance of the finished strip's mid-line from the drawing's, both laid over one another for the
+// least sum of squares: ends and middles of all flats are compared.
+double profile_deviation(const Case& c, const Blank& blank, const strip::StripState& finished);
+
+}  // namespace overbend::scenes

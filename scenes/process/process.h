@@ -1,0 +1,66 @@
+// A case run from blank to finished part: one scene a step, the strip carrying its history from each to the
+// next.
+//
+// Units  mm, rad, N per mm of strip width unless a name says otherwise.
+
+#pragma once
+
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "scenes/case/case.h"
+#include "scenes/process/drawing.h"
+#include "scenes/process/profile.h"
+#include "sim/clearance/least_distance.h"
+#include "sim/stroke/stroke.h"
+
+namespace overbend::scenes {
+
+struct BendResult {
+    int bend = 0;          // index into the part's bends
+    double drawing = 0.0;  // signed bend angle as drawn
+    double loaded = 0.0;   // signed as drawn, under the punch
+    double free = 0.0;     // after this step
+    BendShape shape_loaded, shape_free;
+    double springback() const;  // positive opens the bend
+};
+
+// A stretch of states in which the strip away from the forming zone overlaps a tool.
+struct Interference {
+    int first_state = 0, last_state = 0;
+    clearance::Closest deepest;
+    std::string words;  // "the strip at 12.4 mm is 3.1 mm deep in the punch wedge-60"
+};
+
+struct StepResult {
+    std::string name;
+    stroke::StrokeResult stroke;
+    std::vector<BendResult> bends;
+    std::vector<clearance::Closest> clearance;  // one a recorded state
+    clearance::Closest least;
+    std::vector<Interference> interferences;
+    std::vector<std::string> warnings;
+    double wall_ms = 0.0;  // printed, never written
+};
+
+struct JobResult {
+    Blank blank;
+    std::vector<StepResult> steps;       // ends after a step that was not solved
+    std::vector<double> finished_angle;  // of every bend in the end, signed as drawn; empty when not finished
+    double deviation = 0.0;              // greatest, of the finished profile from the drawing
+    double mass_g = 0.0;                 // of the blank less its cut-outs; 0 when the card has no density
+    double developed_mechanics =
+        0.0;              // blank length that would have given the drawing's legs; 0 when not finished
+    bool solved = false;  // every stroke was
+    std::vector<std::string> findings;  // what speaks against the job; empty: feasible
+};
+
+struct ProcessOptions {
+    bool record = true;  // all states, for pictures; false: loaded and free alone
+    std::function<void(int step, double travel)> progress;
+};
+
+JobResult run_process(const Case& c, const ProcessOptions& options);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,21 @@
+// A step of a case set up as a stroke: tools, forming zone, the strip placed, the stop.
+//
+// Units  mm, rad.
+
+#pragma once
+
+#include "scenes/case/case.h"
+#include "scenes/process/drawing.h"
+#include "sim/stroke/stroke.h"
+
+namespace overbend::scenes {
+
+// The flat strip of a case, with its mesh fine where its steps will bend and press it.
+strip::StripState make_strip(const Case& c, const Blank& blank);
+
+// made: which bends have been made already. The strip is turned as the step asks, placed, and met by the
+// punch. Throws OutOfRange when it cannot be placed.
+stroke::StrokeScene make_scene(const Case& c, const Blank& blank, const Step& step,
+                               const strip::StripState& strip, const std::vector<bool>& made);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,102 @@
+// overbend check: the whole job of a case, numbers and verdict.
+
+#include <cstdio>
+#include <iostream>
+#include <memory>
+
+#include "scenes/exchange/results_json.h"
+#include "scenes/exchange/whole_file.h"
+#include "scenes/program/commands.h"
+#include "scenes/program/job.h"
+
+namespace overbend::program {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+struct CheckOptions {
+    std::string file;
+    std::string out;
+    Output output;
+};
+
+void print_step(const scenes::Case& c, const scenes::StepResult& step, int number) {
+    const stroke::StrokeResult& s = step.stroke;
+    std::printf("%2d  %-16s %9.3f %8.2f %9.1f %9s  %5.3f %5d\n", number, step.name.c_str(), s.stop_travel,
+                s.peak_force * c.width / 1000.0, s.peak_force,
+                step.least.tool < 0 ? "-" : fixed(step.least.distance, 2).c_str(), s.audit.residue_percent(),
+                s.increments);
+    if (s.outcome != stroke::Outcome::reached)
+        std::printf("      %s: %s\n", stroke::outcome_words(s.outcome), s.reason.c_str());
+    for (const std::string& w : step.warnings) std::printf("      warning: %s\n", w.c_str());
+}
+
+void print_bends(const scenes::Case& c, const scenes::JobResult& job) {
+    std::printf("\n    %-16s %8s %8s %8s %10s %9s %8s %9s\n", "bend", "drawing", "loaded", "free",
+                "springback", "finished", "radius", "thinnest");
+    std::printf("    %-16s %8s %8s %8s %10s %9s %8s %9s\n", "", "deg", "deg", "deg", "deg", "deg", "mm",
+                "mm");
+    for (const scenes::StepResult& step : job.steps)
+        for (const scenes::BendResult& b : step.bends) {
+            const bool finished = !job.finished_angle.empty();
+            std::printf("    %-16s %8.1f %8.2f %8.2f %10.2f %9s %8.2f %9.3f\n",
+                        c.part.bends[b.bend].name.c_str(), b.drawing / degree, b.loaded / degree,
+                        b.free / degree, b.springback() / degree,
+                        finished ? fixed(job.finished_angle[b.bend] / degree, 2).c_str() : "-",
+                        b.shape_free.inside_radius, b.shape_free.thickness);
+        }
+}
+
+void print_job(const scenes::Case& c, const scenes::JobResult& job) {
+    std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n\n", c.title.c_str(),
+                c.material.title.c_str(), c.thickness, c.width, job.blank.length, job.mass_g);
+    std::printf("    %-16s %9s %8s %9s %9s  %5s %5s\n", "step", "travel", "force", "force", "clearance",
+                "audit", "incr.");
+    std::printf("    %-16s %9s %8s %9s %9s  %5s\n", "", "mm", "kN", "kN/m", "mm", "%");
+    int number = 0;
+    double wall = 0.0;
+    for (const scenes::StepResult& step : job.steps) {
+        print_step(c, step, ++number);
+        wall += step.wall_ms;
+    }
+    print_bends(c, job);
+    if (!job.finished_angle.empty())
+        std::printf(
+            "\nThe finished profile is at most %.2f mm off the drawing; a blank of %.2f mm would give its "
+            "legs.\n",
+            job.deviation, job.developed_mechanics);
+    std::printf("\n%s\n", job.findings.empty() ? "Feasible: nothing found against this job."
+                                               : "Not feasible as it is:");
+    for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());
+    std::printf(
+        "\nEstimates: prove them by a trial bend. Guard the press; mind the swinging flange and the sharp "
+        "edges.\n");
+    std::printf("(%.0f ms for %zu strokes)\n", wall, job.steps.size());
+}
+
+void check(const CheckOptions& options, int& status) {
+    const Job job = run_job(options.file, options.output);
+    const std::string json = scenes::results_json(job.c, job.result);
+    if (!options.out.empty()) scenes::write_whole(make_folder(options.out) / "results.json", json);
+    if (options.output.json)
+        std::cout << json;
+    else if (!options.output.quiet)
+        print_job(job.c, job.result);
+    std::fflush(stdout);
+    status = static_cast<int>(verdict(job.result));
+}
+
+}  // namespace
+
+void add_check(CLI::App& app, int& status) {
+    CLI::App* command = app.add_subcommand("check", "Runs the whole job of a case: numbers and verdict");
+    const auto options = std::make_shared<CheckOptions>();
+    command->add_option("case", options->file, "The case file")->required();
+    command->add_option("--out", options->out, "Folder for results.json");
+    add_output(*command, options->output);
+    command->footer("Example: overbend check cases/cable-hook/case.toml --out out/hook");
+    command->callback([options, &status] { check(*options, status); });
+}
+
+}  // namespace overbend::program

@@ -1,0 +1,27 @@
+// Reading and running a case for the commands that need it, with progress for whoever watches.
+
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "scenes/process/process.h"
+#include "scenes/program/exit_status.h"
+#include "scenes/program/options.h"
+
+namespace overbend::program {
+
+struct Job {
+    scenes::Case c;
+    scenes::JobResult result;
+};
+
+Job run_job(const std::string& file, const Output& output);
+
+// done, verdict_no or not_computed, from the findings and whether all strokes were solved.
+Exit verdict(const scenes::JobResult& result);
+
+// Makes the folder. Throws CLI::ValidationError naming --out when it cannot be.
+std::filesystem::path make_folder(const std::string& out);
+
+}  // namespace overbend::program
