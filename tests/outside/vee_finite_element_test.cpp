@@ -1,21 +1,18 @@
 // V air bending with contact against a finite-element solver: springback, forces, angle under load.
 //
-// Source  10 bends computed with CalculiX 2.20, a general-purpose finite-element solver (Debian
-// calculix-ccx): half model
-//         of the symmetric strip, 8 CPE8R elements through the thickness, surface-to-surface penalty contact,
-//         friction 0.1; travel counts from first touch, the punch is the nose arc alone, the included angle
-//         is that of the flange's mid-line at its end. The metals are invented (finite_element_cards.h). Its
-//         own uncertainty: angle under load 0.2 degree (0.4 for B5), springback 0.03 to 0.07 degree (0.15 for
-//         B5), end force 1 per cent (3 for B6), peak force up to 2 per cent high.
+// Source  10 bends computed with CalculiX 2.20, a general-purpose finite-element solver (Debian's
+//         calculix-ccx): half model of the symmetric strip, 8 CPE8R elements through the thickness,
+//         surface-to-surface penalty contact, friction 0.1; travel counts from first touch, the punch is the
+//         nose arc alone, the included angle is that of the flange's mid-line at its end. The metals are
+//         invented (finite_element_cards.h). Its own uncertainty: angle under load 0.2 degree (0.4 for B5),
+//         springback 0.03 to 0.07 degree (0.15 for B5), end force 1 per cent (3 for B6), peak force up to
+//         2 per cent high.
 // Here    the same strip and die, a punch of 30 degrees; flanges of 0.8 die openings plus half a thickness;
-// the
-//         angle is that of the strip's end sections; the default mesh.
+//         the angle is that of the strip's end sections; the default mesh.
 // Allowed springback the larger of 0.15 degree and 6 per cent; peak and end force 6 per cent; angle under
-// load at the
-//         same travel 2.2 degrees.
-// Measured springback 0.04 degree and 2.0 per cent, but 0.18 degree, 3.9 per cent, of B4; peak force 2.2, end
-// force
-//         3.0 per cent; angle under load 0.66 degree.
+//         load at the same travel 2.2 degrees.
+// Measured  springback 0.04 degree and 2.0 per cent, but 0.18 degree and 3.9 per cent of B4; peak force 2.2,
+//         end force 3.0 per cent; angle under load 0.66 degree.
 
 #include <doctest/doctest.h>
 

@@ -1,0 +1,41 @@
+// Metals and the V bend that the checks of strokes start from. Invented.
+
+#pragma once
+
+#include "scenes/process/vee_bend.h"
+
+namespace overbend::tests {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+inline material::Card hardening_metal() {
+    material::Card card;
+    card.name = "hardening";
+    card.youngs_modulus = 206e3;
+    card.hardening = material::Swift{520.0, 0.006, 0.22};
+    return card;
+}
+
+inline material::Card perfectly_plastic_metal() {
+    material::Card card;
+    card.name = "perfectly plastic";
+    card.youngs_modulus = 200e3;
+    card.hardening = material::Linear{300.0, 0.0};
+    return card;
+}
+
+// 1 mm over 8 mm, nose and shoulders 1 mm, friction 0.1.
+inline scenes::VeeBend plain_bend() {
+    scenes::VeeBend vee;
+    vee.material = hardening_metal();
+    return vee;
+}
+
+inline stroke::Stop stop_at(stroke::StopKind kind, double value) {
+    stroke::Stop stop;
+    stop.kind = kind;
+    stop.value = value;
+    return stop;
+}
+
+}  // namespace overbend::tests
