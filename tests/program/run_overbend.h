@@ -1,0 +1,18 @@
+// Runs the built program as a user does.
+
+#pragma once
+
+#include <string>
+
+namespace overbend::tests {
+
+struct Run {
+    int status = -1;    // exit status; -1 when it did not end by itself
+    std::string out;    // all of stdout
+    std::string error;  // all of stderr
+};
+
+// options: what stands behind "overbend" on the command line, for the shell.
+Run run_overbend(const std::string& options);
+
+}  // namespace overbend::tests
