@@ -6,7 +6,8 @@
 //         shoulder 0.5 to 2.5, friction 0 to 0.2, free included angle 60 to 150 degrees; 11 layers; an open
 //         die.
 // Checked that the stroke reaches its stop, with less than 1 per cent of the work put in unaccounted for.
-// Allowed 99 of 100 strokes must; measured: printed, with the reason of each that does not.
+// Allowed 99 of 100 strokes that the tools allow by geometry must (sharpest_half_angle); measured: printed,
+// with the reason of each that does not.
 
 #include <doctest/doctest.h>
 
@@ -109,26 +110,26 @@ TEST_SUITE("outside") {
             });
         for (std::thread& w : workers) w.join();
 
-        int good = 0, possible = 0, could_not = 0;
+        int good = 0, possible = 0;
         double worst = 0.0;
         for (const Subject& s : all) {
             const bool can = 0.5 * (pi - s.free_included * pi / 180.0) < sharpest_half_angle(s.vee);
-            ++(can ? possible : could_not);
+            if (can) ++possible;
             if (s.ended.empty()) {
-                ++good;
+                if (can) ++good;
                 worst = std::max(worst, s.residue);
                 continue;
             }
             std::printf("%s%s t %.2f opening %.2f nose %.2f shoulder %.2f friction %.3f to %.1f deg: %s\n",
-                        can ? "" : "(tools too close) ", s.vee.material.name.c_str(), s.vee.thickness,
-                        s.vee.die_opening, s.vee.nose_radius, s.vee.shoulder_radius, s.vee.friction,
-                        s.free_included, s.ended.c_str());
+                        can ? "" : "(past what the tools allow) ", s.vee.material.name.c_str(),
+                        s.vee.thickness, s.vee.die_opening, s.vee.nose_radius, s.vee.shoulder_radius,
+                        s.vee.friction, s.free_included, s.ended.c_str());
         }
         std::printf(
-            "random V strokes: %d of %zu as asked, %d of them past what the tools allow, worst energy "
-            "residue among them %.2f %%\n",
-            good, all.size(), worst);
-        CHECK(good >= 495);
+            "random V strokes: %d of the %d that the tools allow, of %zu drawn; worst residue %.2f %%\n",
+            good, possible, all.size(), worst);
+        CHECK(possible > 450);
+        CHECK(100 * good >= 99 * possible);
     }
 
 }  // TEST_SUITE

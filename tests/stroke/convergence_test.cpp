@@ -5,7 +5,7 @@
 //         a metal that hardens and one that does not. Against the default: elements half as long; twice the
 //         layers; increments of travel and curvature halved; contact twice and half as stiff.
 // Allowed 0.1 degree of the free angle, 2 per cent of the peak force.
-// MEASURED
+// Measured: printed.
 
 #include <doctest/doctest.h>
 
