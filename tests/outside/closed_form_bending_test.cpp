@@ -91,7 +91,7 @@ TEST_SUITE("outside") {
     //         The reference height follows from its fibre without stretch, of radius (a + b)/2: by the
     //         constant volume, the squared stretch 1 + k^2 T^2/4 - 2 z k is 1 there.
     // Here    Y/E = 1.5e-5 for rigid, 64 layers.
-    // Allowed moment 0.3 per cent, thickness 1e-3 T, height 2e-3 T; measured 0.22, 9e-4, 8e-4.
+    // Allowed moment 0.3 per cent, thickness 1e-3 T, height 2e-3 T; measured 0.22, 9e-4, 1.2e-3.
     TEST_CASE("a rigid-plastic strip keeps its thickness and moment at large strain") {
         const double T = 1.0, Y = 300.0;
         const Card card = perfectly_plastic(2e7, Y);
