@@ -14,7 +14,10 @@ struct OutOfRange : std::invalid_argument {
     // wrong  the value found, with its unit, and why it cannot be
     // right  what would be right
     OutOfRange(const std::string& name_, const std::string& wrong_, const std::string& right_)
-        : std::invalid_argument(name_ + ": " + wrong_ + "; " + right_), name(name_), wrong(wrong_), right(right_) {}
+        : std::invalid_argument(name_ + ": " + wrong_ + "; " + right_),
+          name(name_),
+          wrong(wrong_),
+          right(right_) {}
     std::string name;
     std::string wrong;
     std::string right;

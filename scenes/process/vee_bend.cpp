@@ -52,6 +52,7 @@ stroke::StrokeScene vee_scene(const VeeBend& b) {
     mesh.elements_per_thickness = b.elements_per_thickness;
     scene.strip =
         strip::flat_strip(b.thickness, strip::mesh_blank(2.0 * flange, b.thickness, {zone}, mesh), b.layers);
+    scene.zone = {zone.centre - zone.reach, zone.centre + zone.reach};
     stroke::place(scene, flange - b.off_centre, b.die_opening, 0.0);
     scene.stop.left = 0.0;
     scene.stop.right = 2.0 * flange;

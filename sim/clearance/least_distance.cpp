@@ -26,7 +26,8 @@ void look_at(const stroke::Recording& r, int state, double blank_position, const
         const tool::Box& box = t.outline.box();
         const double dx = std::max({box.low.x() - local.x(), 0.0, local.x() - box.high.x()});
         const double dy = std::max({box.low.y() - local.y(), 0.0, local.y() - box.high.y()});
-        if (std::hypot(dx, dy) >= least.distance) continue;
+        const double to_box = std::hypot(dx, dy);
+        if (to_box > 0.0 && to_box >= least.distance) continue;
         const double distance = tool::nearest(t.outline, local).distance;
         if (distance < least.distance) least = {distance, at, blank_position, k, state};
     }

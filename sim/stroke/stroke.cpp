@@ -109,6 +109,8 @@ bool Driver::load_to_travel(double travel) {
     while (now_.travel < travel - 1e-9 * scene_.strip.thickness) {
         if (!step_down(travel)) return false;
         keep(now_, Phase::pressing);
+        if (options_.progress && !options_.progress(now_.travel, now_.punch_force))
+            return fail(Outcome::cancelled, "stopped on request");
     }
     return true;
 }
@@ -141,7 +143,8 @@ bool Driver::close_in_on_force(const Condition& before) {
         else
             high = now_.travel, high_force = now_.punch_force;
     }
-    return true;
+    if (std::abs(now_.punch_force - stop.value) <= 1e-3 * stop.value) return true;
+    return fail(Outcome::stop_missed, "the force jumps over the stop's");
 }
 
 // From a state whose free angle is short of the stop's: secants on the travel, each with a true way back.
@@ -157,7 +160,7 @@ bool Driver::close_in_on_angle(const Condition& before) {
         const double rise = high_angle - low_angle;
         double goal = rise > 0.0 ? low + (high - low) * (stop.value - low_angle) / rise : 0.5 * (low + high);
         goal = std::clamp(goal, low + 0.02 * (high - low), high - 0.02 * (high - low));
-        if (high - low < 1e-9 * scene_.strip.thickness) return true;
+        if (high - low < 1e-9 * scene_.strip.thickness) break;
         go_back(before);
         increment_ = goal - before.travel;
         while (now_.travel < goal - 1e-9 * scene_.strip.thickness)
@@ -168,7 +171,8 @@ bool Driver::close_in_on_angle(const Condition& before) {
         else
             high = now_.travel, high_angle = angle;
     }
-    return true;
+    if (std::abs(angle - stop.value) <= 10.0 * stop.tolerance) return true;
+    return fail(Outcome::stop_missed, "the free angle jumps over the stop's");
 }
 
 bool Driver::load_to_stop() {
@@ -289,6 +293,8 @@ const char* outcome_words(Outcome outcome) {
             return "folded";
         case Outcome::not_free:
             return "not free";
+        case Outcome::stop_missed:
+            return "stop missed";
         case Outcome::unbalanced:
             return "unbalanced";
         case Outcome::cancelled:

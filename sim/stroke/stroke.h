@@ -37,6 +37,7 @@ enum class Outcome {
     increments_too_small,
     folded,
     not_free,
+    stop_missed,
     unbalanced,
     cancelled
 };

@@ -1,0 +1,38 @@
+// The demo, from blank to finished part. Angles against the drawing; the rest are properties that any job
+// must have.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "scenes/case/read_case.h"
+#include "scenes/exchange/results_json.h"
+#include "scenes/process/process.h"
+
+using namespace overbend;
+using namespace overbend::scenes;
+
+TEST_CASE("the demo's six strokes make its drawing") {
+    const Case c = read_case("cases/cable-hook/case.toml");
+    const JobResult job = run_process(c, {});
+    REQUIRE(job.solved);
+    REQUIRE(job.steps.size() == 6);
+    CHECK(job.findings.empty());
+    for (const StepResult& step : job.steps) {
+        CAPTURE(step.name);
+        CHECK(step.stroke.outcome == stroke::Outcome::reached);
+        CHECK(step.stroke.audit.residue_percent() < 1.0);
+        CHECK(step.stroke.balance_error < 1e-3);
+        CHECK(step.interferences.empty());
+        CHECK(step.stroke.recording.states.front().phase == stroke::Phase::placed);
+        CHECK(step.stroke.recording.states.back().phase == stroke::Phase::free);
+        for (const BendResult& b : step.bends) CHECK(b.springback() > 0.0);
+    }
+    // History: a bend made in an early step is still there, untouched, in the end.
+    for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
+        CHECK(std::abs(job.finished_angle[b] - c.part.bends[b].angle) < c.part.angle_tolerance);
+    CHECK(std::abs(job.finished_angle[0] - job.steps[0].bends[0].free) < 1e-4);
+
+    const std::string first = results_json(c, job);
+    CHECK(first == results_json(c, run_process(c, {})));
+}

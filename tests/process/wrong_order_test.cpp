@@ -1,0 +1,23 @@
+// A part whose order is wrong: the lip bent first stands in the punch's way. The hit must be found and named,
+// on the right strip end and with a depth of the order of the flange's reach.
+
+#include <doctest/doctest.h>
+
+#include "scenes/case/read_case.h"
+#include "scenes/process/process.h"
+
+using namespace overbend;
+using namespace overbend::scenes;
+
+TEST_CASE("a flange in the punch's way is found, named and measured") {
+    const JobResult job = run_process(read_case("cases/wrong-order/case.toml"), {});
+    REQUIRE(job.steps.size() == 3);
+    CHECK(job.steps[0].interferences.empty());
+    CHECK(job.steps[1].interferences.empty());
+    REQUIRE_FALSE(job.steps[2].interferences.empty());
+    const Interference& hit = job.steps[2].interferences.front();
+    CHECK(hit.deepest.distance < -1.0);
+    CHECK(hit.deepest.blank_position < 20.0);
+    CHECK(hit.words.find("straight punch") != std::string::npos);
+    CHECK_FALSE(job.findings.empty());
+}
