@@ -289,7 +289,6 @@ ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u,
             ContactPoint& p = set.points[i];
             const SurfacePoint s = surface_point(scene, u, g.element, face, p.xi);
             const tool::Nearest near = tool::nearest(t.outline, g.pieces, s.at - place);
-            sum.least_gap = std::min(sum.least_gap, near.distance);
             p.place = s.at;
             p.normal_force = p.friction_force = p.slip = 0.0;
             p.force.setZero();

@@ -98,7 +98,6 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, doub
 struct ContactSum {
     double energy = 0.0;    // stored in the contacts, N
     double friction = 0.0;  // energy of friction with lagged normal forces
-    double least_gap = 1e300;
 };
 ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, double travel,
                         double ram_move, ContactSet& set, std::vector<double>& gradient, BandMatrix& matrix);

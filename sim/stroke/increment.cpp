@@ -46,8 +46,7 @@ IncrementSolver::IncrementSolver(const material::LayerLaw& law, const tool::Tool
         }
     spread_.assign(nodes_, 0.0);
     active_.assign(nodes_ - 1, 0.0);
-    for (std::vector<double>* v : {&u_, &trial_, &gradient_, &direction_, &moved_})
-        v->assign(3 * nodes_, 0.0);
+    for (std::vector<double>* v : {&u_, &trial_, &gradient_, &direction_}) v->assign(3 * nodes_, 0.0);
     matrix_.resize(3 * nodes_);
     factors_.resize(3 * nodes_);
 }

@@ -100,7 +100,7 @@ class IncrementSolver {
     std::vector<strip::ElementStrain> strain_;  // at the state that is evaluated
     std::vector<double> hold_x_, hold_y_;       // per node
     std::vector<double> spread_;                // L a per element, N mm^4 per mm
-    std::vector<double> u_, trial_, gradient_, direction_, moved_;
+    std::vector<double> u_, trial_, gradient_, direction_;
     std::vector<double> active_;
     BandMatrix matrix_, factors_;
     ContactSet contacts_;
