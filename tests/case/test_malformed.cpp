@@ -12,6 +12,7 @@
 
 using namespace overbend::scenes;
 using namespace overbend::tests;
+using namespace std::string_literals;
 
 namespace {
 
@@ -46,7 +47,7 @@ std::size_t below(Random& random, std::size_t limit) {
 
 // Bytes changed, put in, left out.
 std::string with_spoilt_bytes(std::string text, Random& random) {
-    const std::string likely = "0123456789.-+eE_[]{}\"'=,#\n\t\\ \x00\x7f\xc3\xff";
+    const std::string likely = "0123456789.-+eE_[]{}\"'=,#\n\t\\ \x00\x7f\xc3\xff"s;  // with the NUL
     for (std::size_t slips = 1 + below(random, 4); slips > 0; --slips) {
         const std::size_t at = below(random, text.size());
         const char byte = likely[below(random, likely.size())];
