@@ -75,7 +75,9 @@ const std::map<std::string, double> yield_of = {{"dc01", 210.0},
 
 TEST_CASE("every card gives back the strengths it claims") {
     CHECK(known_cards().size() == yield_of.size());
-    for (const auto& [name, yield] : yield_of) {
+    for (const auto& entry : yield_of) {
+        const std::string& name = entry.first;
+        const double yield = entry.second;
         CAPTURE(name);
         const material::Card card = read_card(name, "");
         const Tensile found = pulled(card);

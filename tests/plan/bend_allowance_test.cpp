@@ -38,7 +38,8 @@ TEST_CASE("DIN 6935: the book's table of v for 90 deg, in tenths of a millimetre
                                {2.5, 2, 4.0}, {4, 1, 3.0},    {4, 3, 6.0},   {6, 1, 3.8},     {6, 2.5, 5.9},
                                {6, 5, 9.9},   {10, 1, 5.5},   {10, 3, 8.1},  {10, 6, 12.7},   {16, 1, 8.1},
                                {16, 4, 11.9}, {16, 10, 21.0}, {20, 1, 9.8},  {20, 4, 13.4},   {20, 10, 22.3}};
-    for (const auto& [radius, thickness, v] : table) {
+    for (const auto& row : table) {
+        const double radius = row[0], thickness = row[1], v = row[2];
         CAPTURE(radius);
         CAPTURE(thickness);
         CHECK(std::abs(din_compensation(radius, thickness, 90.0 * degree) - v) < 0.0501);
