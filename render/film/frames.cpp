@@ -147,7 +147,7 @@ class Workshop {
         changed_.notify_all();
     }
 
-    void stop(std::exception_ptr why) {
+    void stop(const std::exception_ptr& why) {
         const std::lock_guard<std::mutex> lock(mutex_);
         stopped_ = true;
         if (why && !failure_) failure_ = why;

@@ -157,6 +157,7 @@ std::vector<Station> stations(const Recording& recording, const State& state, do
     const int elements = static_cast<int>(recording.blank_position.size()) - 1;
     const std::vector<double> edges = layer_edges(recording);
     std::vector<std::vector<double>> own;
+    own.reserve(elements);
     for (int e = 0; e < elements; ++e)
         own.push_back(lifted_edges(edges, state.stretch[e], state.curvature[e]));
 

@@ -97,7 +97,7 @@ bool is_seen(const std::vector<Point>& outline, const Rect& stage) {
 
 // The role and the name; the name alone when it has the role in it ("spring pad").
 std::string label_words(const tool::RigidTool& t, const Layout& layout) {
-    const std::string role = role_word(t.role);
+    std::string role = role_word(t.role);
     if (layout.narrow || t.name.empty()) return role;
     return t.name.find(role) != std::string::npos ? t.name : role + " " + t.name;
 }

@@ -25,7 +25,7 @@ std::vector<StrictTable> path_entries(const StrictTable& table) {
     const std::string right =
         "give a list such as [ { flat_mm = 20 }, { bend_deg = 90, inside_radius_mm = 1 }, { flat_mm = 20 } ]";
     if (!table.has("path")) table.complain_missing("path", right);
-    const std::vector<StrictTable> entries = table.tables("path", path_keys);
+    std::vector<StrictTable> entries = table.tables("path", path_keys);
     if (entries.size() < 3) table.complain("path", "there is no bend between two flats in it", right);
     if (entries.size() > 2 * most_bends + 1) {
         table.complain("path", std::to_string(entries.size()) + " entries are too many",

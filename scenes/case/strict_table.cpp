@@ -206,7 +206,7 @@ Words StrictTable::texts(std::string_view key) const {
 
 std::string StrictTable::word(std::string_view key, const Words& choices) const {
     const std::string right = "give one of: " + listed(choices);
-    const std::string found = text(key, right);
+    std::string found = text(key, right);
     if (std::find(choices.begin(), choices.end(), found) == choices.end()) {
         complain(key, in_quotes(found) + " is not known here",
                  "the nearest is " + nearest_key(found, choices) + "; " + right);
@@ -227,7 +227,7 @@ StrictTable StrictTable::table(std::string_view key, Words keys) const {
     return StrictTable(*file_, *node->as_table(), path_of(key), line_, std::move(keys));
 }
 
-std::vector<StrictTable> StrictTable::tables(std::string_view key, Words keys) const {
+std::vector<StrictTable> StrictTable::tables(std::string_view key, const Words& keys) const {
     const std::string right = "give tables" + (keys.empty() ? "" : " with the keys: " + listed(keys));
     const toml::node* node = find(key);
     if (!node) return {};

@@ -77,9 +77,9 @@ class StrictTable {
     std::string word(std::string_view key, const Words& choices) const;
     std::string word_or(std::string_view key, const std::string& fallback, const Words& choices) const;
 
-    // keys: all that may stand in it; without any, as for the whole file.
+    // keys: all that may stand in it; without any, as for the whole file. No tables: the key is missing.
     StrictTable table(std::string_view key, Words keys) const;
-    std::vector<StrictTable> tables(std::string_view key, Words keys) const;  // none when the key is missing
+    std::vector<StrictTable> tables(std::string_view key, const Words& keys) const;
 
     // All keys that stand in it, in alphabetical order.
     Words present() const;

@@ -22,7 +22,7 @@ std::string write_all(const std::filesystem::path& path, const std::string& text
     if (file == nullptr) return std::strerror(errno);
     const bool written = std::fwrite(text.data(), 1, text.size(), file) == text.size() &&
                          std::fflush(file) == 0 && ::fsync(::fileno(file)) == 0;
-    const std::string reason = written ? "" : std::strerror(errno);
+    std::string reason = written ? "" : std::strerror(errno);
     if (std::fclose(file) != 0 && written) return std::strerror(errno);
     return reason;
 }

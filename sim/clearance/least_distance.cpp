@@ -56,6 +56,7 @@ Closest least_distance(const stroke::Recording& r, int state, const stroke::Form
 
 std::vector<Closest> least_distances(const stroke::Recording& r, const stroke::FormingZone& zone) {
     std::vector<Closest> all;
+    all.reserve(r.states.size());
     for (int i = 0; i < static_cast<int>(r.states.size()); ++i) all.push_back(least_distance(r, i, zone));
     return all;
 }

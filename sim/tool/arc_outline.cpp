@@ -131,7 +131,7 @@ std::optional<Vec2> crossing(const std::vector<Piece>& pieces) {
             std::vector<Vec2> joints;
             if (j == i + 1) joints.push_back(pieces[j].start);
             if ((j + 1) % count == i) joints.push_back(pieces[i].start);
-            if (const std::optional<Vec2> found = common_point(pieces[i], pieces[j], joints)) return found;
+            if (std::optional<Vec2> found = common_point(pieces[i], pieces[j], joints)) return found;
         }
     }
     return std::nullopt;

@@ -155,6 +155,7 @@ ArcOutline from_points(const std::vector<PathPoint>& points) {
 
 ArcOutline round_corners(const std::vector<Corner>& corners) {
     std::vector<PathPoint> points;
+    points.reserve(corners.size());
     for (const Corner& given : corners) points.push_back({given.at, given.radius, 0.0});
     return from_points(points);
 }

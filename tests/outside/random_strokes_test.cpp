@@ -52,6 +52,7 @@ struct Subject {
 std::vector<Subject> draw(int count) {
     const std::vector<std::string> names = scenes::known_cards();
     std::vector<material::Card> cards;
+    cards.reserve(names.size());
     for (const std::string& name : names) cards.push_back(scenes::read_card(name, "."));
     Numbers numbers;
     std::vector<Subject> all(count);
