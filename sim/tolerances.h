@@ -26,7 +26,11 @@ constexpr double curvature_increment = 0.06;
 // Largest change of the punch force in an increment, over (hoop yield stress x thickness), as far as it can
 // be foreseen: when a strip is clamped the force runs away, and the trapezoids of the balance of work with
 // it.
-constexpr double force_increment = 0.12;
+constexpr double force_increment = 0.06;
+
+// Largest fall of the punch force in an increment on the way back, over the force at the stop, as far as it
+// can be foreseen; for the same reason.
+constexpr double force_fall = 0.15;
 
 // Contact: smooth start over the thickness; a penetration is some 1e-3 of it.
 constexpr double contact_soft = 1e-3;
@@ -36,8 +40,26 @@ constexpr double contact_soft = 1e-3;
 constexpr double hold_along = 1e-7;
 constexpr double hold_across = 1e-9;
 
-// A stroke's force over (hoop yield stress x thickness) past which it is given up: a hundred times air
-// bending, where tools break.
+// How far an element looks along the strip for what the length-scale term is weighed by, over the thickness:
+// within the width of a hinge, and more than an element.
+constexpr double spread_reach = 0.3;
+
+// Curvature of the mid-line, over 1/thickness, past which a strip is no longer bent but necks at an edge:
+// with no pull an inner radius of 0 is reached at about 1.2; at 3 the mid-line is stretched by three
+// quarters.
+constexpr double sharpest = 3.0;
+
+// How far from its stop's a free angle may stay where no nearer one is found, rad (a seventeenth of a
+// degree): a sharp bend of hard strip springs back in one way or another from states that are nearly the
+// same.
+constexpr double angle_jump = 1e-3;
+
+// Squeezed between two tools with this force, over (hoop yield stress x thickness), a strip would be indented
+// rather than bent, and these mechanics have nothing more to say: a bend that is not made by then will not
+// be.
+constexpr double squeeze = 2.0;
+
+// A stroke's force on the same scale past which a bend to an angle is given up: a hundred times air bending.
 constexpr double force = 12.0;
 
 }  // namespace overbend::limits

@@ -79,7 +79,7 @@ struct Press {
 struct RunOptions {
     double friction = 0.1;                // Coulomb, 0 to 0.3
     int layers = 11;                      // through the thickness, 5 to 41
-    double elements_per_thickness = 4.0;  // in the forming zones, 1 to 16
+    double elements_per_thickness = 8.0;  // in the bends, 1 to 16
 };
 
 struct Case {

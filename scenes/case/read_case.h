@@ -28,7 +28,7 @@
 //             stop = { free_deg } or { travel_mm } or { force_kN } (the angle of the drawing)
 //             free_deg is above 0 whatever the sense of the bend
 //   [press]   title (none), force_kN, stroke_mm
-//   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (4)
+//   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8)
 //
 // A card, as a file or as the table [material]:
 //

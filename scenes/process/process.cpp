@@ -95,7 +95,7 @@ StepResult run_step(const Case& c, const Blank& blank, int index, const strip::S
         result.stroke.reason =
             words("the balance of work is open by %.1f per cent", result.stroke.audit.residue_percent());
     }
-    read_bends(c, blank, step, result);
+    if (result.stroke.solved()) read_bends(c, blank, step, result);
     read_clearance(scene.zone, result);
     add_warnings(result);
     result.wall_ms =

@@ -118,7 +118,7 @@ strip::StripState make_strip(const Case& c, const Blank& blank) {
         for (const int b : step.bends) {
             strip::FineZone zone;
             zone.centre = blank.bend_line[b];
-            zone.core = blank.half_arc[b] + 1.5 * c.thickness;
+            zone.core = std::max(c.thickness, blank.half_arc[b]);
             zone.reach = std::max(zone.core, die_reach(c, step).reach);
             zones.push_back(zone);
         }

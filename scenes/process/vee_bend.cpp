@@ -46,7 +46,7 @@ stroke::StrokeScene vee_scene(const VeeBend& b) {
     // shoulders.
     strip::FineZone zone;
     zone.centre = flange + b.off_centre;
-    zone.core = 1.5 * b.thickness + 0.8 * (b.nose_radius + b.thickness);
+    zone.core = std::max(b.thickness, 0.4 * b.thickness + 0.8 * b.nose_radius);
     zone.reach = b.die_opening + 2.0 * b.thickness;
     strip::MeshOptions mesh;
     mesh.elements_per_thickness = b.elements_per_thickness;

@@ -23,7 +23,7 @@ struct VeeBend {
     double friction = 0.1;
     std::optional<double> flange;  // each half's length; absent: two die openings
     int layers = 15;
-    double elements_per_thickness = 4.0;
+    double elements_per_thickness = 8.0;
     double off_centre = 0.0;  // the strip's middle stands so far right of the punch's axis
 };
 

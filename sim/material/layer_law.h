@@ -62,18 +62,10 @@ struct LayerHistory {
     double width_backstress = 0.0;  // V, MPa
 };
 
-struct LayerResponse {
-    double stress = 0.0;                // s, MPa
-    double width_stress = 0.0;          // w, MPa
-    double tangent = 0.0;               // ds/de, MPa, of the backward-Euler increment
-    double energy = 0.0;                // MPa, with d energy/de = s (exactly so when gamma is 0)
-    double flow = 0.0;                  // dp >= 0; 0: the increment is elastic
-    double flow_a = 0.0, flow_b = 0.0;  // plastic strain increments in the diagonal basis
-};
-
 namespace layer_detail {
 
 constexpr double root_half = 0.70710678118654752;
+constexpr double enough = 1e-11;  // residual of the yield condition over the yield stress
 
 // Residual sqrt(xi_a^2/2 + 3 xi_b^2/2) - sigma_y of a plastic trial dp = d, with its derivative.
 struct Trial {
@@ -111,19 +103,48 @@ inline Trial plastic_trial(const LayerLaw& law, double p, double a, double b, do
 
 }  // namespace layer_detail
 
-// The layer at hoop strain e, from the history at the start of the increment.
-inline LayerResponse respond(const LayerLaw& law, const LayerHistory& was, double e) {
+// A layer at the start of an increment: what every evaluation within the increment needs, worked out once.
+struct LayerStart {
+    double a = 0.0, b = 0.0;                 // stress at no hoop strain, in the diagonal basis, MPa
+    double back_a = 0.0, back_b = 0.0;       // back stress in that basis
+    double accumulated = 0.0;                // p
+    double yield = 0.0, yield_square = 0.0;  // MPa
+    double work = 0.0;                       // of the flow curve up to p, MPa
+};
+
+struct LayerResponse {
+    double stress = 0.0;                // s, MPa
+    double width_stress = 0.0;          // w, MPa
+    double tangent = 0.0;               // ds/de, MPa, of the backward-Euler increment
+    double energy = 0.0;                // MPa, with d energy/de = s (exactly so when gamma is 0)
+    double flow = 0.0;                  // dp >= 0; 0: the increment is elastic
+    double flow_a = 0.0, flow_b = 0.0;  // plastic strain increments in the diagonal basis
+};
+
+inline LayerStart start_of(const LayerLaw& law, const LayerHistory& was) {
     using layer_detail::root_half;
-    const double elastic_hoop = e - was.plastic_strain, elastic_width = -was.width_plastic_strain;
-    const double a = root_half * law.modulus_a * (elastic_hoop + elastic_width);
-    const double b = root_half * law.modulus_b * (elastic_hoop - elastic_width);
-    const double Xa = root_half * (was.backstress + was.width_backstress);
-    const double Xb = root_half * (was.backstress - was.width_backstress);
+    LayerStart s;
+    s.a = -root_half * law.modulus_a * (was.plastic_strain + was.width_plastic_strain);
+    s.b = -root_half * law.modulus_b * (was.plastic_strain - was.width_plastic_strain);
+    s.back_a = root_half * (was.backstress + was.width_backstress);
+    s.back_b = root_half * (was.backstress - was.width_backstress);
+    s.accumulated = was.accumulated;
+    const FlowPoint f = law.curve.at(was.accumulated);
+    s.yield = f.stress;
+    s.yield_square = f.stress * f.stress;
+    s.work = f.work;
+    return s;
+}
+
+// The layer at hoop strain e. guess: a flow near the one to come, 0 when none is known; it saves iterations.
+inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double e, double guess) {
+    using layer_detail::root_half;
+    const double a_e = root_half * law.modulus_a, b_e = root_half * law.modulus_b;
+    const double a = was.a + a_e * e, b = was.b + b_e * e;
+    const double xi_a = a - was.back_a, xi_b = b - was.back_b;
 
     LayerResponse r;
-    const FlowPoint start = law.curve.at(was.accumulated);
-    const double q_square = 0.5 * (a - Xa) * (a - Xa) + 1.5 * (b - Xb) * (b - Xb);
-    if (q_square <= start.stress * start.stress) {
+    if (0.5 * xi_a * xi_a + 1.5 * xi_b * xi_b <= was.yield_square) {
         r.stress = root_half * (a + b);
         r.width_stress = root_half * (a - b);
         r.tangent = law.modulus;
@@ -131,38 +152,39 @@ inline LayerResponse respond(const LayerLaw& law, const LayerHistory& was, doubl
         return r;
     }
 
-    // The residual falls with d and is convex, so Newton from d = 0 comes down on the root from the left.
-    layer_detail::Trial t = layer_detail::plastic_trial(law, was.accumulated, a, b, Xa, Xb, 0.0);
-    double d = 0.0;
-    const double enough = 1e-11 * t.q;
-    for (int i = 0; i < 60 && std::abs(t.value) > enough; ++i) {
+    // The residual falls with d and is convex: Newton comes down on the root from the left, after one step
+    // from anywhere.
+    double d = guess;
+    layer_detail::Trial t =
+        layer_detail::plastic_trial(law, was.accumulated, a, b, was.back_a, was.back_b, d);
+    for (int i = 0; i < 60 && !(std::abs(t.value) <= layer_detail::enough * was.yield); ++i) {
         d = std::max(0.0, d - t.value / t.slope);
-        t = layer_detail::plastic_trial(law, was.accumulated, a, b, Xa, Xb, d);
+        t = layer_detail::plastic_trial(law, was.accumulated, a, b, was.back_a, was.back_b, d);
     }
 
-    const double new_a = a - law.modulus_a * t.g * t.xi_a;
-    const double new_b = b - 3.0 * law.modulus_b * t.g * t.xi_b;
     r.flow = d;
     r.flow_a = t.g * t.xi_a;
     r.flow_b = 3.0 * t.g * t.xi_b;
+    const double new_a = a - law.modulus_a * r.flow_a, new_b = b - law.modulus_b * r.flow_b;
     r.stress = root_half * (new_a + new_b);
     r.width_stress = root_half * (new_a - new_b);
 
     // Tangent: differentiate residual and stresses by e through d.
-    const double a_e = root_half * law.modulus_a, b_e = root_half * law.modulus_b;
     const double d_e = -(0.5 * t.xi_a * a_e / t.Da + 1.5 * t.xi_b * b_e / t.Db) / (t.q * t.slope);
     const double xi_a_e = a_e / t.Da + t.xi_a_d * d_e, xi_b_e = b_e / t.Db + t.xi_b_d * d_e;
     const double new_a_e = a_e - law.modulus_a * (t.g_d * d_e * t.xi_a + t.g * xi_a_e);
     const double new_b_e = b_e - 3.0 * law.modulus_b * (t.g_d * d_e * t.xi_b + t.g * xi_b_e);
     r.tangent = root_half * (new_a_e + new_b_e);
 
-    r.energy =
-        0.5 * (new_a * new_a / law.modulus_a + new_b * new_b / law.modulus_b) + t.now.work - start.work;
+    r.energy = 0.5 * (new_a * new_a / law.modulus_a + new_b * new_b / law.modulus_b) + t.now.work - was.work;
     if (law.C > 0.0)  // work against the back stress; without fade this is its exact potential
-        r.energy +=
-            (Xa * r.flow_a + Xb * r.flow_b + law.C * (r.flow_a * r.flow_a + r.flow_b * r.flow_b / 3.0)) *
-            t.fade;
+        r.energy += (was.back_a * r.flow_a + was.back_b * r.flow_b +
+                     law.C * (r.flow_a * r.flow_a + r.flow_b * r.flow_b / 3.0)) *
+                    t.fade;
     return r;
+}
+inline LayerResponse respond(const LayerLaw& law, const LayerHistory& was, double e) {
+    return respond(law, start_of(law, was), e, 0.0);
 }
 
 // The history after the increment that gave this response.

@@ -1,6 +1,7 @@
 #include "sim/material/section.h"
 
 #include <Eigen/Eigenvalues>
+#include <algorithm>
 #include <cmath>
 #include <string>
 
@@ -28,8 +29,21 @@ Layers gauss_layers(double thickness, int count) {
     return layers;
 }
 
+namespace {
+
+// Layer starts and flows of one section, on the stack.
+struct Working {
+    LayerStart start[64];
+    double flow[64] = {};
+    Working(const LayerLaw& law, int count, const SectionHistory& was) {
+        for (int i = 0; i < count; ++i) start[i] = start_of(law, was.layer(i));
+    }
+};
+
+}  // namespace
+
 SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
-                        const SectionHistory& was, double G, double k) {
+                        const LayerStart* was, double* flow, double G, double k) {
     SectionResponse s;
     const double edge = std::abs(2.0 * heights[0] * k);  // the outermost layer
     if (!(G > 0.0) || !(G * G - edge > 1e-3 * G * G)) {
@@ -41,7 +55,8 @@ SectionResponse respond(const LayerLaw& law, const double* heights, const double
         const double z = heights[i];
         const double square = G * G - 2.0 * z * k;
         const double e = 0.5 * std::log(square);
-        const LayerResponse r = respond(law, was.layer(i), e);
+        const LayerResponse r = respond(law, was[i], e, flow[i]);
+        flow[i] = r.flow;
         const double w = weights[i] / square;
         const double c = w / square * (r.tangent - 2.0 * r.stress);
         force += w * r.stress;
@@ -50,7 +65,7 @@ SectionResponse respond(const LayerLaw& law, const double* heights, const double
         N_k -= c * z;
         M_k += c * z * z;
         energy += weights[i] * r.energy;
-        if (r.flow > 0.0) active += std::abs(w * r.stress * z);
+        if (r.flow > 0.0 || was[i].accumulated > 0.0) active += std::abs(w * r.stress * z);
     }
     s.N = G * force;
     s.M = moment;
@@ -62,13 +77,20 @@ SectionResponse respond(const LayerLaw& law, const double* heights, const double
     return s;
 }
 
+SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
+                        const SectionHistory& was, double G, double k) {
+    Working now(law, count, was);
+    return respond(law, heights, weights, count, now.start, now.flow, G, k);
+}
+
 double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               const SectionHistory& history, double* stress, double* width_stress, double G, double k) {
+               const LayerStart* start, const double* flow, const SectionHistory& history, double* stress,
+               double* width_stress, double G, double k) {
     double work = 0.0;
     for (int i = 0; i < count; ++i) {
         const double e = 0.5 * std::log(G * G - 2.0 * heights[i] * k);
         const LayerHistory was = history.layer(i);
-        const LayerResponse r = respond(law, was, e);
+        const LayerResponse r = respond(law, start[i], e, flow[i]);
         const LayerHistory now = advance(law, was, r);
         work += 0.5 * weights[i] *
                 ((stress[i] + r.stress) * (now.plastic_strain - was.plastic_strain) +
@@ -78,6 +100,12 @@ double advance(const LayerLaw& law, const double* heights, const double* weights
         width_stress[i] = r.width_stress;
     }
     return work;
+}
+
+double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
+               const SectionHistory& history, double* stress, double* width_stress, double G, double k) {
+    const Working now(law, count, history);
+    return advance(law, heights, weights, count, now.start, now.flow, history, stress, width_stress, G, k);
 }
 
 double elastic_energy(const LayerLaw& law, const double* weights, int count, const double* stress,
@@ -94,26 +122,46 @@ FreeSection let_go(const LayerLaw& law, const double* heights, const double* wei
                    const SectionHistory& was, double G, double k) {
     // Newton on (N, M) = 0, halved while the potential rises: the same energy as the increment's.
     const double t = heights[count - 1] - heights[0];
-    const double enough = 1e-10 * law.plane_strain_yield() * t;
+    const double enough = 1e-9 * law.plane_strain_yield() * t;
     FreeSection f;
     f.G = G, f.k = k;
-    SectionResponse s = respond(law, heights, weights, count, was, f.G, f.k);
+    Working now(law, count, was);
+    SectionResponse s = respond(law, heights, weights, count, now.start, now.flow, f.G, f.k);
     for (int i = 0; i < 60 && !s.folded; ++i) {
         if (std::abs(s.N) < enough && std::abs(s.M) < enough * t) {
             f.solved = true;
             return f;
         }
+        // A section that was flowing answers softly where it stands; the way back begins elastically.
+        if (i == 0 || !(s.N_G * s.M_k > s.N_k * s.N_k)) {
+            const double whole = law.modulus * t;
+            s.N_G = whole, s.M_k = whole * t * t / 12.0, s.N_k = 0.0;
+        }
         const double det = s.N_G * s.M_k - s.N_k * s.N_k;
-        if (!(det > 0.0)) return f;
         const double dG = -(s.M_k * s.N - s.N_k * s.M) / det;
         const double dk = -(s.N_G * s.M - s.N_k * s.N) / det;
-        double step = 1.0;
+        // Along the step to where the potential is least, or past half of the way there: a layer that has
+        // just flowed answers softly at first, and stiffly as soon as it is let go.
+        const double slope0 = s.N * dG + s.M * dk;
+        double step = 1.0, low = 0.0, low_slope = slope0, high = 0.0, high_slope = 0.0;
         SectionResponse next;
-        for (int half = 0; half < 30; ++half, step *= 0.5) {
-            next = respond(law, heights, weights, count, was, f.G + step * dG, f.k + step * dk);
-            if (next.folded) continue;
-            const double slope = next.N * dG + next.M * dk, slope0 = s.N * dG + s.M * dk;
-            if (next.energy <= s.energy || std::abs(slope) <= 0.5 * std::abs(slope0)) break;
+        for (int trial = 0; trial < 30; ++trial) {
+            next =
+                respond(law, heights, weights, count, now.start, now.flow, f.G + step * dG, f.k + step * dk);
+            if (next.folded) {
+                step = 0.5 * (low + step);
+                continue;
+            }
+            const double slope = next.N * dG + next.M * dk;
+            if (std::abs(slope) <= 0.5 * std::abs(slope0)) break;
+            if (slope < 0.0) {
+                low = step, low_slope = slope;
+                if (high == 0.0) break;  // still going down at the whole step
+            } else {
+                high = step, high_slope = slope;
+            }
+            const double share = low_slope / (low_slope - high_slope);
+            step = low + std::clamp(share, 0.1, 0.9) * (high - low);
         }
         f.G += step * dG;
         f.k += step * dk;

@@ -53,17 +53,27 @@ struct SectionResponse {
     double N = 0.0, M = 0.0;
     double N_G = 0.0, N_k = 0.0, M_k = 0.0;  // derivatives; the tangent is symmetric
     double energy = 0.0;                     // potential of N and M from the history at the increment's start
-    double active = 0.0;                     // moment carried by the layers that flow, |.|, N mm per mm
-    bool folded = false;                     // lambda_z^2 <= 0 somewhere: no such section; all else is 0
+    double active = 0.0;  // moment of the layers that flow or have flowed, |.|, N mm per mm
+    bool folded = false;  // lambda_z^2 <= 0 somewhere: no such section; all else is 0
 };
 
-// heights, weights: `count` of them.
+// The section at stretch G and curvature k, in an increment that started at `was`. heights, weights, was,
+// flow: `count` of them. flow: of the layers' last evaluation in this increment, 0 before the first; it is
+// replaced.
+SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
+                        const LayerStart* was, double* flow, double G, double k);
+
+// The same from a history, for a single evaluation.
 SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
                         const SectionHistory& was, double G, double k);
 
 // Writes the layers' history after the increment to G, k in place, and returns the plastic work done in it by
 // the trapezoidal rule, N mm per mm width and mm length. stress, width_stress: `count` layer stresses at the
 // increment's start, replaced by those at its end.
+// was, flow: as in respond.
+double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
+               const LayerStart* was, const double* flow, const SectionHistory& history, double* stress,
+               double* width_stress, double G, double k);
 double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
                const SectionHistory& history, double* stress, double* width_stress, double G, double k);
 

@@ -36,29 +36,40 @@ inline ElementStrain element_strain(const double* u, double length) {
 }
 
 // Gradient and hessian of the element's energy by its degrees of freedom.
+//
+// In p and q, the chord's components along t and n, m, the mean turn, and f, the turn from end to end:
+//   dG = dp + g dm,  dg = dq - G dm,  dk = df / L,  d2G = 2 dq dm - G dm^2,  d2g = -2 dp dm - g dm^2
+// (dp, dq: of the chord over L, at fixed t and n).
 inline void element_forces(const ElementStrain& s, const material::SectionResponse& section,
                            double shear_stiffness, double length, Vec6& gradient, Mat6& hessian) {
-    Vec6 to_G, to_g, to_k;
-    to_G << -s.tx / length, -s.ty / length, 0.5 * s.g, s.tx / length, s.ty / length, 0.5 * s.g;
-    to_g << s.ty / length, -s.tx / length, -0.5 * s.G, -s.ty / length, s.tx / length, -0.5 * s.G;
-    to_k << 0.0, 0.0, -1.0 / length, 0.0, 0.0, 1.0 / length;
-    const double Q = shear_stiffness * s.g;
-    gradient = length * (section.N * to_G + Q * to_g + section.M * to_k);
+    const double N = section.N, Q = shear_stiffness * s.g, S = shear_stiffness;
+    const double m = length * (N * s.g - Q * s.G);  // by m
+    const double fx = N * s.tx - Q * s.ty, fy = N * s.ty + Q * s.tx;
+    gradient << -fx, -fy, 0.5 * m - section.M, fx, fy, 0.5 * m + section.M;
 
-    // Material part, then the second variations of G and g:
-    //   d2G = 2 (n . dd) dm - G dm^2,  d2g = -2 (t . dd) dm - g dm^2,  dm the mean turn.
-    Vec6 mean = Vec6::Zero(), along = Vec6::Zero(), across = Vec6::Zero();
-    mean(2) = mean(5) = 0.5;
-    along << -s.tx / length, -s.ty / length, 0.0, s.tx / length, s.ty / length, 0.0;
-    across << s.ty / length, -s.tx / length, 0.0, -s.ty / length, s.tx / length, 0.0;
-    hessian.noalias() = section.N_G * to_G * to_G.transpose();
-    hessian.noalias() += section.N_k * (to_G * to_k.transpose() + to_k * to_G.transpose());
-    hessian.noalias() += section.M_k * to_k * to_k.transpose();
-    hessian.noalias() += shear_stiffness * to_g * to_g.transpose();
-    const Vec6 mixed = section.N * across - Q * along;
-    hessian.noalias() += mixed * mean.transpose() + mean * mixed.transpose();
-    hessian.noalias() -= (section.N * s.G + Q * s.g) * mean * mean.transpose();
-    hessian *= length;
+    // Energy per length, second derivatives.
+    const double pp = section.N_G, qq = S;
+    const double pm = section.N_G * s.g - Q, qm = N - S * s.G;
+    const double mm = section.N_G * s.g * s.g + S * s.G * s.G - N * s.G - Q * s.g;
+    const double pf = section.N_k / length, mf = section.N_k * s.g / length;
+    const double ff = section.M_k / (length * length);
+
+    // Chord along x and y.
+    const double xx = (pp * s.tx * s.tx + qq * s.ty * s.ty) / length;
+    const double xy = (pp - qq) * s.tx * s.ty / length;
+    const double yy = (pp * s.ty * s.ty + qq * s.tx * s.tx) / length;
+    const double xm = pm * s.tx - qm * s.ty, ym = pm * s.ty + qm * s.tx;
+    const double xf = pf * s.tx, yf = pf * s.ty;
+    // theta1 = m - f/2, theta2 = m + f/2.
+    const double x1 = 0.5 * xm - xf, x2 = 0.5 * xm + xf, y1 = 0.5 * ym - yf, y2 = 0.5 * ym + yf;
+    const double t11 = length * (0.25 * mm - mf + ff), t22 = length * (0.25 * mm + mf + ff),
+                 t12 = length * (0.25 * mm - ff);
+    hessian << xx, xy, -x1, -xx, -xy, -x2,  //
+        xy, yy, -y1, -xy, -yy, -y2,         //
+        -x1, -y1, t11, x1, y1, t12,         //
+        -xx, -xy, x1, xx, xy, x2,           //
+        -xy, -yy, y1, xy, yy, y2,           //
+        -x2, -y2, t12, x2, y2, t22;
 }
 
 }  // namespace overbend::strip

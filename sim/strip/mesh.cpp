@@ -18,7 +18,7 @@ double wanted_size(double at, double thickness, const std::vector<FineZone>& zon
     for (const FineZone& zone : zones) {
         const double off_core = std::max(0.0, std::abs(at - zone.centre) - zone.core);
         const double off_reach = std::max(0.0, std::abs(at - zone.centre) - zone.reach);
-        const double touched = options.touched * thickness * 4.0 / options.elements_per_thickness;
+        const double touched = options.touched * thickness * 8.0 / options.elements_per_thickness;
         const double near = std::min(finest + options.growth * off_core, std::max(finest, touched));
         size = std::min(size, near + options.growth * off_reach);
     }

@@ -19,9 +19,9 @@ struct FineZone {
 };
 
 struct MeshOptions {
-    double elements_per_thickness = 4.0;  // in the core, 1 to 16
+    double elements_per_thickness = 8.0;  // in the core, 1 to 16
     double touched = 0.5;  // largest element that a tool may touch, in thicknesses; scaled with the
-                           // core's size when that is finer or coarser than 4 to a thickness
+                           // core's size when that is finer or coarser than 8 to a thickness
     double far = 6.0;      // largest element anywhere, in thicknesses
     double growth = 0.25;  // length gained by an element per length along the strip
 };

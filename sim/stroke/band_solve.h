@@ -20,16 +20,31 @@ class BandMatrix {
     void resize(int size) {
         size_ = size;
         a_.assign(static_cast<std::size_t>(size) * row, 0.0);
+        reach_.assign(size, 0);
     }
-    void clear() { std::fill(a_.begin(), a_.end(), 0.0); }
+    void clear() {
+        std::fill(a_.begin(), a_.end(), 0.0);
+        std::fill(reach_.begin(), reach_.end(), 0);
+    }
     int size() const { return size_; }
     // |i - j| <= half
     double& at(int i, int j) { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
     double at(int i, int j) const { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
 
+    // Says that the unknowns first ... last hang together; what is not said is taken to be 0.
+    void join(int first, int last) {
+        for (int i = first; i < last; ++i) reach_[i] = std::max(reach_[i], last);
+    }
+    // The last unknown that hangs together with i or one before it.
+    const std::vector<int>& reach() const { return reach_; }
+    void close_reach() {
+        for (int i = 0; i < size_; ++i) reach_[i] = std::max({reach_[i], i, i > 0 ? reach_[i - 1] : 0});
+    }
+
   private:
     int size_ = 0;
     std::vector<double> a_;
+    std::vector<int> reach_;
 };
 
 // Replaces a by its factors. Returns false, with a spoilt, when a pivot is not above `least`.

@@ -31,13 +31,16 @@ struct Condition {
     std::vector<double> u;                     // x, y, theta of every node in turn
     std::vector<double> stress, width_stress;  // layers, MPa
     std::vector<double> stretch, curvature;    // elements
-    std::vector<double> active;                // share of each element's moment carried by flowing layers
+    std::vector<double> active;                // of each element's moment what layers carry that have flowed
+    std::vector<double> spread_moment;         // of the length-scale term on the nodes, N mm per mm
+    double friction_rate = 0.0;                // of the last increment, N mm per mm of the ram and mm width
     std::vector<double> last_move;             // of u in the last increment
     std::vector<double> move_before;           // and in the one before it
     double last_ram_move = 0.0;                // 0: there is none to go on from
     double ram_move_before = 0.0;
     double travel = 0.0;
     double punch_force = 0.0;            // upward on what moves with the ram
+    double squeeze = 0.0;                // with which tools press the strip from both sides at one place
     std::vector<ContactForce> contacts;  // of the last increment, one a patch
     Audit audit;
     int increments = 0;

@@ -207,6 +207,7 @@ void add_point(const SurfacePoint& s, const FaceGradient& d, const PointForce& f
 void scatter(int element, int nodes, const Vec12& load, const Mat12& K, std::vector<double>& gradient,
              BandMatrix& matrix) {
     const int from = element == 0 ? 3 : 0, to = element + 2 >= nodes ? 9 : 12, shift = 3 * (element - 1);
+    matrix.join(shift + from, shift + to - 1);
     for (int i = from; i < to; ++i) {
         gradient[shift + i] -= load(i);
         for (int j = from; j < to; ++j) matrix.at(shift + i, shift + j) += K(i, j);

@@ -11,7 +11,9 @@
 // which is the moment spread over half a thickness either side. Nothing is tuned for that; leaving it out
 // (heights taken from the last state) loses 4 to 8 per cent of the work of a V stroke.
 //
-// Pressure   p(gap) N/mm2: straight with the stiffness of the thickness, E'/t, smooth over |gap| < soft.
+// Pressure   p(gap) N/mm2: straight with the stiffness of half the thickness, 2 E'/t, smooth over |gap| <
+// soft;
+//            a strip squeezed from both sides then gives way with E'/t.
 // Friction   T = - mu p s / sqrt(s^2 + s0^2), s the slip in this increment: Coulomb, but for slips smaller
 // than a
 //            fiftieth of the tools' move.

@@ -45,10 +45,12 @@ IncrementSolver::IncrementSolver(const material::LayerLaw& law, const tool::Tool
             hold_y_[i] += 0.5 * length_[e] * limits::hold_across * law.modulus;
         }
     spread_.assign(nodes_, 0.0);
+    spread_moment_.assign(nodes_, 0.0);
     active_.assign(nodes_ - 1, 0.0);
+    starts_.resize(static_cast<std::size_t>(nodes_ - 1) * layers_);
+    flow_.resize(starts_.size());
     for (std::vector<double>* v : {&u_, &trial_, &gradient_, &direction_}) v->assign(3 * nodes_, 0.0);
     matrix_.resize(3 * nodes_);
-    factors_.resize(3 * nodes_);
 }
 
 material::SectionHistory IncrementSolver::history(strip::StripState& s, int e) const {
@@ -67,18 +69,21 @@ void IncrementSolver::start(Condition& c) {
     c.stretch.assign(nodes_ - 1, 1.0);
     c.curvature.assign(nodes_ - 1, 0.0);
     c.active.assign(nodes_ - 1, 0.0);
+    c.spread_moment.assign(nodes_, 0.0);
     c.last_move.assign(3 * nodes_, 0.0);
     c.move_before = c.last_move;
     c.last_ram_move = c.ram_move_before = 0.0;
     c.travel = c.punch_force = 0.0;
     c.contacts.clear();
     c.audit = Audit{};
+    start_layers(c);
     for (int e = 0; e + 1 < nodes_; ++e) {
         const strip::ElementStrain strain = strip::element_strain(&c.u[3 * e], length_[e]);
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
         // From its own history a section answers elastically: this only fills the stresses.
-        material::advance(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(c.strip, e),
-                          &c.stress[at], &c.width_stress[at], strain.G, strain.k);
+        material::advance(law_, s.layer_height.data(), s.layer_weight.data(), layers_, &starts_[at],
+                          &flow_[at], history(c.strip, e), &c.stress[at], &c.width_stress[at], strain.G,
+                          strain.k);
         c.stretch[e] = strain.G, c.curvature[e] = strain.k;
     }
 }
@@ -87,21 +92,40 @@ void IncrementSolver::strain_elements(const std::vector<double>& u) {
     for (int e = 0; e + 1 < nodes_; ++e) strain_[e] = strip::element_strain(&u[3 * e], length_[e]);
 }
 
+void IncrementSolver::start_layers(Condition& c) {
+    std::size_t at = 0;
+    for (int e = 0; e + 1 < nodes_; ++e) {
+        const material::SectionHistory was = history(c.strip, e);
+        for (int i = 0; i < layers_; ++i) starts_[at++] = material::start_of(law_, was.layer(i));
+    }
+    std::fill(flow_.begin(), flow_.end(), 0.0);
+}
+
 // What stays fixed during the increment: the surfaces, the points that may touch, the length-scale weights.
 void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
+    start_layers(c);
     strain_elements(c.u);
     find_contacts(scene_, c.u, c.travel, 2.0 * std::abs(ram_move) + 0.15 * thickness_, contacts_);
 
-    const double l2 = options_.length_scale * options_.length_scale * thickness_ * thickness_;
+    // Weights of the length-scale term, from the liveliest element within reach: one that has rested so far
+    // must not take all of a hinge on itself when it begins to flow.
     std::fill(spread_.begin(), spread_.end(), 0.0);
-    if (!(l2 > 0.0)) return;
+    if (!(options_.length_scale > 0.0) || !(ratio > 0.0)) return;
+    const double l = options_.length_scale * thickness_, reach = limits::spread_reach * thickness_;
+    const double least = 1e-3 * std::abs(ram_move) / (thickness_ * thickness_);
     for (int e = 1; e + 2 < nodes_; ++e) {
-        const double moment = c.active[e];
-        if (!(moment > 0.0)) continue;
-        const double expected =
-            std::max(std::abs(ratio * (c.last_move[3 * e + 5] - c.last_move[3 * e + 2]) / length_[e]),
-                     1e-3 * std::abs(ram_move) / (thickness_ * thickness_));
-        spread_[e] = l2 * l2 * moment / expected * length_[e];
+        double moment = 0.0, expected = least;
+        const auto look = [&](int i) {
+            const double last = c.last_move[3 * i + 5] - c.last_move[3 * i + 2];
+            moment = std::max(moment, c.active[i]);
+            expected = std::max(expected, std::abs(ratio * last / length_[i]));
+        };
+        look(e);
+        double away = 0.5 * length_[e];
+        for (int i = e - 1; i >= 0 && away < reach; away += length_[i--]) look(i);
+        away = 0.5 * length_[e];
+        for (int i = e + 1; i + 1 < nodes_ && away < reach; away += length_[i++]) look(i);
+        spread_[e] = l * l * l * l * moment / expected * length_[e];
     }
 }
 
@@ -113,7 +137,8 @@ void IncrementSolver::add_elements(Condition& c, Totals& totals) {
         const strip::ElementStrain& strain = strain_[e];
         const material::SectionResponse section =
             material::respond(law_, c.strip.layer_height.data(), c.strip.layer_weight.data(), layers_,
-                              history(c.strip, e), strain.G, strain.k);
+                              &starts_[static_cast<std::size_t>(e) * layers_],
+                              &flow_[static_cast<std::size_t>(e) * layers_], strain.G, strain.k);
         if (section.folded) {
             totals.folded = true;
             return;
@@ -121,6 +146,7 @@ void IncrementSolver::add_elements(Condition& c, Totals& totals) {
         strip::element_forces(strain, section, shear, length_[e], gradient, hessian);
         totals.energy += length_[e] * (section.energy + 0.5 * shear * strain.g * strain.g);
         active_[e] = section.active;
+        matrix_.join(3 * e, 3 * e + 5);
         for (int i = 0; i < 6; ++i) {
             gradient_[3 * e + i] += gradient(i);
             for (int j = 0; j < 6; ++j) matrix_.at(3 * e + i, 3 * e + j) += hessian(i, j);
@@ -140,6 +166,7 @@ void IncrementSolver::add_hold(const Condition& c, const std::vector<double>& u,
 }
 
 void IncrementSolver::add_spread(const Condition& c, const std::vector<double>& u, Totals& totals) {
+    std::fill(spread_moment_.begin(), spread_moment_.end(), 0.0);
     for (int e = 1; e + 2 < nodes_; ++e) {
         if (spread_[e] == 0.0) continue;
         // Second derivative of the curvature along the strip, from the turns of four nodes.
@@ -151,12 +178,14 @@ void IncrementSolver::add_spread(const Condition& c, const std::vector<double>& 
         double bend = 0.0;
         for (int m = 0; m < 4; ++m) bend += row[m] * (u[3 * (e - 1 + m) + 2] - c.u[3 * (e - 1 + m) + 2]);
         totals.spread += 0.5 * spread_[e] * bend * bend;
+        matrix_.join(3 * e - 1, 3 * e + 8);
         for (int m = 0; m < 4; ++m) {
-            gradient_[3 * (e - 1 + m) + 2] += spread_[e] * bend * row[m];
+            spread_moment_[e - 1 + m] += spread_[e] * bend * row[m];
             for (int n = 0; n < 4; ++n)
                 matrix_.at(3 * (e - 1 + m) + 2, 3 * (e - 1 + n) + 2) += spread_[e] * row[m] * row[n];
         }
     }
+    for (int i = 0; i < nodes_; ++i) gradient_[3 * i + 2] += spread_moment_[i];
 }
 
 IncrementSolver::Totals IncrementSolver::evaluate(Condition& c, const std::vector<double>& u,
@@ -197,8 +226,8 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
                                                                  &c.width_stress[at]) +
                                         0.5 * shear * was.g * was.g);
         plastic += length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_,
-                                                  history(c.strip, e), &c.stress[at], &c.width_stress[at],
-                                                  now.G, now.k);
+                                                  &starts_[at], &flow_[at], history(c.strip, e),
+                                                  &c.stress[at], &c.width_stress[at], now.G, now.k);
         elastic += length_[e] *
                    (material::elastic_energy(law_, weight, layers_, &c.stress[at], &c.width_stress[at]) +
                     0.5 * shear * now.g * now.g);
@@ -207,8 +236,20 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
     }
     c.move_before.swap(c.last_move);
     for (int i = 0; i < 3 * nodes_; ++i) c.last_move[i] = u_[i] - c.u[i];
+    // Work by the trapezoidal rule, but for what changes its sign where the ram turns back.
+    const bool on = c.last_ram_move * ram_move > 0.0;
     double friction = 0.0;
     for (const ContactPoint& p : contacts_.points) friction += std::abs(p.friction_force * p.slip);
+    const double friction_rate = ram_move != 0.0 ? friction / std::abs(ram_move) : 0.0;
+    if (on) friction = 0.5 * (friction_rate + c.friction_rate) * std::abs(ram_move);
+    c.friction_rate = friction_rate;
+    double spread = 2.0 * totals.spread;
+    if (on) {
+        spread = 0.0;
+        for (int i = 0; i < nodes_; ++i)
+            spread += 0.5 * (c.spread_moment[i] + spread_moment_[i]) * c.last_move[3 * i + 2];
+    }
+    c.spread_moment = spread_moment_;
 
     const double force = contact_force_on_ram();
     c.audit.tools += 0.5 * (c.punch_force + force) * ram_move;
@@ -216,9 +257,10 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
     c.audit.plastic += plastic;
     c.audit.friction += friction;
     c.audit.contact = totals.contact.energy;
-    c.audit.regularisation += 2.0 * (totals.hold + totals.spread);
+    c.audit.regularisation += 2.0 * totals.hold + spread;
     c.audit.largest = std::max(c.audit.largest, std::abs(c.audit.tools));
     c.punch_force = force;
+    c.squeeze = squeeze_force();
     c.contacts = contact_patches(contacts_, 0.5 * thickness_);
     c.travel += ram_move;
     c.ram_move_before = c.last_ram_move;
@@ -239,6 +281,31 @@ double IncrementSolver::contact_force_on_ram() const {
         for (int i = g.first; i < g.first + g.count; ++i) force -= contacts_.points[i].force.y();
     }
     return force;
+}
+
+// The greatest force with which moving tools and standing ones press the same one and a half thicknesses of
+// the strip from both sides, N per mm.
+double IncrementSolver::squeeze_force() const {
+    std::vector<double> moving(nodes_ - 1, 0.0), standing(nodes_ - 1, 0.0);
+    bool any[2] = {false, false};
+    for (int k = 0; k < contacts_.groups_used; ++k) {
+        const ContactGroup& g = contacts_.groups[k];
+        const bool with_ram = (*scene_.tools)[g.tool].moves_with_ram();
+        for (int i = g.first; i < g.first + g.count; ++i) {
+            const double force = contacts_.points[i].normal_force;
+            (with_ram ? moving : standing)[g.element] += force;
+            any[with_ram] = any[with_ram] || force > 0.0;
+        }
+    }
+    double most = 0.0;
+    if (!any[0] || !any[1]) return most;
+    for (int first = 0; first + 1 < nodes_; ++first) {
+        double above = 0.0, below = 0.0, run = 0.0;
+        for (int e = first; e + 1 < nodes_ && run < 1.5 * thickness_; run += length_[e++])
+            above += moving[e], below += standing[e];
+        most = std::max(most, std::min(above, below));
+    }
+    return most;
 }
 
 double IncrementSolver::gap_at(const std::vector<double>& u, double travel, tool::Role role) {

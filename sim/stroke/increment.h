@@ -9,11 +9,11 @@
 // length; a real strip cannot change its curvature within less than about half its thickness. Contact already
 // spreads the moment that far (see contact.h). What is left, hinges between two contacts, is held by
 //   1/2 sum L a (dk'')^2,  a = l^4 m / r
-// on the second derivative of the curvature increment dk along the strip, where layers flow: m is the moment
-// that the flowing layers carry, r the curvature increment expected there (from the last increment), l in
-// proportion to the thickness. It has no rate, it spares elastic sections and curvatures that change slowly
-// along the strip. l was set on the finite-element V strokes of tests/outside so that hinges of a perfectly
-// plastic strip come out as wide as there; strips that harden hardly feel it.
+// on the second derivative of the curvature increment dk along the strip, where layers have flowed: m is the
+// moment that those layers carry, r the curvature increment expected there (from the last increment), both
+// the largest within a third of the thickness, l in proportion to the thickness. It has no rate, it spares
+// elastic sections and curvatures that change slowly along the strip. l was set on the finite-element V
+// strokes of tests/outside so that hinges of a perfectly plastic strip come out as wide as there.
 //
 // Units  mm, rad, MPa, N per mm width.
 
@@ -31,10 +31,10 @@
 namespace overbend::stroke {
 
 struct SolverOptions {
-    double contact_stiffness = 1.0;     // over E'/t
-    double contact_spacing = 0.07;      // of contact points, over the thickness
-    double length_scale = 0.12;         // l over the thickness
-    double largest_increment = 0.1;     // of the ram, over the thickness
+    double contact_stiffness = 2.0;  // over E'/t: that of half the thickness, from a surface to the mid-line
+    double contact_spacing = 0.07;   // of contact points, over the thickness
+    double length_scale = 0.12;      // l over the thickness
+    double largest_increment = 0.1;  // of the ram, over the thickness
     double curvature_increment = 0.06;  // largest change of an element's curvature, over 1/thickness
 };
 
@@ -79,16 +79,18 @@ class IncrementSolver {
     };
     material::SectionHistory history(strip::StripState& s, int e) const;
     void strain_elements(const std::vector<double>& u);
+    void start_layers(Condition& condition);
     void prepare(Condition& condition, double ram_move, double predicted_ratio);
     Totals evaluate(Condition& condition, const std::vector<double>& u, double ram_move);
     void add_elements(Condition& condition, Totals& totals);
     void add_hold(const Condition& condition, const std::vector<double>& u, Totals& totals);
     void add_spread(const Condition& condition, const std::vector<double>& u, Totals& totals);
     double residual_norm() const;
-    bool newton_direction();
+    bool newton_direction(Condition& condition, double ram_move);
     StepOutcome newton(Condition& condition, double ram_move);
     void accept(Condition& condition, double ram_move, const Totals& totals);
     double contact_force_on_ram() const;
+    double squeeze_force() const;
 
     material::LayerLaw law_;
     SolverOptions options_;
@@ -100,9 +102,12 @@ class IncrementSolver {
     std::vector<strip::ElementStrain> strain_;  // at the state that is evaluated
     std::vector<double> hold_x_, hold_y_;       // per node
     std::vector<double> spread_;                // L a per element, N mm^4 per mm
+    std::vector<double> spread_moment_;         // of the length-scale term on the nodes, N mm per mm
     std::vector<double> u_, trial_, gradient_, direction_;
     std::vector<double> active_;
-    BandMatrix matrix_, factors_;
+    std::vector<material::LayerStart> starts_;  // layers at the increment's start
+    std::vector<double> flow_;                  // of the layers' last evaluation
+    BandMatrix matrix_;
     ContactSet contacts_;
     double curvature_move_ = 0.0;
     double residual_ = 0.0;

@@ -9,21 +9,24 @@
 
 namespace overbend::stroke {
 
-// direction_ = - matrix^-1 gradient. A matrix with a pivot that is not positive (a direction in which the
-// strip would fall) is made stiffer until the step goes down the energy.
-bool IncrementSolver::newton_direction() {
+// direction_ = - matrix^-1 gradient at u_, where the matrix was evaluated last; the matrix is spent. One with
+// a pivot that is not positive (a direction in which the strip would fall) is made stiffer until the step
+// goes down the energy.
+bool IncrementSolver::newton_direction(Condition& c, double ram_move) {
+    const int size = 3 * nodes_;
     double stiff = 0.0;
-    for (int i = 0; i < 3 * nodes_; ++i) stiff = std::max(stiff, std::abs(matrix_.at(i, i)));
+    for (int i = 0; i < size; ++i) stiff = std::max(stiff, std::abs(matrix_.at(i, i)));
     double shift = 0.0;
     for (int attempt = 0; attempt < 12; ++attempt) {
-        factors_ = matrix_;
-        if (shift > 0.0)
-            for (int i = 0; i < 3 * nodes_; ++i) factors_.at(i, i) += shift;
-        if (factor(factors_, 1e-14 * stiff)) {
-            for (int i = 0; i < 3 * nodes_; ++i) direction_[i] = -gradient_[i];
-            solve(factors_, direction_);
+        if (shift > 0.0) {
+            evaluate(c, u_, ram_move);
+            for (int i = 0; i < size; ++i) matrix_.at(i, i) += shift;
+        }
+        if (factor(matrix_, 1e-14 * stiff)) {
+            for (int i = 0; i < size; ++i) direction_[i] = -gradient_[i];
+            solve(matrix_, direction_);
             double slope = 0.0;
-            for (int i = 0; i < 3 * nodes_; ++i) slope += direction_[i] * gradient_[i];
+            for (int i = 0; i < size; ++i) slope += direction_[i] * gradient_[i];
             if (slope < 0.0) return true;
         }
         shift = shift == 0.0 ? 1e-9 * stiff : 10.0 * shift;
@@ -41,7 +44,7 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
             accept(c, ram_move, here);
             return StepOutcome::solved;
         }
-        if (!newton_direction()) return StepOutcome::no_hold;
+        if (!newton_direction(c, ram_move)) return StepOutcome::no_hold;
         double turn = 0.0;
         for (int i = 0; i < nodes_; ++i) turn = std::max(turn, std::abs(direction_[3 * i + 2]));
         double step = std::min(1.0, limits::newton_turn / std::max(turn, 1e-300));
@@ -86,8 +89,7 @@ StepOutcome IncrementSolver::step(Condition& c, double ram_move) {
     // Predictor: go on along the parabola through the last three states; where that fails, from where the
     // strip is.
     const bool forward = c.last_ram_move * ram_move > 0.0;
-    const double ratio = forward ? ram_move / c.last_ram_move : 0.0;
-    prepare(c, ram_move, forward ? ratio : 0.0);
+    prepare(c, ram_move, forward ? ram_move / c.last_ram_move : c.last_ram_move != 0.0 ? 1.0 : 0.0);
     StepOutcome outcome = StepOutcome::not_converged;
     if (forward) {
         const bool curved = c.ram_move_before * ram_move > 0.0;
@@ -134,8 +136,10 @@ bool IncrementSolver::let_go(Condition& c) {
     contacts_.groups_used = 0;
     contacts_.points.clear();
     std::fill(active_.begin(), active_.end(), 0.0);
+    std::fill(spread_moment_.begin(), spread_moment_.end(), 0.0);
     // The balance of work ends with the tools: what the strip gives up now, nobody takes.
     const Audit balance = c.audit;
+    start_layers(c);
     accept(c, 0.0, Totals{});
     c.audit = balance;
     c.punch_force = 0.0;

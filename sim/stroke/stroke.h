@@ -24,15 +24,16 @@ struct Stop {
     double value = 0.0;  // mm, N per mm, or rad as the strip lies (positive: closes upwards)
     double left = 0.0;   // blank positions between which the free angle is measured, on the flats either side
     double right = 0.0;  // of the bend; left and right as on the blank
-    double tolerance = 2e-5;  // rad, of a free angle
+    double tolerance = 2e-5;  // rad, of a free angle; see limits::angle_jump for where it jumps
     double travel_limit =
         1e300;  // mm: further, the tools would meet; the stroke ends there with that outcome
 };
 
-// How a stroke ended.
+// How a stroke ended. With the first three the strip has been let go and the result is whole.
 enum class Outcome {
     reached,
-    travel_limit,
+    travel_limit,  // the tools close before the stop is reached
+    jammed,        // the strip fills the room between punch and die before the stop's angle is reached
     force_limit,
     increments_too_small,
     folded,
@@ -67,18 +68,20 @@ struct CurvePoint {
 struct StrokeResult {
     Outcome outcome = Outcome::reached;
     std::string reason;      // in words, when it was not reached: why and where
-    Condition loaded;        // under the punch at the stop
     strip::StripState free;  // in press coordinates, where the strip was let go
     Recording recording;
     std::vector<CurvePoint> curve;  // force over travel, loading and going back
     double stop_travel = 0.0;
+    double stop_force = 0.0;  // on the punch at the stop
     double peak_force = 0.0;
     double balance_error =
         0.0;      // |punch force - vertical force on the strip's other tools| over the peak, at the stop
     Audit audit;  // until the punch is off
     int increments = 0;
     int iterations = 0;
-    bool solved() const { return outcome == Outcome::reached || outcome == Outcome::travel_limit; }
+    bool solved() const {
+        return outcome == Outcome::reached || outcome == Outcome::travel_limit || outcome == Outcome::jammed;
+    }
 };
 
 StrokeResult press(const StrokeScene& scene, const StrokeOptions& options);

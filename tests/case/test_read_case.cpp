@@ -214,7 +214,7 @@ TEST_CASE("what is left out has the values that are promised") {
     CHECK(job.press->title.empty());
     CHECK(job.run.friction == 0.1);
     CHECK(job.run.layers == 11);
-    CHECK(job.run.elements_per_thickness == 4.0);
+    CHECK(job.run.elements_per_thickness == 8.0);
 }
 
 TEST_CASE("tables may be left out as a whole, and written in one line") {

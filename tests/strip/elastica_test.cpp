@@ -71,6 +71,7 @@ int solve_for(Cantilever& c, double force, double moment) {
                 residual[3 * e + i] -= gradient(i);
                 for (int j = 0; j < 6; ++j) matrix.at(3 * e + i, 3 * e + j) += hessian(i, j);
             }
+            matrix.join(3 * e, 3 * e + 5);
         }
         for (int i = 0; i < 3; ++i) {  // the clamp
             for (int j = 0; j < 6; ++j) matrix.at(i, j) = matrix.at(j, i) = 0.0;

@@ -27,7 +27,7 @@ TEST_SUITE("stroke") {
             CAPTURE(force);
             const scenes::VeeResult r = scenes::bend_vee(vee, stop_at(stroke::StopKind::force, force), {});
             CHECK(r.stroke.outcome == stroke::Outcome::reached);
-            CHECK(relative_error(r.stroke.loaded.punch_force, force) < 1e-3);
+            CHECK(relative_error(r.stroke.stop_force, force) < 1e-3);
         }
         for (const double angle : {10.0, 30.0, 60.0, 90.0, 110.0}) {
             CAPTURE(angle);
@@ -85,7 +85,7 @@ TEST_SUITE("stroke") {
             // air-bending force leaves 3.05 per cent open, as a warning in the results says.
             const bool open_balance = std::string(s.name) == "perfectly plastic, bottomed";
             CHECK(r.stroke.audit.residue_percent() < (open_balance ? 3.5 : 1.0));
-            if (s.force > 0.0) CHECK(relative_error(r.stroke.loaded.punch_force, s.force) < 1e-3);
+            if (s.force > 0.0) CHECK(relative_error(r.stroke.stop_force, s.force) < 1e-3);
         }
     }
 

@@ -1,0 +1,181 @@
+// Finding the travel at which a stop's force or free angle is met: the part of Driver that looks for it.
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <utility>
+
+#include "sim/stroke/driver.h"
+#include "sim/tolerances.h"
+
+namespace overbend::stroke {
+
+namespace {
+
+// A root between two places, by secants that never leave the bracket; a side that stays put for long is made
+// lighter (the Illinois rule).
+class Bracket {
+  public:
+    Bracket(double low, double below, double high, double above)
+        : low_(low), high_(high), below_(below), above_(above) {}
+    double guess() const {
+        const double width = high_ - low_;
+        const double at = low_ - width * below_ / (above_ - below_);
+        return std::clamp(at, low_ + 0.01 * width, high_ - 0.01 * width);
+    }
+    void take(double at, double value) {
+        if (value < 0.0) {
+            if (last_ < 0) above_ *= 0.5;
+            low_ = at, below_ = value, last_ = -1;
+        } else {
+            if (last_ > 0) below_ *= 0.5;
+            high_ = at, above_ = value, last_ = 1;
+        }
+    }
+    double width() const { return high_ - low_; }
+
+  private:
+    double low_, high_, below_, above_;
+    int last_ = 0;
+};
+
+}  // namespace
+
+// Presses from an earlier condition to a travel past it.
+bool Driver::press_to(const Condition& from, double travel) {
+    go_back(from);
+    increment_ = travel - from.travel;
+    while (now_.travel < travel - 1e-9 * scene_.strip.thickness)
+        if (!step_down(travel)) return false;
+    return true;
+}
+
+bool Driver::load_to_force() {
+    const Stop& stop = scene_.stop;
+    while (now_.travel < stop.travel_limit - 1e-9 * scene_.strip.thickness) {
+        const Condition before = now_;
+        if (!step_down(stop.travel_limit)) return false;
+        if (now_.punch_force >= stop.value) {
+            if (!close_in_on_force(before)) return false;
+            keep(Phase::pressing);
+            return true;
+        }
+        keep(Phase::pressing);
+        if (!goes_on()) return false;
+    }
+    return end_at(Outcome::travel_limit, "the tools close before the stop's force is reached");
+}
+
+// From the state before the force was passed.
+bool Driver::close_in_on_force(const Condition& before) {
+    const double wanted = scene_.stop.value;
+    Bracket bracket(before.travel, before.punch_force - wanted, now_.travel, now_.punch_force - wanted);
+    for (int i = 0; i < 25 && std::abs(now_.punch_force - wanted) > 1e-4 * wanted; ++i) {
+        const double goal = bracket.guess();
+        if (!press_to(before, goal)) return false;
+        bracket.take(goal, now_.punch_force - wanted);
+    }
+    if (std::abs(now_.punch_force - wanted) <= 1e-3 * wanted) return true;
+    return fail(Outcome::stop_missed, "the force jumps over the stop's");
+}
+
+// What the free angle would be from here: section by section, and set right by the last true way back.
+double Driver::estimated_angle() {
+    return solver_.free_turn(now_, scene_.stop.left, scene_.stop.right) + offset_;
+}
+
+// The strip's sections are let go as an estimate, which costs as much as an increment; true ways back only
+// near the stop.
+bool Driver::load_to_angle() {
+    const Stop& stop = scene_.stop;
+    constexpr double near = 0.03;  // rad
+    Condition early = now_;
+    while (now_.travel < stop.travel_limit - 1e-9 * scene_.strip.thickness) {
+        if (!step_down(stop.travel_limit))
+            return squeezed(1.0) && end_at(Outcome::jammed,
+                                           "the strip is squeezed between punch and die, which bend it no "
+                                           "further,");
+        double estimate = loaded_angle(now_) < stop.value - near ? -1e300 : estimated_angle();
+        if (estimate >= stop.value) {
+            back_ = way_back();
+            if (!back_->complete()) return true;  // run() says so
+            offset_ += back_->angle - estimate;
+            const double excess = back_->angle - stop.value;
+            if (std::abs(excess) <= stop.tolerance || (excess > 0.0 && close_in_on_angle(early, excess))) {
+                keep(Phase::pressing);
+                return true;
+            }
+            if (excess > 0.0) return false;
+            estimate = back_->angle;
+            back_.reset();
+        }
+        if (estimate < stop.value - near) early = now_;
+        keep(Phase::pressing);
+        if (estimate < stop.value - near)
+            early.recorded = now_.recorded, early.curve_points = now_.curve_points;
+        if (squeezed(limits::squeeze))
+            return end_at(Outcome::jammed,
+                          "the strip is squeezed between punch and die, which bend it no further,");
+        if (now_.punch_force > limits::force * solver_.force_scale())
+            return fail(Outcome::force_limit,
+                        "the stop is not reached before the force is greater than tools bear,");
+        if (!goes_on()) return false;
+    }
+    return end_at(Outcome::travel_limit, "the tools close before the stop's angle is reached");
+}
+
+// Presses from `early` to where the estimate meets the stop's angle; above: by how much it is past it at
+// `high`. False: no equilibrium on the way.
+bool Driver::press_to_estimate(const Condition& early, double high, double above) {
+    const double wanted = scene_.stop.value;
+    go_back(early);
+    Bracket bracket(early.travel, std::min(estimated_angle() - wanted, -scene_.stop.tolerance), high,
+                    std::max(above, scene_.stop.tolerance));
+    double miss = 1e300;
+    for (int i = 0; i < 30 && std::abs(miss) > 0.2 * scene_.stop.tolerance; ++i) {
+        if (bracket.width() < 1e-10 * scene_.strip.thickness) break;
+        const double goal = bracket.guess();
+        if (!press_to(early, goal)) return false;
+        miss = estimated_angle() - wanted;
+        bracket.take(goal, miss);
+    }
+    return true;
+}
+
+// From a condition short of the angle to now_, whose free angle is `excess` past the stop's. The estimate is
+// set right by a true way back until it needs no more setting; where it leads nowhere, because the strip
+// springs back in one way or another from states that are nearly the same, true ways back alone are used.
+bool Driver::close_in_on_angle(const Condition& early, double excess) {
+    const double wanted = scene_.stop.value, tolerance = scene_.stop.tolerance;
+    double high = now_.travel, above = excess;
+    double nearest = now_.travel, least = excess;
+    std::optional<Bracket> truth;
+    double low = 0.0, below = 0.0;
+    for (int round = 0; round < 16; ++round) {
+        if (round > 2 && below < 0.0 && !truth) truth.emplace(low, below, high, above);
+        if (truth ? !press_to(early, truth->guess()) : !press_to_estimate(early, high, above)) return false;
+        const double estimate = estimated_angle();
+        back_ = way_back();
+        if (!back_->complete()) return true;
+        const double miss = back_->angle - wanted;
+        if (std::abs(miss) <= tolerance) return true;
+        if (std::abs(miss) < least) least = std::abs(miss), nearest = now_.travel;
+        offset_ += back_->angle - estimate;
+        if (truth) truth->take(now_.travel, miss);
+        if (miss < 0.0)
+            low = now_.travel, below = miss;
+        else
+            high = now_.travel, above = miss;
+    }
+    if (least <= limits::angle_jump) {
+        if (!press_to(early, nearest)) return false;
+        back_ = way_back();
+        return true;
+    }
+    char text[160];
+    std::snprintf(text, sizeof text, "the free angle jumps over the stop's, by %.3f degrees at least,",
+                  least * 57.29577951308232);
+    return fail(Outcome::stop_missed, text);
+}
+
+}  // namespace overbend::stroke

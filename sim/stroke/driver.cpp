@@ -1,0 +1,201 @@
+#include "sim/stroke/driver.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <iterator>
+#include <utility>
+
+#include "sim/strip/place.h"
+#include "sim/stroke/recorder.h"
+#include "sim/tolerances.h"
+
+namespace overbend::stroke {
+
+Driver::Driver(const StrokeScene& scene, const StrokeOptions& options)
+    : scene_(scene),
+      options_(options),
+      solver_(scene.law, scene.tools, scene.friction, scene.zone, scene.strip, options.solver) {
+    now_.strip = scene.strip;
+    solver_.start(now_);
+    result_.recording = begin_recording(scene.strip, scene.tools);
+    increment_ = limits::first_increment * scene.strip.thickness;
+}
+
+// The stroke ends here, with or without a result.
+bool Driver::end_at(Outcome outcome, const char* what) {
+    result_.outcome = outcome;
+    char text[240];
+    std::snprintf(text, sizeof text, "%s at %.3f mm of travel, with %.1f N/mm on the punch", what,
+                  now_.travel, now_.punch_force);
+    result_.reason = text;
+    return true;
+}
+
+bool Driver::fail(Outcome outcome, const char* what) {
+    end_at(outcome, what);
+    return false;
+}
+
+void Driver::keep(Phase phase) {
+    result_.curve.push_back({now_.travel, now_.punch_force});
+    now_.curve_points = static_cast<int>(result_.curve.size());
+    if (!options_.record) return;
+    const double spacing = options_.record_every * scene_.strip.thickness;
+    const std::vector<State>& states = result_.recording.states;
+    const bool turn = states.empty() || states.back().phase != phase;
+    if (turn || std::abs(states.back().travel - now_.travel) >= spacing)
+        record(result_.recording, now_, phase);
+    now_.recorded = static_cast<int>(states.size());
+}
+
+// Takes up an earlier condition again and forgets what was kept since.
+void Driver::go_back(const Condition& c) {
+    now_ = c;
+    result_.recording.states.resize(c.recorded);
+    result_.curve.resize(c.curve_points);
+}
+
+// Whether tools squeeze the strip with this force or more, over the yield force.
+bool Driver::squeezed(double force) const {
+    return now_.squeeze > force * solver_.force_scale();
+}
+
+bool Driver::goes_on() {
+    if (!options_.progress || options_.progress(now_.travel, now_.punch_force)) return true;
+    return fail(Outcome::cancelled, "stopped on request");
+}
+
+double largest_curvature(const Condition& c) {
+    double most = 0.0;
+    for (const double k : c.curvature) most = std::max(most, std::abs(k));
+    return most;
+}
+
+// One accepted increment downwards, at most to `limit` of travel; cut as often as it takes.
+bool Driver::step_down(double limit) {
+    const double t = scene_.strip.thickness;
+    while (true) {
+        const double move = std::min(increment_, limit - now_.travel);
+        const double force_before = now_.punch_force;
+        const StepOutcome outcome = solver_.step(now_, move);
+        if (outcome == StepOutcome::solved) {
+            const int n = solver_.last_iterations();
+            double change = n <= 5 ? 1.5 : n <= 10 ? 1.1 : 0.7;
+            const double bent = solver_.last_curvature_move() * t;
+            if (bent > 0.0)
+                change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
+            const double pressed = std::abs(now_.punch_force - force_before) / solver_.force_scale();
+            if (pressed > 0.0) change = std::min(change, std::max(0.3, limits::force_increment / pressed));
+            if (move >= 0.999 * increment_ || change < 1.0)
+                increment_ = std::min(change * move, options_.solver.largest_increment * t);
+            if (largest_curvature(now_) * t > limits::sharpest)
+                return fail(Outcome::folded,
+                            "the strip is bent to an edge and thins there as it does before it tears,");
+            return true;
+        }
+        increment_ = 0.35 * move;
+        if (increment_ >= limits::smallest_increment * t) continue;
+        if (outcome == StepOutcome::folded)
+            return fail(Outcome::folded, "a section of the strip folds, sharper than a strip can be bent,");
+        return fail(Outcome::increments_too_small,
+                    squeezed(0.5)
+                        ? "the strip is squeezed between punch and die, and no equilibrium is found,"
+                        : "no equilibrium is found even in the smallest increment");
+    }
+}
+
+bool Driver::load_to_travel(double travel) {
+    while (now_.travel < travel - 1e-9 * scene_.strip.thickness) {
+        if (!step_down(travel)) return false;
+        keep(Phase::pressing);
+        if (!goes_on()) return false;
+    }
+    return true;
+}
+
+bool Driver::load_to_stop() {
+    const Stop& stop = scene_.stop;
+    keep(Phase::placed);
+    if (stop.kind == StopKind::force) return load_to_force();
+    if (stop.kind == StopKind::free_angle) return load_to_angle();
+    if (!load_to_travel(std::min(stop.value, stop.travel_limit))) return false;
+    return stop.value <= stop.travel_limit ||
+           end_at(Outcome::travel_limit, "the tools close before the stop's travel");
+}
+
+double Driver::loaded_angle(const Condition& c) const {
+    return strip::turn_between(c.strip.blank_position, c.strip.theta, scene_.stop.left, scene_.stop.right);
+}
+
+// The punch goes back in contact until nothing touches it.
+bool Driver::retract(Condition& c, WayBack& back) {
+    const double t = scene_.strip.thickness;
+    const double enough = 1e-6 * solver_.force_scale(), held = c.punch_force;
+    double move = limits::first_increment * t;
+    for (int i = 0; i < 2000; ++i) {
+        if (c.punch_force <= enough && i > 0) return true;
+        const double before = c.punch_force;
+        if (solver_.step(c, -move) == StepOutcome::solved) {
+            back.curve.push_back({c.travel, c.punch_force});
+            if (options_.record) record(back.recording, c, Phase::retracting);
+            const double fall = std::abs(before - c.punch_force) / std::max(held, enough);
+            double change = solver_.last_iterations() <= 8 ? 2.0 : 1.0;
+            if (fall > 0.0) change = std::min(change, std::max(0.3, limits::force_fall / fall));
+            move = std::min(change * move, 2.0 * options_.solver.largest_increment * t);
+        } else {
+            move *= 0.35;
+            if (move < limits::smallest_increment * t) return false;
+        }
+    }
+    return false;
+}
+
+WayBack Driver::way_back() {
+    WayBack back;
+    back.retracted = now_;
+    back.off = retract(back.retracted, back);
+    back.free = back.retracted;
+    back.let_go = back.off && solver_.let_go(back.free);
+    back.angle = loaded_angle(back.free);
+    return back;
+}
+
+// What is left of the balance of all contact forces on the strip, in the direction of the ram.
+double unbalanced(const Condition& c) {
+    double sum = 0.0;
+    for (const ContactForce& f : c.contacts) sum += f.force.y();
+    return std::abs(sum);
+}
+
+StrokeResult Driver::run() {
+    const bool loaded = load_to_stop();
+    result_.stop_travel = now_.travel;
+    result_.stop_force = now_.punch_force;
+    result_.free = now_.strip;
+    result_.audit = now_.audit;
+    result_.increments = now_.increments;
+    result_.iterations = now_.iterations;
+    for (const CurvePoint& p : result_.curve) result_.peak_force = std::max(result_.peak_force, p.force);
+    if (!loaded) return std::move(result_);
+
+    result_.balance_error = unbalanced(now_) / std::max(result_.peak_force, 1e-300);
+    record(result_.recording, now_, Phase::held);
+
+    if (!back_) back_ = way_back();
+    std::vector<State>& states = result_.recording.states;
+    std::move(back_->recording.states.begin(), back_->recording.states.end(), std::back_inserter(states));
+    result_.curve.insert(result_.curve.end(), back_->curve.begin(), back_->curve.end());
+    const Condition& end = back_->free;
+    result_.increments = end.increments;
+    result_.iterations = end.iterations;
+    result_.audit = back_->retracted.audit;
+    if (!back_->off) fail(Outcome::not_free, "no equilibrium is found as the punch goes back");
+    if (back_->off && !back_->let_go)
+        fail(Outcome::not_free, "a section of the strip finds no state without load");
+    record(result_.recording, end, Phase::free);
+    result_.free = end.strip;
+    return std::move(result_);
+}
+
+}  // namespace overbend::stroke

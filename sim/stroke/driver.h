@@ -1,0 +1,65 @@
+// Drives one stroke on the piece of the strip that the tools press: a list of named steps on one solver.
+
+#pragma once
+
+#include <optional>
+
+#include "sim/stroke/stroke.h"
+
+namespace overbend::stroke {
+
+// The way back from a loaded state: the punch off, the strip let go.
+struct WayBack {
+    bool off = false;     // nothing touches the strip any more
+    bool let_go = false;  // and its sections have found their states without load
+    Condition retracted;  // when the punch was off
+    Condition free;       // and after letting go
+    double angle = 0.0;   // free, between the stop's flats, rad
+    Recording recording;  // states on the way
+    std::vector<CurvePoint> curve;
+    bool complete() const { return off && let_go; }
+};
+
+class Driver {
+  public:
+    // scene and options must outlive the driver. scene.strip: all of it may be pressed.
+    Driver(const StrokeScene& scene, const StrokeOptions& options);
+
+    // recording: of the scene's strip.
+    StrokeResult run();
+
+  private:
+    // driver.cpp
+    bool step_down(double limit);
+    bool load_to_travel(double travel);
+    bool load_to_stop();
+    WayBack way_back();
+    bool retract(Condition& c, WayBack& back);
+    double loaded_angle(const Condition& c) const;
+    void keep(Phase phase);
+    void go_back(const Condition& c);
+    bool fail(Outcome outcome, const char* what);
+    bool end_at(Outcome outcome, const char* what);
+    bool squeezed(double force) const;
+    bool goes_on();
+
+    // closing_in.cpp
+    bool press_to(const Condition& from, double travel);
+    bool load_to_force();
+    bool close_in_on_force(const Condition& before);
+    bool load_to_angle();
+    bool press_to_estimate(const Condition& early, double high, double above);
+    bool close_in_on_angle(const Condition& early, double excess);
+    double estimated_angle();
+
+    const StrokeScene& scene_;
+    const StrokeOptions& options_;
+    IncrementSolver solver_;
+    Condition now_;
+    StrokeResult result_;
+    std::optional<WayBack> back_;  // from now_, where it is known already
+    double offset_ = 0.0;          // of the free angle from its estimate by sections
+    double increment_ = 0.0;
+};
+
+}  // namespace overbend::stroke
