@@ -73,16 +73,11 @@ stroke::Stop stop_of(const BendOptions& given) {
     return stop;
 }
 
-// A stroke that was not solved, or ended before its stop, is no result.
-void require_reached(const stroke::StrokeResult& stroke, const BendOptions& given) {
+// A stroke that was not solved is no result.
+void require_solved(const stroke::StrokeResult& stroke) {
     if (!stroke.solved())
         throw NotSolved(std::string("the stroke was not solved (") + stroke::outcome_words(stroke.outcome) +
                         "): " + stroke.reason);
-    if (stroke.outcome != stroke::Outcome::travel_limit || given.travel) return;
-    const std::string asked = given.free ? "the free bend angle of --free" : "the force of --force-per-mm";
-    const std::string where = " is not reached: at " + millimetres(stroke.stop_travel) + " of travel ";
-    throw NotSolved(asked + where +
-                    (given.die_angle ? "the tools are closed" : "an open die has no more room"));
 }
 
 // A radius of 0 stands for a flat strip, which has none.
@@ -140,7 +135,8 @@ void print_as_table(const scenes::VeeResult& r, const BendOptions& given) {
     print_rows(curve);
 }
 
-void run(const BendOptions& given) {
+// Returns whether the stop was reached.
+bool run(const BendOptions& given) {
     check_together(given);
     scenes::VeeBend bend = given.bend;
     bend.material = scenes::read_card(given.material, std::filesystem::path());
@@ -159,11 +155,12 @@ void run(const BendOptions& given) {
     }
     const scenes::VeeResult result = scenes::bend_vee(bend, stop_of(given), options);
     if (watched) std::fprintf(stderr, "\r%48s\r", "");
-    require_reached(result.stroke, given);
-    if (result.stroke.outcome == stroke::Outcome::travel_limit && !given.output.quiet)
-        std::fprintf(stderr, "overbend: %s, at %.3f mm\n", result.stroke.reason.c_str(),
-                     result.stroke.stop_travel);
+    require_solved(result.stroke);
+    const bool reached = result.stroke.outcome == stroke::Outcome::reached;
+    if (!reached)
+        std::fprintf(stderr, "overbend: the stop is not reached: %s\n", result.stroke.reason.c_str());
     given.output.json ? print_as_json(result, given) : print_as_table(result, given);
+    return reached;
 }
 
 void add_strip_and_tools(CLI::App& command, BendOptions& given) {
@@ -223,10 +220,7 @@ void add_bend(CLI::App& app, int& status) {
         "flat.\n"
         "Example: overbend bend --material dc01 --thickness 1 --die-opening 8 --shoulder 1 --nose 1 --free "
         "90");
-    command->callback([&status] {
-        run(given);
-        status = static_cast<int>(Exit::done);
-    });
+    command->callback([&status] { status = static_cast<int>(run(given) ? Exit::done : Exit::verdict_no); });
 }
 
 }  // namespace overbend::program

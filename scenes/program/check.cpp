@@ -3,6 +3,7 @@
 #include <cstdio>
 #include <iostream>
 #include <memory>
+#include <optional>
 
 #include "scenes/exchange/results_json.h"
 #include "scenes/exchange/whole_file.h"
@@ -17,7 +18,7 @@ constexpr double degree = 3.14159265358979323846 / 180.0;
 
 struct CheckOptions {
     std::string file;
-    std::string out;
+    std::optional<std::string> out;
     Output output;
 };
 
@@ -76,9 +77,9 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job) {
 }
 
 void check(const CheckOptions& options, int& status) {
-    const Job job = run_job(options.file, options.output);
+    const Job job = run_job(options.file, options.out, options.output);
     const std::string json = scenes::results_json(job.c, job.result);
-    if (!options.out.empty()) scenes::write_whole(make_folder(options.out) / "results.json", json);
+    if (options.out) scenes::write_whole(make_folder(*options.out) / "results.json", json);
     if (options.output.json)
         std::cout << json;
     else if (!options.output.quiet)

@@ -4,6 +4,7 @@
 #include <iostream>
 #include <map>
 #include <memory>
+#include <optional>
 
 #include "render/film/frames.h"
 #include "scenes/program/commands.h"
@@ -16,7 +17,7 @@ namespace {
 
 struct FilmCommand {
     std::string file;
-    std::string out = "out/film";
+    std::optional<std::string> out = "out/film";
     std::string size = "1280x720";
     std::string theme = "light";
     std::string colour = "stress";
@@ -56,7 +57,7 @@ render::StrokeFilm stroke_film(const Job& job, int index) {
 }
 
 void film(const FilmCommand& given, int& status) {
-    const Job job = run_job(given.file, given.output);
+    const Job job = run_job(given.file, given.out, given.output);
     if (!job.result.solved) throw NotSolved(job.result.findings.front());
 
     render::FilmJob show;
@@ -75,7 +76,7 @@ void film(const FilmCommand& given, int& status) {
     paint.threads = given.threads;
     const bool watched = shows_progress(given.output);
     const render::PaintedFilm painted =
-        render::paint_frames(show, how, make_folder(given.out), paint, [&](int done, int wanted) {
+        render::paint_frames(show, how, make_folder(*given.out), paint, [&](int done, int wanted) {
             if (watched) std::cerr << "\rframe " << done << " of " << wanted << "   " << std::flush;
             return true;
         });

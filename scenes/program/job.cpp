@@ -1,5 +1,8 @@
 #include "scenes/program/job.h"
 
+#include <unistd.h>
+
+#include <fstream>
 #include <iostream>
 #include <system_error>
 
@@ -7,9 +10,30 @@
 
 namespace overbend::program {
 
-Job run_job(const std::string& file, const Output& output) {
+namespace {
+
+[[noreturn]] void refuse(const std::string& out, const std::string& what) {
+    complain("--out", "the folder '" + out + "' " + what + "; give one that can be written");
+}
+
+// Sees, before any work is done for it, that the folder is there or can be made, and takes files.
+void check_folder(const std::string& out) {
+    if (out.empty()) refuse(out, "has no name");
+    std::filesystem::path there = std::filesystem::absolute(out).lexically_normal();
+    while (!std::filesystem::exists(there) && there.has_relative_path()) there = there.parent_path();
+    if (!std::filesystem::is_directory(there)) refuse(out, "cannot be made");
+    const std::filesystem::path trial = there / (".trial" + std::to_string(::getpid()));
+    if (!std::ofstream(trial)) refuse(out, "takes no files");
+    std::error_code error;
+    std::filesystem::remove(trial, error);
+}
+
+}  // namespace
+
+Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
     Job job;
     job.c = scenes::read_case(file);
+    if (out) check_folder(*out);
     scenes::ProcessOptions how;
     if (shows_progress(output))
         how.progress = [&](int step, double travel) {
@@ -29,8 +53,7 @@ Exit verdict(const scenes::JobResult& result) {
 std::filesystem::path make_folder(const std::string& out) {
     std::error_code error;
     std::filesystem::create_directories(out, error);
-    if (error || !std::filesystem::is_directory(out))
-        complain("--out", "the folder '" + out + "' cannot be made; give one that can be written");
+    if (error || !std::filesystem::is_directory(out)) refuse(out, "cannot be made");
     return out;
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 
 #include "scenes/process/process.h"
@@ -16,12 +17,14 @@ struct Job {
     scenes::JobResult result;
 };
 
-Job run_job(const std::string& file, const Output& output);
+// Reads the case, sees that the folder `out` can be written where one is given, and runs the job.
+// Throws CaseError; CLI::ValidationError naming --out when the folder cannot be made or takes no files.
+Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output);
 
 // done, verdict_no or not_computed, from the findings and whether all strokes were solved.
 Exit verdict(const scenes::JobResult& result);
 
-// Makes the folder. Throws CLI::ValidationError naming --out when it cannot be.
+// Makes the folder. Throws as run_job.
 std::filesystem::path make_folder(const std::string& out);
 
 }  // namespace overbend::program

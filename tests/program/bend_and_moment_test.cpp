@@ -101,9 +101,18 @@ TEST_CASE("bend and moment: the same bytes twice") {
     }
 }
 
-TEST_CASE("bend: a stroke that does not reach its stop gives no numbers") {
-    check_refused(bend + "--die-angle 85 --force-per-mm 90000 --json", 3, "not reached");
-    check_refused(bend + "--free 179 --json", 3, "");
+TEST_CASE("bend: a stroke that does not reach its stop says so, and how far it came") {
+    const auto check_short = [](const std::string& options, const std::string& outcome,
+                                const std::string& why) {
+        CAPTURE(options);
+        const Run run = run_overbend(options);
+        CHECK(run.status == 1);
+        CHECK(run.error.find("the stop is not reached") != std::string::npos);
+        CHECK(run.error.find(why) != std::string::npos);
+        CHECK(json::parse(run.out)["outcome"] == outcome);
+    };
+    check_short(bend + "--die-angle 85 --force-per-mm 90000 --json", "travel limit", "the tools close");
+    check_short(bend + "--free 179 --json", "jammed", "squeezed between punch and die");
 }
 
 TEST_CASE("bend: options that cannot be are refused by name, with what would be right") {

@@ -11,11 +11,11 @@
 
 namespace overbend::tests {
 
-Run run_overbend(const std::string& options) {
+Run run_overbend(const std::string& options, const std::string& before) {
     const std::filesystem::path errors =
         std::filesystem::temp_directory_path() / ("overbend_test_" + std::to_string(::getpid()) + ".stderr");
     const std::string line =
-        "'" + std::string(OVERBEND_PROGRAM) + "' " + options + " 2>'" + errors.string() + "'";
+        before + "'" + std::string(OVERBEND_PROGRAM) + "' " + options + " 2>'" + errors.string() + "'";
 
     Run run;
     std::FILE* pipe = ::popen(line.c_str(), "r");

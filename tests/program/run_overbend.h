@@ -13,6 +13,7 @@ struct Run {
 };
 
 // options: what stands behind "overbend" on the command line, for the shell.
-Run run_overbend(const std::string& options);
+// before: commands of the shell that stand before the program, ended by ; or &&, such as "cd FOLDER && ".
+Run run_overbend(const std::string& options, const std::string& before = "");
 
 }  // namespace overbend::tests

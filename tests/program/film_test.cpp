@@ -1,0 +1,173 @@
+// The command `film` from outside: which files it leaves, and what changes them. Few and quick frames of the
+// small case; what is in the pictures is checked in tests/film and tests/picture.
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <string>
+
+#include "tests/program/case_folder.h"
+#include "tests/program/run_overbend.h"
+
+using namespace overbend::tests;
+
+namespace {
+
+const std::string quick = " --rate 1 --seconds 1 ";
+
+// Runs `film` on a case and returns what stands below its --out.
+Files film(const CaseFolder& folder, const std::string& options, int status = 0,
+           const std::string& text = small_case) {
+    static int count = 0;
+    const std::string out = folder / ("film_" + std::to_string(++count));
+    const std::string file = folder.write("case.toml", text).string();
+    const Run run = run_overbend("film '" + file + "' --out '" + out + "' " + options);
+    CAPTURE(options);
+    CAPTURE(run.error);
+    CHECK(run.status == status);
+    return files_below(out);
+}
+
+// A big-endian number of four bytes, as PNG has them.
+int number_at(const std::string& bytes, std::size_t at) {
+    int value = 0;
+    for (std::size_t i = 0; i < 4; ++i) value = value * 256 + static_cast<unsigned char>(bytes[at + i]);
+    return value;
+}
+
+// From its signature to its end, with the size that its head gives.
+void check_picture(const std::string& bytes, int width, int height) {
+    REQUIRE(bytes.size() > 1000);
+    CHECK(bytes.compare(0, 8, "\x89PNG\r\n\x1a\n") == 0);
+    CHECK(bytes.compare(12, 4, "IHDR") == 0);
+    CHECK(number_at(bytes, 16) == width);
+    CHECK(number_at(bytes, 20) == height);
+    CHECK(bytes.compare(bytes.size() - 8, 4, "IEND") == 0);
+}
+
+// Frames of one folder, which must be numbered from 1 without a gap.
+int frames_in(const Files& files, const std::string& folder) {
+    int count = 0;
+    const std::string head = folder + "/frame_";
+    for (const auto& file : files) count += file.first.compare(0, head.size(), head) == 0 ? 1 : 0;
+    for (int i = 1; i <= count; ++i) {
+        const std::string name = head + std::to_string(100000 + i).substr(1) + ".png";
+        CAPTURE(name);
+        CHECK(files.count(name) == 1);
+    }
+    return count;
+}
+
+}  // namespace
+
+TEST_CASE("film: a folder of numbered frames for every stroke and one for the job") {
+    const CaseFolder folder;
+    const std::string file = folder.write("case.toml", small_case).string();
+    const Run run = run_overbend("film '" + file + "' --out '" + folder / "out" + "'" + quick);
+    CHECK(run.status == 0);
+    CHECK(run.error.empty());
+    const Files files = files_below(folder / "out");
+    const int job = frames_in(files, "job");
+    const int first = frames_in(files, "stroke_01"), second = frames_in(files, "stroke_02");
+    CHECK(first >= 3);
+    CHECK(second >= 3);
+    CHECK(job > first + second);                                        // the strip is carried between them
+    CHECK(static_cast<int>(files.size()) == job + first + second + 3);  // and the three folders
+    for (const auto& file_left : files) {
+        CAPTURE(file_left.first);
+        if (file_left.first.back() != '/') check_picture(file_left.second, 1280, 720);
+    }
+    // Told with what was painted.
+    CHECK(run.out == folder / "out/job: " + std::to_string(job) + " frames, the whole job\n" +
+                         folder / "out/stroke_01: " + std::to_string(first) + " frames, first\n" +
+                         folder / "out/stroke_02: " + std::to_string(second) + " frames, second\n");
+}
+
+TEST_CASE("film: the frames are the same for any number of threads") {
+    const CaseFolder folder;
+    const Files one = film(folder, quick + "--threads 1");
+    CHECK(one.size() > 10);
+    CHECK(film(folder, quick + "--threads 2") == one);
+    CHECK(film(folder, quick) == one);
+}
+
+TEST_CASE("film: rate and seconds give the count of frames") {
+    const CaseFolder folder;
+    const int few = frames_in(film(folder, "--rate 1 --seconds 8"), "stroke_01");
+    const int twice_the_rate = frames_in(film(folder, "--rate 2 --seconds 8"), "stroke_01");
+    const int twice_the_seconds = frames_in(film(folder, "--rate 1 --seconds 16"), "stroke_01");
+    // Each of a stroke's passages is a whole number of frames.
+    CHECK(std::abs(few - 8) <= 2);
+    CHECK(std::abs(twice_the_rate - 16) <= 2);
+    CHECK(std::abs(twice_the_seconds - 16) <= 2);
+}
+
+TEST_CASE("film: size, theme and colours change what is painted") {
+    const CaseFolder folder;
+    const std::string name = "stroke_01/frame_00004.png";
+    const std::string plain = film(folder, quick).at(name);
+    const std::string dark = film(folder, quick + "--theme dark").at(name);
+    const std::string strain = film(folder, quick + "--colour strain").at(name);
+    const std::string large = film(folder, quick + "--size 1920x1080").at(name);
+    check_picture(large, 1920, 1080);
+    CHECK(dark != plain);
+    CHECK(strain != plain);
+    CHECK(strain != dark);
+}
+
+TEST_CASE("film: a job with a verdict of no has a film all the same") {
+    const CaseFolder folder;
+    const std::string text = replaced(small_case, "free_deg = 60.0", "free_deg = 50.0");
+    CHECK(frames_in(film(folder, quick, 1, text), "job") > 0);
+}
+
+TEST_CASE("film: a job that cannot be computed leaves no frames and no folder") {
+    const CaseFolder folder;
+    const std::string file = folder.write("case.toml", unsolvable_case()).string();
+    const Files before = files_below(folder / "");
+    const Run run = run_overbend("film '" + file + "' --out '" + folder / "out" + "'" + quick);
+    CHECK(run.status == 3);
+    CHECK(run.out.empty());
+    CHECK(run.error.rfind("overbend: step 'first': ", 0) == 0);
+    CHECK(files_below(folder / "") == before);
+}
+
+TEST_CASE("film: an --out that can be no folder is refused, and all stays as it was") {
+    const CaseFolder folder;
+    const std::string file = folder.write("case.toml", small_case).string();
+    folder.write("file", "kept");
+    const Files before = files_below(folder / "");
+    for (const std::string& out :
+         {folder / "file", folder / "file/below", std::string("/proc/new"), std::string()}) {
+        CAPTURE(out);
+        const Run run = run_overbend("film '" + file + "' --out '" + out + "'" + quick);
+        CAPTURE(run.error);
+        CHECK(run.status == 2);
+        CHECK(run.out.empty());
+        CHECK(run.error.rfind("overbend: --out: ", 0) == 0);
+        CHECK(files_below(folder / "") == before);
+    }
+}
+
+TEST_CASE("film: an --out that is there but takes no files is refused like one that cannot be made") {
+    const CaseFolder folder;
+    const std::string file = folder.write("case.toml", small_case).string();
+    CHECK(run_overbend("film '" + file + "' --out /proc" + quick).status == 2);
+}
+
+TEST_CASE("film: on a full disk no half of a frame is left") {
+    const CaseFolder folder;
+    const std::string file = folder.write("case.toml", small_case).string();
+    // A disk that takes no more than 20 kB a file; the frames are larger.
+    const Run run = run_overbend("film '" + file + "' --out '" + folder / "out" + "'" + quick,
+                                 "trap '' XFSZ; ulimit -f 40; ");
+    CAPTURE(run.error);
+    CHECK(run.status == 3);
+    CHECK(run.out.empty());
+    CHECK(run.error.find(folder / "out/") != std::string::npos);
+    CHECK(run.error.find('\n') == run.error.size() - 1);
+    for (const auto& file_left : files_below(folder / "out")) {
+        CAPTURE(file_left.first);
+        CHECK(file_left.first.back() == '/');
+    }
+}
