@@ -72,23 +72,33 @@ double largest_curvature(const Condition& c) {
     return most;
 }
 
+// The increment that follows an accepted one of this size.
+double Driver::next_increment(double move, double pressed) const {
+    const double t = scene_.strip.thickness;
+    const int n = solver_.last_iterations();
+    double change = n <= 5 ? 1.5 : n <= 10 ? 1.1 : 0.7;
+    const double bent = solver_.last_curvature_move() * t;
+    if (bent > 0.0) change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
+    if (pressed > 0.0) change = std::min(change, std::max(0.3, limits::force_increment / pressed));
+    return std::min(change * move, options_.solver.largest_increment * t);
+}
+
 // One accepted increment downwards, at most to `limit` of travel; cut as often as it takes.
 bool Driver::step_down(double limit) {
     const double t = scene_.strip.thickness;
+    const Condition before = now_;
     while (true) {
         const double move = std::min(increment_, limit - now_.travel);
-        const double force_before = now_.punch_force;
         const StepOutcome outcome = solver_.step(now_, move);
         if (outcome == StepOutcome::solved) {
-            const int n = solver_.last_iterations();
-            double change = n <= 5 ? 1.5 : n <= 10 ? 1.1 : 0.7;
-            const double bent = solver_.last_curvature_move() * t;
-            if (bent > 0.0)
-                change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
-            const double pressed = std::abs(now_.punch_force - force_before) / solver_.force_scale();
-            if (pressed > 0.0) change = std::min(change, std::max(0.3, limits::force_increment / pressed));
-            if (move >= 0.999 * increment_ || change < 1.0)
-                increment_ = std::min(change * move, options_.solver.largest_increment * t);
+            const double pressed = std::abs(now_.punch_force - before.punch_force) / solver_.force_scale();
+            if (pressed > 4.0 * limits::force_increment && move > limits::first_increment * t) {
+                now_ = before;  // the tools have closed on the strip within the increment
+                increment_ = 0.35 * move;
+                continue;
+            }
+            const double next = next_increment(move, pressed);
+            if (move >= 0.999 * increment_ || next < move) increment_ = next;
             if (largest_curvature(now_) * t > limits::sharpest)
                 return fail(Outcome::folded,
                             "the strip is bent to an edge and thins there as it does before it tears,");

@@ -30,6 +30,7 @@ class Driver {
 
   private:
     // driver.cpp
+    double next_increment(double move, double pressed) const;
     bool step_down(double limit);
     bool load_to_travel(double travel);
     bool load_to_stop();

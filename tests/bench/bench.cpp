@@ -34,7 +34,7 @@ int main() {
     scenes::VeeBend bend;
     bend.material = scenes::read_card("dc01", ".");
     bend.layers = 11;
-    bend.elements_per_thickness = 5.0;
+    bend.elements_per_thickness = 10.0;
     stroke::Stop stop{stroke::StopKind::free_angle, 1.5707963267948966};
     scenes::VeeResult vee;
     const double vee_ms = least_ms(7, [&] { vee = scenes::bend_vee(bend, stop, {}); });
