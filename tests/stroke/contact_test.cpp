@@ -1,0 +1,118 @@
+// Contact's forces and stiffness against differences: without friction the forces are the gradient of the
+// contacts' energy; with it the stiffness is still the forces' derivative.
+//
+// Here    a strip of six elements bent round a nose, pressed by it and by two shoulders, with every unknown
+//         displaced a little at random, so that nothing is symmetric and height, stretch and shear all count.
+// Allowed 1e-5 of the largest entry. Measured: printed.
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <vector>
+
+#include "sim/stroke/contact.h"
+#include "sim/tool/die.h"
+#include "sim/tool/punch.h"
+
+using namespace overbend;
+using stroke::Vec2;
+
+namespace {
+
+constexpr double thickness = 1.0, curvature = 0.35;
+
+struct Pressed {
+    tool::ToolSet tools;
+    std::vector<double> length = std::vector<double>(6, 0.6);
+    std::vector<strip::ElementStrain> strain = std::vector<strip::ElementStrain>(6);
+    std::vector<double> start, u;
+    stroke::ContactScene scene;
+    stroke::ContactSet set;
+
+    explicit Pressed(double friction) {
+        const tool::VeePunch punch{0.6, 1.8, 60.0, 12.0};
+        tools.push_back({"punch", tool::Role::punch, tool::make_outline(punch), Vec2::Zero()});
+        tools.push_back(
+            {"die", tool::Role::die, tool::make_outline(tool::OpenDie{2.4, 0.6, 20.0, 20.0}), Vec2::Zero()});
+        scene.tools = &tools;
+        scene.law = {200e3, 1e-3, friction, 0.07};
+        scene.thickness = thickness;
+        scene.length = &length;
+        scene.strain = &strain;
+        scene.first_element = 0, scene.last_element = 5;
+        // An arc about a centre above, its lowest point at the origin; then every unknown off it a little.
+        unsigned random = 12345;
+        for (int i = 0; i < 7; ++i) {
+            const double turn = curvature * (0.6 * i - 1.8);
+            for (const double value :
+                 {std::sin(turn) / curvature, (1.0 - std::cos(turn)) / curvature, turn}) {
+                random = random * 1664525u + 1013904223u;
+                u.push_back(value + 0.004 * (random / 4294967296.0 - 0.5));
+            }
+        }
+        start = u;
+        for (double& value : start) value -= 0.003;
+        strain_at(u);
+        bring_on(tool::Role::punch, 1.0);
+        bring_on(tool::Role::die, -1.0);
+        strain_at(start);
+        stroke::find_contacts(scene, start, 0.0, 0.5, set);
+    }
+    void strain_at(const std::vector<double>& at) {
+        for (int e = 0; e < 6; ++e) strain[e] = strip::element_strain(&at[3 * e], length[e]);
+    }
+    // Moves the tool until it is a fiftieth of a millimetre deep in the strip.
+    void bring_on(tool::Role role, double down) {
+        tool::RigidTool& t = tools[role == tool::Role::punch ? 0 : 1];
+        t.position.y() = 30.0 * down;
+        for (int i = 0; i < 200; ++i)
+            t.position.y() -= 0.7 * down * (stroke::least_gap(scene, u, 0.0, role) + 0.02);
+    }
+    // Energy at u, with forces and stiffness.
+    double energy(const std::vector<double>& at, std::vector<double>& gradient, stroke::BandMatrix& matrix) {
+        strain_at(at);
+        gradient.assign(at.size(), 0.0);
+        matrix.resize(static_cast<int>(at.size()));
+        return stroke::add_contacts(scene, at, 0.0, 0.01, set, gradient, matrix).energy;
+    }
+};
+
+}  // namespace
+
+TEST_SUITE("stroke") {
+    TEST_CASE("contact's stiffness is the derivative of its forces, and they of its energy") {
+        for (const double friction : {0.0, 0.15}) {
+            CAPTURE(friction);
+            Pressed p(friction);
+            std::vector<double> gradient, low, high;
+            stroke::BandMatrix matrix, unused;
+            p.energy(p.u, gradient, matrix);
+            REQUIRE(stroke::contact_patches(p.set, 0.5 * thickness).size() >= 3);
+
+            const int size = static_cast<int>(p.u.size());
+            const double h = 1e-7;
+            double force_error = 0.0, stiffness_error = 0.0, force = 0.0, stiffness = 0.0;
+            for (int j = 0; j < size; ++j) {
+                std::vector<double> a = p.u, b = p.u;
+                a[j] -= h, b[j] += h;
+                const double below = p.energy(a, low, unused), above = p.energy(b, high, unused);
+                force = std::max(force, std::abs(gradient[j]));
+                force_error = std::max(force_error, std::abs((above - below) / (2.0 * h) - gradient[j]));
+                for (int i = 0; i < size; ++i) {
+                    const double by_difference = (high[i] - low[i]) / (2.0 * h);
+                    const double given = std::abs(i - j) > stroke::BandMatrix::half ? 0.0 : matrix.at(i, j);
+                    stiffness = std::max(stiffness, std::abs(given));
+                    stiffness_error = std::max(stiffness_error, std::abs(by_difference - given));
+                }
+            }
+            std::printf("contact, friction %.2f: forces %.1e, stiffness %.1e of the largest\n", friction,
+                        force_error / force, stiffness_error / stiffness);
+            CHECK(force > 1.0);
+            if (friction == 0.0) CHECK(force_error < 1e-5 * force);
+            CHECK(stiffness_error < 1e-5 * stiffness);
+        }
+    }
+
+}  // TEST_SUITE
