@@ -19,6 +19,19 @@ extern "C" const char* __lsan_default_suppressions() {
     return "leak:libfontconfig\nleak:libpango\n";
 }
 #endif
+#if defined(__SANITIZE_THREAD__)
+// These libraries guard what threads share with atomics and futexes of their own, which the thread sanitizer
+// does not see: they were not built with it. What our own code calls is still watched.
+extern "C" const char* __tsan_default_suppressions() {
+    return "called_from_lib:libcairo.so\n"
+           "called_from_lib:libfontconfig.so\n"
+           "called_from_lib:libglib-2.0.so\n"
+           "called_from_lib:libharfbuzz.so\n"
+           "called_from_lib:libpango-1.0.so\n"
+           "called_from_lib:libpangocairo-1.0.so\n"
+           "called_from_lib:libpangoft2-1.0.so\n";
+}
+#endif
 
 namespace overbend::render {
 
