@@ -117,7 +117,7 @@ double blank_mass(const Case& c, const Blank& blank) {
 double developed_by_mechanics(const Case& c, const Blank& blank, const strip::StripState& s) {
     const int bends = static_cast<int>(blank.bend_line.size());
     double made = 0.0, drawn = 0.0;
-    Eigen::Vector2d last;
+    Eigen::Vector2d last(0.0, 0.0);
     for (int i = 0; i <= bends + 1; ++i) {
         Eigen::Vector2d here;
         if (i == 0 || i == bends + 1) {
