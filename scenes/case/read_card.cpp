@@ -100,8 +100,8 @@ std::filesystem::path file_of(const std::string& name_or_path, const std::filesy
 
 const std::vector<std::string>& card_keys() {
     static const Words keys = {
-        "title",         "source",    "sources",    "youngs_modulus_MPa",   "poisson",
-        "density_kg_m3", "hardening", "backstress", "tensile_strength_MPa", "elongation_percent"};
+        "title",     "source",     "sources", "youngs_modulus_MPa",   "poisson",           "density_kg_m3",
+        "hardening", "backstress", "r_value", "tensile_strength_MPa", "elongation_percent"};
     return keys;
 }
 
@@ -126,6 +126,7 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
     card.density = table.number("density_kg_m3", density);
     card.hardening = read_hardening(table.table("hardening", {}));
     card.backstress = read_backstress(table);
+    card.r_value = table.number_or("r_value", 1.0, from_to(0.1, 10.0));
     card.tensile_strength = table.number_or("tensile_strength_MPa", 0.0, stress);
     card.elongation = table.number_or("elongation_percent", 0.0, above_to(0.0, 100.0)) / 100.0;
     try {

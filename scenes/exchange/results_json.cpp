@@ -4,6 +4,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "sim/material/layer_law.h"
 #include "sim/plan/bend_allowance.h"
 
 namespace overbend::scenes {
@@ -115,6 +116,12 @@ Json part_json(const Case& c, const JobResult& job) {
     return part;
 }
 
+const char* section_words(const Case& c) {
+    const double hold = material::width_hold(c.width / c.thickness);
+    if (hold >= 1.0) return "plane strain";
+    return hold <= 0.0 ? "uniaxial" : "between plane strain and uniaxial";
+}
+
 }  // namespace
 
 std::string results_json(const Case& c, const JobResult& job) {
@@ -132,7 +139,8 @@ std::string results_json(const Case& c, const JobResult& job) {
                       {"material", c.material.name},
                       {"thickness_mm", c.thickness},
                       {"width_mm", c.width},
-                      {"section", "plane strain, two stresses"},
+                      {"section", section_words(c)},
+                      {"width_hold", material::width_hold(c.width / c.thickness)},
                       {"feasible", job.solved && job.findings.empty()},
                       {"findings", job.findings},
                       {"steps", steps},

@@ -134,7 +134,7 @@ stroke::StrokeScene make_scene(const Case& c, const Blank& blank, const Step& st
     scene.strip = strip;
     if (scene.strip.face_down != (step.face == Face::down)) strip::turn_over(scene.strip);
     if (scene.strip.turned != (step.first == First::right)) strip::turn_end_for_end(scene.strip);
-    scene.law = material::LayerLaw(c.material);
+    scene.law = material::LayerLaw(c.material, material::width_hold(c.width / c.thickness));
     scene.friction = c.run.friction;
     scene.tools.push_back({c.tools[step.punch].name, tool::Role::punch, outline_of(c.tools[step.punch], 1),
                            tool::Vec2::Zero()});

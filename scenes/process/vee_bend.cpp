@@ -38,7 +38,7 @@ stroke::StrokeScene vee_scene(const VeeBend& b) {
     material::check(b.material);
     const double flange = b.flange.value_or(2.0 * b.die_opening);
     stroke::StrokeScene scene;
-    scene.law = material::LayerLaw(b.material);
+    scene.law = material::LayerLaw(b.material, b.width ? material::width_hold(*b.width / b.thickness) : 1.0);
     scene.tools = vee_tools(b);
     scene.friction = b.friction;
 

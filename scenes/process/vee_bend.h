@@ -21,6 +21,7 @@ struct VeeBend {
     double bottom_radius = 0.4;       // of the groove
     double punch_angle = 0.5235987755982988;  // included angle of the wedge; 30 degrees
     double friction = 0.1;
+    std::optional<double> width;   // of the strip; absent: wide, in plane strain
     std::optional<double> flange;  // each half's length; absent: two die openings
     int layers = 15;
     double elements_per_thickness = 8.0;

@@ -194,6 +194,7 @@ void add_strip_and_tools(CLI::App& command, BendOptions& given) {
         .add_option("--flange", given.flange,
                     "length of each half of the strip, mm; two die openings without it")
         ->check(from_to(0.1, 5000.0, "mm"));
+    add_width(command, b.width);
     command.add_option("--layers", b.layers, "through the thickness")
         ->capture_default_str()
         ->check(whole_from_to(5, 41));

@@ -3,11 +3,13 @@
 #include <cmath>
 #include <filesystem>
 #include <iostream>
+#include <optional>
 
 #include "scenes/case/read_card.h"
 #include "scenes/program/commands.h"
 #include "scenes/program/exit_status.h"
 #include "scenes/program/options.h"
+#include "sim/material/layer_law.h"
 #include "sim/material/pure_bending.h"
 
 namespace overbend::program {
@@ -18,6 +20,7 @@ struct MomentOptions {
     std::string material;
     double thickness = 1.0;          // mm
     std::vector<double> curvatures;  // 1/mm
+    std::optional<double> width;     // mm
     int layers = 41;
     Output output;
 };
@@ -58,7 +61,9 @@ void run(const MomentOptions& given) {
                                      std::to_string(1.9 / given.thickness) + " (1/mm) at this thickness");
     }
     const material::Card card = scenes::read_card(given.material, std::filesystem::path());
-    print_points(material::bend_in_pure_moment(card, given.thickness, given.curvatures, given.layers), given);
+    const double hold = given.width ? material::width_hold(*given.width / given.thickness) : 1.0;
+    print_points(material::bend_in_pure_moment(card, given.thickness, given.curvatures, given.layers, hold),
+                 given);
 }
 
 }  // namespace
@@ -78,6 +83,7 @@ void add_moment(CLI::App& app, int& status) {
         ->required()
         ->delimiter(',')
         ->check(from_to(-38.0, 38.0, "1/mm"));
+    add_width(*command, given.width);
     command->add_option("--layers", given.layers, "through the thickness")
         ->capture_default_str()
         ->check(whole_from_to(3, 64));

@@ -85,6 +85,14 @@ void add_output(CLI::App& command, Output& output) {
     command.add_flag("--quiet", output.quiet, "no progress and no remarks on stderr");
 }
 
+void add_width(CLI::App& command, std::optional<double>& width) {
+    command
+        .add_option("--width", width,
+                    "of the strip, mm: from 8 thicknesses it is in plane strain, up to 1 uniaxial, between "
+                    "them in proportion; wide without it")
+        ->check(from_to(0.05, 1e5, "mm"));
+}
+
 bool shows_progress(const Output& output) {
     return !output.quiet && ::isatty(STDERR_FILENO) == 1;
 }

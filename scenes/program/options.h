@@ -4,6 +4,7 @@
 
 #include <CLI/CLI.hpp>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,6 +24,9 @@ struct Output {
     bool quiet = false;  // no progress and no remarks on stderr
 };
 void add_output(CLI::App& command, Output& output);
+
+// --width, for commands without a case.
+void add_width(CLI::App& command, std::optional<double>& width);
 
 // True when progress may be shown: somebody is watching and did not ask for silence.
 bool shows_progress(const Output& output);

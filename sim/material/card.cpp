@@ -98,6 +98,7 @@ void check(const Card& card) {
     std::visit([](const auto& law) { check_law(law); }, card.hardening);
     demand_not_negative(card.backstress.C, "back stress C", " (MPa)");
     demand_not_negative(card.backstress.gamma, "back stress gamma", "");
+    demand(card.r_value >= 0.1 && card.r_value <= 10.0, "r-value", card.r_value, "give 0.1 to 10");
     demand_not_negative(card.tensile_strength, "tensile strength", " (MPa)");
     demand_not_negative(card.elongation, "elongation", "");
 

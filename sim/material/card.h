@@ -44,6 +44,7 @@ struct Card {
     double density = 0.0;         // kg/m3, > 0; 0 when not given
     Hardening hardening = Linear{};
     Backstress backstress;
+    double r_value = 1.0;           // normal anisotropy, width over thickness strain in a tensile test, > 0
     double tensile_strength = 0.0;  // MPa, for handbook formulas; 0 when not given
     double elongation = 0.0;        // fracture elongation, 0.45 for 45 per cent; 0 when not given
 };

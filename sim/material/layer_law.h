@@ -1,16 +1,20 @@
-// One layer of the strip in plane strain: hoop stress over hoop strain, elastic-plastic with history.
+// One layer of the strip: hoop stress over hoop strain, elastic-plastic with history.
 //
 // Stresses are measured from the radial one, s = sigma_hoop - sigma_radial and w = sigma_width -
-// sigma_radial; bending an incompressible strip works against s, and the strip does not strain across its
+// sigma_radial; bending an incompressible strip works against s, and a wide strip does not strain across its
 // width:
 //   elastic    s = E/(1-nu^2) ((e - e_p) - nu w_p),  w = E/(1-nu^2) (nu (e - e_p) - w_p)
-//   yield      q(s - X, w - V) = sigma_y(p),  q(s, w)^2 = s^2 - s w + w^2         (J2)
+//   yield      q(s - X, w - V) = sigma_y(p),  q(s, w)^2 = s^2 - c s w + w^2,  c = 2 r/(1 + r)
+//              (R. Hill's, alike in all directions of the sheet; r = 1 is von Mises')
 //   flow       normal to q, with dp the equivalent plastic strain
-//   back stress  Armstrong-Frederick: d(alpha) = 2/3 C d(e_p) - gamma alpha dp, uniaxial C and gamma;
-//                X and V are its hoop and width components less the radial one
-// In the basis a = (s + w)/sqrt2, b = (s - w)/sqrt2 all of this is diagonal: q^2 = a^2/2 + 3 b^2/2, elastic
-// moduli E/(1-nu) and E/(1+nu), flow (a/2, 3b/2) dp/q, back stress moduli 2 C and 2/3 C. Backward Euler then
-// leaves one equation for dp.
+//   back stress  Armstrong-Frederick, towards the stress: dX = C (s - X)/q dp - gamma X dp, so V; uniaxial C
+//                and gamma
+// In the basis a = (s + w)/sqrt2, b = (s - w)/sqrt2 all of this is diagonal: q^2 = h_a a^2 + h_b b^2 with
+// h_a = 1/(1 + r) and h_b = (1 + 2 r)/(1 + r), elastic moduli E/(1-nu) and E/(1+nu), flow (h_a a, h_b b)
+// dp/q. Backward Euler then leaves one equation for dp.
+//
+// A narrow strip is freer across its width. The share `hold` of nu and c, 1 in plane strain, is what is left
+// of the coupling: with 0 there is no width stress at all, which is uniaxial bending; see width_hold.
 //
 // The first yield of a plane-strain strip comes earlier than 2/sqrt3 sigma_y, because its width stress is
 // only nu times the hoop stress while elastic; the law that leaves the width stress out misses that (moments
@@ -19,8 +23,9 @@
 // Units   MPa, strains logarithmic; energies per volume, MPa.
 // Source  plane-stress return mapping in this basis: J. C. Simo & R. L. Taylor, Int. J. Numer. Methods Eng.
 // 22
-//         (1986) 649-670; back stress: P. J. Armstrong & C. O. Frederick, CEGB report RD/B/N731 (1966). Both
-//         from memory.
+//         (1986) 649-670; back stress: P. J. Armstrong & C. O. Frederick, CEGB report RD/B/N731 (1966);
+//         normal anisotropy: R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, ch. XII. All from
+//         memory.
 
 #pragma once
 
@@ -31,26 +36,38 @@
 
 namespace overbend::material {
 
+// How much of plane strain a strip of this width over thickness keeps: 1 from 8 on, 0 (uniaxial) up to 1, in
+// proportion between. Common practice, no source.
+inline double width_hold(double width_over_thickness) {
+    return std::clamp((width_over_thickness - 1.0) / 7.0, 0.0, 1.0);
+}
+
 struct LayerLaw {
     LayerLaw() = default;
-    explicit LayerLaw(const Card& card)
-        : modulus(card.youngs_modulus / (1.0 - card.poisson * card.poisson)),
-          shear_modulus(card.youngs_modulus / (2.0 * (1.0 + card.poisson))),
-          modulus_a(card.youngs_modulus / (1.0 - card.poisson)),
-          modulus_b(card.youngs_modulus / (1.0 + card.poisson)),
+    explicit LayerLaw(const Card& card, double hold = 1.0)
+        : shear_modulus(card.youngs_modulus / (2.0 * (1.0 + card.poisson))),
           curve(card.hardening, card.youngs_modulus),
           C(card.backstress.C),
-          gamma(card.backstress.gamma) {}
+          gamma(card.backstress.gamma) {
+        const double nu = hold * card.poisson, c = hold * 2.0 * card.r_value / (1.0 + card.r_value);
+        modulus = card.youngs_modulus / (1.0 - nu * nu);
+        modulus_a = card.youngs_modulus / (1.0 - nu);
+        modulus_b = card.youngs_modulus / (1.0 + nu);
+        yield_a = 1.0 - 0.5 * c;
+        yield_b = 1.0 + 0.5 * c;
+    }
 
     double modulus = 0.0;        // E' = E / (1 - nu^2), MPa
     double shear_modulus = 0.0;  // G, MPa
     double modulus_a = 0.0, modulus_b = 0.0;
+    double yield_a = 0.5, yield_b = 1.5;  // h_a, h_b
     FlowCurve curve;
     double C = 0.0;      // MPa, uniaxial
     double gamma = 0.0;  // per equivalent plastic strain
 
-    // Hoop stress of a fully plastic, not yet hardened layer: 2/sqrt3 sigma_y. MPa
-    double plane_strain_yield() const { return 1.1547005383792515 * curve.first_yield(); }
+    // Hoop stress of a fully plastic, not yet hardened layer, whose width does not strain: von Mises' in
+    // plane strain 2/sqrt3 sigma_y, (1 + r)/sqrt(1 + 2 r) sigma_y with anisotropy. MPa
+    double plane_strain_yield() const { return curve.first_yield() / std::sqrt(yield_a * yield_b); }
 };
 
 // What a layer has been through.
@@ -67,11 +84,11 @@ namespace layer_detail {
 constexpr double root_half = 0.70710678118654752;
 constexpr double enough = 1e-11;  // residual of the yield condition over the yield stress
 
-// Residual sqrt(xi_a^2/2 + 3 xi_b^2/2) - sigma_y of a plastic trial dp = d, with its derivative.
+// Residual q(xi) - sigma_y of a plastic trial dp = d, with its derivative.
 struct Trial {
     FlowPoint now;
     double fade = 1.0;          // 1/(1 + gamma d)
-    double g = 0.0, g_d = 0.0;  // d/(2 sigma_y) and its derivative
+    double g = 0.0, g_d = 0.0;  // d/sigma_y and its derivative
     double Da = 1.0, Db = 1.0;
     double xi_a = 0.0, xi_b = 0.0;      // stress less back stress
     double xi_a_d = 0.0, xi_b_d = 0.0;  // their derivatives by d
@@ -84,20 +101,20 @@ inline Trial plastic_trial(const LayerLaw& law, double p, double a, double b, do
     t.now = law.curve.at(p + d);
     t.fade = 1.0 / (1.0 + law.gamma * d);
     const double fade_d = -law.gamma * t.fade * t.fade;
-    t.g = 0.5 * d / t.now.stress;
-    t.g_d = 0.5 / t.now.stress - t.g * t.now.slope / t.now.stress;
-    const double stiff_a = law.modulus_a + 2.0 * law.C * t.fade;
-    const double stiff_b = 3.0 * law.modulus_b + 2.0 * law.C * t.fade;
+    t.g = d / t.now.stress;
+    t.g_d = (1.0 - t.g * t.now.slope) / t.now.stress;
+    const double stiff_a = law.modulus_a * law.yield_a + law.C * t.fade;
+    const double stiff_b = law.modulus_b * law.yield_b + law.C * t.fade;
     t.Da = 1.0 + t.g * stiff_a;
     t.Db = 1.0 + t.g * stiff_b;
     t.xi_a = (a - Xa * t.fade) / t.Da;
     t.xi_b = (b - Xb * t.fade) / t.Db;
-    const double C_d = 2.0 * law.C * fade_d * t.g;
+    const double C_d = law.C * fade_d * t.g;
     t.xi_a_d = -(Xa * fade_d + t.xi_a * (t.g_d * stiff_a + C_d)) / t.Da;
     t.xi_b_d = -(Xb * fade_d + t.xi_b * (t.g_d * stiff_b + C_d)) / t.Db;
-    t.q = std::sqrt(0.5 * t.xi_a * t.xi_a + 1.5 * t.xi_b * t.xi_b);
+    t.q = std::sqrt(law.yield_a * t.xi_a * t.xi_a + law.yield_b * t.xi_b * t.xi_b);
     t.value = t.q - t.now.stress;
-    t.slope = (0.5 * t.xi_a * t.xi_a_d + 1.5 * t.xi_b * t.xi_b_d) / t.q - t.now.slope;
+    t.slope = (law.yield_a * t.xi_a * t.xi_a_d + law.yield_b * t.xi_b * t.xi_b_d) / t.q - t.now.slope;
     return t;
 }
 
@@ -144,7 +161,7 @@ inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double 
     const double xi_a = a - was.back_a, xi_b = b - was.back_b;
 
     LayerResponse r;
-    if (0.5 * xi_a * xi_a + 1.5 * xi_b * xi_b <= was.yield_square) {
+    if (law.yield_a * xi_a * xi_a + law.yield_b * xi_b * xi_b <= was.yield_square) {
         r.stress = root_half * (a + b);
         r.width_stress = root_half * (a - b);
         r.tangent = law.modulus;
@@ -163,23 +180,24 @@ inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double 
     }
 
     r.flow = d;
-    r.flow_a = t.g * t.xi_a;
-    r.flow_b = 3.0 * t.g * t.xi_b;
+    r.flow_a = law.yield_a * t.g * t.xi_a;
+    r.flow_b = law.yield_b * t.g * t.xi_b;
     const double new_a = a - law.modulus_a * r.flow_a, new_b = b - law.modulus_b * r.flow_b;
     r.stress = root_half * (new_a + new_b);
     r.width_stress = root_half * (new_a - new_b);
 
     // Tangent: differentiate residual and stresses by e through d.
-    const double d_e = -(0.5 * t.xi_a * a_e / t.Da + 1.5 * t.xi_b * b_e / t.Db) / (t.q * t.slope);
+    const double d_e =
+        -(law.yield_a * t.xi_a * a_e / t.Da + law.yield_b * t.xi_b * b_e / t.Db) / (t.q * t.slope);
     const double xi_a_e = a_e / t.Da + t.xi_a_d * d_e, xi_b_e = b_e / t.Db + t.xi_b_d * d_e;
-    const double new_a_e = a_e - law.modulus_a * (t.g_d * d_e * t.xi_a + t.g * xi_a_e);
-    const double new_b_e = b_e - 3.0 * law.modulus_b * (t.g_d * d_e * t.xi_b + t.g * xi_b_e);
+    const double new_a_e = a_e - law.modulus_a * law.yield_a * (t.g_d * d_e * t.xi_a + t.g * xi_a_e);
+    const double new_b_e = b_e - law.modulus_b * law.yield_b * (t.g_d * d_e * t.xi_b + t.g * xi_b_e);
     r.tangent = root_half * (new_a_e + new_b_e);
 
     r.energy = 0.5 * (new_a * new_a / law.modulus_a + new_b * new_b / law.modulus_b) + t.now.work - was.work;
     if (law.C > 0.0)  // work against the back stress; without fade this is its exact potential
         r.energy += (was.back_a * r.flow_a + was.back_b * r.flow_b +
-                     law.C * (r.flow_a * r.flow_a + r.flow_b * r.flow_b / 3.0)) *
+                     0.5 * law.C * t.g * (t.xi_a * r.flow_a + t.xi_b * r.flow_b)) *
                     t.fade;
     return r;
 }
@@ -196,7 +214,7 @@ inline LayerHistory advance(const LayerLaw& law, const LayerHistory& was, const 
     now.width_plastic_strain = was.width_plastic_strain + root_half * (r.flow_a - r.flow_b);
     now.accumulated = was.accumulated + r.flow;
     const double fade = 1.0 / (1.0 + law.gamma * r.flow);
-    const double to_a = 2.0 * law.C * r.flow_a, to_b = 2.0 / 3.0 * law.C * r.flow_b;
+    const double to_a = law.C * r.flow_a / law.yield_a, to_b = law.C * r.flow_b / law.yield_b;
     now.backstress = (was.backstress + root_half * (to_a + to_b)) * fade;
     now.width_backstress = (was.width_backstress + root_half * (to_a - to_b)) * fade;
     return now;

@@ -109,11 +109,12 @@ void check_input(double thickness, const std::vector<double>& curvatures) {
 }  // namespace
 
 std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness,
-                                              const std::vector<double>& curvatures, int layers) {
+                                              const std::vector<double>& curvatures, int layers,
+                                              double hold) {
     check(card);
     check_input(thickness, curvatures);
     Specimen s;
-    s.law = LayerLaw(card);
+    s.law = LayerLaw(card, hold);
     s.layers = gauss_layers(thickness, layers);
     s.half = 0.5 * thickness;
     for (std::vector<double>* v : {&s.plastic_strain, &s.width_plastic_strain, &s.accumulated, &s.backstress,

@@ -1,7 +1,7 @@
 // Pure bending of a strip: moment, and the curvature that stays when the moment is let go.
 //
-// One section of unit width in plane strain, no axial force. Every layer is followed through loading and
-// letting go, so the curvature that stays is a result; no springback formula is used.
+// One section of unit width, in plane strain unless told otherwise, no axial force. Every layer is followed
+// through loading and letting go, so the curvature that stays is a result; no springback formula is used.
 //
 // Here a curvature is 2 / (inner radius + outer radius) of the strip as it is, positive closes the upper
 // side. Units   mm, MPa; curvature 1/mm; moment N mm per mm width; strains logarithmic. Source  kinematics
@@ -32,10 +32,12 @@ struct BendingPoint {
 // thickness   mm, > 0
 // curvatures  1/mm, |curvature| thickness < 1.9 (past 2 the inner surface folds)
 // layers      3 to 64
+// hold        of the width, 0 to 1, see layer_law.h
 //
 // Throws  OutOfRange: a value out of its range. NotSolved: no stretch balances the axial force; the message
 //         gives the curvature.
 std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness,
-                                              const std::vector<double>& curvatures, int layers);
+                                              const std::vector<double>& curvatures, int layers,
+                                              double hold = 1.0);
 
 }  // namespace overbend::material

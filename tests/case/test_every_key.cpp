@@ -37,7 +37,7 @@ const std::set<std::string> optional_keys = {
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
     "step.place.shift_mm", "press.title", "run.friction", "run.layers", "run.elements_per_thickness",
     // of a card
-    "tensile_strength_MPa", "elongation_percent", "sources.youngs_modulus_MPa", "sources.hardening"};
+    "tensile_strength_MPa", "elongation_percent", "r_value", "sources.youngs_modulus_MPa", "sources.hardening"};
 
 // Required for one kind of tool or entry, optional for another; the places that are optional.
 const std::set<std::string> optional_places = {"tool[3].depth_mm", "tool[2].width_mm", "tool[3].width_mm",
@@ -115,6 +115,7 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"travel_mm", {"0", "-1", "2000"}},
     {"force_kN", {"0", "-1", "1e6"}},
     {"stroke_mm", {"0", "-1", "6000"}},
+    {"r_value", {"0.05", "11"}},
     {"friction", {"-0.1", "0.31"}},
     {"layers", {"4", "42", "11.5"}},
     {"elements_per_thickness", {"0.9", "17"}}};

@@ -60,6 +60,7 @@ TEST_CASE("every law is read as it stands") {
     CHECK(swift.elongation == 0.3);
     CHECK(swift.backstress.C == 3000.0);
     CHECK(swift.backstress.gamma == 30.0);
+    CHECK(swift.r_value == 1.4);
     CHECK(std::get<material::Swift>(swift.hardening).K == 520.0);
     CHECK(std::get<material::Swift>(swift.hardening).e0 == 0.006);
     CHECK(std::get<material::Swift>(swift.hardening).n == 0.22);

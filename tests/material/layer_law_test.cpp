@@ -38,8 +38,8 @@ struct Worst {
     int points = 0;
 };
 
-Worst compare(const Card& card) {
-    const LayerLaw law(card);
+Worst compare(const Card& card, double hold = 1.0) {
+    const LayerLaw law(card, hold);
     const double h = 1e-7;
     Worst worst;
     for (const std::vector<double>& past : pasts) {
@@ -75,6 +75,62 @@ TEST_SUITE("material") {
             CHECK(worst.stress < 1e-6);
             CHECK(worst.tangent < 1e-5);
         }
+    }
+
+    TEST_CASE("the same of an anisotropic sheet and of a narrow strip") {
+        for (const double r : {0.6, 1.0, 2.2})
+            for (const double hold : {0.0, 0.4, 1.0}) {
+                Card card = card_with(Swift{520.0, 0.006, 0.22}, {4000.0, 0.0});
+                card.r_value = r;
+                const Worst worst = compare(card, hold);
+                CAPTURE(r);
+                CAPTURE(hold);
+                CHECK(worst.points > 70);
+                CHECK(worst.stress < 1e-6);
+                CHECK(worst.tangent < 1e-5);
+            }
+    }
+
+    // Flow stress of a wide strip (1 + r)/sqrt(1 + 2 r) sigma_y.
+    //
+    // Source  R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, ch. XII (from memory).
+    // Allowed 1e-4, far past first yield.
+    TEST_CASE("normal anisotropy makes a wide strip stronger as Hill has it") {
+        for (const double r : {0.5, 1.0, 1.8}) {
+            CAPTURE(r);
+            Card card = card_with(Linear{300.0, 0.0});
+            card.r_value = r;
+            const double wanted = 300.0 * (1.0 + r) / std::sqrt(1.0 + 2.0 * r);
+            CHECK(relative_error(respond(LayerLaw(card), {}, 0.5).stress, wanted) < 1e-4);
+            CHECK(relative_error(LayerLaw(card).plane_strain_yield(), wanted) < 1e-12);
+        }
+    }
+
+    // Source  the tensile test itself: modulus E, flow stress the card's, back stress C/gamma (1 - exp(-gamma
+    // p)). Allowed 1e-12, and 1e-3 for the back stress after 2000 steps of backward Euler.
+    TEST_CASE("a narrow strip's layer is a tensile bar") {
+        Card card = card_with(Linear{300.0, 0.0}, {4000.0, 40.0});
+        card.r_value = 1.7;
+        const LayerLaw law(card, 0.0);
+        CHECK(relative_error(respond(law, {}, 1e-4).stress, card.youngs_modulus * 1e-4) < 1e-12);
+        LayerHistory now;
+        LayerResponse last;
+        for (int i = 1; i <= 2000; ++i) {
+            last = respond(law, now, 0.05 * i / 2000.0);
+            now = advance(law, now, last);
+        }
+        CHECK(std::abs(last.width_stress) < 1e-9 * last.stress);
+        CHECK(relative_error(now.accumulated, now.plastic_strain) < 1e-12);
+        const double back = 4000.0 / 40.0 * (1.0 - std::exp(-40.0 * now.accumulated));
+        CHECK(relative_error(last.stress, 300.0 + back) < 1e-3);
+    }
+
+    TEST_CASE("the hold across the width goes from plane strain to none with the width") {
+        CHECK(width_hold(8.0) == 1.0);
+        CHECK(width_hold(50.0) == 1.0);
+        CHECK(width_hold(1.0) == 0.0);
+        CHECK(width_hold(0.5) == 0.0);
+        CHECK(width_hold(4.5) == 0.5);
     }
 
     TEST_CASE("with a fading back stress the tangent still is the stress's slope") {
