@@ -32,6 +32,10 @@ constexpr double force_increment = 0.06;
 // can be foreseen; for the same reason.
 constexpr double force_fall = 0.15;
 
+// Work below which a strip is touched and not bent, over (hoop yield stress x thickness^2): some thousandth
+// of a bend's.
+constexpr double least_work = 1e-4;
+
 // Contact: smooth start over the thickness; a penetration is some 1e-3 of it.
 constexpr double contact_soft = 1e-3;
 

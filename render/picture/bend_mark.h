@@ -16,10 +16,11 @@ namespace overbend::render {
 struct BendMark {
     std::string name;
     double blank_position = 0.0;  // of the bend line, from the blank's left end
-    double reach = 0.0;  // on either side, along the blank, to where the flats' directions are taken;
-                         // 0: beyond the tools' contacts, see found_reach
+    double reach = 0.0;  // along the blank, to where the flats' directions are taken; 0: beyond the tools'
+                         // contacts, see found_reach
     std::optional<double> loaded;  // bend angle under load, once it is known
     std::optional<double> free;    // bend angle after the tools let go, once it is known
+    double reach_after = 0.0;      // reach towards the blank's right end where it differs; 0: the same
 };
 
 struct MeasuredBend {

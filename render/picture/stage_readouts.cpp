@@ -60,6 +60,22 @@ std::string springback(const BendMark& bend) {
     return fixed(degrees(opened), 1) + "\u00b0";
 }
 
+// How many letters of the bends' names are words that all of them begin with: of "channel left" and "channel
+// right" the columns' heads keep "left" and "right".
+size_t common_start(const std::vector<BendMark>& bends) {
+    if (bends.size() < 2) return 0;
+    const std::string& first = bends.front().name;
+    size_t alike = 0;
+    for (size_t at = first.find(' '); at != std::string::npos; at = first.find(' ', at + 1)) {
+        const auto begins_alike = [&](const BendMark& bend) {
+            return bend.name.size() > at + 1 && bend.name.compare(0, at + 1, first, 0, at + 1) == 0;
+        };
+        if (first.size() == at + 1 || !std::all_of(bends.begin(), bends.end(), begins_alike)) break;
+        alike = at + 1;
+    }
+    return alike;
+}
+
 // As many bends beside one another as there is room for; the stage shows them all.
 std::vector<Row> bend_rows(const Sheet& sheet) {
     const double u = sheet.unit();
@@ -72,10 +88,11 @@ std::vector<Row> bend_rows(const Sheet& sheet) {
     Row loaded{"under load", "loaded", {}, c.loaded};
     Row free{"free", "free", {}, c.ink};
     Row sprung{"springback", "springback", {}, c.ink};
+    const size_t alike = shown > 1 ? common_start(sheet.info.bends) : 0;
     for (size_t i = 0; i < shown; ++i) {
         const BendMark& bend = sheet.info.bends[i];
         const double width = shown > 1 ? (value_width - 0.4) * u : room;
-        head.values.push_back(fitted(bend.name, 1.1 * u, width, Weight::bold));
+        head.values.push_back(fitted(bend.name.substr(alike), 1.1 * u, width, Weight::bold));
         // While the strip is carried it is not yet the bend's turn.
         now.values.push_back(
             sheet.info.motion ? unknown : in_degrees(measured(sheet.recording, sheet.state, bend).angle));

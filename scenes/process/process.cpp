@@ -141,6 +141,11 @@ double developed_by_mechanics(const Case& c, const Blank& blank, const strip::St
     return blank.length + drawn - made;
 }
 
+// A figure to be written with two decimals, which must not come out as "-0.00".
+double without_minus_nought(double value) {
+    return std::abs(value) < 0.005 ? 0.0 : value;
+}
+
 void judge(const Case& c, JobResult& job) {
     for (const StepResult& step : job.steps) {
         const char* name = step.name.c_str();
@@ -157,9 +162,10 @@ void judge(const Case& c, JobResult& job) {
         const Bend& bend = c.part.bends[b];
         const double off = (job.finished_angle[b] - bend.angle) / degree;
         if (std::abs(off) > c.part.angle_tolerance / degree)
-            job.findings.push_back(words(
-                "bend '%s': %.2f degrees instead of %.2f; allowed is %.2f either way", bend.name.c_str(),
-                job.finished_angle[b] / degree, bend.angle / degree, c.part.angle_tolerance / degree));
+            job.findings.push_back(
+                words("bend '%s': %.2f degrees instead of %.2f; allowed is %.2f either way",
+                      bend.name.c_str(), without_minus_nought(job.finished_angle[b] / degree),
+                      bend.angle / degree, c.part.angle_tolerance / degree));
     }
 }
 

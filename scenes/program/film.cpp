@@ -40,9 +40,9 @@ render::StrokeFilm stroke_film(const Job& job, int index) {
         render::BendMark mark;
         mark.name = job.c.part.bends[b].name;
         mark.blank_position = blank.bend_line[b];
-        // To the middle of the shorter flat beside it, where the numbers of results.json are taken.
-        mark.reach = std::min(blank.bend_line[b] - blank.flat_middle(b),
-                              blank.flat_middle(b + 1) - blank.bend_line[b]);
+        // To the middles of the flats beside it, where the numbers of results.json are taken.
+        mark.reach = blank.bend_line[b] - blank.flat_middle(b);
+        mark.reach_after = blank.flat_middle(b + 1) - blank.bend_line[b];
         film.bends.push_back(mark);
     }
     for (const scenes::Interference& f : step.interferences)
@@ -116,7 +116,7 @@ void add_film(CLI::App& app, int& status) {
     command->add_option("--threads", given->threads, "Painters; 0: one a core")
         ->check(whole_from_to(0, 256))
         ->capture_default_str();
-    add_output(*command, given->output);
+    add_quiet(*command, given->output);
     command->footer("Example: overbend film cases/cable-hook/case.toml --out out/film --size 1920x1080");
     command->callback([given, &status] { film(*given, status); });
 }

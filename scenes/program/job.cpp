@@ -32,6 +32,7 @@ void check_folder(const std::string& out) {
 
 Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
     Job job;
+    if (file.empty()) complain("case", "no file is named; give a case file");
     job.c = scenes::read_case(file);
     if (out) check_folder(*out);
     scenes::ProcessOptions how;

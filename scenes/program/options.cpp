@@ -80,9 +80,13 @@ void complain(const std::string& options, const std::string& wrong_and_right) {
     throw CLI::ValidationError(options, wrong_and_right);
 }
 
+void add_quiet(CLI::App& command, Output& output) {
+    command.add_flag("--quiet", output.quiet, "no progress and no remarks on stderr");
+}
+
 void add_output(CLI::App& command, Output& output) {
     command.add_flag("--json", output.json, "print one JSON object instead of a table");
-    command.add_flag("--quiet", output.quiet, "no progress and no remarks on stderr");
+    add_quiet(command, output);
 }
 
 void add_width(CLI::App& command, std::optional<double>& width) {

@@ -23,7 +23,8 @@ struct Output {
     bool json = false;   // one JSON object on stdout
     bool quiet = false;  // no progress and no remarks on stderr
 };
-void add_output(CLI::App& command, Output& output);
+void add_output(CLI::App& command, Output& output);  // --json and --quiet
+void add_quiet(CLI::App& command, Output& output);   // --quiet alone
 
 // --width, for commands without a case.
 void add_width(CLI::App& command, std::optional<double>& width);

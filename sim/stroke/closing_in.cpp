@@ -44,7 +44,8 @@ class Bracket {
 // Presses from an earlier condition to a travel past it.
 bool Driver::press_to(const Condition& from, double travel) {
     go_back(from);
-    increment_ = travel - from.travel;
+    // From the first touch the force rises from nought, and one increment would not see how.
+    increment_ = (travel - from.travel) / (from.increments < 3 ? 8.0 : 1.0);
     while (now_.travel < travel - 1e-9 * scene_.strip.thickness)
         if (!step_down(travel)) return false;
     return true;

@@ -19,10 +19,12 @@ struct Audit {
     double friction = 0.0;
     double contact = 0.0;         // stored in the contacts
     double regularisation = 0.0;  // hold of rigid modes and length-scale term
-    double largest = 0.0;         // largest work put in so far: what the residue is measured against
+    double largest = 0.0;         // largest work put in so far: what the residue is measured against,
+    double least = 0.0;           // but no less than this: a strip that is touched, not bent
     double residue() const { return tools - elastic - plastic - friction - contact - regularisation; }
     double residue_percent() const {
-        return largest > 0.0 ? 100.0 * (residue() < 0.0 ? -residue() : residue()) / largest : 0.0;
+        const double whole = largest > least ? largest : least;
+        return whole > 0.0 ? 100.0 * (residue() < 0.0 ? -residue() : residue()) / whole : 0.0;
     }
 };
 

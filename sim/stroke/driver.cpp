@@ -142,7 +142,8 @@ double Driver::loaded_angle(const Condition& c) const {
 bool Driver::retract(Condition& c, WayBack& back) {
     const double t = scene_.strip.thickness;
     const double enough = 1e-6 * solver_.force_scale(), held = c.punch_force;
-    double move = limits::first_increment * t;
+    // A stroke that hardly bends the strip is over before the usual first increment.
+    double move = std::min(limits::first_increment * t, limits::force_fall * std::max(c.travel, 1e-6 * t));
     for (int i = 0; i < 2000; ++i) {
         if (c.punch_force <= enough && i > 0) return true;
         const double before = c.punch_force;

@@ -46,7 +46,7 @@ IncrementSolver::IncrementSolver(const material::LayerLaw& law, const tool::Tool
         }
     spread_.assign(nodes_, 0.0);
     spread_moment_.assign(nodes_, 0.0);
-    active_.assign(nodes_ - 1, 0.0);
+    for (std::vector<double>* v : {&active_, &moving_, &standing_}) v->assign(nodes_ - 1, 0.0);
     starts_.resize(static_cast<std::size_t>(nodes_ - 1) * layers_);
     flow_.resize(starts_.size());
     for (std::vector<double>* v : {&u_, &trial_, &gradient_, &direction_}) v->assign(3 * nodes_, 0.0);
@@ -76,6 +76,7 @@ void IncrementSolver::start(Condition& c) {
     c.travel = c.punch_force = 0.0;
     c.contacts.clear();
     c.audit = Audit{};
+    c.audit.least = limits::least_work * force_scale_ * thickness_;
     start_layers(c);
     for (int e = 0; e + 1 < nodes_; ++e) {
         const strip::ElementStrain strain = strip::element_strain(&c.u[3 * e], length_[e]);
@@ -285,15 +286,16 @@ double IncrementSolver::contact_force_on_ram() const {
 
 // The greatest force with which moving tools and standing ones press the same one and a half thicknesses of
 // the strip from both sides, N per mm.
-double IncrementSolver::squeeze_force() const {
-    std::vector<double> moving(nodes_ - 1, 0.0), standing(nodes_ - 1, 0.0);
+double IncrementSolver::squeeze_force() {
+    std::fill(moving_.begin(), moving_.end(), 0.0);
+    std::fill(standing_.begin(), standing_.end(), 0.0);
     bool any[2] = {false, false};
     for (int k = 0; k < contacts_.groups_used; ++k) {
         const ContactGroup& g = contacts_.groups[k];
         const bool with_ram = (*scene_.tools)[g.tool].moves_with_ram();
         for (int i = g.first; i < g.first + g.count; ++i) {
             const double force = contacts_.points[i].normal_force;
-            (with_ram ? moving : standing)[g.element] += force;
+            (with_ram ? moving_ : standing_)[g.element] += force;
             any[with_ram] = any[with_ram] || force > 0.0;
         }
     }
@@ -302,7 +304,7 @@ double IncrementSolver::squeeze_force() const {
     for (int first = 0; first + 1 < nodes_; ++first) {
         double above = 0.0, below = 0.0, run = 0.0;
         for (int e = first; e + 1 < nodes_ && run < 1.5 * thickness_; run += length_[e++])
-            above += moving[e], below += standing[e];
+            above += moving_[e], below += standing_[e];
         most = std::max(most, std::min(above, below));
     }
     return most;

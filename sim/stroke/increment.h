@@ -90,7 +90,7 @@ class IncrementSolver {
     StepOutcome newton(Condition& condition, double ram_move);
     void accept(Condition& condition, double ram_move, const Totals& totals);
     double contact_force_on_ram() const;
-    double squeeze_force() const;
+    double squeeze_force();
 
     material::LayerLaw law_;
     SolverOptions options_;
@@ -104,9 +104,9 @@ class IncrementSolver {
     std::vector<double> spread_;                // L a per element, N mm^4 per mm
     std::vector<double> spread_moment_;         // of the length-scale term on the nodes, N mm per mm
     std::vector<double> u_, trial_, gradient_, direction_;
-    std::vector<double> active_;
-    std::vector<material::LayerStart> starts_;  // layers at the increment's start
-    std::vector<double> flow_;                  // of the layers' last evaluation
+    std::vector<double> active_, moving_, standing_;  // per element: see Condition::active; forces of tools
+    std::vector<material::LayerStart> starts_;        // layers at the increment's start
+    std::vector<double> flow_;                        // of the layers' last evaluation
     BandMatrix matrix_;
     ContactSet contacts_;
     double curvature_move_ = 0.0;

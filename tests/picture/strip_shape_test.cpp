@@ -120,6 +120,14 @@ TEST_CASE("bend angles are measured on the flats, whichever way the strip lies")
         bends[0].reach = found_reach(r, bends, 0);
         CHECK(bends[0].reach > 4.0);
         CHECK(measured(r, r.states.front(), bends[0]).angle == doctest::Approx(0.0));
+        // Towards the blank's right end from further away: the left one's place stays.
+        std::vector<BendMark> longer = bends;
+        longer[0].reach_after = bends[0].reach + 2.0;
+        const MeasuredBend one = measured(r, r.states[held(r)], bends[0]),
+                           other = measured(r, r.states[held(r)], longer[0]);
+        CHECK((turned ? one.right.at - other.right.at : one.left.at - other.left.at).norm() == 0.0);
+        CHECK((turned ? one.left.at - other.left.at : one.right.at - other.right.at).norm() ==
+              doctest::Approx(2.0).epsilon(0.05));
         CHECK(measured(r, r.states[held(r)], bends[0]).angle == doctest::Approx(stroke.end_angle));
         CHECK(measured(r, r.states.back(), bends[0]).angle ==
               doctest::Approx(stroke.end_angle - stroke.springback));

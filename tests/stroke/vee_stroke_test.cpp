@@ -86,6 +86,19 @@ TEST_SUITE("stroke") {
         }
     }
 
+    // Source  balance of work. Allowed 1 per cent, of strokes that hardly touch the strip.
+    TEST_CASE("the smallest strokes add up too") {
+        for (const double force : {0.5, 5.0, 10.0}) {
+            CAPTURE(force);
+            const scenes::VeeResult r =
+                scenes::bend_vee(plain_bend(), stop_at(stroke::StopKind::force, force), {});
+            CHECK(r.stroke.outcome == stroke::Outcome::reached);
+            std::printf("%.1f N/mm: free %.4f deg, residue %.2f %%\n", force, r.free / degree,
+                        r.stroke.audit.residue_percent());
+            CHECK(r.stroke.audit.residue_percent() < 1.0);
+        }
+    }
+
     TEST_CASE("the same stroke twice is the same bit for bit") {
         const auto bend = [] {
             return scenes::bend_vee(plain_bend(), stop_at(stroke::StopKind::free_angle, 80.0 * degree), {});
