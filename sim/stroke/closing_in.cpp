@@ -110,10 +110,8 @@ bool Driver::load_to_angle() {
             estimate = back_->angle;
             back_.reset();
         }
-        if (estimate < stop.value - near) early = now_;
         keep(Phase::pressing);
-        if (estimate < stop.value - near)
-            early.recorded = now_.recorded, early.curve_points = now_.curve_points;
+        if (estimate < stop.value - near) early = now_;
         if (squeezed(limits::squeeze))
             return end_at(Outcome::jammed,
                           "the strip is squeezed between punch and die, which bend it no further,");
