@@ -42,7 +42,7 @@ const std::vector<Change> changes = {
 
 scenes::VeeResult bend(const scenes::VeeBend& vee, stroke::StrokeOptions options) {
     options.record = false;
-    const scenes::VeeResult r = scenes::bend_vee(vee, stop_at(stroke::StopKind::travel, 2.0), options);
+    scenes::VeeResult r = scenes::bend_vee(vee, stop_at(stroke::StopKind::travel, 2.0), options);
     REQUIRE(r.stroke.outcome == stroke::Outcome::reached);
     return r;
 }
