@@ -3,10 +3,12 @@
 #include "render/film/frames.h"
 
 #include <doctest/doctest.h>
+#include <unistd.h>
 
 #include <fstream>
 #include <map>
 #include <sstream>
+#include <string>
 
 #include "sim/errors.h"
 #include "tests/film/two_strokes.h"
@@ -28,7 +30,7 @@ FilmOptions small_film() {
 }
 
 struct Folder {
-    fs::path path = fs::temp_directory_path() / "overbend_frames_test";
+    fs::path path = fs::temp_directory_path() / ("overbend_frames_test_" + std::to_string(::getpid()));
     Folder() { fs::remove_all(path); }
     ~Folder() { fs::remove_all(path); }
 };

@@ -3,9 +3,11 @@
 #include "render/picture/painter.h"
 
 #include <doctest/doctest.h>
+#include <unistd.h>
 
 #include <fstream>
 #include <sstream>
+#include <string>
 #include <thread>
 
 #include "render/picture/stage.h"
@@ -42,7 +44,7 @@ std::string contents(const fs::path& path) {
 }
 
 struct Folder {
-    fs::path path = fs::temp_directory_path() / "overbend_painter_test";
+    fs::path path = fs::temp_directory_path() / ("overbend_painter_test_" + std::to_string(::getpid()));
     Folder() {
         fs::remove_all(path);
         fs::create_directories(path);
