@@ -97,6 +97,7 @@ void print_as_json(const scenes::VeeResult& r, const BendOptions& given) {
                                      {"audit_residue_percent", r.stroke.audit.residue_percent()},
                                      {"increments", r.stroke.increments},
                                      {"iterations", r.stroke.iterations}};
+    if (!r.stroke.reason.empty()) object["reason"] = r.stroke.reason;
     if (given.curve) {
         nlohmann::ordered_json curve = nlohmann::ordered_json::array();
         for (const stroke::CurvePoint& p : r.stroke.curve)
@@ -157,7 +158,7 @@ bool run(const BendOptions& given) {
     if (watched) std::fprintf(stderr, "\r%48s\r", "");
     require_solved(result.stroke);
     const bool reached = result.stroke.outcome == stroke::Outcome::reached;
-    if (!reached)
+    if (!reached && !given.output.quiet)
         std::fprintf(stderr, "overbend: the stop is not reached: %s\n", result.stroke.reason.c_str());
     given.output.json ? print_as_json(result, given) : print_as_table(result, given);
     return reached;

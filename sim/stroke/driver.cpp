@@ -12,6 +12,23 @@
 
 namespace overbend::stroke {
 
+namespace {
+
+double largest_curvature(const Condition& c) {
+    double most = 0.0;
+    for (const double k : c.curvature) most = std::max(most, std::abs(k));
+    return most;
+}
+
+// What is left of the balance of all contact forces on the strip, in the direction of the ram.
+double unbalanced(const Condition& c) {
+    double sum = 0.0;
+    for (const ContactForce& f : c.contacts) sum += f.force.y();
+    return std::abs(sum);
+}
+
+}  // namespace
+
 Driver::Driver(const StrokeScene& scene, const StrokeOptions& options)
     : scene_(scene),
       options_(options),
@@ -64,12 +81,6 @@ bool Driver::squeezed(double force) const {
 bool Driver::goes_on() {
     if (!options_.progress || options_.progress(now_.travel, now_.punch_force)) return true;
     return fail(Outcome::cancelled, "stopped on request");
-}
-
-double largest_curvature(const Condition& c) {
-    double most = 0.0;
-    for (const double k : c.curvature) most = std::max(most, std::abs(k));
-    return most;
 }
 
 // The increment that follows an accepted one of this size.
@@ -170,13 +181,6 @@ WayBack Driver::way_back() {
     back.let_go = back.off && solver_.let_go(back.free);
     back.angle = loaded_angle(back.free);
     return back;
-}
-
-// What is left of the balance of all contact forces on the strip, in the direction of the ram.
-double unbalanced(const Condition& c) {
-    double sum = 0.0;
-    for (const ContactForce& f : c.contacts) sum += f.force.y();
-    return std::abs(sum);
 }
 
 StrokeResult Driver::run() {

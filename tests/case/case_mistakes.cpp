@@ -1,10 +1,6 @@
 #include "tests/case/case_mistakes.h"
 
 #include <doctest/doctest.h>
-#include <unistd.h>
-
-#include <algorithm>
-#include <fstream>
 
 #include "scenes/case/read_card.h"
 #include "scenes/case/read_case.h"
@@ -12,24 +8,6 @@
 namespace overbend::tests {
 
 namespace fs = std::filesystem;
-
-OwnFolder::OwnFolder() {
-    static int count = 0;
-    path_ = fs::temp_directory_path() /
-            ("overbend-case-" + std::to_string(getpid()) + "-" + std::to_string(++count));
-    fs::create_directories(path_);
-}
-
-OwnFolder::~OwnFolder() {
-    std::error_code ignored;
-    fs::remove_all(path_, ignored);
-}
-
-fs::path OwnFolder::write(const std::string& name, const std::string& text) const {
-    fs::path file = path_ / name;
-    std::ofstream(file, std::ios::binary) << text;
-    return file;
-}
 
 void as_case(const fs::path& file) {
     scenes::read_case(file);
@@ -61,23 +39,6 @@ std::optional<scenes::CaseError> mistake_in(const std::string& text, const Reade
 scenes::Case case_of(const std::string& text) {
     const OwnFolder folder;
     return scenes::read_case(folder.write("case.toml", text));
-}
-
-std::string replaced(const std::string& text, const std::string& from, const std::string& to) {
-    const std::size_t at = text.find(from);
-    CAPTURE(from);
-    REQUIRE(at != std::string::npos);
-    REQUIRE(text.find(from, at + 1) == std::string::npos);
-    return text.substr(0, at) + to + text.substr(at + from.size());
-}
-
-int line_of(const std::string& text, const std::string& part) {
-    const std::size_t at = text.find(part);
-    CAPTURE(part);
-    REQUIRE(at != std::string::npos);
-    REQUIRE(text.find(part, at + 1) == std::string::npos);
-    return 1 +
-           static_cast<int>(std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n'));
 }
 
 }  // namespace overbend::tests

@@ -37,7 +37,8 @@ const std::set<std::string> optional_keys = {
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
     "step.place.shift_mm", "press.title", "run.friction", "run.layers", "run.elements_per_thickness",
     // of a card
-    "tensile_strength_MPa", "elongation_percent", "r_value", "sources.youngs_modulus_MPa", "sources.hardening"};
+    "tensile_strength_MPa", "elongation_percent", "r_value", "sources.youngs_modulus_MPa",
+    "sources.hardening"};
 
 // Required for one kind of tool or entry, optional for another; the places that are optional.
 const std::set<std::string> optional_places = {"tool[3].depth_mm", "tool[2].width_mm", "tool[3].width_mm",

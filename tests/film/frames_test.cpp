@@ -3,18 +3,18 @@
 #include "render/film/frames.h"
 
 #include <doctest/doctest.h>
-#include <unistd.h>
 
 #include <fstream>
-#include <map>
-#include <sstream>
 #include <string>
 
 #include "sim/errors.h"
+#include "tests/files/own_folder.h"
 #include "tests/film/two_strokes.h"
 
 using namespace overbend;
 using namespace overbend::render;
+using overbend::tests::files_below;
+using overbend::tests::OwnFolder;
 using overbend::tests::TwoStrokes;
 namespace fs = std::filesystem;
 
@@ -29,49 +29,30 @@ FilmOptions small_film() {
     return options;
 }
 
-struct Folder {
-    fs::path path = fs::temp_directory_path() / ("overbend_frames_test_" + std::to_string(::getpid()));
-    Folder() { fs::remove_all(path); }
-    ~Folder() { fs::remove_all(path); }
-};
-
-// Every file below a folder, by its path from there.
-std::map<std::string, std::string> files_below(const fs::path& folder) {
-    std::map<std::string, std::string> files;
-    for (const fs::directory_entry& entry : fs::recursive_directory_iterator(folder)) {
-        if (!entry.is_regular_file()) continue;
-        std::ifstream in(entry.path(), std::ios::binary);
-        std::ostringstream bytes;
-        bytes << in.rdbuf();
-        files[fs::relative(entry.path(), folder).string()] = bytes.str();
-    }
-    return files;
-}
-
 }  // namespace
 
 TEST_CASE("the frames are the same for 1, 2 and 5 threads") {
     const TwoStrokes two;
-    const Folder folder;
+    const OwnFolder folder;
     for (const int threads : {1, 2, 5}) {
-        const PaintedFilm film = paint_frames(two.job, small_film(), folder.path / std::to_string(threads),
+        const PaintedFilm film = paint_frames(two.job, small_film(), folder.path() / std::to_string(threads),
                                               {threads, Sequences::job_and_strokes});
         CHECK(film.complete());
         REQUIRE(film.sequences.size() == 3);
         CHECK(film.sequences[1].step_name == "lip");
     }
-    const auto one = files_below(folder.path / "1");
+    const auto one = files_below(folder.path() / "1");
     CHECK(one.size() > 100);
-    CHECK(one == files_below(folder.path / "2"));
-    CHECK(one == files_below(folder.path / "5"));
+    CHECK(one == files_below(folder.path() / "2"));
+    CHECK(one == files_below(folder.path() / "5"));
 }
 
 TEST_CASE("the whole job's frames hold those of each stroke, in their order") {
     const TwoStrokes two;
-    const Folder folder;
-    const PaintedFilm film = paint_frames(two.job, small_film(), folder.path);
-    const auto files = files_below(folder.path);
-    int count = 0;
+    const OwnFolder folder;
+    const PaintedFilm film = paint_frames(two.job, small_film(), folder.path());
+    const auto files = files_below(folder.path());
+    int count = static_cast<int>(film.sequences.size());  // a folder each
     for (const Sequence& s : film.sequences) count += s.frames;
     CHECK(static_cast<int>(files.size()) == count);
     CHECK(files.at("job/frame_00001.png") == files.at("stroke_01/frame_00001.png"));
@@ -83,21 +64,21 @@ TEST_CASE("the whole job's frames hold those of each stroke, in their order") {
 
 TEST_CASE("frames of an earlier film are removed, and nothing else is") {
     const TwoStrokes two;
-    const Folder folder;
-    fs::create_directories(folder.path / "job");
-    std::ofstream(folder.path / "job" / "frame_99999.png") << "old";
-    std::ofstream(folder.path / "job" / "notes.txt") << "kept";
-    paint_frames(two.job, small_film(), folder.path, {0, Sequences::job});
-    CHECK_FALSE(fs::exists(folder.path / "job" / "frame_99999.png"));
-    CHECK(fs::exists(folder.path / "job" / "notes.txt"));
-    CHECK_FALSE(fs::exists(folder.path / "stroke_01"));
+    const OwnFolder folder;
+    fs::create_directories(folder.path() / "job");
+    std::ofstream(folder.path() / "job" / "frame_99999.png") << "old";
+    std::ofstream(folder.path() / "job" / "notes.txt") << "kept";
+    paint_frames(two.job, small_film(), folder.path(), {0, Sequences::job});
+    CHECK_FALSE(fs::exists(folder.path() / "job" / "frame_99999.png"));
+    CHECK(fs::exists(folder.path() / "job" / "notes.txt"));
+    CHECK_FALSE(fs::exists(folder.path() / "stroke_01"));
 }
 
 TEST_CASE("painting can be watched and stopped") {
     const TwoStrokes two;
-    const Folder folder;
+    const OwnFolder folder;
     int told = 0;
-    const PaintedFilm whole = paint_frames(two.job, small_film(), folder.path, {2, Sequences::strokes},
+    const PaintedFilm whole = paint_frames(two.job, small_film(), folder.path(), {2, Sequences::strokes},
                                            [&](int painted, int wanted) {
                                                CHECK(painted >= told);
                                                CHECK(painted <= wanted);
@@ -105,10 +86,11 @@ TEST_CASE("painting can be watched and stopped") {
                                                return true;
                                            });
     CHECK(told == whole.wanted);
-    const PaintedFilm part = paint_frames(two.job, small_film(), folder.path, {1, Sequences::strokes},
+    const PaintedFilm part = paint_frames(two.job, small_film(), folder.path(), {1, Sequences::strokes},
                                           [](int, int) { return false; });
     CHECK_FALSE(part.complete());
-    for (const auto& file : files_below(folder.path)) {
+    for (const auto& file : files_below(folder.path())) {
+        if (file.first.back() == '/') continue;
         CHECK(file.first.find(".part") == std::string::npos);
         CHECK(file.second.substr(1, 3) == "PNG");
         CHECK(file.second.substr(file.second.size() - 8, 4) == "IEND");
@@ -117,16 +99,16 @@ TEST_CASE("painting can be watched and stopped") {
 
 TEST_CASE("a folder that cannot be made and wrong options are errors with a name") {
     TwoStrokes two;
-    const Folder folder;
-    fs::create_directories(folder.path);
-    std::ofstream(folder.path / "file") << "in the way";
-    CHECK_THROWS_WITH_AS(paint_frames(two.job, small_film(), folder.path / "file"), doctest::Contains("file"),
-                         std::runtime_error);
-    CHECK_THROWS_AS(paint_frames(two.job, small_film(), folder.path, {-1, Sequences::job}), OutOfRange);
+    const OwnFolder folder;
+    fs::create_directories(folder.path());
+    std::ofstream(folder.path() / "file") << "in the way";
+    CHECK_THROWS_WITH_AS(paint_frames(two.job, small_film(), folder.path() / "file"),
+                         doctest::Contains("file"), std::runtime_error);
+    CHECK_THROWS_AS(paint_frames(two.job, small_film(), folder.path(), {-1, Sequences::job}), OutOfRange);
     FilmOptions options = small_film();
     options.size.width = 0;
-    CHECK_THROWS_AS(paint_frames(two.job, options, folder.path), OutOfRange);
+    CHECK_THROWS_AS(paint_frames(two.job, options, folder.path()), OutOfRange);
     two.job.strokes[0].recording = nullptr;
-    CHECK_THROWS_AS(paint_frames(two.job, small_film(), folder.path), OutOfRange);
-    CHECK_FALSE(fs::exists(folder.path / "job"));
+    CHECK_THROWS_AS(paint_frames(two.job, small_film(), folder.path()), OutOfRange);
+    CHECK_FALSE(fs::exists(folder.path() / "job"));
 }

@@ -3,19 +3,19 @@
 #include "render/picture/painter.h"
 
 #include <doctest/doctest.h>
-#include <unistd.h>
 
-#include <fstream>
-#include <sstream>
 #include <string>
 #include <thread>
 
 #include "render/picture/stage.h"
 #include "sim/errors.h"
+#include "tests/files/own_folder.h"
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
 using namespace overbend::render;
+using overbend::tests::bytes_of;
+using overbend::tests::OwnFolder;
 namespace fs = std::filesystem;
 
 namespace {
@@ -35,22 +35,6 @@ int number_at(const std::string& bytes, size_t at) {
     for (size_t i = 0; i < 4; ++i) value = 256 * value + static_cast<unsigned char>(bytes[at + i]);
     return value;
 }
-
-std::string contents(const fs::path& path) {
-    std::ifstream in(path, std::ios::binary);
-    std::ostringstream bytes;
-    bytes << in.rdbuf();
-    return bytes.str();
-}
-
-struct Folder {
-    fs::path path = fs::temp_directory_path() / ("overbend_painter_test_" + std::to_string(::getpid()));
-    Folder() {
-        fs::remove_all(path);
-        fs::create_directories(path);
-    }
-    ~Folder() { fs::remove_all(path); }
-};
 
 }  // namespace
 
@@ -109,28 +93,29 @@ TEST_CASE("the same list gives the same bytes, in any thread") {
 }
 
 TEST_CASE("SVG and PDF files are written, the same each time") {
-    const Folder folder;
+    const OwnFolder folder;
     const DrawingList list = some_list({640, 360});
-    write_svg(list, folder.path / "a.svg");
-    write_svg(list, folder.path / "b.svg");
-    write_pdf(list, folder.path / "a.pdf");
-    write_pdf(list, folder.path / "b.pdf");
-    const std::string svg = contents(folder.path / "a.svg");
+    write_svg(list, folder.path() / "a.svg");
+    write_svg(list, folder.path() / "b.svg");
+    write_pdf(list, folder.path() / "a.pdf");
+    write_pdf(list, folder.path() / "b.pdf");
+    const std::string svg = bytes_of(folder.path() / "a.svg");
     CHECK(svg.find("width=\"640\"") != std::string::npos);
-    CHECK(svg == contents(folder.path / "b.svg"));
-    const std::string pdf = contents(folder.path / "a.pdf");
+    CHECK(svg == bytes_of(folder.path() / "b.svg"));
+    const std::string pdf = bytes_of(folder.path() / "a.pdf");
     CHECK(pdf.substr(0, 5) == "%PDF-");
-    CHECK(pdf == contents(folder.path / "b.pdf"));
+    CHECK(pdf == bytes_of(folder.path() / "b.pdf"));
 }
 
 TEST_CASE("a file that cannot be written is an error and leaves nothing behind") {
-    const Folder folder;
-    CHECK_THROWS_WITH_AS(write_png(some_list({320, 180}), folder.path / "nowhere" / "a.png"),
+    const OwnFolder folder;
+    CHECK_THROWS_WITH_AS(write_png(some_list({320, 180}), folder.path() / "nowhere" / "a.png"),
                          doctest::Contains("nowhere"), std::runtime_error);
-    fs::create_directories(folder.path / "taken" / "full");  // a folder that is not empty cannot be replaced
-    CHECK_THROWS_AS(write_png(some_list({320, 180}), folder.path / "taken"), std::runtime_error);
+    fs::create_directories(folder.path() / "taken" /
+                           "full");  // a folder that is not empty cannot be replaced
+    CHECK_THROWS_AS(write_png(some_list({320, 180}), folder.path() / "taken"), std::runtime_error);
     int files = 0;
-    for (const auto& entry : fs::directory_iterator(folder.path)) files += entry.is_regular_file() ? 1 : 0;
+    for (const auto& entry : fs::directory_iterator(folder.path())) files += entry.is_regular_file() ? 1 : 0;
     CHECK(files == 0);
 }
 

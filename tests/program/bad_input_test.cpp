@@ -6,8 +6,9 @@
 #include <string>
 #include <vector>
 
-#include "tests/program/case_folder.h"
+#include "tests/files/own_folder.h"
 #include "tests/program/run_overbend.h"
+#include "tests/program/small_case.h"
 
 using namespace overbend::tests;
 
@@ -15,7 +16,7 @@ namespace {
 
 // What a command says and does when it refuses, with a folder that is not there and with one that holds
 // the results of an earlier run.
-void check_refused(const CaseFolder& folder, const std::string& options, const std::string& blamed) {
+void check_refused(const OwnFolder& folder, const std::string& options, const std::string& blamed) {
     CAPTURE(options);
     folder.write("old/results.json", "old");
     folder.write("old/job/frame_00001.png", "old");
@@ -55,7 +56,7 @@ const std::vector<Mistake> mistakes = {
 }  // namespace
 
 TEST_CASE("a mistake in the case: its file, line and key are named, and nothing is written") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     for (const Mistake& m : mistakes) {
         const std::string text = replaced(small_case, m.right, m.wrong);
         const std::string file = folder.write("case.toml", text).string();
@@ -66,7 +67,7 @@ TEST_CASE("a mistake in the case: its file, line and key are named, and nothing 
 }
 
 TEST_CASE("a mistake in the card that the case names is the card's") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string card =
         "title = \"Invented steel\"\nsource = \"invented\"\nyoungs_modulus_MPa = 206000\npoisson = 0.7\n"
         "density_kg_m3 = 7850\nhardening = { law = \"linear\", Y_MPa = 250, H_MPa = 500 }\n";
@@ -78,7 +79,7 @@ TEST_CASE("a mistake in the card that the case names is the card's") {
 }
 
 TEST_CASE("a case that is not there, or is a folder, is named") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     for (const std::string command : {"check", "film"}) {
         check_refused(folder, command + " '" + folder / "nowhere.toml" + "'", folder / "nowhere.toml:");
         check_refused(folder, command + " '" + folder / "old" + "'", folder / "old:");
@@ -86,7 +87,7 @@ TEST_CASE("a case that is not there, or is a folder, is named") {
 }
 
 TEST_CASE("options that cannot be are refused by name") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = "'" + folder.write("case.toml", small_case).string() + "'";
     for (const std::string command : {"check ", "film "}) {
         check_refused(folder, command, "case is required");

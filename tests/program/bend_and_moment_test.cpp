@@ -109,7 +109,10 @@ TEST_CASE("bend: a stroke that does not reach its stop says so, and how far it c
         CHECK(run.status == 1);
         CHECK(run.error.find("the stop is not reached") != std::string::npos);
         CHECK(run.error.find(why) != std::string::npos);
-        CHECK(json::parse(run.out)["outcome"] == outcome);
+        const json r = json::parse(run.out);
+        CHECK(r["outcome"] == outcome);
+        CHECK(r["reason"].get<std::string>().find(why) != std::string::npos);
+        CHECK(run_overbend(options + " --quiet").error.empty());
     };
     check_short(bend + "--die-angle 85 --force-per-mm 90000 --json", "travel limit", "the tools close");
     check_short(bend + "--free 179 --json", "jammed", "squeezed between punch and die");

@@ -10,15 +10,16 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
-#include "tests/program/case_folder.h"
+#include "tests/files/own_folder.h"
 #include "tests/program/run_overbend.h"
+#include "tests/program/small_case.h"
 
 using namespace overbend::tests;
 using nlohmann::json;
 
 namespace {
 
-std::string small_in(const CaseFolder& folder) {
+std::string small_in(const OwnFolder& folder) {
     return "'" + folder.write("case.toml", small_case).string() + "'";
 }
 
@@ -45,7 +46,7 @@ json results_in(const std::string& folder) {
 }  // namespace
 
 TEST_CASE("check: the demo is feasible, and every number of it is one") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const Run run = run_overbend("check cases/cable-hook/case.toml --out '" + folder / "out/new" + "'");
     CAPTURE(run.error);
     CHECK(run.status == 0);
@@ -69,7 +70,7 @@ TEST_CASE("check: the demo is feasible, and every number of it is one") {
 }
 
 TEST_CASE("check: a wrong order is a verdict of no, with all its numbers") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const Run run = run_overbend("check cases/wrong-order/case.toml --out '" + folder / "out" + "'");
     CAPTURE(run.error);
     CHECK(run.status == 1);
@@ -84,7 +85,7 @@ TEST_CASE("check: a wrong order is a verdict of no, with all its numbers") {
 }
 
 TEST_CASE("check: a stroke that cannot be solved is told with its reason") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = folder.write("case.toml", unsolvable_case()).string();
     const Run run = run_overbend("check '" + file + "' --out '" + folder / "out" + "'");
     CHECK(run.status == 3);
@@ -101,7 +102,7 @@ TEST_CASE("check: a stroke that cannot be solved is told with its reason") {
 }
 
 TEST_CASE("check: a stroke that cannot be solved gives no numbers that it does not have") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = folder.write("case.toml", unsolvable_case()).string();
     const json step = json::parse(run_overbend("check '" + file + "' --json").out)["steps"][0];
     CHECK(step["peak_force_kN"] != 0.0);
@@ -114,7 +115,7 @@ TEST_CASE("check: a stroke that cannot be solved gives no numbers that it does n
 }
 
 TEST_CASE("check: the same case gives the same bytes, wherever it is run from") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = small_in(folder);
     CHECK(run_overbend("check " + file + " --out '" + folder / "one" + "'").status == 0);
     const std::string there = "cd '" + folder / "" + "' && ";
@@ -127,7 +128,7 @@ TEST_CASE("check: the same case gives the same bytes, wherever it is run from") 
 }
 
 TEST_CASE("check: an earlier results.json is replaced, and nothing else is touched") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = small_in(folder);
     folder.write("out/results.json", std::string(100000, 'x'));
     folder.write("out/notes.txt", "kept");
@@ -139,7 +140,7 @@ TEST_CASE("check: an earlier results.json is replaced, and nothing else is touch
 }
 
 TEST_CASE("check: without --out no file is written, and --quiet leaves the status alone") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     small_in(folder);
     const Files before = files_below(folder / "");
     const Run run = run_overbend("check case.toml --quiet", "cd '" + folder / "" + "' && ");
@@ -150,7 +151,7 @@ TEST_CASE("check: without --out no file is written, and --quiet leaves the statu
 }
 
 TEST_CASE("check: an --out that can be no folder is refused, and all stays as it was") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = small_in(folder);
     folder.write("file", "kept");
     const Files before = files_below(folder / "");
@@ -167,19 +168,19 @@ TEST_CASE("check: an --out that can be no folder is refused, and all stays as it
 }
 
 TEST_CASE("check: an --out that is there but takes no files is refused like one that cannot be made") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const Run run = run_overbend("check " + small_in(folder) + " --out /proc");
     CHECK(run.status == 2);
 }
 
 TEST_CASE("check: an --out without a name is refused") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const Run run = run_overbend("check " + small_in(folder) + " --out ''");
     CHECK(run.status == 2);
 }
 
 TEST_CASE("check: a results.json that cannot be written whole is not begun, and an old one stays") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = small_in(folder);
     folder.write("out/results.json", "old");
     const Files before = files_below(folder / "");

@@ -6,8 +6,9 @@
 #include <cstdlib>
 #include <string>
 
-#include "tests/program/case_folder.h"
+#include "tests/files/own_folder.h"
 #include "tests/program/run_overbend.h"
+#include "tests/program/small_case.h"
 
 using namespace overbend::tests;
 
@@ -16,7 +17,7 @@ namespace {
 const std::string quick = " --rate 1 --seconds 1 ";
 
 // Runs `film` on a case and returns what stands below its --out.
-Files film(const CaseFolder& folder, const std::string& options, int status = 0,
+Files film(const OwnFolder& folder, const std::string& options, int status = 0,
            const std::string& text = small_case) {
     static int count = 0;
     const std::string out = folder / ("film_" + std::to_string(++count));
@@ -61,7 +62,7 @@ int frames_in(const Files& files, const std::string& folder) {
 }  // namespace
 
 TEST_CASE("film: a folder of numbered frames for every stroke and one for the job") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = folder.write("case.toml", small_case).string();
     const Run run = run_overbend("film '" + file + "' --out '" + folder / "out" + "'" + quick);
     CHECK(run.status == 0);
@@ -84,7 +85,7 @@ TEST_CASE("film: a folder of numbered frames for every stroke and one for the jo
 }
 
 TEST_CASE("film: the frames are the same for any number of threads") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const Files one = film(folder, quick + "--threads 1");
     CHECK(one.size() > 10);
     CHECK(film(folder, quick + "--threads 2") == one);
@@ -92,7 +93,7 @@ TEST_CASE("film: the frames are the same for any number of threads") {
 }
 
 TEST_CASE("film: rate and seconds give the count of frames") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const int few = frames_in(film(folder, "--rate 1 --seconds 8"), "stroke_01");
     const int twice_the_rate = frames_in(film(folder, "--rate 2 --seconds 8"), "stroke_01");
     const int twice_the_seconds = frames_in(film(folder, "--rate 1 --seconds 16"), "stroke_01");
@@ -103,7 +104,7 @@ TEST_CASE("film: rate and seconds give the count of frames") {
 }
 
 TEST_CASE("film: size, theme and colours change what is painted") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string name = "stroke_01/frame_00004.png";
     const std::string plain = film(folder, quick).at(name);
     const std::string dark = film(folder, quick + "--theme dark").at(name);
@@ -116,13 +117,13 @@ TEST_CASE("film: size, theme and colours change what is painted") {
 }
 
 TEST_CASE("film: a job with a verdict of no has a film all the same") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string text = replaced(small_case, "free_deg = 60.0", "free_deg = 50.0");
     CHECK(frames_in(film(folder, quick, 1, text), "job") > 0);
 }
 
 TEST_CASE("film: a job that cannot be computed leaves no frames and no folder") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = folder.write("case.toml", unsolvable_case()).string();
     const Files before = files_below(folder / "");
     const Run run = run_overbend("film '" + file + "' --out '" + folder / "out" + "'" + quick);
@@ -133,7 +134,7 @@ TEST_CASE("film: a job that cannot be computed leaves no frames and no folder") 
 }
 
 TEST_CASE("film: an --out that can be no folder is refused, and all stays as it was") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = folder.write("case.toml", small_case).string();
     folder.write("file", "kept");
     const Files before = files_below(folder / "");
@@ -150,13 +151,13 @@ TEST_CASE("film: an --out that can be no folder is refused, and all stays as it 
 }
 
 TEST_CASE("film: an --out that is there but takes no files is refused like one that cannot be made") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = folder.write("case.toml", small_case).string();
     CHECK(run_overbend("film '" + file + "' --out /proc" + quick).status == 2);
 }
 
 TEST_CASE("film: on a full disk no half of a frame is left") {
-    const CaseFolder folder;
+    const OwnFolder folder;
     const std::string file = folder.write("case.toml", small_case).string();
     // A disk that takes no more than 20 kB a file; the frames are larger.
     const Run run = run_overbend("film '" + file + "' --out '" + folder / "out" + "'" + quick,
