@@ -101,6 +101,7 @@ Colour tool_hue(tool::Role role) {
             return okabe_ito::orange;
         case tool::Role::pad:
             return okabe_ito::sky_blue;
+        case tool::Role::clamp:
         case tool::Role::holder:
             return okabe_ito::reddish_purple;
         case tool::Role::gauge:
@@ -119,6 +120,7 @@ double tool_hatch_direction(tool::Role role) {
             return eighth_turn;
         case tool::Role::pad:
             return -1.5 * eighth_turn;
+        case tool::Role::clamp:
         case tool::Role::holder:
             return 1.5 * eighth_turn;
         case tool::Role::gauge:

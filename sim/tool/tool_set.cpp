@@ -10,6 +10,8 @@ const char* role_word(Role role) {
             return "die";
         case Role::pad:
             return "pad";
+        case Role::clamp:
+            return "clamp";
         case Role::holder:
             return "holder";
         case Role::ram:

@@ -5,14 +5,18 @@
 
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "sim/tool/arc_outline.h"
+#include "sim/tool/spring.h"
 
 namespace overbend::tool {
 
-enum class Role { punch, die, pad, holder, ram, bed, gauge };
+// A pad stands below the strip on a spring and presses up; a clamp stands above it on a spring and presses
+// down. A holder carries a punch.
+enum class Role { punch, die, pad, clamp, holder, ram, bed, gauge };
 
 const char* role_word(Role role);  // "punch", "die", ...
 
@@ -22,8 +26,16 @@ struct RigidTool {
     ArcOutline outline;  // own coordinates: a punch with the lowest point of its nose at the origin,
                          // a die with the middle of its groove at x = 0 and its top face at y = 0
     Vec2 position = Vec2::Zero();  // of the origin, in press coordinates; for the punch at first touch
+    std::optional<Spring> spring =
+        std::nullopt;           // of a pad or clamp; without one it stands as firm as a die or a punch
+    bool clamp_on_ram = false;  // a clamp's spring stands on the ram; else in the press's frame
     // True for what goes down with the ram: its position is lowered by the travel.
-    bool moves_with_ram() const { return role == Role::punch || role == Role::ram || role == Role::holder; }
+    bool moves_with_ram() const {
+        return role == Role::punch || role == Role::ram || role == Role::holder ||
+               (role == Role::clamp && clamp_on_ram);
+    }
+    // Which way a compressed spring lets the tool go: a pad down (-1), a clamp up (+1).
+    double gives_way() const { return role == Role::clamp ? 1.0 : -1.0; }
 };
 
 using ToolSet = std::vector<RigidTool>;
