@@ -53,10 +53,8 @@ IncrementSolver::IncrementSolver(const material::LayerLaw& law, const tool::Tool
     matrix_.resize(3 * nodes_);
 }
 
-material::SectionHistory IncrementSolver::history(strip::StripState& s, int e) const {
-    const std::size_t at = static_cast<std::size_t>(e) * layers_;
-    return {&s.plastic_strain[at], &s.width_plastic_strain[at], &s.accumulated[at], &s.backstress[at],
-            &s.width_backstress[at]};
+material::LayerHistory* IncrementSolver::history(strip::StripState& s, int e) const {
+    return &s.history[static_cast<std::size_t>(e) * layers_];
 }
 
 void IncrementSolver::start(Condition& c) {
@@ -94,11 +92,8 @@ void IncrementSolver::strain_elements(const std::vector<double>& u) {
 }
 
 void IncrementSolver::start_layers(Condition& c) {
-    std::size_t at = 0;
-    for (int e = 0; e + 1 < nodes_; ++e) {
-        const material::SectionHistory was = history(c.strip, e);
-        for (int i = 0; i < layers_; ++i) starts_[at++] = material::start_of(law_, was.layer(i));
-    }
+    for (std::size_t i = 0; i < starts_.size(); ++i)
+        starts_[i] = material::start_of(law_, c.strip.history[i]);
     std::fill(flow_.begin(), flow_.end(), 0.0);
 }
 
@@ -223,15 +218,15 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
         const strip::ElementStrain now = strip::element_strain(&u_[3 * e], length_[e]);
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
         const double* weight = c.strip.layer_weight.data();
-        elastic_before += length_[e] * (material::elastic_energy(law_, weight, layers_, &c.stress[at],
-                                                                 &c.width_stress[at]) +
+        elastic_before += length_[e] * (material::elastic_energy(law_, weight, layers_, history(c.strip, e),
+                                                                 &c.stress[at], &c.width_stress[at]) +
                                         0.5 * shear * was.g * was.g);
         plastic += length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_,
                                                   &starts_[at], &flow_[at], history(c.strip, e),
                                                   &c.stress[at], &c.width_stress[at], now.G, now.k);
-        elastic += length_[e] *
-                   (material::elastic_energy(law_, weight, layers_, &c.stress[at], &c.width_stress[at]) +
-                    0.5 * shear * now.g * now.g);
+        elastic += length_[e] * (material::elastic_energy(law_, weight, layers_, history(c.strip, e),
+                                                          &c.stress[at], &c.width_stress[at]) +
+                                 0.5 * shear * now.g * now.g);
         curvature_move_ = std::max(curvature_move_, std::abs(now.k - was.k));
         c.stretch[e] = now.G, c.curvature[e] = now.k;
     }

@@ -77,7 +77,7 @@ class IncrementSolver {
         double hold = 0.0, spread = 0.0;
         bool folded = false;
     };
-    material::SectionHistory history(strip::StripState& s, int e) const;
+    material::LayerHistory* history(strip::StripState& s, int e) const;
     void strain_elements(const std::vector<double>& u);
     void start_layers(Condition& condition);
     void prepare(Condition& condition, double ram_move, double predicted_ratio);
