@@ -15,9 +15,8 @@ std::vector<double> unknowns(const strip::StripState& s) {
 }
 
 double gap_to(const StrokeScene& scene, tool::Role role) {
-    StrokeScene copy = scene;
-    IncrementSolver solver(copy.law, copy.tools, 0.0, copy.zone, copy.strip, SolverOptions{});
-    return solver.gap_at(unknowns(copy.strip), 0.0, role);
+    IncrementSolver solver(scene, SolverOptions{});
+    return solver.gap_at(unknowns(scene.strip), role);
 }
 
 }  // namespace

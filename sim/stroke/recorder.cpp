@@ -24,6 +24,7 @@ void record(Recording& recording, const Condition& c, Phase phase) {
     for (const material::LayerHistory& layer : c.strip.history)
         s.plastic_strain.push_back(static_cast<float>(layer.accumulated));
     s.contacts = c.contacts;
+    s.compression = c.compression;
     recording.states.push_back(std::move(s));
 }
 
