@@ -26,6 +26,10 @@ IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& 
       weight_(scene.weight) {
     const strip::StripState& strip = scene.strip;
     force_scale_ = law_.plane_strain_yield() * thickness_;
+    // A strip's own weight is small beside what bends it: it must not be lost in the residual.
+    enough_ = limits::residual;
+    if (weight_ > 0.0)
+        enough_ = std::clamp(limits::weight_residual * weight_ * thickness_ / force_scale_, 1e-9, enough_);
     for (int e = 0; e < strip.elements(); ++e) length_.push_back(strip.length(e));
     strain_.resize(nodes_ - 1);
 

@@ -123,6 +123,7 @@ class IncrementSolver {
     std::vector<int> sprung_;  // tools with springs
     ToolStands stands_;        // in the state that is evaluated
     double slip_scale_ = 0.0;  // mm, see add_contacts
+    double enough_ = 0.0;      // residual at an equilibrium, see limits::residual
     double weight_ = 0.0;      // N per mm2
     double force_scale_ = 0.0;
     std::vector<double> length_;

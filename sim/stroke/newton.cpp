@@ -44,7 +44,7 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
     if (here.folded) return StepOutcome::folded;
     for (iterations_ = 0; iterations_ < limits::iterations; ++iterations_) {
         residual_ = residual_norm();
-        if (residual_ < limits::residual) {
+        if (residual_ < enough_) {
             accept(c, ram_move, here);
             return StepOutcome::solved;
         }
@@ -69,7 +69,7 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
                 const double noise = 1e-13 * std::abs(here.energy) + 1e-16;
                 const bool down = fall <= 1e-4 * step * slope + noise && slope_there <= 0.9 * std::abs(slope);
                 const bool flat = std::abs(slope_there) <= 0.5 * std::abs(slope);
-                if (down || flat || residual_norm() < limits::residual) {
+                if (down || flat || residual_norm() < enough_) {
                     here = next;
                     found = true;
                     break;
