@@ -127,7 +127,7 @@ void read_angles(const DrawBend& b, StripResult& result) {
                 senses[i] * (fits[i + 1].turn - fits[i].turn);
         if (free)
             result.measures.push_back({"wall_curvature_free_per_mm", "curvature of the walls free",
-                                       0.5 * (fits[1].curvature + fits[3].curvature), "1/mm"});
+                                       -0.5 * (fits[1].curvature + fits[3].curvature), "1/mm"});
     }
 }
 
