@@ -44,6 +44,13 @@ constexpr double contact_soft = 1e-3;
 constexpr double hold_along = 1e-7;
 constexpr double hold_across = 1e-9;
 
+// Slips below this part of the ram's move are not resolved as sliding.
+constexpr double slip = 0.02;
+
+// Stiffness of the stops of pads and clamps, over E' (so N/mm per mm of width): some thousandth of a
+// millimetre for the preload of a strong spring.
+constexpr double spring_stop = 0.5;
+
 // How far an element looks along the strip for what the length-scale term is weighed by, over the thickness:
 // within the width of a hinge, and more than an element.
 constexpr double spread_reach = 0.3;

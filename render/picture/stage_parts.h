@@ -23,6 +23,11 @@ struct Sheet {
 
     double unit() const { return layout.unit; }
     double travel() const { return info.punch_travel.value_or(state.travel); }
+    // Where tool k stands.
+    Place place_of(int k) const {
+        const bool sprung = k < static_cast<int>(state.compression.size());
+        return stroke::tool_position(tools()[k], travel(), sprung ? state.compression[k] : 0.0);
+    }
     const tool::ToolSet& tools() const { return info.tools ? *info.tools : recording.tools; }
 };
 

@@ -11,8 +11,7 @@ namespace overbend::render {
 namespace {
 
 // The outline with its arcs as curves. The picture's y goes down, so a turn changes its sign.
-Path tool_path(const tool::RigidTool& tool, double travel, const View& view) {
-    const Place position = stroke::tool_position(tool, travel);
+Path tool_path(const tool::RigidTool& tool, const Place& position, const View& view) {
     Path path;
     for (const tool::Piece& piece : tool.outline.pieces()) {
         const Point start = view.on_picture(position + piece.start);
@@ -68,12 +67,13 @@ Path hatching(const std::vector<Point>& outline, const Point& origin, double dir
     return path;
 }
 
-void add_tool(Sheet& sheet, const tool::RigidTool& tool) {
+void add_tool(Sheet& sheet, int k) {
+    const tool::RigidTool& tool = sheet.tools()[k];
     const double u = sheet.unit();
     const double opacity = sheet.info.tool_opacity;
     const ToolColours colours = tool_colours(tool.role, sheet.info.theme);
     Shape body;
-    body.path = tool_path(tool, sheet.travel(), sheet.view);
+    body.path = tool_path(tool, sheet.place_of(k), sheet.view);
     body.fill = with_opacity(colours.fill, opacity);
     body.clip = sheet.view.stage;
     Shape outline = body;
@@ -82,9 +82,9 @@ void add_tool(Sheet& sheet, const tool::RigidTool& tool) {
     outline.line_width = 0.13 * u;
 
     Shape hatch;
-    hatch.path = hatching(tool_points(tool, sheet.travel(), sheet.view),
-                          sheet.view.on_picture(stroke::tool_position(tool, sheet.travel())),
-                          colours.hatch_direction, 0.75 * u, sheet.view.stage);
+    hatch.path =
+        hatching(tool_points(tool, sheet.place_of(k), sheet.view), sheet.view.on_picture(sheet.place_of(k)),
+                 colours.hatch_direction, 0.75 * u, sheet.view.stage);
     hatch.stroke = with_opacity(colours.hatch, opacity);
     hatch.line_width = sheet.layout.line;
     hatch.clip = sheet.view.stage;
@@ -96,7 +96,8 @@ void add_tool(Sheet& sheet, const tool::RigidTool& tool) {
 
 // From the label to the tool, when it stands beside it.
 void add_leader(Sheet& sheet, const ToolLabel& label, const Colour& colour) {
-    const std::vector<Point> outline = tool_points(sheet.tools()[label.tool], sheet.travel(), sheet.view);
+    const std::vector<Point> outline =
+        tool_points(sheet.tools()[label.tool], sheet.place_of(label.tool), sheet.view);
     if (inside(outline, label.box.centre())) return;
     const Point foot = nearest_on(outline, label.box.centre());
     if (!overlap(sheet.view.stage, {foot.x(), foot.y(), 1.0, 1.0})) return;
@@ -108,10 +109,11 @@ void add_leader(Sheet& sheet, const ToolLabel& label, const Colour& colour) {
 
 void add_tools(Sheet& sheet) {
     if (sheet.info.tool_opacity <= 0.0) return;
-    for (const tool::RigidTool& t : sheet.tools()) {
-        add_tool(sheet, t);
+    for (int k = 0; k < static_cast<int>(sheet.tools().size()); ++k) {
+        const tool::RigidTool& t = sheet.tools()[k];
+        add_tool(sheet, k);
         if (t.role != tool::Role::punch) continue;
-        for (const Point& p : tool_points(t, sheet.travel(), sheet.view)) sheet.kept_clear.push_back(p);
+        for (const Point& p : tool_points(t, sheet.place_of(k), sheet.view)) sheet.kept_clear.push_back(p);
     }
 }
 

@@ -192,6 +192,7 @@ State blended(const Recording& recording, const State& a, const State& b, double
     if (blend >= 0.5) now.phase = b.phase;
     now.travel = mix(a.travel, b.travel, blend);
     now.punch_force = mix(a.punch_force, b.punch_force, blend);
+    if (a.compression.size() == b.compression.size()) blend_into(now.compression, b.compression, blend);
     blend_into(now.x, b.x, blend);
     blend_into(now.y, b.y, blend);
     blend_into(now.theta, b.theta, blend);

@@ -26,8 +26,10 @@ const State& deepest(const Recording& recording) {
 
 Seen what_is_seen(const Recording& recording, const View& view) {
     Seen seen;
-    for (const tool::RigidTool& t : recording.tools)
-        seen.tools.push_back(tool_points(t, deepest(recording).travel, view));
+    const State& last = deepest(recording);
+    for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k)
+        seen.tools.push_back(
+            tool_points(recording.tools[k], stroke::tool_position(recording.tools, k, last), view));
     seen.strip_half = 0.5 * recording.thickness * view.scale;
     // A few dozen states are enough: between two the strip moves by less than a label's height.
     const size_t every = std::max<size_t>(1, recording.states.size() / 40);

@@ -99,8 +99,7 @@ double raised_by(const Recording& recording, const View& view) {
     return std::min(std::max(wanted, 3.0 * recording.thickness), 0.6 * view.height_mm());
 }
 
-std::vector<Point> tool_points(const tool::RigidTool& tool, double travel, const View& view) {
-    const Place position = stroke::tool_position(tool, travel);
+std::vector<Point> tool_points(const tool::RigidTool& tool, const Place& position, const View& view) {
     std::vector<Point> points;
     for (const tool::Piece& piece : tool.outline.pieces()) {
         const double radius = piece.radius * view.scale;

@@ -49,8 +49,8 @@ double raised_by(const stroke::Recording& recording, const View& view);
 // The place of the scale and the key to the arrows, which labels keep clear of.
 Rect key_box(const Layout& layout);
 
-// A tool's outline on the picture when the ram has gone down by `travel`; arcs cut to a quarter of a pixel.
-std::vector<Point> tool_points(const tool::RigidTool& tool, double travel, const View& view);
+// A tool's outline on the picture with its origin at a place; arcs cut to a quarter of a pixel.
+std::vector<Point> tool_points(const tool::RigidTool& tool, const Place& position, const View& view);
 
 bool inside(const std::vector<Point>& closed, const Point& p);
 

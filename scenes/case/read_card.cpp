@@ -59,15 +59,23 @@ material::Hardening read_hardening(StrictTable table) {
                            table.numbers("stress_MPa", stress)};
 }
 
-material::Backstress read_backstress(const StrictTable& table) {
+std::vector<material::Backstress> read_backstress(const StrictTable& table) {
     const std::vector<StrictTable> entries = table.tables("backstress", {"C_MPa", "gamma"});
-    if (entries.empty()) return {};
-    if (entries.size() > 1) {
+    if (entries.size() > material::most_backstresses) {
         table.complain("backstress", std::to_string(entries.size()) + " back stresses are given",
-                       "give one; more are not worked with yet");
+                       "give one or two");
     }
-    return {entries.front().number("C_MPa", hardening_rate),
-            entries.front().number("gamma", from_to(0.0, 1e5))};
+    std::vector<material::Backstress> found;
+    for (const StrictTable& entry : entries)
+        found.push_back({entry.number("C_MPa", hardening_rate), entry.number("gamma", from_to(0.0, 1e5))});
+    return found;
+}
+
+std::optional<material::ModulusDrop> read_modulus_drop(const StrictTable& table, double youngs_modulus) {
+    if (!table.has("modulus_drop")) return std::nullopt;
+    const StrictTable drop = table.table("modulus_drop", {"to_MPa", "rate"});
+    return material::ModulusDrop{drop.number("to_MPa", above_to(0.0, youngs_modulus)),
+                                 drop.number("rate", above_to(0.0, 1e4))};
 }
 
 // Sources of single numbers are for whoever reads the file; here they must only name what the card has.
@@ -99,9 +107,18 @@ std::filesystem::path file_of(const std::string& name_or_path, const std::filesy
 }  // namespace
 
 const std::vector<std::string>& card_keys() {
-    static const Words keys = {
-        "title",     "source",     "sources", "youngs_modulus_MPa",   "poisson",           "density_kg_m3",
-        "hardening", "backstress", "r_value", "tensile_strength_MPa", "elongation_percent"};
+    static const Words keys = {"title",
+                               "source",
+                               "sources",
+                               "youngs_modulus_MPa",
+                               "poisson",
+                               "density_kg_m3",
+                               "hardening",
+                               "backstress",
+                               "modulus_drop",
+                               "r_value",
+                               "tensile_strength_MPa",
+                               "elongation_percent"};
     return keys;
 }
 
@@ -126,6 +143,7 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
     card.density = table.number("density_kg_m3", density);
     card.hardening = read_hardening(table.table("hardening", {}));
     card.backstress = read_backstress(table);
+    card.modulus_drop = read_modulus_drop(table, card.youngs_modulus);
     card.r_value = table.number_or("r_value", 1.0, from_to(0.1, 10.0));
     card.tensile_strength = table.number_or("tensile_strength_MPa", 0.0, stress);
     card.elongation = table.number_or("elongation_percent", 0.0, above_to(0.0, 100.0)) / 100.0;

@@ -51,8 +51,10 @@
 //   hardening = { law = "swift", K_MPa, e0, n }, { law = "hollomon", K_MPa, n },
 //               { law = "voce", Y_MPa, Q_MPa, b }, { law = "linear", Y_MPa, H_MPa }, or
 //               { law = "table", plastic_strain = [...], stress_MPa = [...] }
-//   backstress = [ { C_MPa, gamma } ] (none), r_value (1), tensile_strength_MPa, elongation_percent (not
-//   known) sources = { key = source } for numbers that come from elsewhere (none)
+//   backstress = [ { C_MPa, gamma } ... ], one or two (none)
+//   modulus_drop = { to_MPa, rate } (none): the modulus falls to to_MPa with the plastic strain, by rate
+//   r_value (1), tensile_strength_MPa, elongation_percent (not known)
+//   sources = { key = source } for numbers that come from elsewhere (none)
 
 #pragma once
 

@@ -66,6 +66,8 @@ Json step_json(const Case& c, const StepResult& step) {
               {"plastic_N_mm_per_mm", a.plastic},
               {"friction_N_mm_per_mm", a.friction},
               {"contact_N_mm_per_mm", a.contact},
+              {"springs_N_mm_per_mm", a.springs},
+              {"weight_N_mm_per_mm", a.weight},
               {"regularisation_N_mm_per_mm", a.regularisation},
               {"residue_percent", a.residue_percent()},
               {"force_balance", s.balance_error}}},

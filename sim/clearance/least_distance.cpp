@@ -23,7 +23,7 @@ void look_at(const stroke::Recording& r, int state, double blank_position, const
     for (int k = 0; k < static_cast<int>(r.tools.size()); ++k) {
         const tool::RigidTool& t = r.tools[k];
         if (belongs(t, blank_position, zone)) continue;
-        const Eigen::Vector2d local = at - stroke::tool_position(t, r.states[state].travel);
+        const Eigen::Vector2d local = at - stroke::tool_position(r.tools, k, r.states[state]);
         const tool::Box& box = t.outline.box();
         const double dx = std::max({box.low.x() - local.x(), 0.0, local.x() - box.high.x()});
         const double dy = std::max({box.low.y() - local.y(), 0.0, local.y() - box.high.y()});

@@ -11,8 +11,8 @@
 
 #include <vector>
 
-#include "sim/stroke/contact.h"
 #include "sim/stroke/recording.h"
+#include "sim/stroke/stroke_scene.h"
 
 namespace overbend::clearance {
 

@@ -96,8 +96,19 @@ void check(const Card& card) {
            "give 0 or more, below 0.5");
     demand_not_negative(card.density, "density", " (kg/m3)");
     std::visit([](const auto& law) { check_law(law); }, card.hardening);
-    demand_not_negative(card.backstress.C, "back stress C", " (MPa)");
-    demand_not_negative(card.backstress.gamma, "back stress gamma", "");
+    if (card.backstress.size() > most_backstresses)
+        throw OutOfRange("back stresses", std::to_string(card.backstress.size()) + " are given",
+                         "give two at most");
+    for (const Backstress& b : card.backstress) {
+        demand_not_negative(b.C, "back stress C", " (MPa)");
+        demand_not_negative(b.gamma, "back stress gamma", "");
+    }
+    if (card.modulus_drop) {
+        demand(card.modulus_drop->to > 0.0 && card.modulus_drop->to <= card.youngs_modulus,
+               "modulus that is left", card.modulus_drop->to,
+               "give a number above 0, at most Young's modulus (MPa)");
+        demand_positive(card.modulus_drop->rate, "rate of the modulus drop", "");
+    }
     demand(card.r_value >= 0.1 && card.r_value <= 10.0, "r-value", card.r_value, "give 0.1 to 10");
     demand_not_negative(card.tensile_strength, "tensile strength", " (MPa)");
     demand_not_negative(card.elongation, "elongation", "");

@@ -4,6 +4,7 @@
 
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -30,10 +31,17 @@ struct Table {
     // last; p rising from 0, stress > 0 and not falling
 using Hardening = std::variant<Swift, Hollomon, Voce, Linear, Table>;
 
-// Armstrong-Frederick: dX = C dp - gamma X |dp|, uniaxial. C = 0: none.
+// Armstrong-Frederick: dX = C dp - gamma X |dp|, uniaxial. Two of them make a yield point that is rounded
+// where the strip is bent back (a large gamma), and a hardening that lasts (a small one).
 struct Backstress {
     double C = 0.0, gamma = 0.0;
 };  // MPa, -; both >= 0
+constexpr int most_backstresses = 2;
+
+// Young's modulus after plastic strain: E0 - (E0 - to) (1 - exp(-rate p)).
+struct ModulusDrop {
+    double to = 0.0, rate = 0.0;
+};  // MPa, 0 < to <= E0; -, > 0
 
 struct Card {
     std::string name;  // as a case calls it
@@ -43,7 +51,8 @@ struct Card {
     double poisson = 0.3;         // 0 <= poisson < 0.5
     double density = 0.0;         // kg/m3, > 0; 0 when not given
     Hardening hardening = Linear{};
-    Backstress backstress;
+    std::vector<Backstress> backstress;  // none, one or two
+    std::optional<ModulusDrop> modulus_drop;
     double r_value = 1.0;           // normal anisotropy, width over thickness strain in a tensile test, > 0
     double tensile_strength = 0.0;  // MPa, for handbook formulas; 0 when not given
     double elongation = 0.0;        // fracture elongation, 0.45 for 45 per cent; 0 when not given

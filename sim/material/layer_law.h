@@ -7,8 +7,10 @@
 //   yield      q(s - X, w - V) = sigma_y(p),  q(s, w)^2 = s^2 - c s w + w^2,  c = 2 r/(1 + r)
 //              (R. Hill's, alike in all directions of the sheet; r = 1 is von Mises')
 //   flow       normal to q, with dp the equivalent plastic strain
-//   back stress  Armstrong-Frederick, towards the stress: dX = C (s - X)/q dp - gamma X dp, so V; uniaxial C
-//                and gamma
+//   back stress  X is the sum of up to two, each after Armstrong and Frederick, towards the stress:
+//                dX_i = C_i (s - X)/q dp - gamma_i X_i dp, so V; uniaxial C and gamma
+//   modulus    E = E0 - (E0 - Ea)(1 - exp(-xi p)): falls with the plastic strain. Within an increment it is
+//                that of its start; at the increment's end the stress stays and the elastic strain grows.
 // In the basis a = (s + w)/sqrt2, b = (s - w)/sqrt2 all of this is diagonal: q^2 = h_a a^2 + h_b b^2 with
 // h_a = 1/(1 + r) and h_b = (1 + 2 r)/(1 + r), elastic moduli E/(1-nu) and E/(1+nu), flow (h_a a, h_b b)
 // dp/q. Backward Euler then leaves one equation for dp.
@@ -24,8 +26,9 @@
 // Source  plane-stress return mapping in this basis: J. C. Simo & R. L. Taylor, Int. J. Numer. Methods Eng.
 // 22
 //         (1986) 649-670; back stress: P. J. Armstrong & C. O. Frederick, CEGB report RD/B/N731 (1966);
-//         normal anisotropy: R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, ch. XII. All from
-//         memory.
+//         sums of several: J. L. Chaboche, Int. J. Plasticity 2 (1986) 149-188; falling modulus: F. Yoshida,
+//         T. Uemori & K. Fujiwara, Int. J. Plasticity 18 (2002) 633-659; normal anisotropy: R. Hill, The
+//         Mathematical Theory of Plasticity, Oxford 1950, ch. XII. All from memory.
 
 #pragma once
 
@@ -46,9 +49,16 @@ struct LayerLaw {
     LayerLaw() = default;
     explicit LayerLaw(const Card& card, double hold = 1.0)
         : shear_modulus(card.youngs_modulus / (2.0 * (1.0 + card.poisson))),
-          curve(card.hardening, card.youngs_modulus),
-          C(card.backstress.C),
-          gamma(card.backstress.gamma) {
+          curve(card.hardening, card.youngs_modulus) {
+        for (const Backstress& b : card.backstress) {
+            if (!(b.C > 0.0) || backstresses == most_backstresses) continue;
+            C[backstresses] = b.C;
+            gamma[backstresses++] = b.gamma;
+        }
+        if (card.modulus_drop) {
+            drop = 1.0 - card.modulus_drop->to / card.youngs_modulus;
+            drop_rate = card.modulus_drop->rate;
+        }
         const double nu = hold * card.poisson, c = hold * 2.0 * card.r_value / (1.0 + card.r_value);
         modulus = card.youngs_modulus / (1.0 - nu * nu);
         modulus_a = card.youngs_modulus / (1.0 - nu);
@@ -62,8 +72,15 @@ struct LayerLaw {
     double modulus_a = 0.0, modulus_b = 0.0;
     double yield_a = 0.5, yield_b = 1.5;  // h_a, h_b
     FlowCurve curve;
-    double C = 0.0;      // MPa, uniaxial
-    double gamma = 0.0;  // per equivalent plastic strain
+    int backstresses = 0;
+    double C[most_backstresses] = {};      // MPa, uniaxial
+    double gamma[most_backstresses] = {};  // per equivalent plastic strain
+    double drop = 0.0, drop_rate = 0.0;    // (E0 - Ea)/E0, xi
+
+    // E over E0 after an accumulated plastic strain p.
+    double modulus_left(double p) const {
+        return drop == 0.0 ? 1.0 : 1.0 - drop * (1.0 - std::exp(-drop_rate * p));
+    }
 
     // Hoop stress of a fully plastic, not yet hardened layer, whose width does not strain: von Mises' in
     // plane strain 2/sqrt3 sigma_y, (1 + r)/sqrt(1 + 2 r) sigma_y with anisotropy. MPa
@@ -74,9 +91,28 @@ struct LayerLaw {
 struct LayerHistory {
     double plastic_strain = 0.0;  // hoop
     double width_plastic_strain = 0.0;
-    double accumulated = 0.0;       // p, never falls
-    double backstress = 0.0;        // X, MPa
-    double width_backstress = 0.0;  // V, MPa
+    double accumulated = 0.0;                         // p, never falls
+    double backstress[most_backstresses] = {};        // X_i, MPa
+    double width_backstress[most_backstresses] = {};  // V_i, MPa
+};
+inline bool operator==(const LayerHistory& a, const LayerHistory& b) {
+    bool same = a.plastic_strain == b.plastic_strain && a.width_plastic_strain == b.width_plastic_strain &&
+                a.accumulated == b.accumulated;
+    for (int i = 0; i < most_backstresses; ++i)
+        same = same && a.backstress[i] == b.backstress[i] && a.width_backstress[i] == b.width_backstress[i];
+    return same;
+}
+
+// A layer at the start of an increment: what every evaluation within the increment needs, worked out once.
+struct LayerStart {
+    double a = 0.0, b = 0.0;                 // stress at no hoop strain, in the diagonal basis, MPa
+    double left = 1.0;                       // of the modulus
+    double back_a = 0.0, back_b = 0.0;       // back stress in that basis, the sum
+    double backs_a[most_backstresses] = {};  // and each
+    double backs_b[most_backstresses] = {};
+    double accumulated = 0.0;                // p
+    double yield = 0.0, yield_square = 0.0;  // MPa
+    double work = 0.0;                       // of the flow curve up to p, MPa
 };
 
 namespace layer_detail {
@@ -87,31 +123,37 @@ constexpr double enough = 1e-11;  // residual of the yield condition over the yi
 // Residual q(xi) - sigma_y of a plastic trial dp = d, with its derivative.
 struct Trial {
     FlowPoint now;
-    double fade = 1.0;          // 1/(1 + gamma d)
-    double g = 0.0, g_d = 0.0;  // d/sigma_y and its derivative
+    double fade[most_backstresses] = {};  // 1/(1 + gamma_i d)
+    double g = 0.0, g_d = 0.0;            // d/sigma_y and its derivative
     double Da = 1.0, Db = 1.0;
     double xi_a = 0.0, xi_b = 0.0;      // stress less back stress
     double xi_a_d = 0.0, xi_b_d = 0.0;  // their derivatives by d
     double q = 0.0, value = 0.0, slope = 0.0;
 };
 
-inline Trial plastic_trial(const LayerLaw& law, double p, double a, double b, double Xa, double Xb,
-                           double d) {
+// a, b: the elastic trial stress.
+inline Trial plastic_trial(const LayerLaw& law, const LayerStart& was, double a, double b, double d) {
     Trial t;
-    t.now = law.curve.at(p + d);
-    t.fade = 1.0 / (1.0 + law.gamma * d);
-    const double fade_d = -law.gamma * t.fade * t.fade;
+    t.now = law.curve.at(was.accumulated + d);
     t.g = d / t.now.stress;
     t.g_d = (1.0 - t.g * t.now.slope) / t.now.stress;
-    const double stiff_a = law.modulus_a * law.yield_a + law.C * t.fade;
-    const double stiff_b = law.modulus_b * law.yield_b + law.C * t.fade;
+    // Sums over the faded back stresses, and their derivatives by d.
+    double X_a = 0.0, X_b = 0.0, X_a_d = 0.0, X_b_d = 0.0, C = 0.0, C_d = 0.0;
+    for (int i = 0; i < law.backstresses; ++i) {
+        const double fade = 1.0 / (1.0 + law.gamma[i] * d), fade_d = -law.gamma[i] * fade * fade;
+        t.fade[i] = fade;
+        X_a += was.backs_a[i] * fade, X_a_d += was.backs_a[i] * fade_d;
+        X_b += was.backs_b[i] * fade, X_b_d += was.backs_b[i] * fade_d;
+        C += law.C[i] * fade, C_d += law.C[i] * fade_d;
+    }
+    const double stiff_a = was.left * law.modulus_a * law.yield_a + C;
+    const double stiff_b = was.left * law.modulus_b * law.yield_b + C;
     t.Da = 1.0 + t.g * stiff_a;
     t.Db = 1.0 + t.g * stiff_b;
-    t.xi_a = (a - Xa * t.fade) / t.Da;
-    t.xi_b = (b - Xb * t.fade) / t.Db;
-    const double C_d = law.C * fade_d * t.g;
-    t.xi_a_d = -(Xa * fade_d + t.xi_a * (t.g_d * stiff_a + C_d)) / t.Da;
-    t.xi_b_d = -(Xb * fade_d + t.xi_b * (t.g_d * stiff_b + C_d)) / t.Db;
+    t.xi_a = (a - X_a) / t.Da;
+    t.xi_b = (b - X_b) / t.Db;
+    t.xi_a_d = -(X_a_d + t.xi_a * (t.g_d * stiff_a + C_d * t.g)) / t.Da;
+    t.xi_b_d = -(X_b_d + t.xi_b * (t.g_d * stiff_b + C_d * t.g)) / t.Db;
     t.q = std::sqrt(law.yield_a * t.xi_a * t.xi_a + law.yield_b * t.xi_b * t.xi_b);
     t.value = t.q - t.now.stress;
     t.slope = (law.yield_a * t.xi_a * t.xi_a_d + law.yield_b * t.xi_b * t.xi_b_d) / t.q - t.now.slope;
@@ -119,15 +161,6 @@ inline Trial plastic_trial(const LayerLaw& law, double p, double a, double b, do
 }
 
 }  // namespace layer_detail
-
-// A layer at the start of an increment: what every evaluation within the increment needs, worked out once.
-struct LayerStart {
-    double a = 0.0, b = 0.0;                 // stress at no hoop strain, in the diagonal basis, MPa
-    double back_a = 0.0, back_b = 0.0;       // back stress in that basis
-    double accumulated = 0.0;                // p
-    double yield = 0.0, yield_square = 0.0;  // MPa
-    double work = 0.0;                       // of the flow curve up to p, MPa
-};
 
 struct LayerResponse {
     double stress = 0.0;                // s, MPa
@@ -141,10 +174,14 @@ struct LayerResponse {
 inline LayerStart start_of(const LayerLaw& law, const LayerHistory& was) {
     using layer_detail::root_half;
     LayerStart s;
-    s.a = -root_half * law.modulus_a * (was.plastic_strain + was.width_plastic_strain);
-    s.b = -root_half * law.modulus_b * (was.plastic_strain - was.width_plastic_strain);
-    s.back_a = root_half * (was.backstress + was.width_backstress);
-    s.back_b = root_half * (was.backstress - was.width_backstress);
+    s.left = law.modulus_left(was.accumulated);
+    s.a = -root_half * s.left * law.modulus_a * (was.plastic_strain + was.width_plastic_strain);
+    s.b = -root_half * s.left * law.modulus_b * (was.plastic_strain - was.width_plastic_strain);
+    for (int i = 0; i < law.backstresses; ++i) {
+        s.backs_a[i] = root_half * (was.backstress[i] + was.width_backstress[i]);
+        s.backs_b[i] = root_half * (was.backstress[i] - was.width_backstress[i]);
+        s.back_a += s.backs_a[i], s.back_b += s.backs_b[i];
+    }
     s.accumulated = was.accumulated;
     const FlowPoint f = law.curve.at(was.accumulated);
     s.yield = f.stress;
@@ -156,7 +193,8 @@ inline LayerStart start_of(const LayerLaw& law, const LayerHistory& was) {
 // The layer at hoop strain e. guess: a flow near the one to come, 0 when none is known; it saves iterations.
 inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double e, double guess) {
     using layer_detail::root_half;
-    const double a_e = root_half * law.modulus_a, b_e = root_half * law.modulus_b;
+    const double Ma = was.left * law.modulus_a, Mb = was.left * law.modulus_b;
+    const double a_e = root_half * Ma, b_e = root_half * Mb;
     const double a = was.a + a_e * e, b = was.b + b_e * e;
     const double xi_a = a - was.back_a, xi_b = b - was.back_b;
 
@@ -164,25 +202,24 @@ inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double 
     if (law.yield_a * xi_a * xi_a + law.yield_b * xi_b * xi_b <= was.yield_square) {
         r.stress = root_half * (a + b);
         r.width_stress = root_half * (a - b);
-        r.tangent = law.modulus;
-        r.energy = 0.5 * (a * a / law.modulus_a + b * b / law.modulus_b);
+        r.tangent = was.left * law.modulus;
+        r.energy = 0.5 * (a * a / Ma + b * b / Mb);
         return r;
     }
 
     // The residual falls with d and is convex: Newton comes down on the root from the left, after one step
     // from anywhere.
     double d = guess;
-    layer_detail::Trial t =
-        layer_detail::plastic_trial(law, was.accumulated, a, b, was.back_a, was.back_b, d);
+    layer_detail::Trial t = layer_detail::plastic_trial(law, was, a, b, d);
     for (int i = 0; i < 60 && !(std::abs(t.value) <= layer_detail::enough * was.yield); ++i) {
         d = std::max(0.0, d - t.value / t.slope);
-        t = layer_detail::plastic_trial(law, was.accumulated, a, b, was.back_a, was.back_b, d);
+        t = layer_detail::plastic_trial(law, was, a, b, d);
     }
 
     r.flow = d;
     r.flow_a = law.yield_a * t.g * t.xi_a;
     r.flow_b = law.yield_b * t.g * t.xi_b;
-    const double new_a = a - law.modulus_a * r.flow_a, new_b = b - law.modulus_b * r.flow_b;
+    const double new_a = a - Ma * r.flow_a, new_b = b - Mb * r.flow_b;
     r.stress = root_half * (new_a + new_b);
     r.width_stress = root_half * (new_a - new_b);
 
@@ -190,19 +227,27 @@ inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double 
     const double d_e =
         -(law.yield_a * t.xi_a * a_e / t.Da + law.yield_b * t.xi_b * b_e / t.Db) / (t.q * t.slope);
     const double xi_a_e = a_e / t.Da + t.xi_a_d * d_e, xi_b_e = b_e / t.Db + t.xi_b_d * d_e;
-    const double new_a_e = a_e - law.modulus_a * law.yield_a * (t.g_d * d_e * t.xi_a + t.g * xi_a_e);
-    const double new_b_e = b_e - law.modulus_b * law.yield_b * (t.g_d * d_e * t.xi_b + t.g * xi_b_e);
+    const double new_a_e = a_e - Ma * law.yield_a * (t.g_d * d_e * t.xi_a + t.g * xi_a_e);
+    const double new_b_e = b_e - Mb * law.yield_b * (t.g_d * d_e * t.xi_b + t.g * xi_b_e);
     r.tangent = root_half * (new_a_e + new_b_e);
 
-    r.energy = 0.5 * (new_a * new_a / law.modulus_a + new_b * new_b / law.modulus_b) + t.now.work - was.work;
-    if (law.C > 0.0)  // work against the back stress; without fade this is its exact potential
-        r.energy += (was.back_a * r.flow_a + was.back_b * r.flow_b +
-                     0.5 * law.C * t.g * (t.xi_a * r.flow_a + t.xi_b * r.flow_b)) *
-                    t.fade;
+    r.energy = 0.5 * (new_a * new_a / Ma + new_b * new_b / Mb) + t.now.work - was.work;
+    // Work against the back stresses; without fade this is their exact potential.
+    for (int i = 0; i < law.backstresses; ++i)
+        r.energy += (was.backs_a[i] * r.flow_a + was.backs_b[i] * r.flow_b +
+                     0.5 * law.C[i] * t.g * (t.xi_a * r.flow_a + t.xi_b * r.flow_b)) *
+                    t.fade[i];
     return r;
 }
 inline LayerResponse respond(const LayerLaw& law, const LayerHistory& was, double e) {
     return respond(law, start_of(law, was), e, 0.0);
+}
+
+// Elastic energy per volume of a layer under these stresses, MPa.
+inline double elastic_energy(const LayerLaw& law, double accumulated, double stress, double width_stress) {
+    const double sum = stress + width_stress, difference = stress - width_stress;
+    return 0.25 * (sum * sum / law.modulus_a + difference * difference / law.modulus_b) /
+           law.modulus_left(accumulated);
 }
 
 // The history after the increment that gave this response.
@@ -213,10 +258,20 @@ inline LayerHistory advance(const LayerLaw& law, const LayerHistory& was, const 
     now.plastic_strain = was.plastic_strain + root_half * (r.flow_a + r.flow_b);
     now.width_plastic_strain = was.width_plastic_strain + root_half * (r.flow_a - r.flow_b);
     now.accumulated = was.accumulated + r.flow;
-    const double fade = 1.0 / (1.0 + law.gamma * r.flow);
-    const double to_a = law.C * r.flow_a / law.yield_a, to_b = law.C * r.flow_b / law.yield_b;
-    now.backstress = (was.backstress + root_half * (to_a + to_b)) * fade;
-    now.width_backstress = (was.width_backstress + root_half * (to_a - to_b)) * fade;
+    const double to_a = r.flow_a / law.yield_a, to_b = r.flow_b / law.yield_b;
+    for (int i = 0; i < law.backstresses; ++i) {
+        const double fade = 1.0 / (1.0 + law.gamma[i] * r.flow), to = root_half * law.C[i];
+        now.backstress[i] = (was.backstress[i] + to * (to_a + to_b)) * fade;
+        now.width_backstress[i] = (was.width_backstress[i] + to * (to_a - to_b)) * fade;
+    }
+    if (law.drop > 0.0) {  // the same stress on a softer layer: what is strained elastically grows
+        const double grown =
+            1.0 / law.modulus_left(now.accumulated) - 1.0 / law.modulus_left(was.accumulated);
+        const double strain_a = grown * (r.stress + r.width_stress) / law.modulus_a;
+        const double strain_b = grown * (r.stress - r.width_stress) / law.modulus_b;
+        now.plastic_strain -= 0.5 * (strain_a + strain_b);
+        now.width_plastic_strain -= 0.5 * (strain_a - strain_b);
+    }
     return now;
 }
 

@@ -16,20 +16,16 @@ struct Specimen {
     LayerLaw law;
     Layers layers;
     double half = 0.0;  // mm
-    std::vector<double> plastic_strain, width_plastic_strain, accumulated, backstress, width_backstress;
+    std::vector<LayerHistory> history;
     std::vector<double> stress, width_stress;
     double G = 1.0, k = 0.0;
 
     int count() const { return static_cast<int>(layers.height.size()); }
-    SectionHistory history() {
-        return {plastic_strain.data(), width_plastic_strain.data(), accumulated.data(), backstress.data(),
-                width_backstress.data()};
-    }
     SectionResponse at(double G_, double k_) {
-        return respond(law, layers.height.data(), layers.weight.data(), count(), history(), G_, k_);
+        return respond(law, layers.height.data(), layers.weight.data(), count(), history.data(), G_, k_);
     }
     void accept(double G_, double k_) {
-        advance(law, layers.height.data(), layers.weight.data(), count(), history(), stress.data(),
+        advance(law, layers.height.data(), layers.weight.data(), count(), history.data(), stress.data(),
                 width_stress.data(), G_, k_);
         G = G_, k = k_;
     }
@@ -117,9 +113,9 @@ std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness
     s.law = LayerLaw(card, hold);
     s.layers = gauss_layers(thickness, layers);
     s.half = 0.5 * thickness;
-    for (std::vector<double>* v : {&s.plastic_strain, &s.width_plastic_strain, &s.accumulated, &s.backstress,
-                                   &s.width_backstress, &s.stress, &s.width_stress})
-        v->assign(layers, 0.0);
+    s.history.resize(layers);
+    s.stress.assign(layers, 0.0);
+    s.width_stress.assign(layers, 0.0);
 
     // Small steps, because the neutral layer moves and leaves a history of its own.
     constexpr double step = 0.004;  // of curvature times thickness
@@ -137,8 +133,8 @@ std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness
         curvature = goal;
 
         const SectionResponse loaded = s.at(s.G, s.k);
-        const FreeSection free =
-            let_go(s.law, s.layers.height.data(), s.layers.weight.data(), s.count(), s.history(), s.G, s.k);
+        const FreeSection free = let_go(s.law, s.layers.height.data(), s.layers.weight.data(), s.count(),
+                                        s.history.data(), s.G, s.k);
         if (!free.solved)
             throw NotSolved("pure bending: no free state from curvature " + std::to_string(goal) + " per mm");
         const Surfaces faces = surfaces(s.half, s.G, s.k);

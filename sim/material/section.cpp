@@ -35,8 +35,8 @@ namespace {
 struct Working {
     LayerStart start[64];
     double flow[64] = {};
-    Working(const LayerLaw& law, int count, const SectionHistory& was) {
-        for (int i = 0; i < count; ++i) start[i] = start_of(law, was.layer(i));
+    Working(const LayerLaw& law, int count, const LayerHistory* was) {
+        for (int i = 0; i < count; ++i) start[i] = start_of(law, was[i]);
     }
 };
 
@@ -78,24 +78,28 @@ SectionResponse respond(const LayerLaw& law, const double* heights, const double
 }
 
 SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
-                        const SectionHistory& was, double G, double k) {
+                        const LayerHistory* was, double G, double k) {
     Working now(law, count, was);
     return respond(law, heights, weights, count, now.start, now.flow, G, k);
 }
 
 double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               const LayerStart* start, const double* flow, const SectionHistory& history, double* stress,
+               const LayerStart* start, const double* flow, LayerHistory* history, double* stress,
                double* width_stress, double G, double k) {
     double work = 0.0;
     for (int i = 0; i < count; ++i) {
         const double e = 0.5 * std::log(G * G - 2.0 * heights[i] * k);
-        const LayerHistory was = history.layer(i);
         const LayerResponse r = respond(law, start[i], e, flow[i]);
-        const LayerHistory now = advance(law, was, r);
+        const double was = history[i].accumulated;
+        history[i] = advance(law, history[i], r);
+        // What a fall of the modulus adds to the elastic energy comes out of the work of the flow.
         work += 0.5 * weights[i] *
-                ((stress[i] + r.stress) * (now.plastic_strain - was.plastic_strain) +
-                 (width_stress[i] + r.width_stress) * (now.width_plastic_strain - was.width_plastic_strain));
-        history.set(i, now);
+                ((stress[i] + r.stress) * (r.flow_a + r.flow_b) +
+                 (width_stress[i] + r.width_stress) * (r.flow_a - r.flow_b)) *
+                layer_detail::root_half;
+        if (law.drop > 0.0)
+            work -= weights[i] * (elastic_energy(law, history[i].accumulated, r.stress, r.width_stress) -
+                                  elastic_energy(law, was, r.stress, r.width_stress));
         stress[i] = r.stress;
         width_stress[i] = r.width_stress;
     }
@@ -103,23 +107,21 @@ double advance(const LayerLaw& law, const double* heights, const double* weights
 }
 
 double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               const SectionHistory& history, double* stress, double* width_stress, double G, double k) {
+               LayerHistory* history, double* stress, double* width_stress, double G, double k) {
     const Working now(law, count, history);
     return advance(law, heights, weights, count, now.start, now.flow, history, stress, width_stress, G, k);
 }
 
-double elastic_energy(const LayerLaw& law, const double* weights, int count, const double* stress,
-                      const double* width_stress) {
+double elastic_energy(const LayerLaw& law, const double* weights, int count, const LayerHistory* history,
+                      const double* stress, const double* width_stress) {
     double energy = 0.0;
-    for (int i = 0; i < count; ++i) {
-        const double sum = stress[i] + width_stress[i], difference = stress[i] - width_stress[i];
-        energy += 0.25 * weights[i] * (sum * sum / law.modulus_a + difference * difference / law.modulus_b);
-    }
+    for (int i = 0; i < count; ++i)
+        energy += weights[i] * elastic_energy(law, history[i].accumulated, stress[i], width_stress[i]);
     return energy;
 }
 
 FreeSection let_go(const LayerLaw& law, const double* heights, const double* weights, int count,
-                   const SectionHistory& was, double G, double k) {
+                   const LayerHistory* was, double G, double k) {
     // Newton on (N, M) = 0, halved while the potential rises: the same energy as the increment's.
     const double t = heights[count - 1] - heights[0];
     const double enough = 1e-9 * law.plane_strain_yield() * t;

@@ -27,28 +27,6 @@ struct Layers {
 };
 Layers gauss_layers(double thickness, int count);
 
-// History of one section's layers where the caller keeps it, an array of `count` each (see LayerHistory), so
-// that a strip's sections lie one behind the other in memory.
-struct SectionHistory {
-    double* plastic_strain = nullptr;
-    double* width_plastic_strain = nullptr;
-    double* accumulated = nullptr;
-    double* backstress = nullptr;
-    double* width_backstress = nullptr;
-
-    LayerHistory layer(int i) const {
-        return {plastic_strain[i], width_plastic_strain[i], accumulated[i], backstress[i],
-                width_backstress[i]};
-    }
-    void set(int i, const LayerHistory& now) const {
-        plastic_strain[i] = now.plastic_strain;
-        width_plastic_strain[i] = now.width_plastic_strain;
-        accumulated[i] = now.accumulated;
-        backstress[i] = now.backstress;
-        width_backstress[i] = now.width_backstress;
-    }
-};
-
 struct SectionResponse {
     double N = 0.0, M = 0.0;
     double N_G = 0.0, N_k = 0.0, M_k = 0.0;  // derivatives; the tangent is symmetric
@@ -63,23 +41,23 @@ struct SectionResponse {
 SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
                         const LayerStart* was, double* flow, double G, double k);
 
-// The same from a history, for a single evaluation.
+// The same from the layers' history, `count` of them, for a single evaluation.
 SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
-                        const SectionHistory& was, double G, double k);
+                        const LayerHistory* was, double G, double k);
 
 // Writes the layers' history after the increment to G, k in place, and returns the plastic work done in it by
 // the trapezoidal rule, N mm per mm width and mm length. stress, width_stress: `count` layer stresses at the
 // increment's start, replaced by those at its end.
 // was, flow: as in respond.
 double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               const LayerStart* was, const double* flow, const SectionHistory& history, double* stress,
+               const LayerStart* was, const double* flow, LayerHistory* history, double* stress,
                double* width_stress, double G, double k);
 double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               const SectionHistory& history, double* stress, double* width_stress, double G, double k);
+               LayerHistory* history, double* stress, double* width_stress, double G, double k);
 
 // Elastic energy of a section from its layers' stresses, N mm per mm width and mm length.
-double elastic_energy(const LayerLaw& law, const double* weights, int count, const double* stress,
-                      const double* width_stress);
+double elastic_energy(const LayerLaw& law, const double* weights, int count, const LayerHistory* history,
+                      const double* stress, const double* width_stress);
 
 // Stretch and curvature at which an undisturbed section carries neither axial force nor moment.
 struct FreeSection {
@@ -87,6 +65,6 @@ struct FreeSection {
     bool solved = false;
 };
 FreeSection let_go(const LayerLaw& law, const double* heights, const double* weights, int count,
-                   const SectionHistory& was, double G, double k);
+                   const LayerHistory* was, double G, double k);
 
 }  // namespace overbend::material

@@ -62,10 +62,7 @@ StripState flat_strip(double thickness, const std::vector<double>& blank_positio
     const material::Layers gauss = material::gauss_layers(thickness, layers);
     s.layer_height = gauss.height;
     s.layer_weight = gauss.weight;
-    const std::size_t size = static_cast<std::size_t>(s.elements()) * layers;
-    for (std::vector<double>* v :
-         {&s.plastic_strain, &s.width_plastic_strain, &s.accumulated, &s.backstress, &s.width_backstress})
-        v->assign(size, 0.0);
+    s.history.resize(static_cast<std::size_t>(s.elements()) * layers);
     return s;
 }
 

@@ -26,9 +26,7 @@ StripState take_out(const StripState& whole, const Piece& piece) {
     for (std::vector<double>* v : {&part.blank_position, &part.x, &part.y, &part.theta})
         *v = std::vector<double>(v->begin() + piece.first, v->begin() + piece.last + 1);
     const long m = whole.layers();
-    for (std::vector<double>* v : {&part.plastic_strain, &part.width_plastic_strain, &part.accumulated,
-                                   &part.backstress, &part.width_backstress})
-        *v = std::vector<double>(v->begin() + piece.first * m, v->begin() + piece.last * m);
+    part.history.assign(whole.history.begin() + piece.first * m, whole.history.begin() + piece.last * m);
     return part;
 }
 
@@ -49,14 +47,7 @@ void put_back(StripState& whole, const Piece& piece, const StripState& part) {
     carry_ends(whole, piece, x, y, theta);
     whole.x.swap(x), whole.y.swap(y), whole.theta.swap(theta);
     const long m = whole.layers();
-    const auto history = [&](std::vector<double>& to, const std::vector<double>& from) {
-        std::copy(from.begin(), from.end(), to.begin() + piece.first * m);
-    };
-    history(whole.plastic_strain, part.plastic_strain);
-    history(whole.width_plastic_strain, part.width_plastic_strain);
-    history(whole.accumulated, part.accumulated);
-    history(whole.backstress, part.backstress);
-    history(whole.width_backstress, part.width_backstress);
+    std::copy(part.history.begin(), part.history.end(), whole.history.begin() + piece.first * m);
 }
 
 }  // namespace overbend::strip

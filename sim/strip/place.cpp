@@ -7,14 +7,14 @@ namespace overbend::strip {
 
 namespace {
 
-void reverse_elements(std::vector<double>& v, int elements, int layers) {
+void reverse_elements(std::vector<material::LayerHistory>& v, int elements, int layers) {
     for (int e = 0; e < elements / 2; ++e)
         std::swap_ranges(v.begin() + static_cast<long>(e) * layers,
                          v.begin() + static_cast<long>(e + 1) * layers,
                          v.begin() + static_cast<long>(elements - 1 - e) * layers);
 }
 
-void reverse_layers(std::vector<double>& v, int elements, int layers) {
+void reverse_layers(std::vector<material::LayerHistory>& v, int elements, int layers) {
     for (int e = 0; e < elements; ++e)
         std::reverse(v.begin() + static_cast<long>(e) * layers,
                      v.begin() + static_cast<long>(e + 1) * layers);
@@ -43,9 +43,7 @@ double theta_at(const std::vector<double>& blank_position, const std::vector<dou
 void turn_over(StripState& s) {
     for (double& y : s.y) y = -y;
     for (double& theta : s.theta) theta = -theta;
-    for (std::vector<double>* v :
-         {&s.plastic_strain, &s.width_plastic_strain, &s.accumulated, &s.backstress, &s.width_backstress})
-        reverse_layers(*v, s.elements(), s.layers());
+    reverse_layers(s.history, s.elements(), s.layers());
     s.face_down = !s.face_down;
 }
 
@@ -54,9 +52,7 @@ void turn_end_for_end(StripState& s) {
     for (double& theta : s.theta) theta = -theta;
     for (std::vector<double>* v : {&s.x, &s.y, &s.theta, &s.blank_position})
         std::reverse(v->begin(), v->end());
-    for (std::vector<double>* v :
-         {&s.plastic_strain, &s.width_plastic_strain, &s.accumulated, &s.backstress, &s.width_backstress})
-        reverse_elements(*v, s.elements(), s.layers());
+    reverse_elements(s.history, s.elements(), s.layers());
     s.turned = !s.turned;
 }
 

@@ -9,6 +9,8 @@
 
 #include <vector>
 
+#include "sim/material/layer_law.h"
+
 namespace overbend::strip {
 
 struct StripState {
@@ -18,14 +20,9 @@ struct StripState {
     std::vector<double> x, y, theta;     // n; theta is the turn of the section, 0 for a flat strip along +x
     std::vector<double> layer_height;    // m, reference height of each layer, from -t/2 to t/2
     std::vector<double> layer_weight;    // m, Gauss weights; their sum is t
-    // History, n - 1 by m:
-    std::vector<double> plastic_strain;        // hoop, logarithmic
-    std::vector<double> width_plastic_strain;  // across the strip
-    std::vector<double> accumulated;           // equivalent plastic strain, never falls
-    std::vector<double> backstress;            // hoop less radial, MPa
-    std::vector<double> width_backstress;      // across the strip less radial, MPa
-    bool face_down = false;                    // the blank's upper face looks down
-    bool turned = false;                       // the blank's left end lies to the right
+    std::vector<material::LayerHistory> history;  // n - 1 by m
+    bool face_down = false;                       // the blank's upper face looks down
+    bool turned = false;                          // the blank's left end lies to the right
 
     int nodes() const { return static_cast<int>(x.size()); }
     int elements() const { return nodes() - 1; }

@@ -17,11 +17,16 @@ struct Audit {
     double elastic = 0.0;  // stored in the strip, less what was stored in it at the start
     double plastic = 0.0;
     double friction = 0.0;
-    double contact = 0.0;         // stored in the contacts
-    double regularisation = 0.0;  // hold of rigid modes and length-scale term
-    double largest = 0.0;         // largest work put in so far: what the residue is measured against,
-    double least = 0.0;           // but no less than this: a strip that is touched, not bent
-    double residue() const { return tools - elastic - plastic - friction - contact - regularisation; }
+    double contact = 0.0;                             // stored in the contacts
+    double springs = 0.0;                             // stored in the springs of pads and clamps
+    double weight = 0.0;                              // work of the strip's own weight on it
+    double regularisation = 0.0;                      // hold of rigid modes and length-scale term
+    double contact_start = 0.0, springs_start = 0.0;  // stored in them when the balance began
+    double largest = 0.0;  // largest work put in so far: what the residue is measured against,
+    double least = 0.0;    // but no less than this: a strip that is touched, not bent
+    double residue() const {
+        return tools + weight - elastic - plastic - friction - contact - springs - regularisation;
+    }
     double residue_percent() const {
         const double whole = largest > least ? largest : least;
         return whole > 0.0 ? 100.0 * (residue() < 0.0 ? -residue() : residue()) / whole : 0.0;
@@ -30,7 +35,8 @@ struct Audit {
 
 struct Condition {
     strip::StripState strip;
-    std::vector<double> u;                     // x, y, theta of every node in turn
+    std::vector<double> u;                     // x, y, theta of every node in turn, then the compression of
+                                               // every spring
     std::vector<double> stress, width_stress;  // layers, MPa
     std::vector<double> stretch, curvature;    // elements
     std::vector<double> active;                // of each element's moment what layers carry that have flowed
@@ -40,6 +46,10 @@ struct Condition {
     std::vector<double> move_before;           // and in the one before it
     double last_ram_move = 0.0;                // 0: there is none to go on from
     double ram_move_before = 0.0;
+    std::vector<double> compression;  // of each tool's spring, 0 without one
+    double share = 1.0;               // of the weight and of clamps in the frame that is on
+    double contact_energy = 0.0;      // in the contacts and in the springs,
+    double spring_energy = 0.0;       // N mm per mm
     double travel = 0.0;
     double punch_force = 0.0;            // upward on what moves with the ram
     double squeeze = 0.0;                // with which tools press the strip from both sides at one place

@@ -1,15 +1,11 @@
 // Contact of the strip's two surfaces with rigid outlines, with friction.
 //
-// A surface point of element e at xi in [-1, 1], N1 = (1 - xi)/2, N2 = (1 + xi)/2, theta = N1 th1 + N2 th2,
-// n = (-sin theta, cos theta):
-//   x = N1 r1 + N2 r2 + (L/8 (1 - xi^2) (th1 - th2) + N1 y1 + N2 y2) n
-// The first bracketed term makes the mid-line an arc between its nodes, so that the surface is smooth. y1, y2
-// are the surface's heights over the mid-line at the nodes, from the section as it is there,
-//   y = +-t / (G + sqrt(G^2 -+ t k))        (upper sign: upper surface; see sim/material/section.h)
-// with G and k the means of the two elements at the node. Bending moves a surface against what presses on it,
-// by t^2/8 dk to first order, so a pressure p takes p t^2/8 off the section's moment under it: M + t^2/8 M'',
-// which is the moment spread over half a thickness either side. Nothing is tuned for that; leaving it out
-// (heights taken from the last state) loses 4 to 8 per cent of the work of a V stroke.
+// Surface points: see surface.h. Their heights are those of the sections as they are, so bending moves a
+// surface against what presses on it, by t^2/8 dk to first order, and a pressure p takes p t^2/8 off the
+// section's moment under it: M + t^2/8 M'', which is the moment spread over half a thickness either side; and
+// a strip that is squeezed from both sides flows along itself, since what it loses in thickness it gains in
+// length. Nothing is tuned for that; leaving it out (heights taken from the last state) loses 4 to 8 per cent
+// of the work of a V stroke.
 //
 // Pressure   p(gap) N/mm2: straight with the stiffness of half the thickness, 2 E'/t, smooth over |gap| <
 // soft;
@@ -24,21 +20,14 @@
 #include <Eigen/Core>
 #include <vector>
 
-#include "sim/strip/beam_element.h"
 #include "sim/stroke/band_solve.h"
+#include "sim/stroke/border.h"
 #include "sim/stroke/recording.h"
+#include "sim/stroke/surface.h"
 #include "sim/tool/signed_distance.h"
 #include "sim/tool/tool_set.h"
 
 namespace overbend::stroke {
-
-using Vec2 = Eigen::Vector2d;
-
-// The part of the strip that the tools may press, in blank positions. Outside it a touch is an interference:
-// it is measured, not solved.
-struct FormingZone {
-    double low = -1e300, high = 1e300;
-};
 
 struct ContactLaw {
     double stiffness = 0.0;  // N/mm2 per mm of overlap
@@ -83,35 +72,43 @@ struct ContactSet {
 };
 
 // What contact needs to know of the strip and the tools.
-struct ContactScene {
+struct ContactScene : SurfaceStrip {
     const tool::ToolSet* tools = nullptr;
     ContactLaw law;
-    double thickness = 0.0;
-    const std::vector<double>* length = nullptr;                // of elements
-    const std::vector<strip::ElementStrain>* strain = nullptr;  // of elements, at the state that is evaluated
-    int first_element = 0, last_element = -1;                   // of the forming zone
+    int first_element = 0, last_element = -1;  // of the forming zone
 };
 
-// Collects the points that may touch within `reach` of where the strip is (u: x, y, theta per node).
-void find_contacts(const ContactScene& scene, const std::vector<double>& u, double travel, double reach,
-                   ContactSet& set);
+// How a tool stands in the state that is evaluated.
+struct ToolStand {
+    Vec2 at = Vec2::Zero();     // of its origin
+    Vec2 moved = Vec2::Zero();  // since the last accepted state
+    int spring = -1;            // its place among the springs; -1: it has none
+    Vec2 gives = Vec2::Zero();  // how it moves as its spring is compressed
+};
+using ToolStands = std::vector<ToolStand>;  // one a tool
 
-// Sums over all points at u. gradient and matrix are added to.
+// Collects the points that may touch within `reach` of where the strip is (u: x, y, theta per node).
+void find_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
+                   double reach, ContactSet& set);
+
+// Sums over all points at u. gradient, matrix and border are added to. slip_scale: slips below this are not
+// resolved as sliding, mm.
 struct ContactSum {
     double energy = 0.0;    // stored in the contacts, N
     double friction = 0.0;  // energy of friction with lagged normal forces
 };
-ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, double travel,
-                        double ram_move, ContactSet& set, std::vector<double>& gradient, BandMatrix& matrix);
+ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
+                        double slip_scale, ContactSet& set, std::vector<double>& gradient, BandMatrix& matrix,
+                        Border& border);
 
 // Takes the normal forces of the last evaluation as the lagged ones; returns the friction's energy with them.
-double lag_friction(ContactSet& set, const ContactLaw& law, double ram_move, double thickness);
+double lag_friction(ContactSet& set, const ContactLaw& law, double slip_scale);
 
 // The forces of the last evaluation, neighbouring points (nearer than reach, mm) on one tool summed to one
 // patch that acts where they act together.
 std::vector<ContactForce> contact_patches(const ContactSet& set, double reach);
 
-// Least gap between the strip's surfaces in the forming zone and the tools of a role, 1e300 when all are far.
-double least_gap(const ContactScene& scene, const std::vector<double>& u, double travel, tool::Role role);
+// Least gap between the strip's surfaces in the forming zone and a tool, 1e300 when it is far.
+double least_gap(const ContactScene& scene, const std::vector<double>& u, const ToolStand& stand, int tool);
 
 }  // namespace overbend::stroke

@@ -21,8 +21,8 @@ double largest_curvature(const Condition& c) {
 }
 
 // What is left of the balance of all contact forces on the strip, in the direction of the ram.
-double unbalanced(const Condition& c) {
-    double sum = 0.0;
+double unbalanced(const Condition& c, double weight) {
+    double sum = -weight;
     for (const ContactForce& f : c.contacts) sum += f.force.y();
     return std::abs(sum);
 }
@@ -30,13 +30,29 @@ double unbalanced(const Condition& c) {
 }  // namespace
 
 Driver::Driver(const StrokeScene& scene, const StrokeOptions& options)
-    : scene_(scene),
-      options_(options),
-      solver_(scene.law, scene.tools, scene.friction, scene.zone, scene.strip, options.solver) {
+    : scene_(scene), options_(options), solver_(scene, options.solver) {
     now_.strip = scene.strip;
     solver_.start(now_);
+    settled_ = settle();
     result_.recording = begin_recording(scene.strip, scene.tools);
     increment_ = limits::first_increment * scene.strip.thickness;
+}
+
+// The strip comes to rest under its weight, and clamps in the frame close on it, before the ram moves.
+bool Driver::settle() {
+    if (!solver_.settles()) return true;
+    double step = 0.1;
+    while (now_.share < 1.0) {
+        const double share = std::min(1.0, now_.share + step);
+        if (solver_.settle(now_, share) == StepOutcome::solved) {
+            step *= solver_.last_iterations() <= 8 ? 2.0 : 1.0;
+        } else {
+            step *= 0.35;
+            if (step < 1e-6) return false;
+        }
+    }
+    solver_.begin_audit(now_);
+    return true;
 }
 
 // The stroke ends here, with or without a result.
@@ -137,6 +153,9 @@ bool Driver::load_to_travel(double travel) {
 
 bool Driver::load_to_stop() {
     const Stop& stop = scene_.stop;
+    if (!settled_)
+        return fail(Outcome::increments_too_small,
+                    "the strip finds no rest on the die before the punch meets it,");
     keep(Phase::placed);
     if (stop.kind == StopKind::force) return load_to_force();
     if (stop.kind == StopKind::free_angle) return load_to_angle();
@@ -194,7 +213,9 @@ StrokeResult Driver::run() {
     for (const CurvePoint& p : result_.curve) result_.peak_force = std::max(result_.peak_force, p.force);
     if (!loaded) return std::move(result_);
 
-    result_.balance_error = unbalanced(now_) / std::max(result_.peak_force, 1e-300);
+    double whole = 0.0;
+    for (int e = 0; e < scene_.strip.elements(); ++e) whole += scene_.strip.length(e);
+    result_.balance_error = unbalanced(now_, scene_.weight * whole) / std::max(result_.peak_force, 1e-300);
     record(result_.recording, now_, Phase::held);
 
     if (!back_) back_ = way_back();

@@ -30,6 +30,7 @@ class Driver {
 
   private:
     // driver.cpp
+    bool settle();
     double next_increment(double move, double pressed) const;
     bool step_down(double limit);
     bool load_to_travel(double travel);
@@ -61,6 +62,7 @@ class Driver {
     std::optional<WayBack> back_;  // from now_, where it is known already
     double offset_ = 0.0;          // of the free angle from its estimate by sections
     double increment_ = 0.0;
+    bool settled_ = false;
 };
 
 }  // namespace overbend::stroke

@@ -25,8 +25,11 @@
 #include "sim/material/section.h"
 #include "sim/strip/beam_element.h"
 #include "sim/stroke/band_solve.h"
+#include "sim/stroke/border.h"
 #include "sim/stroke/condition.h"
 #include "sim/stroke/contact.h"
+#include "sim/stroke/spring_force.h"
+#include "sim/stroke/stroke_scene.h"
 
 namespace overbend::stroke {
 
@@ -43,16 +46,26 @@ enum class StepOutcome { solved, not_converged, folded, no_hold };
 // Workspace for many increments of one stroke on one strip.
 class IncrementSolver {
   public:
-    // tools must outlive the solver.
-    IncrementSolver(const material::LayerLaw& law, const tool::ToolSet& tools, double friction,
-                    FormingZone zone, const strip::StripState& strip, const SolverOptions& options);
+    // scene must outlive the solver; its stop is not looked at.
+    IncrementSolver(const StrokeScene& scene, const SolverOptions& options);
 
-    // Fills everything of `condition` that follows from its strip; travel 0.
+    // Fills everything of `condition` that follows from its strip; travel 0. Neither weight nor clamps in the
+    // frame are on.
     void start(Condition& condition);
+
+    // Whether there is anything for `settle`.
+    bool settles() const;
+
+    // Puts this share of the weight, and of the clamps in the frame, on, the ram at rest. On success
+    // `condition` is the new state, otherwise it is as before.
+    StepOutcome settle(Condition& condition, double share);
 
     // Moves the ram by ram_move (down positive). On success `condition` is the new state, otherwise it is as
     // before.
     StepOutcome step(Condition& condition, double ram_move);
+
+    // Forgets what was worked so far: the balance begins anew.
+    void begin_audit(Condition& condition) const;
 
     // Lets go of the strip: every section to no force and no moment, from where it is; the middle of the
     // forming zone keeps its place. False: a section found no such state.
@@ -61,8 +74,9 @@ class IncrementSolver {
     // Turn between two blank positions as section-wise letting go would leave it; an estimate for stops.
     double free_turn(Condition& condition, double left, double right);
 
-    // Least gap to the tools of a role with the strip's unknowns at u; 1e300 when they are far.
-    double gap_at(const std::vector<double>& u, double travel, tool::Role role);
+    // Least gap to the tools of a role with the strip's unknowns at u, springs at rest; 1e300 when they are
+    // far.
+    double gap_at(const std::vector<double>& u, tool::Role role);
 
     // Of the last accepted step.
     double last_curvature_move() const { return curvature_move_; }  // largest, 1/mm
@@ -74,10 +88,10 @@ class IncrementSolver {
     struct Totals {
         double energy = 0.0;
         ContactSum contact;
-        double hold = 0.0, spread = 0.0;
+        double hold = 0.0, spread = 0.0, springs = 0.0, weight = 0.0;
         bool folded = false;
     };
-    material::SectionHistory history(strip::StripState& s, int e) const;
+    material::LayerHistory* history(strip::StripState& s, int e) const;
     void strain_elements(const std::vector<double>& u);
     void start_layers(Condition& condition);
     void prepare(Condition& condition, double ram_move, double predicted_ratio);
@@ -85,6 +99,14 @@ class IncrementSolver {
     void add_elements(Condition& condition, Totals& totals);
     void add_hold(const Condition& condition, const std::vector<double>& u, Totals& totals);
     void add_spread(const Condition& condition, const std::vector<double>& u, Totals& totals);
+    void add_springs(const Condition& condition, const std::vector<double>& u, Totals& totals);
+    void add_weight(const Condition& condition, const std::vector<double>& u, Totals& totals);
+    void stand_tools(const std::vector<double>& u, const std::vector<double>& before, double travel,
+                     double ram_move);
+    void start_springs(Condition& condition);
+    SpringStops stops_of(const tool::RigidTool& tool) const;
+    double share_of(const tool::RigidTool& tool, const Condition& condition) const;
+    double slope_along_direction() const;
     double residual_norm() const;
     bool newton_direction(Condition& condition, double ram_move);
     StepOutcome newton(Condition& condition, double ram_move);
@@ -97,6 +119,11 @@ class IncrementSolver {
     ContactScene scene_;
     double thickness_ = 0.0;
     int nodes_ = 0, layers_ = 0;
+    int unknowns_ = 0;         // of the nodes and the springs
+    std::vector<int> sprung_;  // tools with springs
+    ToolStands stands_;        // in the state that is evaluated
+    double slip_scale_ = 0.0;  // mm, see add_contacts
+    double weight_ = 0.0;      // N per mm2
     double force_scale_ = 0.0;
     std::vector<double> length_;
     std::vector<strip::ElementStrain> strain_;  // at the state that is evaluated
@@ -108,6 +135,7 @@ class IncrementSolver {
     std::vector<material::LayerStart> starts_;        // layers at the increment's start
     std::vector<double> flow_;                        // of the layers' last evaluation
     BandMatrix matrix_;
+    Border border_;
     ContactSet contacts_;
     double curvature_move_ = 0.0;
     double residual_ = 0.0;

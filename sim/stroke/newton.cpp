@@ -21,21 +21,25 @@ bool IncrementSolver::newton_direction(Condition& c, double ram_move) {
         if (shift > 0.0) {
             evaluate(c, u_, ram_move);
             for (int i = 0; i < size; ++i) matrix_.at(i, i) += shift;
+            for (int i = 0; i < border_.count(); ++i) border_.corner(i, i) += shift;
         }
         if (factor(matrix_, 1e-14 * stiff)) {
-            for (int i = 0; i < size; ++i) direction_[i] = -gradient_[i];
-            solve(matrix_, direction_);
-            double slope = 0.0;
-            for (int i = 0; i < size; ++i) slope += direction_[i] * gradient_[i];
-            if (slope < 0.0) return true;
+            for (int i = 0; i < unknowns_; ++i) direction_[i] = -gradient_[i];
+            if (solve_bordered(matrix_, border_, direction_) && slope_along_direction() < 0.0) return true;
         }
         shift = shift == 0.0 ? 1e-9 * stiff : 10.0 * shift;
     }
     return false;
 }
 
+// How the energy of the last evaluation changes along the direction.
+double IncrementSolver::slope_along_direction() const {
+    double slope = 0.0;
+    for (int i = 0; i < unknowns_; ++i) slope += direction_[i] * gradient_[i];
+    return slope;
+}
+
 StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
-    const int size = 3 * nodes_;
     Totals here = evaluate(c, u_, ram_move);
     if (here.folded) return StepOutcome::folded;
     for (iterations_ = 0; iterations_ < limits::iterations; ++iterations_) {
@@ -50,19 +54,17 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
         double step = std::min(1.0, limits::newton_turn / std::max(turn, 1e-300));
 
         // From here on the energy's friction is measured with the normal forces of this iterate.
-        double slope = 0.0;
-        for (int i = 0; i < size; ++i) slope += direction_[i] * gradient_[i];
+        const double slope = slope_along_direction();
         here.energy -= here.contact.friction;
-        here.contact.friction = lag_friction(contacts_, scene_.law, ram_move, thickness_);
+        here.contact.friction = lag_friction(contacts_, scene_.law, slip_scale_);
         here.energy += here.contact.friction;
 
         bool found = false;
         for (int half = 0; half < 8; ++half) {
-            for (int i = 0; i < size; ++i) trial_[i] = u_[i] + step * direction_[i];
+            for (int i = 0; i < unknowns_; ++i) trial_[i] = u_[i] + step * direction_[i];
             const Totals next = evaluate(c, trial_, ram_move);
             if (!next.folded) {
-                double slope_there = 0.0;
-                for (int i = 0; i < size; ++i) slope_there += direction_[i] * gradient_[i];
+                const double slope_there = slope_along_direction();
                 const double fall = next.energy - here.energy;
                 const double noise = 1e-13 * std::abs(here.energy) + 1e-16;
                 const bool down = fall <= 1e-4 * step * slope + noise && slope_there <= 0.9 * std::abs(slope);
@@ -85,6 +87,16 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
     return StepOutcome::not_converged;
 }
 
+StepOutcome IncrementSolver::settle(Condition& c, double share) {
+    const double before = c.share;
+    c.share = share;
+    prepare(c, 0.0, 0.0);
+    u_ = c.u;
+    const StepOutcome outcome = newton(c, 0.0);
+    if (outcome != StepOutcome::solved) c.share = before;
+    return outcome;
+}
+
 StepOutcome IncrementSolver::step(Condition& c, double ram_move) {
     // Predictor: go on along the parabola through the last three states; where that fails, from where the
     // strip is.
@@ -93,7 +105,7 @@ StepOutcome IncrementSolver::step(Condition& c, double ram_move) {
     StepOutcome outcome = StepOutcome::not_converged;
     if (forward) {
         const bool curved = c.ram_move_before * ram_move > 0.0;
-        for (int i = 0; i < 3 * nodes_; ++i) {
+        for (int i = 0; i < unknowns_; ++i) {
             const double speed = c.last_move[i] / c.last_ram_move;
             u_[i] = c.u[i] + ram_move * speed;
             if (!curved) continue;
@@ -106,62 +118,6 @@ StepOutcome IncrementSolver::step(Condition& c, double ram_move) {
     }
     u_ = c.u;
     return newton(c, ram_move);
-}
-
-bool IncrementSolver::let_go(Condition& c) {
-    const strip::StripState& s = c.strip;
-    std::vector<double> G(nodes_ - 1), k(nodes_ - 1);
-    for (int e = 0; e + 1 < nodes_; ++e) {
-        const material::FreeSection free =
-            material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(c.strip, e),
-                             c.stretch[e], c.curvature[e]);
-        if (!free.solved) return false;
-        G[e] = free.G, k[e] = free.k;
-    }
-    // Walk outwards from the middle of the zone, whose place and turn stay.
-    const int middle = (scene_.first_element + scene_.last_element + 1) / 2;
-    u_ = c.u;
-    for (int e = middle; e + 1 < nodes_; ++e) {
-        u_[3 * e + 5] = u_[3 * e + 2] + length_[e] * k[e];
-        const double mean = 0.5 * (u_[3 * e + 2] + u_[3 * e + 5]);
-        u_[3 * e + 3] = u_[3 * e] + length_[e] * G[e] * std::cos(mean);
-        u_[3 * e + 4] = u_[3 * e + 1] + length_[e] * G[e] * std::sin(mean);
-    }
-    for (int e = middle - 1; e >= 0; --e) {
-        u_[3 * e + 2] = u_[3 * e + 5] - length_[e] * k[e];
-        const double mean = 0.5 * (u_[3 * e + 2] + u_[3 * e + 5]);
-        u_[3 * e] = u_[3 * e + 3] - length_[e] * G[e] * std::cos(mean);
-        u_[3 * e + 1] = u_[3 * e + 4] - length_[e] * G[e] * std::sin(mean);
-    }
-    contacts_.groups_used = 0;
-    contacts_.points.clear();
-    std::fill(active_.begin(), active_.end(), 0.0);
-    std::fill(spread_moment_.begin(), spread_moment_.end(), 0.0);
-    // The balance of work ends with the tools: what the strip gives up now, nobody takes.
-    const Audit balance = c.audit;
-    start_layers(c);
-    accept(c, 0.0, Totals{});
-    c.audit = balance;
-    c.punch_force = 0.0;
-    c.last_ram_move = c.ram_move_before = 0.0;
-    return true;
-}
-
-double IncrementSolver::free_turn(Condition& c, double left, double right) {
-    strip::StripState& s = c.strip;
-    const double low = std::min(left, right), high = std::max(left, right);
-    double turn = 0.0;
-    for (int e = 0; e + 1 < nodes_; ++e) {
-        const double a = std::min(s.blank_position[e], s.blank_position[e + 1]);
-        const double b = std::max(s.blank_position[e], s.blank_position[e + 1]);
-        const double inside = std::min(b, high) - std::max(a, low);
-        if (inside <= 0.0) continue;
-        const material::FreeSection free =
-            material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(s, e),
-                             c.stretch[e], c.curvature[e]);
-        turn += inside * (free.solved ? free.k : c.curvature[e]);
-    }
-    return turn;
 }
 
 }  // namespace overbend::stroke

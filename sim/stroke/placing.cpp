@@ -16,13 +16,15 @@ std::vector<double> unknowns(const strip::StripState& s) {
     return u;
 }
 
-double gap_to(const StrokeScene& scene, const tool::ToolSet& tools, tool::Role role) {
-    IncrementSolver solver(scene.law, tools, 0.0, scene.zone, scene.strip, SolverOptions{});
-    return solver.gap_at(unknowns(scene.strip), 0.0, role);
+double gap_to(const StrokeScene& scene, tool::Role role) {
+    IncrementSolver solver(scene, SolverOptions{});
+    return solver.gap_at(unknowns(scene.strip), role);
 }
 
-double gap_to(const StrokeScene& scene, tool::Role role) {
-    return gap_to(scene, scene.tools, role);
+double gap_to(const StrokeScene& scene, const tool::RigidTool& t) {
+    StrokeScene alone = scene;
+    alone.tools = {t};
+    return gap_to(alone, t.role);
 }
 
 // Brings a pad from below, a clamp from above to a whisker from the strip.
@@ -31,14 +33,14 @@ void bring_to_strip(const StrokeScene& scene, tool::RigidTool& t, double strip_l
     const tool::Box& box = t.outline.box();
     const bool from_above = t.role == tool::Role::clamp;
     t.position.y() = from_above ? strip_high + away - box.low.y() : strip_low - away - box.high.y();
-    double gap = gap_to(scene, {t}, t.role);
+    double gap = gap_to(scene, t);
     for (int i = 0; i < 400 && gap > whisker * 1.001; ++i) {
         if (gap > 1e9)
             throw OutOfRange("place",
                              std::string("the ") + tool::role_word(t.role) + " does not meet the strip",
                              "let it reach where the strip is bent");
         t.position.y() += (from_above ? -1.0 : 1.0) * (gap - whisker);
-        gap = gap_to(scene, {t}, t.role);
+        gap = gap_to(scene, t);
     }
 }
 

@@ -20,8 +20,11 @@ void record(Recording& recording, const Condition& c, Phase phase) {
     s.x = c.strip.x, s.y = c.strip.y, s.theta = c.strip.theta;
     s.stretch = c.stretch, s.curvature = c.curvature;
     s.hoop_stress.assign(c.stress.begin(), c.stress.end());
-    s.plastic_strain.assign(c.strip.accumulated.begin(), c.strip.accumulated.end());
+    s.plastic_strain.clear();
+    for (const material::LayerHistory& layer : c.strip.history)
+        s.plastic_strain.push_back(static_cast<float>(layer.accumulated));
     s.contacts = c.contacts;
+    s.compression = c.compression;
     recording.states.push_back(std::move(s));
 }
 

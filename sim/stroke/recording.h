@@ -32,6 +32,7 @@ struct State {
     std::vector<float> hoop_stress;      // MPa, element e's layer k at e * layers + k
     std::vector<float> plastic_strain;   // accumulated equivalent, the same shape
     std::vector<ContactForce> contacts;  // sums over neighbouring points: one entry a patch
+    std::vector<double> compression;     // of each tool's spring, mm, 0 without one; empty: of none
 };
 
 struct Recording {
@@ -45,9 +46,16 @@ struct Recording {
     int layers() const { return static_cast<int>(layer_height.size()); }
 };
 
-// Position of a tool in a state: lowered by the travel when it goes with the ram.
-inline Eigen::Vector2d tool_position(const tool::RigidTool& t, double travel) {
-    return t.moves_with_ram() ? Eigen::Vector2d(t.position.x(), t.position.y() - travel) : t.position;
+// Position of a tool: lowered by the travel when it goes with the ram, moved back by its spring's
+// compression.
+inline Eigen::Vector2d tool_position(const tool::RigidTool& t, double travel, double compression) {
+    const double down = t.moves_with_ram() ? travel : 0.0;
+    return {t.position.x(), t.position.y() - down + t.gives_way() * compression};
+}
+// Of tool k in a state.
+inline Eigen::Vector2d tool_position(const tool::ToolSet& tools, int k, const State& s) {
+    const bool sprung = k < static_cast<int>(s.compression.size());
+    return tool_position(tools[k], s.travel, sprung ? s.compression[k] : 0.0);
 }
 
 }  // namespace overbend::stroke

@@ -15,6 +15,7 @@ namespace {
 // The nodes that tools may press, and two elements on either side whose strain contact looks at.
 strip::Piece pressed_piece(const StrokeScene& scene) {
     const std::vector<double>& at = scene.strip.blank_position;
+    if (scene.weight > 0.0) return {0, scene.strip.nodes() - 1};  // all of it is loaded
     strip::Piece piece{scene.strip.nodes() - 1, 0};
     for (int e = 0; e < scene.strip.elements(); ++e) {
         const double middle = 0.5 * (at[e] + at[e + 1]);
@@ -60,7 +61,7 @@ void widen(State& s, const State& placed, const strip::StripState& whole, const 
 
 // The whole strip as it was placed, with its stresses.
 State placed_state(const StrokeScene& scene, const SolverOptions& options) {
-    IncrementSolver solver(scene.law, scene.tools, scene.friction, scene.zone, scene.strip, options);
+    IncrementSolver solver(scene, options);
     Condition c;
     c.strip = scene.strip;
     solver.start(c);
@@ -98,7 +99,8 @@ const char* outcome_words(Outcome outcome) {
 }
 
 StrokeResult press(const StrokeScene& scene, const StrokeOptions& options) {
-    // Beyond the forming zone nothing loads the strip: it is left out of the equations, exactly.
+    // Without gravity nothing loads the strip beyond the forming zone: it is left out of the equations,
+    // exactly.
     const strip::Piece piece = pressed_piece(scene);
     const StrokeScene inner = scene_of(scene, piece);
     StrokeResult result = Driver(inner, options).run();

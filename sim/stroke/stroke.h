@@ -9,25 +9,12 @@
 #include <string>
 #include <vector>
 
-#include "sim/material/layer_law.h"
 #include "sim/stroke/condition.h"
 #include "sim/stroke/increment.h"
 #include "sim/stroke/recording.h"
+#include "sim/stroke/stroke_scene.h"
 
 namespace overbend::stroke {
-
-enum class StopKind { travel, force, free_angle };
-
-// Where the punch turns back.
-struct Stop {
-    StopKind kind = StopKind::travel;
-    double value = 0.0;  // mm, N per mm, or rad as the strip lies (positive: closes upwards)
-    double left = 0.0;   // blank positions between which the free angle is measured, on the flats either side
-    double right = 0.0;  // of the bend; left and right as on the blank
-    double tolerance = 2e-5;  // rad, of a free angle; see limits::angle_jump for where it jumps
-    double travel_limit =
-        1e300;  // mm: further, the tools would meet; the stroke ends there with that outcome
-};
 
 // How a stroke ended. With the first three the strip has been let go and the result is whole.
 enum class Outcome {
@@ -43,17 +30,6 @@ enum class Outcome {
     cancelled
 };
 const char* outcome_words(Outcome outcome);
-
-struct StrokeScene {
-    strip::StripState strip;  // placed: a whisker above the die
-    material::LayerLaw law;
-    tool::ToolSet tools;  // the punch's position is the one at travel 0, a whisker above the strip
-    double friction = 0.1;
-    double weight = 0.0;          // N per mm2 of the strip's face, acts downwards; 0 leaves gravity out
-    bool touches_itself = false;  // the strip's own faces may meet, as in a hem
-    FormingZone zone;
-    Stop stop;
-};
 
 struct StrokeOptions {
     SolverOptions solver;

@@ -83,6 +83,8 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"n", {"0", "1", "-0.2", "2"}},
     {"C_MPa", {"-1", "1e7"}},
     {"gamma", {"-1", "1e6"}},
+    {"to_MPa", {"0", "1e9"}},
+    {"rate", {"0", "1e6"}},
     {"angle_tolerance_deg", {"0", "-1", "46"}},
     {"flat_mm", {"0", "-24", "5001"}},
     {"bend_deg", {"0", "180.1", "-180.1", "200"}},
@@ -175,8 +177,8 @@ TEST_CASE("every key that the readers know stands in one of them") {
     for (const Document& document : documents) {
         for (const KeyLine& key : every_key(document.text)) standing.insert(key.key);
     }
-    for (const char* table : {"path", "cutouts", "faces", "points", "hardening", "backstress", "sources",
-                              "place", "stop", "spring", "clamp"}) {
+    for (const char* table : {"path", "cutouts", "faces", "points", "hardening", "backstress", "modulus_drop",
+                              "sources", "place", "stop", "spring", "clamp"}) {
         standing.insert(table);  // these stand there as tables
     }
     using namespace overbend::scenes;

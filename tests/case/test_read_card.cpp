@@ -58,8 +58,13 @@ TEST_CASE("every law is read as it stands") {
     CHECK(swift.density == 7850.0);
     CHECK(swift.tensile_strength == 350.0);
     CHECK(swift.elongation == 0.3);
-    CHECK(swift.backstress.C == 3000.0);
-    CHECK(swift.backstress.gamma == 30.0);
+    REQUIRE(swift.backstress.size() == 2);
+    CHECK(swift.backstress[0].C == 3000.0);
+    CHECK(swift.backstress[0].gamma == 30.0);
+    CHECK(swift.backstress[1].C == 200.0);
+    REQUIRE(swift.modulus_drop);
+    CHECK(swift.modulus_drop->to == 160000.0);
+    CHECK(swift.modulus_drop->rate == 60.0);
     CHECK(swift.r_value == 1.4);
     CHECK(std::get<material::Swift>(swift.hardening).K == 520.0);
     CHECK(std::get<material::Swift>(swift.hardening).e0 == 0.006);
@@ -71,7 +76,8 @@ TEST_CASE("every law is read as it stands") {
     CHECK(table.p == std::vector<double>{0.0, 0.1, 0.3});
     CHECK(table.stress == std::vector<double>{200.0, 300.0, 330.5});
     CHECK(card_of(voce_card).tensile_strength == 0.0);
-    CHECK(card_of(voce_card).backstress.C == 0.0);
+    CHECK(card_of(voce_card).backstress.empty());
+    CHECK_FALSE(card_of(voce_card).modulus_drop);
 }
 
 TEST_CASE("mistakes that concern several numbers of a card") {
@@ -91,7 +97,8 @@ TEST_CASE("mistakes that concern several numbers of a card") {
     check_mistake(replaced(table_card, "0.1,", "-0.1,"), "hardening.plastic_strain[2]", "-0.1");
     check_mistake(replaced(table_card, "330.5", "\"x\""), "hardening.stress_MPa[3]", "text");
     check_mistake(replaced(swift_card, "gamma = 30\n", "gamma = 30\n[[backstress]]\nC_MPa = 1\ngamma = 1\n"),
-                  "backstress", "2 back stresses");
+                  "backstress", "3 back stresses");
+    check_mistake(replaced(swift_card, "160000", "260000"), "modulus_drop.to_MPa", "260000");
     check_mistake(replaced(swift_card, "hardening = \"this", "poison = \"this"), "sources.poison",
                   "no such key");
     check_mistake(replaced(voce_card, "206000", "1500"), "hardening", "first yield stress");
@@ -137,10 +144,14 @@ TEST_CASE("a card made by hand is checked") {
             refused(card);
         }
         material::Card card = whole_card();
-        card.backstress.C = bad;
+        card.backstress = {{bad, 0.0}};
+        refused(card);
+        card.backstress = {{1000.0, 10.0}, {1000.0, bad}};
         refused(card);
         card = whole_card();
-        card.backstress.gamma = bad;
+        card.modulus_drop = material::ModulusDrop{bad, 60.0};
+        refused(card);
+        card.modulus_drop = material::ModulusDrop{160e3, bad};
         refused(card);
         for (const material::Hardening& law : std::vector<material::Hardening>{
                  material::Swift{bad, 0.006, 0.2}, material::Swift{520, bad, 0.2},

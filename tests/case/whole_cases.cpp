@@ -377,6 +377,12 @@ n = 0.22
 [[backstress]]
 C_MPa = 3000
 gamma = 30
+[[backstress]]
+C_MPa = 200
+gamma = 0
+[modulus_drop]
+to_MPa = 160000
+rate = 60
 [sources]
 youngs_modulus_MPa = "invented too"
 hardening = "this as well"

@@ -15,7 +15,7 @@ inline material::Card card_with(const material::Hardening& hardening,
     card.youngs_modulus = 206e3;
     card.poisson = 0.3;
     card.hardening = hardening;
-    card.backstress = backstress;
+    if (backstress.C > 0.0) card.backstress = {backstress};
     return card;
 }
 

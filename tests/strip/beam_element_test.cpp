@@ -25,17 +25,15 @@ constexpr int count = 15;
 struct Element {
     material::LayerLaw law;
     material::Layers layers = material::gauss_layers(thickness, count);
-    std::vector<double> memory = std::vector<double>(7 * count, 0.0);
+    std::vector<material::LayerHistory> history = std::vector<material::LayerHistory>(count);
+    std::vector<double> stress = std::vector<double>(count, 0.0), width_stress = stress;
     double shear = 0.0;
 
     explicit Element(const material::Card& card)
         : law(card), shear(5.0 / 6.0 * law.shear_modulus * thickness) {}
-    material::SectionHistory history() {
-        double* m = memory.data();
-        return {m, m + count, m + 2 * count, m + 3 * count, m + 4 * count};
-    }
     material::SectionResponse section(const ElementStrain& s) {
-        return material::respond(law, layers.height.data(), layers.weight.data(), count, history(), s.G, s.k);
+        return material::respond(law, layers.height.data(), layers.weight.data(), count, history.data(), s.G,
+                                 s.k);
     }
     double energy(const Vec6& u) {
         const ElementStrain s = element_strain(u.data(), length);
@@ -73,8 +71,8 @@ TEST_SUITE("strip") {
             if (bent)
                 for (const double k : {0.05, 0.15, 0.1, -0.02})
                     material::advance(element.law, element.layers.height.data(), element.layers.weight.data(),
-                                      count, element.history(), &element.memory[5 * count],
-                                      &element.memory[6 * count], 1.001, k);
+                                      count, element.history.data(), element.stress.data(),
+                                      element.width_stress.data(), 1.001, k);
             double worst_gradient = 0.0, worst_hessian = 0.0;
             for (const Vec6& u : places()) {
                 Vec6 gradient, low, high;

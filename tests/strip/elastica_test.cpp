@@ -40,7 +40,7 @@ struct Cantilever {
     std::vector<double> u;
     material::LayerLaw law = material::LayerLaw(elastic());
     material::Layers section = material::gauss_layers(thickness, layers);
-    std::vector<double> zero = std::vector<double>(layers, 0.0);
+    std::vector<material::LayerHistory> zero = std::vector<material::LayerHistory>(layers);
 
     double stiffness() const { return law.modulus * thickness * thickness * thickness / 12.0; }
     double tip_x() const { return u[3 * elements]; }
@@ -60,10 +60,8 @@ int solve_for(Cantilever& c, double force, double moment) {
         residual[size - 2] = force, residual[size - 1] = moment;
         for (int e = 0; e < c.elements; ++e) {
             const ElementStrain s = element_strain(&c.u[3 * e], le);
-            const material::SectionHistory history{c.zero.data(), c.zero.data(), c.zero.data(), c.zero.data(),
-                                                   c.zero.data()};
             const material::SectionResponse r = material::respond(
-                c.law, c.section.height.data(), c.section.weight.data(), layers, history, s.G, s.k);
+                c.law, c.section.height.data(), c.section.weight.data(), layers, c.zero.data(), s.G, s.k);
             Vec6 gradient;
             Mat6 hessian;
             element_forces(s, r, shear, le, gradient, hessian);

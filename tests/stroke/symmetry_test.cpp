@@ -25,11 +25,7 @@ void check_same(const strip::StripState& a, const strip::StripState& b) {
     CHECK(a.y == b.y);
     CHECK(a.theta == b.theta);
     CHECK(a.blank_position == b.blank_position);
-    CHECK(a.plastic_strain == b.plastic_strain);
-    CHECK(a.width_plastic_strain == b.width_plastic_strain);
-    CHECK(a.accumulated == b.accumulated);
-    CHECK(a.backstress == b.backstress);
-    CHECK(a.width_backstress == b.width_backstress);
+    CHECK(a.history == b.history);
     CHECK(a.face_down == b.face_down);
     CHECK(a.turned == b.turned);
 }

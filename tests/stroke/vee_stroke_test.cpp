@@ -109,7 +109,7 @@ TEST_SUITE("stroke") {
         CHECK(a.stroke.iterations == b.stroke.iterations);
         CHECK(a.stroke.free.x == b.stroke.free.x);
         CHECK(a.stroke.free.y == b.stroke.free.y);
-        CHECK(a.stroke.free.plastic_strain == b.stroke.free.plastic_strain);
+        CHECK(a.stroke.free.history == b.stroke.free.history);
     }
 
     // P = k Rm T^2 / W for each mm of width, k from 1.2 to 1.45.

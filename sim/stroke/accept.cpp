@@ -1,0 +1,113 @@
+// Taking an increment's equilibrium over as the strip's state: history, balance of work, forces on the tools.
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/strip/beam_element.h"
+#include "sim/stroke/increment.h"
+
+namespace overbend::stroke {
+
+// Energy and history of the accepted state.
+void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals) {
+    double elastic = 0.0, elastic_before = 0.0, plastic = 0.0;
+    const double shear = 5.0 / 6.0 * law_.shear_modulus * thickness_;
+    curvature_move_ = 0.0;
+    for (int e = 0; e + 1 < nodes_; ++e) {
+        const strip::ElementStrain was = strip::element_strain(&c.u[3 * e], length_[e]);
+        const strip::ElementStrain now = strip::element_strain(&u_[3 * e], length_[e]);
+        const std::size_t at = static_cast<std::size_t>(e) * layers_;
+        const double* weight = c.strip.layer_weight.data();
+        elastic_before += length_[e] * (material::elastic_energy(law_, weight, layers_, history(c.strip, e),
+                                                                 &c.stress[at], &c.width_stress[at]) +
+                                        0.5 * shear * was.g * was.g);
+        plastic += length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_,
+                                                  &starts_[at], &flow_[at], history(c.strip, e),
+                                                  &c.stress[at], &c.width_stress[at], now.G, now.k);
+        elastic += length_[e] * (material::elastic_energy(law_, weight, layers_, history(c.strip, e),
+                                                          &c.stress[at], &c.width_stress[at]) +
+                                 0.5 * shear * now.g * now.g);
+        curvature_move_ = std::max(curvature_move_, std::abs(now.k - was.k));
+        c.stretch[e] = now.G, c.curvature[e] = now.k;
+    }
+    c.move_before.swap(c.last_move);
+    for (int i = 0; i < unknowns_; ++i) c.last_move[i] = u_[i] - c.u[i];
+    // Work by the trapezoidal rule, but for what changes its sign where the ram turns back.
+    const bool on = c.last_ram_move * ram_move > 0.0;
+    double friction = 0.0;
+    for (const ContactPoint& p : contacts_.points) friction += std::abs(p.friction_force * p.slip);
+    const double friction_rate = ram_move != 0.0 ? friction / std::abs(ram_move) : 0.0;
+    if (on) friction = 0.5 * (friction_rate + c.friction_rate) * std::abs(ram_move);
+    c.friction_rate = friction_rate;
+    double spread = 2.0 * totals.spread;
+    if (on) {
+        spread = 0.0;
+        for (int i = 0; i < nodes_; ++i)
+            spread += 0.5 * (c.spread_moment[i] + spread_moment_[i]) * c.last_move[3 * i + 2];
+    }
+    c.spread_moment = spread_moment_;
+
+    const double force = contact_force_on_ram();
+    c.audit.tools += 0.5 * (c.punch_force + force) * ram_move;
+    c.audit.elastic += elastic - elastic_before;
+    c.audit.plastic += plastic;
+    c.audit.friction += friction;
+    c.contact_energy = totals.contact.energy;
+    c.spring_energy = totals.springs;
+    c.audit.contact = c.contact_energy - c.audit.contact_start;
+    c.audit.springs = c.spring_energy - c.audit.springs_start;
+    c.audit.weight -= totals.weight;
+    c.audit.regularisation += 2.0 * totals.hold + spread;
+    c.audit.largest = std::max(c.audit.largest, std::abs(c.audit.tools));
+    c.punch_force = force;
+    c.squeeze = squeeze_force();
+    c.contacts = contact_patches(contacts_, 0.5 * thickness_);
+    c.travel += ram_move;
+    c.ram_move_before = c.last_ram_move;
+    c.last_ram_move = ram_move;
+    c.active = active_;
+    c.u = u_;
+    for (std::size_t i = 0; i < sprung_.size(); ++i) c.compression[sprung_[i]] = u_[3 * nodes_ + i];
+    for (int i = 0; i < nodes_; ++i)
+        c.strip.x[i] = u_[3 * i], c.strip.y[i] = u_[3 * i + 1], c.strip.theta[i] = u_[3 * i + 2];
+    ++c.increments;
+    c.iterations += iterations_;
+}
+
+double IncrementSolver::contact_force_on_ram() const {
+    double force = 0.0;
+    for (int k = 0; k < contacts_.groups_used; ++k) {
+        const ContactGroup& g = contacts_.groups[k];
+        if (!(*scene_.tools)[g.tool].moves_with_ram()) continue;
+        for (int i = g.first; i < g.first + g.count; ++i) force -= contacts_.points[i].force.y();
+    }
+    return force;
+}
+
+// The greatest force with which moving tools and standing ones press the same one and a half thicknesses of
+// the strip from both sides, N per mm.
+double IncrementSolver::squeeze_force() {
+    std::fill(moving_.begin(), moving_.end(), 0.0);
+    std::fill(standing_.begin(), standing_.end(), 0.0);
+    bool any[2] = {false, false};
+    for (int k = 0; k < contacts_.groups_used; ++k) {
+        const ContactGroup& g = contacts_.groups[k];
+        const bool with_ram = (*scene_.tools)[g.tool].moves_with_ram();
+        for (int i = g.first; i < g.first + g.count; ++i) {
+            const double force = contacts_.points[i].normal_force;
+            (with_ram ? moving_ : standing_)[g.element] += force;
+            any[with_ram] = any[with_ram] || force > 0.0;
+        }
+    }
+    double most = 0.0;
+    if (!any[0] || !any[1]) return most;
+    for (int first = 0; first + 1 < nodes_; ++first) {
+        double above = 0.0, below = 0.0, run = 0.0;
+        for (int e = first; e + 1 < nodes_ && run < 1.5 * thickness_; run += length_[e++])
+            above += moving_[e], below += standing_[e];
+        most = std::max(most, std::min(above, below));
+    }
+    return most;
+}
+
+}  // namespace overbend::stroke
