@@ -8,6 +8,9 @@ namespace overbend::limits {
 // thickness. A V stroke's force is some 0.1 of the scale, so this is 1e-5 of the force.
 constexpr double residual = 1e-6;
 
+// The same with gravity on, over the weight of a piece of strip as long as it is thick.
+constexpr double weight_residual = 0.1;
+
 // Newton iterations of an increment before it is cut.
 constexpr int iterations = 30;
 

@@ -197,7 +197,8 @@ WayBack Driver::way_back() {
     back.retracted = now_;
     back.off = retract(back.retracted, back);
     back.free = back.retracted;
-    back.let_go = back.off && solver_.let_go(back.free);
+    // Faces that lie on one another go on pressing; without them the sections are let go one by one.
+    back.let_go = back.off && (scene_.touches_itself || solver_.let_go(back.free));
     back.angle = loaded_angle(back.free);
     return back;
 }

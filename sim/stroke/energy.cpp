@@ -103,6 +103,8 @@ IncrementSolver::Totals IncrementSolver::evaluate(Condition& c, const std::vecto
     if (totals.folded) return totals;
     stand_tools(u, c.u, c.travel + ram_move, ram_move);
     totals.contact = add_contacts(scene_, u, stands_, slip_scale_, contacts_, gradient_, matrix_, border_);
+    if (touches_itself_)
+        totals.contact.energy += add_self_contacts(scene_, u, self_contacts_, gradient_, matrix_);
     add_springs(c, u, totals);
     add_weight(c, u, totals);
     add_hold(c, u, totals);

@@ -23,9 +23,14 @@ IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& 
       thickness_(scene.strip.thickness),
       nodes_(scene.strip.nodes()),
       layers_(scene.strip.layers()),
-      weight_(scene.weight) {
+      weight_(scene.weight),
+      touches_itself_(scene.touches_itself) {
     const strip::StripState& strip = scene.strip;
     force_scale_ = law_.plane_strain_yield() * thickness_;
+    // A strip's own weight is small beside what bends it: it must not be lost in the residual.
+    enough_ = limits::residual;
+    if (weight_ > 0.0)
+        enough_ = std::clamp(limits::weight_residual * weight_ * thickness_ / force_scale_, 1e-9, enough_);
     for (int e = 0; e < strip.elements(); ++e) length_.push_back(strip.length(e));
     strain_.resize(nodes_ - 1);
 
@@ -188,6 +193,8 @@ void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
     slip_scale_ = ram_move != 0.0 ? std::max(limits::slip * std::abs(ram_move), 1e-6 * thickness_)
                                   : limits::slip * limits::first_increment * thickness_;
     find_contacts(scene_, c.u, stands_, 2.0 * std::abs(ram_move) + 0.15 * thickness_, contacts_);
+    if (touches_itself_)
+        find_self_contacts(scene_, c.u, 2.0 * std::abs(ram_move) + 0.3 * thickness_, self_contacts_);
 
     // Weights of the length-scale term, from the liveliest element within reach: one that has rested so far
     // must not take all of a hinge on itself when it begins to flow.

@@ -28,6 +28,8 @@
 #include "sim/stroke/border.h"
 #include "sim/stroke/condition.h"
 #include "sim/stroke/contact.h"
+#include "sim/stroke/far_solve.h"
+#include "sim/stroke/self_contact.h"
 #include "sim/stroke/spring_force.h"
 #include "sim/stroke/stroke_scene.h"
 
@@ -108,6 +110,7 @@ class IncrementSolver {
     double share_of(const tool::RigidTool& tool, const Condition& condition) const;
     double slope_along_direction() const;
     double residual_norm() const;
+    bool solve_direction(double least_pivot);
     bool newton_direction(Condition& condition, double ram_move);
     StepOutcome newton(Condition& condition, double ram_move);
     void accept(Condition& condition, double ram_move, const Totals& totals);
@@ -123,6 +126,7 @@ class IncrementSolver {
     std::vector<int> sprung_;  // tools with springs
     ToolStands stands_;        // in the state that is evaluated
     double slip_scale_ = 0.0;  // mm, see add_contacts
+    double enough_ = 0.0;      // residual at an equilibrium, see limits::residual
     double weight_ = 0.0;      // N per mm2
     double force_scale_ = 0.0;
     std::vector<double> length_;
@@ -136,6 +140,9 @@ class IncrementSolver {
     std::vector<double> flow_;                        // of the layers' last evaluation
     BandMatrix matrix_;
     Border border_;
+    bool touches_itself_ = false;
+    SelfContactSet self_contacts_;
+    FarFactors far_factors_;
     ContactSet contacts_;
     double curvature_move_ = 0.0;
     double residual_ = 0.0;

@@ -9,6 +9,16 @@
 
 namespace overbend::stroke {
 
+// direction_ = - matrix^-1 gradient, as both were evaluated last; the matrix is spent. False: the strip has
+// no hold in some direction.
+bool IncrementSolver::solve_direction(double least_pivot) {
+    for (int i = 0; i < unknowns_; ++i) direction_[i] = -gradient_[i];
+    if (self_contacts_.far.empty())
+        return factor(matrix_, least_pivot) && solve_bordered(matrix_, border_, direction_);
+    return far_factors_.factor(matrix_, self_contacts_.far) &&
+           solve_bordered(far_factors_, border_, direction_);
+}
+
 // direction_ = - matrix^-1 gradient at u_, where the matrix was evaluated last; the matrix is spent. One with
 // a pivot that is not positive (a direction in which the strip would fall) is made stiffer until the step
 // goes down the energy.
@@ -23,10 +33,7 @@ bool IncrementSolver::newton_direction(Condition& c, double ram_move) {
             for (int i = 0; i < size; ++i) matrix_.at(i, i) += shift;
             for (int i = 0; i < border_.count(); ++i) border_.corner(i, i) += shift;
         }
-        if (factor(matrix_, 1e-14 * stiff)) {
-            for (int i = 0; i < unknowns_; ++i) direction_[i] = -gradient_[i];
-            if (solve_bordered(matrix_, border_, direction_) && slope_along_direction() < 0.0) return true;
-        }
+        if (solve_direction(1e-14 * stiff) && slope_along_direction() < 0.0) return true;
         shift = shift == 0.0 ? 1e-9 * stiff : 10.0 * shift;
     }
     return false;
@@ -44,7 +51,7 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
     if (here.folded) return StepOutcome::folded;
     for (iterations_ = 0; iterations_ < limits::iterations; ++iterations_) {
         residual_ = residual_norm();
-        if (residual_ < limits::residual) {
+        if (residual_ < enough_) {
             accept(c, ram_move, here);
             return StepOutcome::solved;
         }
@@ -69,7 +76,7 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
                 const double noise = 1e-13 * std::abs(here.energy) + 1e-16;
                 const bool down = fall <= 1e-4 * step * slope + noise && slope_there <= 0.9 * std::abs(slope);
                 const bool flat = std::abs(slope_there) <= 0.5 * std::abs(slope);
-                if (down || flat || residual_norm() < limits::residual) {
+                if (down || flat || residual_norm() < enough_) {
                     here = next;
                     found = true;
                     break;
