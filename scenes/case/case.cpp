@@ -15,18 +15,27 @@ bool is(const Tool& tool) {
 
 bool Tool::is_punch() const {
     return is<tool::VeePunch>(*this) || is<tool::OffsetPunch>(*this) || is<tool::ChannelPunch>(*this) ||
-           is<OutlineTool>(*this);
+           is<FlatPunch>(*this) || is<WipingPunch>(*this) || is<OutlineTool>(*this);
 }
 
 bool Tool::is_die() const {
-    return !is_punch() || is<OutlineTool>(*this);
+    return is<OutlineTool>(*this) || !(is_punch() || is_pad() || is_clamp());
+}
+
+bool Tool::is_pad() const {
+    return is<Pad>(*this);
+}
+
+bool Tool::is_clamp() const {
+    return is<Clamp>(*this);
 }
 
 const char* kind_word(const Tool& tool) {
     // In the order of Tool::shape.
-    static constexpr std::array<const char*, 8> words = {"vee-punch",    "vee-die",    "open-die",
-                                                         "offset-punch", "offset-die", "channel-punch",
-                                                         "channel-die",  "outline"};
+    static constexpr std::array<const char*, 14> words = {
+        "vee-punch",     "vee-die",     "open-die",   "offset-punch", "offset-die",
+        "channel-punch", "channel-die", "flat-punch", "flat-die",     "wiping-punch",
+        "wiping-die",    "pad",         "clamp",      "outline"};
     static_assert(words.size() == std::variant_size_v<decltype(tool.shape)>);
     return words[tool.shape.index()];
 }

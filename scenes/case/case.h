@@ -9,14 +9,16 @@
 #include <vector>
 
 #include "sim/material/card.h"
+#include "sim/tool/block.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
+#include "sim/tool/spring.h"
 
 namespace overbend::scenes {
 
 struct Bend {
     std::string name;            // unique; "bend 1", "bend 2" ... from the left where the file gives none
-    double angle = 0.0;          // rad, signed: positive turns the right-hand side up; 0 < |angle| < pi
+    double angle = 0.0;          // rad, signed: positive turns the right-hand side up; 0 < |angle| <= pi
     double inside_radius = 0.0;  // mm, of the drawing, >= 0
 };
 
@@ -40,13 +42,39 @@ struct OutlineTool {
     tool::ArcOutline outline;
 };
 
+// Blocks, by the work they do.
+struct FlatPunch {
+    tool::Block block;
+};
+struct FlatDie {
+    tool::Block block;
+};
+struct WipingPunch {
+    tool::Block block;
+    double clearance = 0.0;  // mm, from the die's wall to the punch's, at least the strip's thickness
+};
+struct WipingDie {
+    tool::Block block;  // its right edge is the one that is wiped over
+};
+struct Pad {
+    tool::Block block;
+    tool::Spring spring;  // its travel is what the spring itself allows
+};
+struct Clamp {
+    tool::Block block;
+    std::optional<tool::Spring> spring;  // absent: firm
+};
+
 struct Tool {
     std::string name;
     std::variant<tool::VeePunch, tool::VeeDie, tool::OpenDie, tool::OffsetPunch, tool::OffsetDie,
-                 tool::ChannelPunch, tool::ChannelDie, OutlineTool>
+                 tool::ChannelPunch, tool::ChannelDie, FlatPunch, FlatDie, WipingPunch, WipingDie, Pad, Clamp,
+                 OutlineTool>
         shape;
     bool is_punch() const;
     bool is_die() const;  // an outline is both
+    bool is_pad() const;
+    bool is_clamp() const;
 };
 
 // As a case file calls it: "vee-punch", ... "outline".
@@ -54,20 +82,24 @@ const char* kind_word(const Tool& tool);
 
 enum class Face { up, down };      // which face of the blank looks up
 enum class First { left, right };  // which end of the blank lies to the left in the press
-enum class StopKind { drawing_angle, free_angle, travel, force };
+enum class StopKind { drawing_angle, free_angle, travel, force, gap };
+enum class ClampOn { frame, ram };  // where a clamp's spring stands
 
 struct Step {
     std::string name;
-    std::vector<int> bends;  // indices into Part::bends, in the order of the blank; 1 or 2
-    int punch = 0;           // index into Case::tools
-    int die = 0;             // index into Case::tools
-    int die_face = 1;        // 1 or 2
+    std::vector<int> bends;    // indices into Part::bends, in the order of the blank; 1 or 2
+    int punch = 0;             // index into Case::tools
+    int die = 0;               // index into Case::tools
+    int die_face = 1;          // 1 or 2
+    std::optional<int> pad;    // index into Case::tools
+    std::optional<int> clamp;  // index into Case::tools
+    ClampOn clamp_on = ClampOn::frame;
     Face face = Face::up;
     First first = First::left;
     double shift = 0.0;  // mm, how far the bend line stands right of the punch's axis
     StopKind stop = StopKind::drawing_angle;
-    double stop_value = 0.0;  // rad free bend angle (of either sense, > 0), mm travel, or kN on the strip's
-                              // whole width; 0 for the drawing's angle
+    double stop_value = 0.0;  // rad free bend angle (of either sense, > 0), mm travel, kN on the strip's
+                              // whole width, or mm between a hem's inner faces; 0 for the drawing's angle
 };
 
 struct Press {
@@ -80,6 +112,7 @@ struct RunOptions {
     double friction = 0.1;                // Coulomb, 0 to 0.3
     int layers = 11;                      // through the thickness, 5 to 41
     double elements_per_thickness = 8.0;  // in the bends, 1 to 16
+    bool gravity = false;                 // the strip's weight bends it too
 };
 
 struct Case {

@@ -7,6 +7,7 @@
 #include "scenes/case/read_part.h"
 #include "scenes/case/read_step.h"
 #include "scenes/case/read_tool.h"
+#include "scenes/case/read_work.h"
 #include "scenes/case/strict_table.h"
 
 namespace overbend::scenes {
@@ -65,10 +66,10 @@ void check_blank_length(const StrictTable& strip, const Case& job) {
                    "give a longer blank, or leave it out to have it worked out");
 }
 
-std::vector<Tool> read_tools(const StrictTable& top) {
+std::vector<Tool> read_tools(const StrictTable& top, double strip_width) {
     std::vector<Tool> tools;
     for (const StrictTable& entry : top.tables("tool", {})) {
-        Tool tool = read_tool(entry);
+        Tool tool = read_tool(entry, strip_width);
         const bool taken = std::any_of(tools.begin(), tools.end(),
                                        [&](const Tool& other) { return other.name == tool.name; });
         if (taken) {
@@ -116,11 +117,12 @@ std::optional<Press> read_press(const StrictTable& top) {
 RunOptions read_run(const StrictTable& top) {
     RunOptions run;
     if (!top.has("run")) return run;
-    const StrictTable table = top.table("run", {"friction", "layers", "elements_per_thickness"});
+    const StrictTable table = top.table("run", {"friction", "layers", "elements_per_thickness", "gravity"});
     run.friction = table.number_or("friction", run.friction, from_to(0.0, 0.3));
     run.layers = table.whole_number_or("layers", run.layers, 5, 41);
     run.elements_per_thickness =
         table.number_or("elements_per_thickness", run.elements_per_thickness, from_to(1.0, 16.0));
+    run.gravity = table.truth_or("gravity", false);
     return run;
 }
 
@@ -144,9 +146,10 @@ Case read_case(const std::filesystem::path& file) {
     check_blank_length(strip, job);
     job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);
 
-    job.tools = read_tools(top);
+    job.tools = read_tools(top, job.width);
     job.steps = read_steps(top, job);
     check_all_bends_made(part, job);
+    check_hems_laid(part, job);
     job.press = read_press(top);
     job.run = read_run(top);
     return job;

@@ -4,7 +4,7 @@
 //   [strip]   material = name of a card or .toml file (or a table [material] instead, see below),
 //             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out)
 //   [part]    path = [ { flat_mm }, { bend_deg, inside_radius_mm, name ("bend 1" ...) }, { flat_mm } ... ]
-//             bend_deg above -180 and below 180, not 0, positive turns the right-hand side up
+//             bend_deg from -180 to 180, not 0, positive turns the right-hand side up; 180 is a hem
 //             angle_tolerance_deg (1)
 //             cutouts = [ { at_mm, across_mm, hole_mm or slot_mm = [length, width] } ... ] (none)
 //             at and across: to the middle, from the left end and the lower edge of the blank
@@ -22,13 +22,28 @@
 //                    the top of the foot), shank = "middle", "left" or "right" ("middle"), height_mm (60)
 //     channel-die    opening_mm, shoulder_radius_mm, depth_mm, floor_crown_mm (0),
 //                    width_mm (opening + 30, or as above if that is more), height_mm (depth + 20)
+//     flat-punch, flat-die   width_mm, corner_radius_mm (0), height_mm (40): they lay a hem
+//     wiping-punch   width_mm, corner_radius_mm (0), clearance_mm from the die's wall, height_mm (60)
+//     wiping-die     width_mm, edge_radius_mm of its right edge, height_mm (60)
+//     pad, clamp     width_mm, corner_radius_mm (0), height_mm (15), and of a pad always, of a clamp unless
+//     it
+//                    is firm: spring = { preload_N_per_mm (0), rate_N_per_mm2 (0), travel_mm (no limit) },
+//                    per mm of the strip's width, not both 0; or one or more wound springs, of which the
+//                    strip's width takes its share: spring = { wire_mm, coil_mm (mean diameter), turns,
+//                    shear_modulus_MPa, count (1), preload_N (0) of all together, travel_mm (no limit) }
 //     outline        points = [ { x_mm, y_mm, radius_mm (0), bulge (0) } ... ]
 //   [[step]]  name, bends = [ names ], punch = name, die = name or { tool = name, face = 1 or 2 (1) }
-//             place = { face = "up" or "down" ("up"), first = "left" or "right" ("left"), shift_mm (0) }
-//             stop = { free_deg } or { travel_mm } or { force_kN } (the angle of the drawing)
-//             free_deg is above 0 whatever the sense of the bend
+//             pad = name (none), in a channel-die; clamp = name or { tool = name, on = "frame" or "ram"
+//             ("frame") }, with a wiping-die and there only: it holds the strip left of the edge, what lies
+//             right is wiped down place = { face = "up" or "down" ("up"), first = "left" or "right" ("left"),
+//             shift_mm (0) } stop = { free_deg } or { travel_mm } or { force_kN } (the angle of the drawing),
+//             or, of a hem laid by flat tools, { gap_mm } between its inner faces (twice the drawing's inside
+//             radius) free_deg is above 0 whatever the sense of the bend A bend may be named in several
+//             steps, which press it again, if all but the last have a stop; a hem is one that flat tools
+//             press last
 //   [press]   title (none), force_kN, stroke_mm
-//   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8)
+//   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8),
+//             gravity true or false (false): the strip's weight bends it too
 //
 // A card, as a file or as the table [material]:
 //

@@ -9,11 +9,11 @@ namespace overbend::scenes {
 
 namespace {
 
-constexpr Range flat_length = above_to(0.0, 5000.0);      // mm
-constexpr Range bend_radius = from_to(0.0, 1000.0);       // mm
-constexpr Range bend_angle = above_below(-180.0, 180.0);  // deg
-constexpr Range cutout_size = above_to(0.0, 5000.0);      // mm
-constexpr Range place_on_blank = from_to(0.0, 1e5);       // mm; the strip's own limits are checked afterwards
+constexpr Range flat_length = above_to(0.0, 5000.0);  // mm
+constexpr Range bend_radius = from_to(0.0, 1000.0);   // mm
+constexpr Range bend_angle = from_to(-180.0, 180.0);  // deg; 180 is a hem
+constexpr Range cutout_size = above_to(0.0, 5000.0);  // mm
+constexpr Range place_on_blank = from_to(0.0, 1e5);   // mm; the strip's own limits are checked afterwards
 constexpr std::size_t most_bends = 200;
 
 const Words flat_keys = {"flat_mm"};

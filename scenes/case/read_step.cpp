@@ -5,8 +5,8 @@
 #include <cstdlib>
 
 #include "scenes/case/nearest_key.h"
+#include "scenes/case/read_work.h"
 #include "scenes/case/strict_table.h"
-#include "sim/errors.h"
 
 namespace overbend::scenes {
 
@@ -39,7 +39,8 @@ int read_punch(const StrictTable& table, const std::vector<Tool>& tools) {
     const int index = read_tool_name(table, "punch", tools);
     if (tools[index].is_punch()) return index;
     table.complain("punch",
-                   in_quotes(tools[index].name) + " is of the kind " + kind_word(tools[index]) + ", a die",
+                   in_quotes(tools[index].name) + " is of the kind " + kind_word(tools[index]) +
+                       (tools[index].is_die() ? ", a die" : ""),
                    "name a punch");
 }
 
@@ -61,8 +62,10 @@ void read_die(const StrictTable& table, const std::vector<Tool>& tools, Step& st
     step.die = read_tool_name(place, key, tools);
     const Tool& die = tools[step.die];
     if (!die.is_die()) {
-        place.complain(key, in_quotes(die.name) + " is of the kind " + kind_word(die) + ", a punch",
-                       "name a die");
+        place.complain(
+            key,
+            in_quotes(die.name) + " is of the kind " + kind_word(die) + (die.is_punch() ? ", a punch" : ""),
+            "name a die");
     }
     if (named) return;
     step.die_face = place.whole_number_or("face", 1, 1, 2);
@@ -70,6 +73,30 @@ void read_die(const StrictTable& table, const std::vector<Tool>& tools, Step& st
         place.complain("face", in_quotes(die.name) + " has no face " + std::to_string(step.die_face),
                        "give face = 1, its only one");
     }
+}
+
+void read_pad(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
+    if (!table.has("pad")) return;
+    step.pad = read_tool_name(table, "pad", tools);
+    const Tool& pad = tools[*step.pad];
+    if (!pad.is_pad())
+        table.complain("pad", in_quotes(pad.name) + " is of the kind " + kind_word(pad), "name a pad");
+}
+
+// A name alone, or a name and where its spring stands.
+void read_clamp(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
+    if (!table.has("clamp")) return;
+    if (!table.is_text("clamp") && !table.is_table("clamp"))
+        table.complain("clamp", "it is neither a name nor a table",
+                       "give a clamp's name, or { tool = \"name\", on = \"frame\" }");
+    const bool named = table.is_text("clamp");
+    const StrictTable place = named ? table : table.table("clamp", {"tool", "on"});
+    const char* const key = named ? "clamp" : "tool";
+    step.clamp = read_tool_name(place, key, tools);
+    const Tool& clamp = tools[*step.clamp];
+    if (!clamp.is_clamp())
+        place.complain(key, in_quotes(clamp.name) + " is of the kind " + kind_word(clamp), "name a clamp");
+    if (!named && place.word_or("on", "frame", {"frame", "ram"}) == "ram") step.clamp_on = ClampOn::ram;
 }
 
 std::vector<int> read_bends(const StrictTable& table, const std::vector<Bend>& bends,
@@ -84,13 +111,19 @@ std::vector<int> read_bends(const StrictTable& table, const std::vector<Bend>& b
                 "bends", i, "there is no bend " + in_quotes(names[i]),
                 "the nearest is " + nearest_key(names[i], known) + "; bends here: " + listed(known));
         }
-        const auto makes_it = [&](const Step& step) {
-            return std::count(step.bends.begin(), step.bends.end(), bend) > 0;
-        };
-        const bool made = std::any_of(before.begin(), before.end(), makes_it);
-        if (made || std::count(found.begin(), found.end(), bend) > 0) {
-            table.complain_in_list("bends", i, in_quotes(names[i]) + " has been made already",
-                                   "name every bend in one step alone");
+        if (std::count(found.begin(), found.end(), bend) > 0) {
+            table.complain_in_list("bends", i, in_quotes(names[i]) + " is named already",
+                                   "name every bend once in one step");
+        }
+        // A bend is pressed again, or is made already.
+        for (const Step& step : before) {
+            const bool makes_it = std::count(step.bends.begin(), step.bends.end(), bend) > 0;
+            if (!makes_it || step.stop != StopKind::drawing_angle) continue;
+            table.complain_in_list(
+                "bends", i,
+                in_quotes(names[i]) + " has been made already, to the angle of the drawing, in the step " +
+                    in_quotes(step.name),
+                "name it in one step alone, or give the step " + in_quotes(step.name) + " a stop");
         }
         found.push_back(bend);
     }
@@ -99,107 +132,6 @@ std::vector<int> read_bends(const StrictTable& table, const std::vector<Bend>& b
     }
     std::sort(found.begin(), found.end());
     return found;
-}
-
-// ---- what the tools make of it
-
-enum class Work { vee, offset, channel, any };
-
-Work work_of(const Tool& tool) {
-    struct Visitor {
-        Work operator()(const tool::VeePunch&) const { return Work::vee; }
-        Work operator()(const tool::VeeDie&) const { return Work::vee; }
-        Work operator()(const tool::OpenDie&) const { return Work::vee; }
-        Work operator()(const tool::OffsetPunch&) const { return Work::offset; }
-        Work operator()(const tool::OffsetDie&) const { return Work::offset; }
-        Work operator()(const tool::ChannelPunch&) const { return Work::channel; }
-        Work operator()(const tool::ChannelDie&) const { return Work::channel; }
-        Work operator()(const OutlineTool&) const { return Work::any; }
-    };
-    return std::visit(Visitor{}, tool.shape);
-}
-
-Work work_of(const StrictTable& table, const Tool& punch, const Tool& die) {
-    const Work by_punch = work_of(punch), by_die = work_of(die);
-    if (by_punch == Work::any) return by_die;
-    if (by_die == Work::any || by_die == by_punch) return by_punch;
-    table.complain("die",
-                   std::string("a ") + kind_word(die) +
-                       " does not work with the punch, which is of the kind " + kind_word(punch),
-                   "pair a vee-punch with a vee-die or an open-die, an offset-punch with an offset-die, a "
-                   "channel-punch with a channel-die, an outline with any");
-}
-
-// The sense of a bend as it stands in the press: +1 turns the right-hand side up.
-int sense(const Step& step, const Bend& bend) {
-    const int drawn = bend.angle > 0.0 ? 1 : -1;
-    return step.face == Face::up ? drawn : -drawn;
-}
-
-void check_one_bend(const StrictTable& table, const Step& step) {
-    if (step.bends.size() == 1) return;
-    table.complain("bends", "a V stroke makes one bend, not " + std::to_string(step.bends.size()),
-                   "name one bend");
-}
-
-void check_two_bends(const StrictTable& table, const Step& step, const std::vector<Bend>& bends, Work work) {
-    const bool offset = work == Work::offset;
-    const std::string stroke = offset ? "an offset stroke" : "a channel stroke";
-    const std::string right =
-        offset ? "name two neighbouring bends of opposite sense, such as 40 and -40 degrees"
-               : "name two neighbouring bends of like sense, such as 90 and 90 degrees";
-    if (step.bends.size() != 2) table.complain("bends", stroke + " makes two bends at once, not one", right);
-    if (step.bends[1] != step.bends[0] + 1) {
-        table.complain("bends", stroke + " cannot make two bends with another between them", right);
-    }
-    const bool alike = (bends[step.bends[0]].angle > 0.0) == (bends[step.bends[1]].angle > 0.0);
-    if (alike != offset) return;
-    table.complain("bends",
-                   stroke + " makes bends of " + (offset ? "opposite" : "like") + " sense, these are of " +
-                       (offset ? "like" : "opposite") + " sense",
-                   right);
-}
-
-// The strip bends up round a punch; an offset die is high on the right, so its left bend turns up.
-void check_sense(const StrictTable& table, const Step& step, const std::vector<Bend>& bends, Work work) {
-    const bool from_right = work == Work::offset && step.first == First::right;
-    const Bend& bend = bends[from_right ? step.bends.back() : step.bends.front()];
-    if (sense(step, bend) > 0) return;
-    const std::string other = step.face == Face::up ? "down" : "up";
-    table.complain("place",
-                   "placed like this, the stroke would turn " + in_quotes(bend.name) + " the wrong way",
-                   "give place = { face = \"" + other + "\" }" +
-                       (work == Work::offset ? " or put the blank's other end first" : ""));
-}
-
-void check_pair_of(const Tool& punch, const Tool& die, int die_face, double thickness) {
-    if (const auto* vee = std::get_if<tool::VeePunch>(&punch.shape)) {
-        const auto* grooves = std::get_if<tool::VeeDie>(&die.shape);
-        if (grooves) tool::check_pair(*vee, grooves->faces[die_face - 1], thickness);
-    }
-    if (const auto* upper = std::get_if<tool::OffsetPunch>(&punch.shape)) {
-        const auto* lower = std::get_if<tool::OffsetDie>(&die.shape);
-        if (lower) tool::check_pair(*upper, *lower, thickness);
-    }
-    if (const auto* foot = std::get_if<tool::ChannelPunch>(&punch.shape)) {
-        const auto* channel = std::get_if<tool::ChannelDie>(&die.shape);
-        if (channel) tool::check_pair(*foot, *channel, thickness);
-    }
-}
-
-void check_work(const StrictTable& table, const Step& step, const Case& job) {
-    const Tool& punch = job.tools[step.punch];
-    const Tool& die = job.tools[step.die];
-    const Work work = work_of(table, punch, die);
-    if (work == Work::any) return;
-    if (work == Work::vee) check_one_bend(table, step);
-    if (work != Work::vee) check_two_bends(table, step, job.part.bends, work);
-    check_sense(table, step, job.part.bends, work);
-    try {
-        check_pair_of(punch, die, step.die_face, job.thickness);
-    } catch (const OutOfRange& error) {
-        table.complain("", error.name + ": " + error.wrong, error.right);
-    }
 }
 
 // ---- how it is placed, and when it stops
@@ -214,10 +146,10 @@ void read_place(const StrictTable& table, Step& step) {
 
 void read_stop(const StrictTable& table, Step& step) {
     if (!table.has("stop")) return;
-    const StrictTable stop = table.table("stop", {"free_deg", "travel_mm", "force_kN"});
+    const StrictTable stop = table.table("stop", {"free_deg", "travel_mm", "force_kN", "gap_mm"});
     if (stop.present().size() != 1) {
         stop.complain("", stop.present().empty() ? "it does not say when" : "it names more than one",
-                      "give one of free_deg, travel_mm and force_kN");
+                      "give one of free_deg, travel_mm, force_kN and gap_mm");
     }
     if (stop.has("free_deg")) {
         step.stop = StopKind::free_angle;
@@ -225,6 +157,9 @@ void read_stop(const StrictTable& table, Step& step) {
     } else if (stop.has("travel_mm")) {
         step.stop = StopKind::travel;
         step.stop_value = stop.number("travel_mm", above_to(0.0, 1000.0));
+    } else if (stop.has("gap_mm")) {
+        step.stop = StopKind::gap;
+        step.stop_value = stop.number("gap_mm", from_to(0.0, 100.0));
     } else {
         step.stop = StopKind::force;
         step.stop_value = stop.number("force_kN", above_to(0.0, 1e5));
@@ -242,7 +177,7 @@ void check_new(const StrictTable& table, const std::string& name, const std::vec
 }  // namespace
 
 const std::vector<std::string>& step_keys() {
-    static const Words keys = {"name", "bends", "punch", "die", "place", "stop"};
+    static const Words keys = {"name", "bends", "punch", "die", "pad", "clamp", "place", "stop"};
     return keys;
 }
 
@@ -253,9 +188,11 @@ Step read_step(const StrictTable& table, const Case& job, const std::vector<Step
     step.bends = read_bends(table, job.part.bends, before);
     step.punch = read_punch(table, job.tools);
     read_die(table, job.tools, step);
+    read_pad(table, job.tools, step);
+    read_clamp(table, job.tools, step);
     read_place(table, step);
     read_stop(table, step);
-    check_work(table, step, job);
+    check_work(table, step, job, before);
     return step;
 }
 

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <utility>
 
+#include "scenes/case/read_block.h"
 #include "scenes/case/strict_table.h"
 #include "sim/errors.h"
 
@@ -23,8 +25,6 @@ constexpr std::size_t most_points = 1000;
 double usual_width(double opening, double shoulder_radius) {
     return opening + 4.0 * shoulder_radius + 16.0;
 }
-
-using Shape = decltype(Tool::shape);
 
 Shape read_vee_punch(const StrictTable& table) {
     tool::VeePunch punch;
@@ -146,7 +146,8 @@ Shape read_outline(const StrictTable& table) {
 struct Kind {
     std::string word;
     Words keys;  // besides name and kind
-    Shape (*read)(const StrictTable& table);
+    std::function<Shape(const StrictTable& table)> read;
+    std::function<Shape(const StrictTable& table, double strip_width)> read_with_spring = nullptr;
 };
 
 const std::vector<Kind>& kinds() {
@@ -168,6 +169,12 @@ const std::vector<Kind>& kinds() {
         {"channel-die",
          {"opening_mm", "shoulder_radius_mm", "depth_mm", "floor_crown_mm", "width_mm", "height_mm"},
          read_channel_die},
+        {"flat-punch", {"width_mm", "corner_radius_mm", "height_mm"}, read_flat_punch},
+        {"flat-die", {"width_mm", "corner_radius_mm", "height_mm"}, read_flat_die},
+        {"wiping-punch", {"width_mm", "corner_radius_mm", "clearance_mm", "height_mm"}, read_wiping_punch},
+        {"wiping-die", {"width_mm", "edge_radius_mm", "height_mm"}, read_wiping_die},
+        {"pad", {"width_mm", "corner_radius_mm", "height_mm", "spring"}, nullptr, read_pad},
+        {"clamp", {"width_mm", "corner_radius_mm", "height_mm", "spring"}, nullptr, read_clamp},
         {"outline", {"points"}, read_outline}};
     return all;
 }
@@ -185,6 +192,12 @@ struct OutlineMaker {
             make_outline(die, static_cast<int>(face));
     }
     void operator()(const OutlineTool&) const {}  // made while it was read
+    void operator()(const FlatPunch& t) const { block_facing_down(t.block); }
+    void operator()(const FlatDie& t) const { block_facing_up(t.block); }
+    void operator()(const WipingPunch& t) const { block_facing_down(t.block); }
+    void operator()(const WipingDie& t) const { block_facing_up(t.block); }
+    void operator()(const Pad& t) const { block_facing_up(t.block); }
+    void operator()(const Clamp& t) const { block_facing_down(t.block); }
     template <class Other>
     void operator()(const Other& other) const {
         make_outline(other);
@@ -206,14 +219,15 @@ const std::vector<std::string>& tool_keys() {
     return keys;
 }
 
-Tool read_tool(StrictTable table) {
+Tool read_tool(StrictTable table, double strip_width) {
     if (!table.has("kind")) table.expect(tool_keys());
     const Kind& kind = read_kind(table);
     Words keys = {"name", "kind"};
     keys.insert(keys.end(), kind.keys.begin(), kind.keys.end());
     table.expect(keys);
     try {
-        Tool tool{table.text("name"), kind.read(table)};
+        const std::string name = table.text("name");
+        Tool tool{name, kind.read ? kind.read(table) : kind.read_with_spring(table, strip_width)};
         std::visit(OutlineMaker{}, tool.shape);  // to see that it can be made
         return tool;
     } catch (const OutOfRange& error) {

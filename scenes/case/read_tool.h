@@ -15,6 +15,7 @@ class StrictTable;
 const std::vector<std::string>& tool_keys();
 
 // Throws CaseError; the outline has been made once, so that it can be.
-Tool read_tool(StrictTable table);
+// strip_width: mm, on which its springs press.
+Tool read_tool(StrictTable table, double strip_width);
 
 }  // namespace overbend::scenes

@@ -173,6 +173,13 @@ int StrictTable::whole_number_or(std::string_view key, int fallback, int low, in
     return has(key) ? whole_number(key, low, high) : fallback;
 }
 
+bool StrictTable::truth_or(std::string_view key, bool fallback) const {
+    const toml::node* node = find(key);
+    if (!node) return fallback;
+    if (!node->is_boolean()) complain(key, described(*node), "give true or false");
+    return node->as_boolean()->get();
+}
+
 std::string StrictTable::text(std::string_view key) const {
     return text(key, text_remedy);
 }

@@ -68,6 +68,8 @@ class StrictTable {
     int whole_number(std::string_view key, int low, int high) const;
     int whole_number_or(std::string_view key, int fallback, int low, int high) const;
 
+    bool truth_or(std::string_view key, bool fallback) const;  // true or false
+
     // Not empty, on one line, not longer than any sensible text.
     std::string text(std::string_view key) const;
     std::string text_or(std::string_view key, const std::string& fallback) const;

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "scenes/process/press_scene.h"
 #include "scenes/process/scene.h"
 #include "sim/errors.h"
 #include "sim/strip/place.h"
@@ -89,7 +90,7 @@ StepResult run_step(const Case& c, const Blank& blank, int index, const strip::S
             options.progress(index, travel);
             return true;
         };
-    result.stroke = stroke::press(scene, how);
+    result.stroke = press_scene(scene, how);
     if (result.stroke.solved() && result.stroke.audit.residue_percent() > 5.0) {
         result.stroke.outcome = stroke::Outcome::unbalanced;
         result.stroke.reason =
@@ -112,14 +113,28 @@ double blank_mass(const Case& c, const Blank& blank) {
     return area * c.thickness * c.material.density * 1e-6;  // mm3 kg/m3 = 1e-6 g
 }
 
+// The flats beside a hem are all but parallel: their lines cross far away or nowhere.
+bool is_doubled(const Bend& bend) {
+    return std::abs(bend.angle) > 170.0 * degree;
+}
+
 // The blank that would have given the drawing's legs: between the crossings of neighbouring flats' lines,
-// drawn legs less made ones, added up over the strip.
+// drawn legs less made ones, added up over the strip. At a hem the legs end where its arc begins on the
+// blank.
 double developed_by_mechanics(const Case& c, const Blank& blank, const strip::StripState& s) {
     const int bends = static_cast<int>(blank.bend_line.size());
     double made = 0.0, drawn = 0.0;
     Eigen::Vector2d last(0.0, 0.0);
     for (int i = 0; i <= bends + 1; ++i) {
         Eigen::Vector2d here;
+        if (i > 0 && i <= bends && is_doubled(c.part.bends[i - 1])) {
+            const double line = blank.bend_line[i - 1], half = blank.half_arc[i - 1];
+            const strip::MidPoint end = strip::mid_point(s, line - half),
+                                  begin = strip::mid_point(s, line + half);
+            made += (Eigen::Vector2d(end.x, end.y) - last).norm();
+            last = {begin.x, begin.y};
+            continue;
+        }
         if (i == 0 || i == bends + 1) {
             const strip::MidPoint end = strip::mid_point(s, i == 0 ? 0.0 : blank.length);
             here = {end.x, end.y};
@@ -137,7 +152,8 @@ double developed_by_mechanics(const Case& c, const Blank& blank, const strip::St
     }
     for (const double flat : c.part.flats) drawn += flat;
     for (const Bend& bend : c.part.bends)
-        drawn += 2.0 * (bend.inside_radius + 0.5 * c.thickness) * std::tan(0.5 * std::abs(bend.angle));
+        if (!is_doubled(bend))
+            drawn += 2.0 * (bend.inside_radius + 0.5 * c.thickness) * std::tan(0.5 * std::abs(bend.angle));
     return blank.length + drawn - made;
 }
 

@@ -36,7 +36,7 @@ struct Interference {
 struct StepResult {
     std::string name;
     stroke::StrokeResult stroke;
-    std::vector<BendResult> bends;  // empty when the stroke was not solved
+    std::vector<BendResult> bends;              // empty when the stroke was not solved
     std::vector<clearance::Closest> clearance;  // one a recorded state
     clearance::Closest least;
     std::vector<Interference> interferences;

@@ -5,7 +5,6 @@
 
 #include "scenes/process/profile.h"
 #include "sim/strip/mesh.h"
-#include "sim/strip/place.h"
 #include "sim/stroke/placing.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
@@ -32,34 +31,37 @@ tool::ToolSet vee_tools(const VeeBend& b) {
     return tools;
 }
 
+// Where the tools have closed on the strip. A nose with the strip round it that fills the groove's bottom can
+// squeeze it a little further.
+double closed_travel(const VeeBend& b) {
+    constexpr double squeezed = 0.8;  // thicknesses that are left, at least
+    const tool::VeeFace face{*b.die_angle, b.die_opening, b.shoulder_radius, b.bottom_radius};
+    const double sine = std::sin(0.5 * *b.die_angle), depth = tool::groove_depth(face);
+    const double beside_bottom = b.bottom_radius - b.nose_radius;
+    const double between_flanks = b.thickness * sine + beside_bottom * (1.0 - sine);  // at that depth
+    const double on_flanks = (between_flanks - squeezed * b.thickness) / sine;
+    return depth + std::max(0.0, std::min((1.0 - squeezed) * b.thickness, on_flanks));
+}
+
 }  // namespace
 
 stroke::StrokeScene vee_scene(const VeeBend& b) {
-    material::check(b.material);
-    const double flange = b.flange.value_or(2.0 * b.die_opening);
-    stroke::StrokeScene scene;
-    scene.law = material::LayerLaw(b.material, b.width ? material::width_hold(*b.width / b.thickness) : 1.0);
+    const double right = b.flange.value_or(2.0 * b.die_opening), left = b.left_flange.value_or(right);
+    stroke::StrokeScene scene = begin_scene(b);
     scene.tools = vee_tools(b);
-    scene.friction = b.friction;
 
     // The strip is bent round the nose and a little beside it; it is touched as far as it slides over the
     // shoulders.
     strip::FineZone zone;
-    zone.centre = flange + b.off_centre;
+    zone.centre = left + b.off_centre;
     zone.core = std::max(b.thickness, 0.4 * b.thickness + 0.8 * b.nose_radius);
     zone.reach = b.die_opening + 2.0 * b.thickness;
-    strip::MeshOptions mesh;
-    mesh.elements_per_thickness = b.elements_per_thickness;
-    scene.strip =
-        strip::flat_strip(b.thickness, strip::mesh_blank(2.0 * flange, b.thickness, {zone}, mesh), b.layers);
+    lay_strip(scene, b, left + right, {zone});
     scene.zone = {zone.centre - zone.reach, zone.centre + zone.reach};
-    stroke::place(scene, flange - b.off_centre, b.die_opening, 0.0);
+    stroke::place(scene, left - b.off_centre, b.die_opening, 0.0);
     scene.stop.left = 0.0;
-    scene.stop.right = 2.0 * flange;
-    if (b.die_angle) {
-        const tool::VeeFace face{*b.die_angle, b.die_opening, b.shoulder_radius, b.bottom_radius};
-        scene.stop.travel_limit = tool::groove_depth(face);
-    }
+    scene.stop.right = left + right;
+    if (b.die_angle) scene.stop.travel_limit = closed_travel(b);
     return scene;
 }
 

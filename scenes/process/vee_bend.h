@@ -1,4 +1,5 @@
-// One V bend of one flat strip, without a case: the springback bench, and the subject of most checks.
+// One V bend of one flat strip, without a case: air bending, bottoming and coining. The springback bench, and
+// the subject of most checks.
 //
 // Units  mm, rad, N per mm of strip width.
 
@@ -6,26 +7,20 @@
 
 #include <optional>
 
-#include "sim/material/card.h"
-#include "sim/stroke/stroke.h"
+#include "scenes/process/strip_stroke.h"
 
 namespace overbend::scenes {
 
-struct VeeBend {
-    material::Card material;
-    double thickness = 1.0;
+struct VeeBend : StripOptions {
     double die_opening = 8.0;  // between the shoulder arcs' centres
     double shoulder_radius = 1.0;
     double nose_radius = 1.0;
     std::optional<double> die_angle;  // included angle of the groove; absent: open below the shoulders
     double bottom_radius = 0.4;       // of the groove
     double punch_angle = 0.5235987755982988;  // included angle of the wedge; 30 degrees
-    double friction = 0.1;
-    std::optional<double> width;   // of the strip; absent: wide, in plane strain
-    std::optional<double> flange;  // each half's length; absent: two die openings
-    int layers = 15;
-    double elements_per_thickness = 8.0;
-    double off_centre = 0.0;  // the strip's middle stands so far right of the punch's axis
+    std::optional<double> flange;             // each half's length; absent: two die openings
+    std::optional<double> left_flange;        // of the left half, where it has another length
+    double off_centre = 0.0;                  // the strip's middle stands so far right of the punch's axis
 };
 
 // The strip placed between the tools; the stop is left to the caller.

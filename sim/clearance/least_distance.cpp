@@ -12,8 +12,9 @@ namespace {
 
 // Whether this part of the strip is pressed or carried by the tool as it should be.
 bool belongs(const tool::RigidTool& t, double blank_position, const stroke::FormingZone& zone) {
-    const double rest =
-        t.role == tool::Role::die ? 0.5 * (t.outline.box().high.x() - t.outline.box().low.x()) : 0.0;
+    const bool carries =
+        t.role == tool::Role::die || t.role == tool::Role::pad || t.role == tool::Role::clamp;
+    const double rest = carries ? 0.5 * (t.outline.box().high.x() - t.outline.box().low.x()) : 0.0;
     return blank_position > zone.low - rest && blank_position < zone.high + rest;
 }
 

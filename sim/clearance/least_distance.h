@@ -1,8 +1,8 @@
 // Least distance of the strip from the tools, away from where they press it.
 //
 // In the forming zone the tools press the strip; anywhere else a touch is an interference, but for the top
-// face of the die, on which the strip lies: over half the die's width on either side of the zone the die is
-// not looked at. Distances are exact against the outlines' lines and arcs; the strip's surfaces are sampled
+// face of the die, on which the strip lies, and of pads and clamps: over half its width on either side of the
+// zone such a tool is not looked at. Distances are exact against the outlines' lines and arcs; the strip's surfaces are sampled
 // at most half a thickness apart.
 //
 // Units  mm.

@@ -1,5 +1,7 @@
 #include "sim/stroke/placing.h"
 
+#include <string>
+
 #include "sim/errors.h"
 #include "sim/strip/place.h"
 #include "sim/tolerances.h"
@@ -17,6 +19,29 @@ std::vector<double> unknowns(const strip::StripState& s) {
 double gap_to(const StrokeScene& scene, tool::Role role) {
     IncrementSolver solver(scene, SolverOptions{});
     return solver.gap_at(unknowns(scene.strip), role);
+}
+
+double gap_to(const StrokeScene& scene, const tool::RigidTool& t) {
+    StrokeScene alone = scene;
+    alone.tools = {t};
+    return gap_to(alone, t.role);
+}
+
+// Brings a pad from below, a clamp from above to a whisker from the strip.
+void bring_to_strip(const StrokeScene& scene, tool::RigidTool& t, double strip_low, double strip_high) {
+    const double whisker = limits::contact_soft * scene.strip.thickness, away = 2.0 * scene.strip.thickness;
+    const tool::Box& box = t.outline.box();
+    const bool from_above = t.role == tool::Role::clamp;
+    t.position.y() = from_above ? strip_high + away - box.low.y() : strip_low - away - box.high.y();
+    double gap = gap_to(scene, t);
+    for (int i = 0; i < 400 && gap > whisker * 1.001; ++i) {
+        if (gap > 1e9)
+            throw OutOfRange("place",
+                             std::string("the ") + tool::role_word(t.role) + " does not meet the strip",
+                             "let it reach where the strip is bent");
+        t.position.y() += (from_above ? -1.0 : 1.0) * (gap - whisker);
+        gap = gap_to(scene, t);
+    }
 }
 
 }  // namespace
@@ -45,9 +70,11 @@ void place(StrokeScene& scene, double blank_position, double half_span, double a
         gap = gap_to(scene, tool::Role::die);
     }
 
-    double strip_top = -1e300;
+    double strip_top = -1e300, strip_bottom = 1e300;
     for (int i = 0; i < scene.strip.nodes(); ++i)
-        if (in_zone(i)) strip_top = std::max(strip_top, scene.strip.y[i]);
+        if (in_zone(i))
+            strip_top = std::max(strip_top, scene.strip.y[i]),
+            strip_bottom = std::min(strip_bottom, scene.strip.y[i]);
     for (tool::RigidTool& t : scene.tools)
         if (t.role == tool::Role::punch)
             t.position.y() = strip_top + 2.0 * scene.strip.thickness - t.outline.box().low.y();
@@ -60,6 +87,9 @@ void place(StrokeScene& scene, double blank_position, double half_span, double a
             if (t.role == tool::Role::punch) t.position.y() -= gap - whisker;
         gap = gap_to(scene, tool::Role::punch);
     }
+    for (tool::RigidTool& t : scene.tools)
+        if (t.role == tool::Role::pad || t.role == tool::Role::clamp)
+            bring_to_strip(scene, t, strip_bottom, strip_top);
 }
 
 }  // namespace overbend::stroke

@@ -187,8 +187,9 @@ TEST_CASE("steps name bends, and every bend once") {
         {"not a list", "[\"lip\"]", "\"lip\"", "bends = \"lip\"", "step[1].bends", "text", "list"},
         {"twice in a step", "[\"left wall\", \"right wall\"]", "[\"left wall\", \"left wall\"]",
          "[\"left wall\", \"left wall\"]", "step[3].bends[2]", "already", "one step"},
-        {"in two steps", "[\"left wall\", \"right wall\"]", "[\"left wall\", \"lip\"]",
-         "[\"left wall\", \"lip\"]", "step[3].bends[2]", "already", "one step"},
+        {"in two steps that cannot both make it", "[\"left wall\", \"right wall\"]",
+         "[\"left wall\", \"lip\"]", "[\"left wall\", \"lip\"]", "step[3].bends", "between them",
+         "neighbouring"},
         {"three at once", "[\"left wall\", \"right wall\"]", "[\"left wall\", \"right wall\", \"x\"]",
          "[\"left wall\", \"right wall\", \"x\"]", "step[3].bends[3]", "\"x\"", "bends here: lip, bend 2"},
         {"a name twice", "name = \"offset\"", "name = \"lip\" #", "name = \"lip\" #", "step[2].name",
@@ -198,6 +199,22 @@ TEST_CASE("steps name bends, and every bend once") {
         cut(whole_case, "[[step]]\nname = \"offset\"", "[[step]]\nname = \"channel\"");
     check(two_steps, {"bends that no step makes", "title = \"Clip", "title = \"A clip",
                       "[[part.path]]\nbend_deg = 40", "part.path[4]", "no step makes", "\"bend 2\""});
+}
+
+TEST_CASE("a bend that is made to the drawing's angle is not pressed again, one with another stop may be") {
+    const std::string again = R"([[step]]
+name = "lip again"
+bends = ["lip"]
+punch = "wedge"
+die = "slot"
+
+[[step]]
+name = "offset")";
+    const std::string twice = replaced(whole_case, "[[step]]\nname = \"offset\"", again);
+    CHECK_FALSE(mistake_in(twice, as_case));
+    check(twice,
+          {"made already", "[step.stop]\nfree_deg = 90\n", "", "bends = [\"lip\"]\npunch = \"wedge\"\ndie",
+           "step[2].bends[1]", "\"lip\" has been made already", "a stop"});
 }
 
 TEST_CASE("steps name tools that do the work") {
@@ -264,4 +281,56 @@ TEST_CASE("an outline works as a punch and as a die, with any other tool") {
     std::string text = replaced(whole_case, "die = \"lower\"", "die = \"block\"");
     text = replaced(text, "punch = \"foot\"\ndie = \"channel\"", "punch = \"block\"\ndie = \"block\"");
     CHECK_FALSE(mistake_in(text, as_case));
+}
+
+TEST_CASE("hems, pads and clamps stand where they can do their work") {
+    const std::vector<Mistake> mistakes = {
+        {"a hem that nobody lays",
+         "name = \"flat\"\nbends = [\"edge\"]\npunch = \"flat above\"\ndie = \"flat below\"\n"
+         "[step.stop]\ngap_mm = 0.2",
+         "name = \"sharper\"\nbends = [\"edge\"]\npunch = \"wedge\"\ndie = \"slot\"\n"
+         "[step.stop]\nfree_deg = 155",
+         "[[part.path]]\nbend_deg = 180", "part.path[2]", "no step lays the hem", "flat-die"},
+        {"a hem bent by wedges alone", "[step.stop]\nfree_deg = 150\n", "", "[[step]]\nname = \"sharp\"",
+         "step[1].stop", "180 degrees", "free_deg = 150"},
+        {"no hem", "bend_deg = 180", "bend_deg = 170", "bends = [\"edge\"]\npunch = \"flat", "step[2].bends",
+         "less than 180", "bend_deg = 180"},
+        {"a hem to an angle", "gap_mm = 0.2", "free_deg = 175", "[step.stop]\nfree_deg = 175", "step[2].stop",
+         "not laid to an angle", "gap_mm"},
+        {"a gap without a hem", "free_deg = 150", "gap_mm = 1", "[step.stop]\ngap_mm = 1\n", "step[1].stop",
+         "flat tools", "free_deg"},
+        {"a pad in a V die", "die = \"slot\"", "die = \"slot\"\npad = \"ejector\"",
+         "pad = \"ejector\"\n[step", "step[1].pad", "no place", "channel-die"},
+        {"a pad too wide", "width_mm = 21.6", "width_mm = 22.1", "pad = \"ejector\"", "step[3].pad", "22.1",
+         "width_mm"},
+        {"a pad too high", "height_mm = 10", "height_mm = 20", "pad = \"ejector\"", "step[3].pad", "20",
+         "deeper"},
+        {"a clamp for a pad", "pad = \"ejector\"", "pad = \"holder\"", "pad = \"holder\"", "step[3].pad",
+         "clamp", "name a pad"},
+        {"a clamp in a channel", "pad = \"ejector\"", "clamp = \"holder\"", "clamp = \"holder\"",
+         "step[3].clamp", "no place", "wiping-die"},
+        {"wiping without a clamp", "[step.clamp]\ntool = \"holder\"\non = \"ram\"", "",
+         "[[step]]\nname = \"lug\"", "step[4].clamp", "missing", "name a clamp"},
+        {"a firm clamp on the ram",
+         "[tool.spring]\npreload_N_per_mm = 150\nrate_N_per_mm2 = 5\ntravel_mm = 30\n", "", "[step.clamp]",
+         "step[4].clamp", "without a spring", "spring"},
+        {"wiping too tight", "clearance_mm = 1.1", "clearance_mm = 0.9", "punch = \"wiper\"", "step[4].punch",
+         "0.9", "clearance_mm = 1"},
+        {"wiping upwards", "bend_deg = -85", "bend_deg = 85", "[[step]]\nname = \"lug\"", "step[4].place",
+         "wrong way", "down"},
+        {"no pad without a spring", "kind = \"clamp\"", "kind = \"pad\"\n# ", "tool = \"holder\"",
+         "step[4].clamp.tool", "of the kind pad", "name a clamp"},
+        {"a spring of two sorts", "preload_N = 300", "rate_N_per_mm2 = 3", "rate_N_per_mm2 = 3",
+         "tool[10].spring.rate_N_per_mm2", "no such key", "wire_mm"},
+        {"a spring that does nothing", "preload_N_per_mm = 150\nrate_N_per_mm2 = 5",
+         "preload_N_per_mm = 0\nrate_N_per_mm2 = 0", "[tool.spring]\npreload_N_per_mm = 0", "tool[11].spring",
+         "neither", "above 0"},
+        {"a coil thinner than its wire", "coil_mm = 20", "coil_mm = 3.5", "[tool.spring]\nwire",
+         "tool[10].spring", "wire", "mean diameter"}};
+    for (const Mistake& mistake : mistakes) check(pressed_case, mistake);
+    const std::string not_begun =
+        cut(pressed_case, "[[step]]\nname = \"sharp\"", "[[step]]\nname = \"flat\"");
+    check(not_begun, {"a hem that is not begun", "title = \"Rail", "title = \"A rail", "bends = [\"edge\"]",
+                      "step[1].bends", "cannot begin", "before this one"});
+    CHECK_FALSE(mistake_in(replaced(pressed_case, "[step.stop]\ngap_mm = 0.2\n", ""), as_case));
 }

@@ -269,3 +269,46 @@ TEST_CASE("a card may be a file beside the case") {
         CHECK(error.line == line_of(voce_card, "Y_MPa"));
     }
 }
+
+TEST_CASE("pads, clamps, wiping and flat tools are read as they stand") {
+    const Case job = case_of(pressed_case);
+    CHECK(job.run.gravity);
+    CHECK_FALSE(case_of(whole_case).run.gravity);
+    const auto& flat = shape_of<FlatPunch>(job, 3);
+    CHECK(flat.block.width == 30.0);
+    CHECK(flat.block.left_radius == 1.0);
+    CHECK(flat.block.right_radius == 1.0);
+    CHECK(flat.block.height == 35.0);
+    CHECK(shape_of<FlatDie>(job, 4).block.left_radius == 1.5);
+    CHECK(shape_of<WipingPunch>(job, 7).clearance == 1.1);
+    const auto& edge = shape_of<WipingDie>(job, 8);
+    CHECK(edge.block.left_radius == 0.0);
+    CHECK(edge.block.right_radius == 2.5);
+    // Two springs, 80000 4^4 / (8 20^3 6) N/mm each, on 20 mm of strip.
+    const auto& pad = shape_of<Pad>(job, 9);
+    CHECK(near(pad.spring.rate, 2.0 * 80000.0 * 256.0 / (8.0 * 8000.0 * 6.0) / 20.0));
+    CHECK(near(pad.spring.preload, 300.0 / 20.0));
+    CHECK(pad.spring.solid == 9.0);
+    const auto& clamp = shape_of<Clamp>(job, 10);
+    REQUIRE(clamp.spring);
+    CHECK(clamp.spring->preload == 150.0);
+    CHECK(clamp.spring->rate == 5.0);
+    CHECK(clamp.spring->solid == 30.0);
+}
+
+TEST_CASE("steps with pads, clamps and gaps are read as they stand") {
+    const Case job = case_of(pressed_case);
+    REQUIRE(job.steps.size() == 4);
+    CHECK(job.steps[0].bends == job.steps[1].bends);
+    CHECK(job.steps[1].stop == StopKind::gap);
+    CHECK(job.steps[1].stop_value == 0.2);
+    CHECK_FALSE(job.steps[1].pad);
+    REQUIRE(job.steps[2].pad);
+    CHECK(job.tools[*job.steps[2].pad].name == "ejector");
+    REQUIRE(job.steps[3].clamp);
+    CHECK(job.tools[*job.steps[3].clamp].name == "holder");
+    CHECK(job.steps[3].clamp_on == ClampOn::ram);
+    const Case by_name = case_of(
+        replaced(pressed_case, "[step.clamp]\ntool = \"holder\"\non = \"ram\"", "clamp = \"holder\""));
+    CHECK(by_name.steps[3].clamp_on == ClampOn::frame);
+}

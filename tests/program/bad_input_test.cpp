@@ -43,7 +43,7 @@ const std::vector<Mistake> mistakes = {
     {"thickness_mm = 1.0", "thicknes_mm = 1.0", "strip.thicknes_mm"},
     {"width_mm = 20.0", "width_mm = \"20\"", "strip.width_mm"},
     {"width_mm = 20.0", "width_mm = 0.4", "strip.width_mm"},
-    {"bend_deg = -60.0", "bend_deg = -180.0", "part.path[4].bend_deg"},
+    {"bend_deg = -60.0", "bend_deg = -180.5", "part.path[4].bend_deg"},
     {"free_deg = 60.0", "free_deg = nan", "step[1].stop.free_deg"},
     {"\"dc01\"", "\"dc0\"", "strip.material"},
     {"\"dc01\"", "\"missing.toml\"", "strip.material"},

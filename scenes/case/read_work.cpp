@@ -1,0 +1,229 @@
+#include "scenes/case/read_work.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+#include "scenes/case/read_part.h"
+#include "scenes/case/strict_table.h"
+#include "sim/errors.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+enum class Work { vee, offset, channel, hem, wiping, any };
+
+Work work_of(const Tool& tool) {
+    struct Visitor {
+        Work operator()(const tool::VeePunch&) const { return Work::vee; }
+        Work operator()(const tool::VeeDie&) const { return Work::vee; }
+        Work operator()(const tool::OpenDie&) const { return Work::vee; }
+        Work operator()(const tool::OffsetPunch&) const { return Work::offset; }
+        Work operator()(const tool::OffsetDie&) const { return Work::offset; }
+        Work operator()(const tool::ChannelPunch&) const { return Work::channel; }
+        Work operator()(const tool::ChannelDie&) const { return Work::channel; }
+        Work operator()(const FlatPunch&) const { return Work::hem; }
+        Work operator()(const FlatDie&) const { return Work::hem; }
+        Work operator()(const WipingPunch&) const { return Work::wiping; }
+        Work operator()(const WipingDie&) const { return Work::wiping; }
+        Work operator()(const Pad&) const { return Work::any; }
+        Work operator()(const Clamp&) const { return Work::any; }
+        Work operator()(const OutlineTool&) const { return Work::any; }
+    };
+    return std::visit(Visitor{}, tool.shape);
+}
+
+Work work_of(const StrictTable& table, const Tool& punch, const Tool& die) {
+    const Work by_punch = work_of(punch), by_die = work_of(die);
+    if (by_punch == Work::any) return by_die;
+    if (by_die == Work::any || by_die == by_punch) return by_punch;
+    table.complain("die",
+                   std::string("a ") + kind_word(die) +
+                       " does not work with the punch, which is of the kind " + kind_word(punch),
+                   "pair a vee-punch with a vee-die or an open-die, an offset-punch with an offset-die, a "
+                   "channel-punch with a channel-die, a flat-punch with a flat-die, a wiping-punch with a "
+                   "wiping-die, an outline with any");
+}
+
+// The sense of a bend as it stands in the press: +1 turns the right-hand side up.
+int sense(const Step& step, const Bend& bend) {
+    const int drawn = bend.angle > 0.0 ? 1 : -1;
+    return step.face == Face::up ? drawn : -drawn;
+}
+
+void check_one_bend(const StrictTable& table, const Step& step, Work work) {
+    if (step.bends.size() == 1) return;
+    const std::string stroke = work == Work::vee ? "a V stroke" : work == Work::hem ? "a hem" : "wiping";
+    table.complain("bends", stroke + " makes one bend, not " + std::to_string(step.bends.size()),
+                   "name one bend");
+}
+
+void check_two_bends(const StrictTable& table, const Step& step, const std::vector<Bend>& bends, Work work) {
+    const bool offset = work == Work::offset;
+    const std::string stroke = offset ? "an offset stroke" : "a channel stroke";
+    const std::string right =
+        offset ? "name two neighbouring bends of opposite sense, such as 40 and -40 degrees"
+               : "name two neighbouring bends of like sense, such as 90 and 90 degrees";
+    if (step.bends.size() != 2) table.complain("bends", stroke + " makes two bends at once, not one", right);
+    if (step.bends[1] != step.bends[0] + 1) {
+        table.complain("bends", stroke + " cannot make two bends with another between them", right);
+    }
+    const bool alike = (bends[step.bends[0]].angle > 0.0) == (bends[step.bends[1]].angle > 0.0);
+    if (alike != offset) return;
+    table.complain("bends",
+                   stroke + " makes bends of " + (offset ? "opposite" : "like") + " sense, these are of " +
+                       (offset ? "like" : "opposite") + " sense",
+                   right);
+}
+
+// The strip bends up round a punch; an offset die is high on the right, so its left bend turns up. A flange
+// is wiped down.
+void check_sense(const StrictTable& table, const Step& step, const std::vector<Bend>& bends, Work work) {
+    const bool from_right = work == Work::offset && step.first == First::right;
+    const Bend& bend = bends[from_right ? step.bends.back() : step.bends.front()];
+    if ((sense(step, bend) > 0) != (work == Work::wiping)) return;
+    const std::string other = step.face == Face::up ? "down" : "up";
+    table.complain("place",
+                   "placed like this, the stroke would turn " + in_quotes(bend.name) + " the wrong way",
+                   "give place = { face = \"" + other + "\" }" +
+                       (work == Work::offset ? " or put the blank's other end first" : ""));
+}
+
+void check_pair_of(const Tool& punch, const Tool& die, int die_face, double thickness) {
+    if (const auto* vee = std::get_if<tool::VeePunch>(&punch.shape)) {
+        const auto* grooves = std::get_if<tool::VeeDie>(&die.shape);
+        if (grooves) tool::check_pair(*vee, grooves->faces[die_face - 1], thickness);
+    }
+    if (const auto* upper = std::get_if<tool::OffsetPunch>(&punch.shape)) {
+        const auto* lower = std::get_if<tool::OffsetDie>(&die.shape);
+        if (lower) tool::check_pair(*upper, *lower, thickness);
+    }
+    if (const auto* foot = std::get_if<tool::ChannelPunch>(&punch.shape)) {
+        const auto* channel = std::get_if<tool::ChannelDie>(&die.shape);
+        if (channel) tool::check_pair(*foot, *channel, thickness);
+    }
+}
+
+// ---- hems
+
+constexpr double hem_angle = 3.14159;  // rad; what is drawn as sharp as that is laid flat
+
+bool is_hem(const Bend& bend) {
+    return std::abs(bend.angle) > hem_angle;
+}
+
+void check_hem(const StrictTable& table, const Step& step, const Case& job, const std::vector<Step>& before) {
+    const Bend& bend = job.part.bends[step.bends.front()];
+    if (!is_hem(bend))
+        table.complain(
+            "bends",
+            "flat tools lay a hem, and " + in_quotes(bend.name) + " is drawn with less than 180 degrees",
+            "draw it with bend_deg = 180 or -180, or name other tools");
+    const bool begun = std::any_of(before.begin(), before.end(), [&](const Step& other) {
+        return std::count(other.bends.begin(), other.bends.end(), step.bends.front()) > 0;
+    });
+    if (!begun)
+        table.complain("bends", "flat tools cannot begin " + in_quotes(bend.name),
+                       "bend it sharply in a step before this one, such as to free_deg = 150");
+    if (step.stop == StopKind::free_angle)
+        table.complain("stop", "a hem is not laid to an angle", "give one of gap_mm, force_kN and travel_mm");
+}
+
+void check_begun(const StrictTable& table, const Step& step, const Case& job) {
+    for (const int b : step.bends) {
+        const Bend& bend = job.part.bends[b];
+        if (is_hem(bend) && step.stop == StopKind::drawing_angle)
+            table.complain(
+                "stop",
+                "these tools cannot bend " + in_quotes(bend.name) + " by the 180 degrees of the drawing",
+                "give a stop such as { free_deg = 150 } here, and a step with flat tools after this one");
+    }
+    if (step.stop == StopKind::gap)
+        table.complain("stop", "only flat tools, which lay a hem, stop at a gap",
+                       "give one of free_deg, travel_mm and force_kN");
+}
+
+// ---- pads and clamps
+
+void check_pad(const StrictTable& table, const Step& step, const Case& job, Work work) {
+    if (!step.pad) return;
+    if (work != Work::channel && work != Work::any)
+        table.complain("pad", "there is no place for a pad in this stroke",
+                       "leave it out; a pad stands in a channel-die, or in an outline");
+    const auto* channel = std::get_if<tool::ChannelDie>(&job.tools[step.die].shape);
+    const tool::Block& pad = std::get<Pad>(job.tools[*step.pad].shape).block;
+    if (!channel) return;
+    if (pad.width >= channel->die_opening)
+        table.complain("pad",
+                       "it is " + worked_out(pad.width) + " mm wide and does not go into an opening of " +
+                           worked_out(channel->die_opening) + " mm",
+                       "give less width_mm");
+    if (pad.height >= channel->depth)
+        table.complain("pad",
+                       "it is " + worked_out(pad.height) + " mm high and has no way to go in a channel " +
+                           worked_out(channel->depth) + " mm deep",
+                       "give less height_mm, or a deeper channel");
+}
+
+void check_clamp(const StrictTable& table, const Step& step, const Case& job, Work work) {
+    if (step.clamp && work != Work::wiping)
+        table.complain("clamp", "there is no place for a clamp in this stroke",
+                       "leave it out; a clamp holds the strip on a wiping-die");
+    if (!step.clamp && work == Work::wiping)
+        table.complain_missing("clamp", "name a clamp, which holds the strip on the wiping-die");
+    if (!step.clamp || step.clamp_on == ClampOn::frame) return;
+    if (!std::get<Clamp>(job.tools[*step.clamp].shape).spring)
+        table.complain("clamp", "without a spring it cannot stand on the ram", "give the clamp a spring");
+}
+
+void check_wiping(const StrictTable& table, const Step& step, const Case& job) {
+    const auto* punch = std::get_if<WipingPunch>(&job.tools[step.punch].shape);
+    if (!punch || punch->clearance >= job.thickness) return;
+    table.complain(
+        "punch",
+        "its clearance of " + worked_out(punch->clearance) + " mm is less than the strip's thickness",
+        "give at least clearance_mm = " + worked_out(job.thickness));
+}
+
+}  // namespace
+
+void check_work(const StrictTable& table, const Step& step, const Case& job,
+                const std::vector<Step>& before) {
+    const Tool& punch = job.tools[step.punch];
+    const Tool& die = job.tools[step.die];
+    const Work work = work_of(table, punch, die);
+    check_pad(table, step, job, work);
+    check_clamp(table, step, job, work);
+    if (work == Work::hem) check_one_bend(table, step, work), check_hem(table, step, job, before);
+    if (work != Work::hem) check_begun(table, step, job);
+    if (work == Work::any) return;
+    if (work == Work::vee || work == Work::wiping) check_one_bend(table, step, work);
+    if (work == Work::offset || work == Work::channel) check_two_bends(table, step, job.part.bends, work);
+    check_sense(table, step, job.part.bends, work);
+    if (work == Work::wiping) check_wiping(table, step, job);
+    try {
+        check_pair_of(punch, die, step.die_face, job.thickness);
+    } catch (const OutOfRange& error) {
+        table.complain("", error.name + ": " + error.wrong, error.right);
+    }
+}
+
+bool lays_hem(const Step& step, const Case& job) {
+    return work_of(job.tools[step.punch]) == Work::hem || work_of(job.tools[step.die]) == Work::hem;
+}
+
+void check_hems_laid(const StrictTable& part, const Case& job) {
+    for (std::size_t b = 0; b < job.part.bends.size(); ++b) {
+        if (!is_hem(job.part.bends[b])) continue;
+        const Step* last = nullptr;
+        for (const Step& step : job.steps)
+            if (std::count(step.bends.begin(), step.bends.end(), static_cast<int>(b)) > 0) last = &step;
+        if (last && lays_hem(*last, job)) continue;
+        const std::string name = in_quotes(job.part.bends[b].name);
+        complain_of_bend(part, b, "no step lays the hem " + name,
+                         "name it in a last step with a flat-punch and a flat-die");
+    }
+}
+
+}  // namespace overbend::scenes

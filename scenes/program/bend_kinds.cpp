@@ -1,0 +1,170 @@
+#include "scenes/program/bend_kinds.h"
+
+#include <cstdio>
+
+#include "scenes/process/channel_bend.h"
+#include "scenes/process/draw_bend.h"
+#include "scenes/process/hem_bend.h"
+#include "scenes/process/offset_bend.h"
+#include "scenes/process/vee_bend.h"
+#include "scenes/process/wiping_bend.h"
+
+namespace overbend::program {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;  // rad
+
+// Below an open die's shoulders there is room for so many die openings of travel; long before, a strip of
+// ordinary length has slipped through.
+constexpr double open_die_travel = 2.5;
+
+std::string millimetres(double length) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.6g mm", length);
+    return text;
+}
+
+void put_strip(const BendOptions& given, const material::Card& material, scenes::StripOptions& strip) {
+    strip.material = material;
+    strip.thickness = given.thickness;
+    strip.friction = given.friction;
+    strip.width = given.width;
+    strip.weighs = given.weighs;
+    strip.layers = given.layers;
+}
+
+stroke::Stop stop_of(const BendOptions& given) {
+    stroke::Stop stop;
+    if (const auto travel = given.number("--travel"))
+        stop.kind = stroke::StopKind::travel, stop.value = *travel;
+    if (const auto force = given.number("--force-per-mm"))
+        stop.kind = stroke::StopKind::force, stop.value = *force;
+    if (const auto free = given.number("--free"))
+        stop.kind = stroke::StopKind::free_angle, stop.value = *free * degree;
+    return stop;
+}
+
+void check_vee(const BendOptions& given, const scenes::VeeBend& b) {
+    const double least = 0.5 * b.die_opening + b.thickness;
+    if (b.flange && *b.flange < least)
+        complain("--flange", millimetres(*b.flange) + " does not reach over the shoulder; give at least " +
+                                 millimetres(least));
+    const double most = open_die_travel * b.die_opening;
+    const std::optional<double> travel = given.number("--travel");
+    if (travel && !b.die_angle && *travel > most)
+        complain("--travel", millimetres(*travel) + " is more than an open die has room for; give at most " +
+                                 millimetres(most));
+    if (given.number("--bottom") && !b.die_angle)
+        complain("--bottom", "an open die has no bottom; give --die-angle, or leave it out");
+}
+
+scenes::StripResult vee(const BendOptions& given, const material::Card& material,
+                        const stroke::StrokeOptions& options) {
+    scenes::VeeBend b;
+    put_strip(given, material, b);
+    b.die_opening = *given.number("--die-opening");
+    b.shoulder_radius = *given.number("--shoulder");
+    b.nose_radius = *given.number("--nose");
+    if (const auto angle = given.number("--die-angle")) b.die_angle = *angle * degree;
+    b.bottom_radius = given.number_or("--bottom", b.bottom_radius);
+    b.punch_angle = given.number_or("--punch-angle", 30.0) * degree;
+    b.flange = given.number("--flange");
+    check_vee(given, b);
+    stroke::Stop stop = stop_of(given);
+    if (!b.die_angle) stop.travel_limit = open_die_travel * b.die_opening;
+    const scenes::VeeResult r = scenes::bend_vee(b, stop, options);
+    return {r.stroke, {{"bend", r.loaded, r.free, r.inside_radius_loaded, r.inside_radius_free}}, {}};
+}
+
+scenes::StripResult offset(const BendOptions& given, const material::Card& material,
+                           const stroke::StrokeOptions& options) {
+    scenes::OffsetBend b;
+    put_strip(given, material, b);
+    b.offset = *given.number("--offset");
+    b.angle = *given.number("--offset-angle") * degree;
+    b.corner_radius = *given.number("--nose");
+    b.root_radius = given.number_or("--root", 0.5 * b.thickness);
+    b.clearance = given.number("--clearance");
+    b.land = given.number("--land");
+    b.flange = given.number("--flange");
+    return scenes::press_strip(scenes::offset_stroke(b), stop_of(given), options);
+}
+
+scenes::StripResult channel(const BendOptions& given, const material::Card& material,
+                            const stroke::StrokeOptions& options) {
+    scenes::ChannelBend b;
+    put_strip(given, material, b);
+    b.punch_width = *given.number("--punch-width");
+    b.corner_radius = *given.number("--corner");
+    b.shoulder_radius = *given.number("--shoulder");
+    b.depth = *given.number("--depth");
+    b.clearance = given.number("--clearance");
+    b.flange = given.number("--flange");
+    b.pad = spring_of(given, "pad");
+    return scenes::press_strip(scenes::channel_stroke(b), stop_of(given), options);
+}
+
+scenes::StripResult wiping(const BendOptions& given, const material::Card& material,
+                           const stroke::StrokeOptions& options) {
+    scenes::WipingBend b;
+    put_strip(given, material, b);
+    b.edge_radius = *given.number("--edge");
+    b.corner_radius = *given.number("--corner");
+    b.clearance = given.number("--clearance");
+    b.flange = *given.number("--flange");
+    b.hold = given.number("--hold");
+    b.clamp = spring_of(given, "clamp");
+    b.clamp_on = given.clamp_on;
+    return scenes::press_strip(scenes::wiping_stroke(b), stop_of(given), options);
+}
+
+scenes::StripResult hem(const BendOptions& given, const material::Card& material,
+                        const stroke::StrokeOptions& options) {
+    scenes::HemBend b;
+    put_strip(given, material, b);
+    b.hem = *given.number("--hem");
+    b.flange = given.number("--flange");
+    b.die_opening = *given.number("--die-opening");
+    b.shoulder_radius = *given.number("--shoulder");
+    b.nose_radius = *given.number("--nose");
+    b.first_free = given.number_or("--first-free", 150.0) * degree;
+    return scenes::bend_hem(b, {given.number("--gap"), given.number("--force-per-mm")}, options);
+}
+
+scenes::StripResult draw(const BendOptions& given, const material::Card& material,
+                         const stroke::StrokeOptions& options) {
+    scenes::DrawBend b;
+    put_strip(given, material, b);
+    b.punch_width = *given.number("--punch-width");
+    b.corner_radius = *given.number("--corner");
+    b.shoulder_radius = *given.number("--shoulder");
+    b.clearance = given.number("--clearance");
+    b.flange = *given.number("--flange");
+    b.clamp = *spring_of(given, "clamp");
+    b.travel = *given.number("--travel");
+    return scenes::bend_draw(b, options);
+}
+
+}  // namespace
+
+scenes::StripResult bend_of_kind(const BendOptions& given, const material::Card& material,
+                                 const stroke::StrokeOptions& options) {
+    switch (given.kind) {
+        case BendKind::vee:
+            return vee(given, material, options);
+        case BendKind::offset:
+            return offset(given, material, options);
+        case BendKind::channel:
+            return channel(given, material, options);
+        case BendKind::wiping:
+            return wiping(given, material, options);
+        case BendKind::hem:
+            return hem(given, material, options);
+        case BendKind::draw:
+            return draw(given, material, options);
+    }
+    return {};
+}
+
+}  // namespace overbend::program

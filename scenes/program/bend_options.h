@@ -1,0 +1,53 @@
+// The options of `bend`: which kind of stroke takes which, and within what range.
+//
+// Units  as on the command line: mm, deg, N per mm of strip width.
+
+#pragma once
+
+#include <CLI/CLI.hpp>
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "scenes/process/wiping_bend.h"
+#include "scenes/program/options.h"
+#include "sim/tool/spring.h"
+
+namespace overbend::program {
+
+enum class BendKind { vee, offset, channel, wiping, hem, draw };
+const char* kind_word(BendKind kind);
+
+struct BendOptions {
+    BendKind kind = BendKind::vee;
+    std::string material;
+    double thickness = 0.0;
+    double friction = 0.1;
+    std::optional<double> width;
+    int layers = 15;
+    bool weighs = false;
+    std::map<std::string, std::optional<double>> numbers;  // by the option's name
+    std::map<std::string, std::vector<double>> springs;    // wire, coil, turns, shear modulus
+    scenes::ClampStand clamp_on = scenes::ClampStand::frame;
+    bool clamp_placed = false;  // --clamp-on is given
+    bool curve = false;
+    Output output;
+
+    std::optional<double> number(const std::string& option) const { return numbers.at(option); }
+    double number_or(const std::string& option, double fallback) const {
+        return numbers.at(option).value_or(fallback);
+    }
+};
+
+// given must stay where it is.
+void add_bend_options(CLI::App& command, BendOptions& given);
+
+// What single options cannot know of one another: what belongs to the kind and what it needs, one stop,
+// lengths that suit the thickness.
+void check_together(const BendOptions& given);
+
+// The spring behind the "pad" or the "clamp"; nothing when none of its options is given.
+std::optional<tool::Spring> spring_of(const BendOptions& given, const std::string& behind);
+
+}  // namespace overbend::program
