@@ -2,7 +2,8 @@
 // stiffness is the derivative of the forces, but for what its header leaves out.
 //
 // Here    a strip folded to a U whose flanges press on one another, every unknown off a little at random.
-// Allowed forces 1e-4 of the largest (points that lie a little past an element's end), stiffness 1e-2. Measured: printed.
+// Allowed forces 1e-4 of the largest (points that lie a little past an element's end), stiffness 5e-2 (the
+// surfaces' curvature, times this overlap). Measured: printed.
 
 #include "sim/stroke/self_contact.h"
 
@@ -28,8 +29,9 @@ struct Folded {
     stroke::BandMatrix matrix;
 
     Folded() {
-        // Straight to the right, round a loop, and back down on to itself: the ends overlap by some hundredths.
-        const double r = 1.2, slope = (2.0 * r - thickness + 0.07) / 3.0;
+        // Straight to the right, round a loop, and back down on to itself: the ends overlap by some
+        // hundredths, a hundred times what a stroke leaves.
+        const double r = 1.2, slope = (2.0 * r - thickness + 0.1) / 3.0;
         unsigned random = 4711;
         const auto add = [&](double x, double y, double theta) {
             for (const double value : {x, y, theta}) {
@@ -112,7 +114,7 @@ TEST_SUITE("stroke") {
                     stiff_error / stiff);
         CHECK(force > 1.0);
         CHECK(force_error < 1e-4 * force);
-        CHECK(stiff_error < 1e-2 * stiff);
+        CHECK(stiff_error < 5e-2 * stiff);
         CHECK(std::abs(up) < 1e-9 * force);  // what one face does to the other comes back
     }
 
