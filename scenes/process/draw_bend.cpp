@@ -26,7 +26,10 @@ double half_opening(const DrawBend& b) {
 
 void check(const DrawBend& b) {
     tool::check(b.clamp);
-    tool::require_above_zero("travel", b.travel);
+    const double between_arcs = b.corner_radius + b.shoulder_radius + 6.0 * b.thickness;
+    if (!(b.travel >= between_arcs))
+        throw OutOfRange("travel", tool::mm(b.travel) + " leaves no wall between the arcs of punch and die",
+                         "give at least " + tool::mm(between_arcs));
     const double least = b.travel + b.shoulder_radius + clearance_of(b) + 4.0 * b.thickness;
     if (b.flange < least)
         throw OutOfRange("flange", tool::mm(b.flange) + " is drawn off the die's face",

@@ -23,7 +23,7 @@ struct OffsetBend : StripOptions {
 };
 
 // The left bend turns up, the right one down. Throws OutOfRange for tools that cannot be or do not fit one
-// another or the strip.
+// another or the strip, and for gravity: nothing holds the strip up on the left.
 StripStroke offset_stroke(const OffsetBend& bend);
 
 }  // namespace overbend::scenes

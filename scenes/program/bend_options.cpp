@@ -167,13 +167,15 @@ void check_lengths(const BendOptions& given) {
 }
 
 void add_common(CLI::App& command, BendOptions& given) {
-    std::map<std::string, BendKind> kinds;
-    for (std::size_t i = 0; i < kind_words.size(); ++i) kinds[kind_words[i]] = static_cast<BendKind>(i);
     command
         .add_option_function<std::string>(
-            "--kind", [&given, kinds](const std::string& word) { given.kind = kinds.at(word); },
+            "--kind",
+            [&given](const std::string& word) {
+                const auto found = std::find(kind_words.begin(), kind_words.end(), word);
+                given.kind = static_cast<BendKind>(found - kind_words.begin());
+            },
             "vee, offset, channel, wiping, hem or draw; vee without it")
-        ->check(CLI::IsMember(kind_words));
+        ->check(one_of(kind_words));
     command.add_option("--material", given.material, "material card: a name such as dc01, or a file")
         ->required();
     command.add_option("--thickness", given.thickness, "of the strip, mm")
@@ -216,7 +218,7 @@ void add_bend_options(CLI::App& command, BendOptions& given) {
                 given.clamp_on = word == "ram" ? scenes::ClampStand::ram : scenes::ClampStand::frame;
             },
             "where a wiping clamp's spring stands: frame or ram; frame without it")
-        ->check(CLI::IsMember({"frame", "ram"}));
+        ->check(one_of({"frame", "ram"}));
     command.add_flag("--curve", given.curve, "print the force over the travel too");
     add_output(command, given.output);
 }

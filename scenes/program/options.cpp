@@ -76,6 +76,16 @@ CLI::Validator whole_from_to(int low, int high) {
     return CLI::Validator(check, "");
 }
 
+CLI::Validator one_of(const std::vector<std::string>& words) {
+    std::string known;
+    for (const std::string& word : words) known += (known.empty() ? "" : ", ") + word;
+    const auto check = [words, known](const std::string& text) -> std::string {
+        if (std::find(words.begin(), words.end(), text) != words.end()) return "";
+        return "\"" + text + "\" is not known; give one of " + known;
+    };
+    return CLI::Validator(check, "");
+}
+
 void complain(const std::string& options, const std::string& wrong_and_right) {
     throw CLI::ValidationError(options, wrong_and_right);
 }

@@ -14,6 +14,8 @@ namespace overbend::program {
 CLI::Validator from_to(double low, double high, const std::string& unit);  // low <= value <= high
 CLI::Validator between(double low, double high, const std::string& unit);  // low < value < high
 CLI::Validator whole_from_to(int low, int high);
+// One of these words.
+CLI::Validator one_of(const std::vector<std::string>& words);
 
 // A wrong combination of options.
 [[noreturn]] void complain(const std::string& options, const std::string& wrong_and_right);

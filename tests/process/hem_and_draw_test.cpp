@@ -1,0 +1,88 @@
+// Hems, whose second stroke presses what the first one bent, and draws, whose walls are bent and
+// straightened.
+
+#include "scenes/process/draw_bend.h"
+#include "scenes/process/hem_bend.h"
+#include "tests/process/one_strip.h"
+
+using namespace overbend;
+using namespace overbend::scenes;
+using namespace overbend::tests;
+
+TEST_CASE("a hem's second stroke begins with what the first one left") {
+    const HemBend b = plain<HemBend>();
+    const StripStroke first = hem_first_stroke(b);
+    check_placed(first.scene);
+    const stroke::StrokeResult bent = stroke::press(first.scene, {});
+    check_done(bent);
+    const StripStroke second = hem_second_stroke(b, bent.free);
+    check_placed(second.scene);
+    CHECK(second.scene.touches_itself);
+    // The flange lies flat on the die, the hem above it.
+    const strip::StripState& s = second.scene.strip;
+    CHECK(std::abs(s.theta.back()) < 1.0 * degree);
+    CHECK(std::abs(s.theta.back() - s.theta.front() - 150.0 * degree) < 0.1 * degree);
+    CHECK(s.y.front() > 2.0 * b.thickness);
+    CHECK(std::abs(s.y.back() - 0.5 * b.thickness) < 0.1 * b.thickness);
+}
+
+TEST_CASE("an open hem is laid to its gap") {
+    HemBend b = plain<HemBend>();
+    b.nose_radius = 0.8;
+    const StripResult r = bend_hem(b, {1.2, {}}, {});
+    check_done(r.stroke);
+    CHECK(std::abs(r.bends[0].free / degree - 180.0) < 6.0);
+    REQUIRE(r.measures.size() == 1);
+    CHECK(std::abs(r.measures[0].value - 1.2) < 0.5);
+}
+
+TEST_CASE("hems that cannot be are refused") {
+    check_refused("hem", [] {
+        HemBend b = plain<HemBend>();
+        b.hem = 4.0;
+        hem_first_stroke(b);
+    });
+    check_refused("bend angle of the first stroke", [] {
+        HemBend b = plain<HemBend>();
+        b.first_free = 90.0 * degree;
+        hem_first_stroke(b);
+    });
+}
+
+TEST_CASE("a drawn strip's corners open, its walls curl") {
+    DrawBend b = plain<DrawBend>();
+    b.thickness = 0.8;
+    b.punch_width = 30.0;
+    b.flange = 30.0;
+    b.corner_radius = b.shoulder_radius = 3.0;
+    b.travel = 15.0;
+    b.clamp.preload = 15.0;
+    const StripStroke s = draw_stroke(b);
+    check_placed(s.scene);
+    check_symmetric(s.scene);
+    REQUIRE(s.scene.tools.size() == 4);
+    const StripResult r = bend_draw(b, {});
+    check_done(r.stroke);
+    REQUIRE(r.bends.size() == 4);
+    CHECK(r.bends[1].springback() > 0.5 * degree);
+    CHECK(std::abs(r.bends[1].free - r.bends[2].free) < 0.5 * degree);
+    CHECK(std::abs(r.bends[0].free - r.bends[3].free) < 0.5 * degree);
+    REQUIRE(r.measures.size() == 1);
+    CHECK(r.measures[0].value > 0.0);
+}
+
+TEST_CASE("draws that cannot be are refused") {
+    check_refused("flange", [] {
+        DrawBend b = plain<DrawBend>();
+        b.clamp.preload = 20.0;
+        b.flange = 30.0;
+        draw_stroke(b);
+    });
+    check_refused("travel", [] {
+        DrawBend b = plain<DrawBend>();
+        b.clamp.preload = 20.0;
+        b.travel = 10.0;
+        draw_stroke(b);
+    });
+    check_refused("spring", [] { draw_stroke(plain<DrawBend>()); });
+}

@@ -1,0 +1,91 @@
+// What the checks of the strokes of one strip have in common.
+
+#pragma once
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "scenes/case/read_card.h"
+#include "scenes/process/strip_stroke.h"
+#include "sim/errors.h"
+#include "sim/tool/signed_distance.h"
+
+namespace overbend::tests {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+// One millimetre of mild steel, computed fast.
+template <class Bend>
+Bend plain() {
+    Bend bend;
+    bend.material = scenes::read_card("dc01", ".");
+    bend.layers = 9;
+    bend.elements_per_thickness = 5.0;
+    return bend;
+}
+
+inline stroke::Stop stop_at(stroke::StopKind kind, double value) {
+    stroke::Stop stop;
+    stop.kind = kind;
+    stop.value = value;
+    return stop;
+}
+
+// Least distance of the strip's nodes' surfaces from a tool, where it stands before the stroke.
+inline double gap_to(const stroke::StrokeScene& scene, const tool::RigidTool& t) {
+    double least = 1e300;
+    const strip::StripState& s = scene.strip;
+    for (int i = 0; i < s.nodes(); ++i)
+        for (const double side : {0.5, -0.5}) {
+            const double off = side * s.thickness;
+            const tool::Vec2 at(s.x[i] - off * std::sin(s.theta[i]), s.y[i] + off * std::cos(s.theta[i]));
+            least = std::min(least, tool::nearest(t.outline, at - t.position).distance);
+        }
+    return least;
+}
+
+// Every tool stands a whisker from the strip, none in it. The nodes are not where it comes nearest: allowed
+// is what the curvature of a tool's corner makes of half an element.
+inline void check_placed(const stroke::StrokeScene& scene) {
+    for (const tool::RigidTool& t : scene.tools) {
+        CAPTURE(t.name);
+        const double gap = gap_to(scene, t);
+        CHECK(gap > 0.3e-3 * scene.strip.thickness);
+        CHECK(gap < 0.05 * scene.strip.thickness);
+    }
+}
+
+inline void check_symmetric(const stroke::StrokeScene& scene) {
+    const std::vector<double>& x = scene.strip.x;
+    double worst = 0.0;
+    for (std::size_t i = 0; i < x.size(); ++i) worst = std::max(worst, std::abs(x[i] + x[x.size() - 1 - i]));
+    CHECK(worst < 1e-6 * scene.strip.thickness);
+}
+
+// What is refused names what is wrong.
+template <class Make>
+void check_refused(const std::string& name, Make make) {
+    CAPTURE(name);
+    try {
+        make();
+        FAIL("taken");
+    } catch (const OutOfRange& error) {
+        CAPTURE(std::string(error.what()));
+        CHECK(error.name == name);
+        CHECK_FALSE(error.wrong.empty());
+        CHECK_FALSE(error.right.empty());
+    }
+}
+
+// Ended at its stop, work accounted for.
+inline void check_done(const stroke::StrokeResult& s) {
+    CAPTURE(s.reason);
+    CHECK(s.outcome == stroke::Outcome::reached);
+    CHECK(s.audit.residue_percent() < 1.5);
+    CHECK(s.balance_error < 1e-3);
+}
+
+}  // namespace overbend::tests

@@ -1,0 +1,204 @@
+// Strokes of one strip from plain options: that the tools stand as they should, that what cannot be is
+// refused, and that what comes out is what such a stroke gives.
+
+#include "tests/process/one_strip.h"
+
+#include "scenes/process/channel_bend.h"
+#include "scenes/process/cylinder_bend.h"
+#include "scenes/process/offset_bend.h"
+#include "scenes/process/vee_bend.h"
+#include "scenes/process/wiping_bend.h"
+#include "sim/strip/place.h"
+
+using namespace overbend;
+using namespace overbend::scenes;
+using namespace overbend::tests;
+using stroke::StopKind;
+
+TEST_CASE("a coined V comes out sharper than an air bent one and hardly springs back") {
+    VeeBend b = plain<VeeBend>();
+    b.die_angle = b.punch_angle = 90.0 * degree;
+    b.bottom_radius = 2.0;  // the nose and the strip round it fill the bottom
+    check_placed(vee_scene(b));
+    const VeeResult air = bend_vee(b, stop_at(StopKind::free_angle, 85.0 * degree), {});
+    const VeeResult coined = bend_vee(b, stop_at(StopKind::force, 600.0), {});
+    check_done(coined.stroke);
+    CHECK(std::abs(coined.loaded - coined.free) < 0.5 * (air.loaded - air.free));
+    CHECK(std::abs(coined.free / degree - 90.0) < 1.5);
+}
+
+TEST_CASE("an offset's bends are alike, and its tools stand a whisker from the strip") {
+    const OffsetBend b = plain<OffsetBend>();
+    const StripStroke s = offset_stroke(b);
+    check_placed(s.scene);
+    check_symmetric(s.scene);
+    const StripResult r = press_strip(s, stop_at(StopKind::free_angle, 42.0 * degree), {});
+    check_done(r.stroke);
+    REQUIRE(r.bends.size() == 2);
+    CHECK(std::abs(r.bends[0].free / degree - 42.0) < 0.01);
+    CHECK(std::abs(r.bends[1].free - r.bends[0].free) < 1.5 * degree);
+    for (const BendReading& bend : r.bends) CHECK(bend.springback() > 0.3 * degree);
+}
+
+TEST_CASE("offsets that cannot be are refused") {
+    check_refused("clearance", [] {
+        OffsetBend b = plain<OffsetBend>();
+        b.clearance = 0.9;
+        offset_stroke(b);
+    });
+    check_refused("flange", [] {
+        OffsetBend b = plain<OffsetBend>();
+        b.flange = 4.0;
+        offset_stroke(b);
+    });
+    check_refused("gravity", [] {
+        OffsetBend b = plain<OffsetBend>();
+        b.weighs = true;
+        offset_stroke(b);
+    });
+    check_refused("density", [] {
+        ChannelBend b = plain<ChannelBend>();
+        b.material.density = 0.0;
+        b.weighs = true;
+        channel_stroke(b);
+    });
+}
+
+TEST_CASE("a channel's walls stand upright, alike on both sides") {
+    const ChannelBend b = plain<ChannelBend>();
+    const StripStroke s = channel_stroke(b);
+    check_placed(s.scene);
+    check_symmetric(s.scene);
+    const StripResult r = press_strip(s, stop_at(StopKind::travel, 11.0), {});
+    check_done(r.stroke);
+    REQUIRE(r.bends.size() == 2);
+    for (const BendReading& bend : r.bends) {
+        CHECK(std::abs(bend.loaded / degree - 90.0) < 1.5);
+        // Without a pad the web bows under the foot, and as it flattens it closes the walls again.
+        CHECK(std::abs(bend.springback()) < 3.0 * degree);
+    }
+    CHECK(std::abs(r.bends[0].free - r.bends[1].free) < 0.05 * degree);
+}
+
+TEST_CASE(
+    "a pad under a channel's foot keeps the web flat, is driven against its spring, and pushes the part "
+    "out") {
+    ChannelBend b = plain<ChannelBend>();
+    b.pad = tool::Spring{20.0, 2.0, 1e300};
+    const StripStroke s = channel_stroke(b);
+    check_placed(s.scene);
+    check_symmetric(s.scene);
+    REQUIRE(s.scene.tools.size() == 3);
+    const tool::RigidTool& pad = s.scene.tools[2];
+    CHECK(pad.role == tool::Role::pad);
+    CHECK(std::abs(pad.position.y()) < 0.01 * b.thickness);  // level with the die's face
+    CHECK(pad.spring->solid == b.depth);
+
+    const StripResult r = press_strip(s, stop_at(StopKind::travel, 11.0), {});
+    check_done(r.stroke);
+    for (const BendReading& bend : r.bends) {
+        CHECK(std::abs(bend.loaded / degree - 90.0) < 1.5);
+        CHECK(bend.springback() > 0.1 * degree);
+    }
+    // At the end nothing but the spring and the walls' friction holds the punch up.
+    const double spring = 20.0 + 2.0 * 11.0;
+    CHECK(r.stroke.stop_force > spring);
+    CHECK(r.stroke.stop_force < 1.5 * spring);
+    // The web is as high again as it was.
+    const strip::MidPoint web = strip::mid_point(r.stroke.free, 0.5 * r.stroke.free.blank_position.back());
+    CHECK(std::abs(web.y - 0.5 * b.thickness) < 0.1 * b.thickness);
+}
+
+TEST_CASE("channels that cannot be are refused") {
+    check_refused("punch width", [] {
+        ChannelBend b = plain<ChannelBend>();
+        b.clearance = 0.9;
+        channel_stroke(b);
+    });
+    check_refused("flange", [] {
+        ChannelBend b = plain<ChannelBend>();
+        b.flange = 3.0;
+        channel_stroke(b);
+    });
+    check_refused("channel depth", [] {
+        ChannelBend b = plain<ChannelBend>();
+        b.depth = 1.5;
+        b.flange = 10.0;
+        channel_stroke(b);
+    });
+    check_refused("spring", [] {
+        ChannelBend b = plain<ChannelBend>();
+        b.pad = tool::Spring{};
+        channel_stroke(b);
+    });
+}
+
+TEST_CASE("a wiped flange springs back from the wall, whatever holds the strip") {
+    WipingBend b = plain<WipingBend>();
+    std::vector<double> free;
+    for (const int clamp : {0, 1, 2}) {  // firm, on a spring in the frame, on the ram
+        CAPTURE(clamp);
+        if (clamp > 0) b.clamp = tool::Spring{100.0, 5.0, 1e300};
+        b.clamp_on = clamp == 2 ? ClampStand::ram : ClampStand::frame;
+        const StripStroke s = wiping_stroke(b);
+        check_placed(s.scene);
+        CHECK(s.scene.tools[2].clamp_on_ram == (clamp == 2));
+        const StripResult r = press_strip(s, stop_at(StopKind::travel, 10.0), {});
+        check_done(r.stroke);
+        CHECK(r.bends[0].loaded < 90.5 * degree);
+        CHECK(r.bends[0].free < 89.5 * degree);
+        CHECK(r.bends[0].free > 84.0 * degree);
+        CHECK(r.bends[0].springback() > 0.3 * degree);
+        free.push_back(r.bends[0].free);
+    }
+    // A spring that holds the strip as well as a firm clamp makes the same bend.
+    CHECK(std::abs(free[1] - free[0]) < 0.3 * degree);
+    CHECK(std::abs(free[2] - free[0]) < 0.3 * degree);
+}
+
+TEST_CASE("a flange is wiped to a free angle") {
+    const WipingBend b = plain<WipingBend>();
+    const StripResult r = press_strip(wiping_stroke(b), stop_at(StopKind::free_angle, 70.0 * degree), {});
+    check_done(r.stroke);
+    CHECK(std::abs(r.bends[0].free / degree - 70.0) < 0.01);
+    const StripResult beyond =
+        press_strip(wiping_stroke(b), stop_at(StopKind::free_angle, 120.0 * degree), {});
+    CHECK(beyond.stroke.outcome == stroke::Outcome::travel_limit);
+    CHECK_FALSE(beyond.stroke.reason.empty());
+}
+
+TEST_CASE("wiping that cannot be is refused") {
+    check_refused("clearance", [] {
+        WipingBend b = plain<WipingBend>();
+        b.clearance = 0.9;
+        wiping_stroke(b);
+    });
+    check_refused("flange", [] {
+        WipingBend b = plain<WipingBend>();
+        b.flange = 4.0;
+        wiping_stroke(b);
+    });
+    check_refused("held length", [] {
+        WipingBend b = plain<WipingBend>();
+        b.hold = 1.0;
+        wiping_stroke(b);
+    });
+}
+
+TEST_CASE("a strip bent freely round a cylinder keeps a radius larger than the cylinder's") {
+    CylinderBend b = plain<CylinderBend>();
+    b.punch_radius = 12.0;
+    b.cavity_radius = 13.5;
+    b.flange = 30.0;
+    const StripStroke s = cylinder_stroke(b);
+    check_placed(s.scene);
+    check_symmetric(s.scene);
+    const StripResult r = press_strip(s, stop_at(StopKind::travel, 14.0), {});
+    check_done(r.stroke);
+    CHECK(r.bends[0].loaded > 90.0 * degree);
+    CHECK(r.bends[0].springback() > 2.0 * degree);
+    check_refused("cavity radius", [&] {
+        b.cavity_radius = 12.5;
+        cylinder_stroke(b);
+    });
+}
