@@ -50,14 +50,8 @@ IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& 
         scene_.last_element = std::max(scene_.last_element, e);
     }
 
-    // Rigid modes are held around the tools alone: a hold on flanges that swing would bend the strip.
     hold_x_.assign(nodes_, 0.0);
     hold_y_.assign(nodes_, 0.0);
-    for (int e = scene_.first_element; e <= scene_.last_element; ++e)
-        for (const int i : {e, e + 1}) {
-            hold_x_[i] += 0.5 * length_[e] * limits::hold_along * law_.modulus;
-            hold_y_[i] += 0.5 * length_[e] * limits::hold_across * law_.modulus;
-        }
     spread_.assign(nodes_, 0.0);
     spread_moment_.assign(nodes_, 0.0);
     for (std::vector<double>* v : {&active_, &moving_, &standing_}) v->assign(nodes_ - 1, 0.0);
@@ -185,6 +179,22 @@ void IncrementSolver::start_layers(Condition& c) {
     std::fill(flow_.begin(), flow_.end(), 0.0);
 }
 
+// Rigid modes are held where tools touch, or may touch, alone: a hold on flanges that swing would bend the
+// strip. Only a strip that nothing touches is held as far as the zone goes.
+void IncrementSolver::hold_rigid_modes() {
+    std::fill(hold_x_.begin(), hold_x_.end(), 0.0);
+    std::fill(hold_y_.begin(), hold_y_.end(), 0.0);
+    const auto hold = [&](int e) {
+        for (const int i : {e, e + 1}) {
+            hold_x_[i] += 0.5 * length_[e] * limits::hold_along * law_.modulus;
+            hold_y_[i] += 0.5 * length_[e] * limits::hold_across * law_.modulus;
+        }
+    };
+    for (int k = 0; k < contacts_.groups_used; ++k) hold(contacts_.groups[k].element);
+    if (contacts_.groups_used > 0) return;
+    for (int e = scene_.first_element; e <= scene_.last_element; ++e) hold(e);
+}
+
 // What stays fixed during the increment: the surfaces, the points that may touch, the length-scale weights.
 void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
     start_layers(c);
@@ -193,6 +203,7 @@ void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
     slip_scale_ = ram_move != 0.0 ? std::max(limits::slip * std::abs(ram_move), 1e-6 * thickness_)
                                   : limits::slip * limits::first_increment * thickness_;
     find_contacts(scene_, c.u, stands_, 2.0 * std::abs(ram_move) + 0.15 * thickness_, contacts_);
+    hold_rigid_modes();
     if (touches_itself_)
         find_self_contacts(scene_, c.u, 2.0 * std::abs(ram_move) + 0.3 * thickness_, self_contacts_);
 

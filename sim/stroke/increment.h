@@ -98,6 +98,7 @@ class IncrementSolver {
     void start_layers(Condition& condition);
     void prepare(Condition& condition, double ram_move, double predicted_ratio);
     Totals evaluate(Condition& condition, const std::vector<double>& u, double ram_move);
+    void hold_rigid_modes();
     void add_elements(Condition& condition, Totals& totals);
     void add_hold(const Condition& condition, const std::vector<double>& u, Totals& totals);
     void add_spread(const Condition& condition, const std::vector<double>& u, Totals& totals);

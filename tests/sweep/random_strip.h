@@ -1,0 +1,39 @@
+// Random strokes of one strip, over all kinds, cards and the range of sizes that the program is for.
+
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+#include "scenes/process/strip_stroke.h"
+
+namespace overbend::tests {
+
+enum class Kind { air_bending, bottoming, offset, channel, wiping };
+constexpr int kinds = 5;
+const char* kind_word(Kind kind);
+
+// The same numbers everywhere: std's distributions are not.
+class Numbers {
+  public:
+    explicit Numbers(std::uint64_t seed) : state_(seed * 2862933555777941757ULL + 3037000493ULL) {}
+    double between(double low, double high);
+    double log_between(double low, double high);
+    bool coin() { return between(0.0, 1.0) < 0.5; }
+
+  private:
+    std::uint64_t state_;
+};
+
+// A stroke with its stop, drawn by a seed of its own: thickness 0.2 to 8 mm, flanges to 300 thicknesses,
+// friction 0 to 0.3, tools in proportion to the thickness.
+struct RandomStroke {
+    Kind kind = Kind::air_bending;
+    std::string words;  // what was drawn
+    scenes::StripStroke stroke;
+    stroke::Stop stop;
+};
+// finer: the mesh, over the usual one. Throws OutOfRange when the tools do not go together.
+RandomStroke random_stroke(std::uint64_t seed, double finer);
+
+}  // namespace overbend::tests
