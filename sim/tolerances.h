@@ -19,6 +19,7 @@ constexpr double newton_turn = 0.25;
 
 // Increment of the ram, over the thickness: first, largest, and smallest before the stroke is given up.
 constexpr double first_increment = 0.01;
+constexpr double closing_increment = 0.001;  // to which it is cut while tools close on the strip
 constexpr double largest_increment = 0.1;
 constexpr double smallest_increment = 1e-7;
 

@@ -119,14 +119,15 @@ bool Driver::step_down(double limit) {
         const StepOutcome outcome = solver_.step(now_, move);
         if (outcome == StepOutcome::solved) {
             const double pressed = std::abs(now_.punch_force - before.punch_force) / solver_.force_scale();
-            if (pressed > 4.0 * limits::force_increment && move > limits::first_increment * t) {
+            if (pressed > 4.0 * limits::force_increment && move > limits::closing_increment * t) {
                 now_ = before;  // the tools have closed on the strip within the increment
                 increment_ = 0.35 * move;
                 continue;
             }
             const double next = next_increment(move, pressed);
             if (move >= 0.999 * increment_ || next < move) increment_ = next;
-            if (largest_curvature(now_) * t > limits::sharpest)
+            // In a hem the inner face lies on itself, and cannot be sharper than that.
+            if (!scene_.touches_itself && largest_curvature(now_) * t > limits::sharpest)
                 return fail(Outcome::folded,
                             "the strip is bent to an edge and thins there as it does before it tears,");
             return true;
