@@ -14,7 +14,9 @@ namespace overbend::scenes {
 namespace {
 
 tool::ToolSet vee_tools(const VeeBend& b) {
-    const tool::VeePunch punch{b.punch_angle, b.nose_radius, 60.0, std::max(12.0, 3.0 * b.nose_radius)};
+    const double shank = std::max(12.0, 3.0 * b.nose_radius);
+    const double wedge = 0.5 * shank / std::tan(0.5 * b.punch_angle);  // its height, and a little more
+    const tool::VeePunch punch{b.punch_angle, b.nose_radius, std::max(60.0, 1.2 * wedge), shank};
     const double width = b.die_opening + 4.0 * b.shoulder_radius + 10.0;
     tool::ToolSet tools;
     tools.push_back({"punch", tool::Role::punch, tool::make_outline(punch), tool::Vec2::Zero()});

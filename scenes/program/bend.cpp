@@ -67,9 +67,8 @@ void add_bend(CLI::App& app, int& status) {
         "2 --depth 12 --pad-preload 20 --pad-rate 1 --travel 11.5\n"
         "Example: overbend bend --kind wiping --material dc01 --thickness 1 --edge 2 --corner 3 --flange 15 "
         "--clamp-force 100 --free 85\n"
-        "Example: overbend bend --kind hem --material dc04 --thickness 1 --hem 8 --die-opening 8 --shoulder "
-        "1 --nose "
-        "0.5 --gap 0.5\n"
+        "Example: overbend bend --kind hem --material dc04 --thickness 1 --hem 8 --die-opening 9 --shoulder "
+        "1 --nose 1 --force-per-mm 270\n"
         "Example: overbend bend --kind draw --material dc01 --thickness 0.8 --punch-width 50 --corner 5 "
         "--shoulder 5 "
         "--flange 60 --clamp-force 30 --travel 20");

@@ -16,7 +16,7 @@ TEST_CASE("a hem's second stroke begins with what the first one left") {
     const stroke::StrokeResult bent = stroke::press(first.scene, {});
     check_done(bent);
     const StripStroke second = hem_second_stroke(b, bent.free);
-    check_placed(second.scene);
+    check_placed(second.scene, 0.03);
     CHECK(second.scene.touches_itself);
     // The flange lies flat on the die, the hem above it.
     const strip::StripState& s = second.scene.strip;
@@ -34,6 +34,17 @@ TEST_CASE("an open hem is laid to its gap") {
     CHECK(std::abs(r.bends[0].free / degree - 180.0) < 6.0);
     REQUIRE(r.measures.size() == 1);
     CHECK(std::abs(r.measures[0].value - 1.2) < 0.5);
+}
+
+TEST_CASE("a hem is closed by force: its faces meet and stay together") {
+    HemBend b = plain<HemBend>();
+    b.nose_radius = 1.0;
+    b.die_opening = 9.0;
+    const StripResult r = bend_hem(b, {{}, 300.0}, {});
+    check_done(r.stroke);
+    CHECK(std::abs(r.bends[0].free / degree - 180.0) < 3.0);
+    REQUIRE(r.measures.size() == 1);
+    CHECK(r.measures[0].value < 0.05 * b.thickness);
 }
 
 TEST_CASE("hems that cannot be are refused") {
