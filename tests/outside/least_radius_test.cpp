@@ -92,6 +92,7 @@ TEST_SUITE("outside") {
                                    ">10-12", ">12-14", ">14-16",   ">16-18", ">18-20"};
         for (const char* column : thickness) {
             std::vector<std::string> ids;
+            ids.reserve(3);
             for (const char* strength : {"<=390", ">390-490", ">490-640"})
                 ids.push_back(std::string("DIN6935-rmin-") + strength + "-" + column);
             rising(ids, "DIN 6935", "s235", 0, numbers_in(column).back());

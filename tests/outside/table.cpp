@@ -84,7 +84,7 @@ double Tolerance::allowed(double reference) const {
 }
 
 std::string Tolerance::text(const std::string& unit) const {
-    const std::string amount = short_number(absolute) + (unit.empty() ? "" : " " + unit);
+    std::string amount = short_number(absolute) + (unit.empty() ? "" : " " + unit);
     const std::string share = short_number(100.0 * relative) + " %";
     if (relative == 0.0) return amount;
     return absolute == 0.0 ? share : amount + " or " + share;
