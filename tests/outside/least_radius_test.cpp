@@ -107,6 +107,7 @@ TEST_SUITE("outside") {
         for (const auto& tempers : alloys)
             for (const char* thickness : {"1_64", "1_32", "1_16", "1_8", "3_16", "1_4", "3_8", "1_2"}) {
                 std::vector<std::string> ids;
+                ids.reserve(tempers.size());
                 for (const std::string& temper : tempers) ids.push_back("AA-" + temper + "-" + thickness);
                 rising(ids, "Aluminum Association", "aluminium-5754-h22");
             }
