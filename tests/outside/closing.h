@@ -1,0 +1,13 @@
+// The checks that look at the whole table.
+
+#pragma once
+
+namespace overbend::tests {
+
+// Its name sorts after the others', so that it is run last.
+inline constexpr const char* closing_suite = "the whole table";
+
+// The README's section is written instead of being checked.
+inline bool write_readme = false;
+
+}  // namespace overbend::tests

@@ -1,0 +1,60 @@
+// What only the whole table shows: that nothing was left out, and that the README says what it says.
+
+#include "tests/outside/closing.h"
+
+#include <doctest/doctest.h>
+
+#include <set>
+
+#include "scenes/exchange/whole_file.h"
+#include "tests/files/own_folder.h"
+#include "tests/outside/handbook.h"
+#include "tests/outside/readme_section.h"
+#include "tests/outside/table.h"
+
+using namespace overbend::tests;
+
+TEST_SUITE("the whole table") {
+    TEST_CASE("every row of the handbooks ends in the table") {
+        // A row may look at several cases of one: "ID CASE".
+        std::set<std::string> names;
+        for (const Row& row : all_rows()) {
+            names.insert(row.about.name);
+            names.insert(row.about.name.substr(0, row.about.name.find(' ')));
+        }
+        for (const HandbookRow& row : handbook()) {
+            CAPTURE(row.id);
+            CHECK(names.count(row.id) == 1);
+        }
+    }
+
+    TEST_CASE("no row stands twice, and every known miss is a row") {
+        std::set<std::string> names;
+        for (const Row& row : all_rows()) {
+            const std::string name = row.about.name + " " + row.about.quantity;
+            CAPTURE(name);
+            CHECK(names.insert(name).second);
+        }
+        for (const KnownMiss& miss : known_misses())
+            for (const std::string& row : miss.rows) {
+                CAPTURE(row);
+                CHECK(names.count(row) == 1);
+            }
+    }
+
+    TEST_CASE("the README says what the table says; test_outside --write-readme writes it") {
+        const std::string page = bytes_of("README.md"), part = readme_section(all_rows());
+        if (write_readme)
+            overbend::scenes::write_whole("README.md", with_marked_part(page, part));
+        else
+            CHECK(same_but_for_rounding(marked_part(page), part));
+    }
+
+    TEST_CASE("rounding is forgiven in the README, and nothing else is") {
+        CHECK(same_but_for_rounding("| 25 | 0.31 % |", "| 25 | 0.30 % |"));
+        CHECK(same_but_for_rounding("9.4e-05 per mm", "9.3e-05 per mm"));
+        CHECK_FALSE(same_but_for_rounding("| 25 | 0.31 % |", "| 25 | 0.41 % |"));
+        CHECK_FALSE(same_but_for_rounding("| 25 | 0.31 % |", "| 24 | 0.31 % |"));
+        CHECK_FALSE(same_but_for_rounding("moment 0.31 %", "force 0.31 %"));
+    }
+}  // TEST_SUITE

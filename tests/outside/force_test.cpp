@@ -1,0 +1,92 @@
+// The force of a V bend against the rules of the trade.
+//
+//   P = k Rm L T^2 / W, k = 1.33 or 1.3;  air bending of steel of Rm 450: 650 T^2/V kN per m;  ri = 0.16 V
+//
+// Here    ours is the greatest force of the strip pressed over an open die until it is free at 90 degrees,
+// nose
+//         1 t, shoulders 1 t, friction 0.1, unless the example has more; taken to the example's strength in
+//         proportion, from the card s235 (Rm 435) or, for aluminium, aluminium-5754-h22 (Rm 245). Force per
+//         width grows with the size of a bend of one shape.
+// Allowed 15 per cent: the rules leave radius, friction and hardening out. Inside radius 20 per cent.
+
+#include <doctest/doctest.h>
+
+#include "scenes/case/read_card.h"
+#include "tests/outside/handbook.h"
+#include "tests/outside/simulated_bends.h"
+
+using namespace overbend;
+using namespace overbend::tests;
+
+namespace {
+
+constexpr double rule = 0.15;
+
+About about(const std::string& id, const char* source, const char* quantity, const char* unit) {
+    return {"force of V bends", source, id, quantity, unit};
+}
+
+// N per mm of width at 1 mm thickness and this strength.
+double force_at(const char* card, double strength, double nose, double opening) {
+    const double of_card = scenes::read_card(card, ".").tensile_strength;
+    return vee_to_90(card, nose, opening).stroke.peak_force * strength / of_card;
+}
+
+void no_other_bends(const char* id) {
+    no_counterpart(about(id, "lecture notes, Seville", "force, U or wiping", "N"),
+                   "the rule of U bending or wiping; checks press single V bends here");
+}
+
+}  // namespace
+
+TEST_SUITE("outside") {
+    TEST_CASE("the factor k of the handbooks' force, card by card") {
+        std::vector<VeeSubject> subjects;
+        for (const std::string& card : scenes::known_cards()) subjects.push_back({card, 1.0, 8.0});
+        work_out(subjects);
+        for (const std::string& card : scenes::known_cards()) {
+            const double strength = scenes::read_card(card, ".").tensile_strength;
+            compare(about("F-k-V " + card, "Groover; Seville notes", "factor k", ""),
+                    handbook_row("F-k-V").number(1),
+                    force_at(card.c_str(), strength, 1.0, 8.0) * 8.0 / strength, relative(rule));
+        }
+        no_other_bends("F-k-U");
+        no_other_bends("F-k-wiping");
+    }
+
+    TEST_CASE("worked forces") {
+        const auto example = [](const char* id, const char* source, const char* card, double strength,
+                                double width, double T, double opening, double nose) {
+            compare(about(id, source, "force", "N"), handbook_row(id).number(),
+                    width * T * force_at(card, strength, nose / T, opening / T), relative(rule));
+        };
+        example("F-SEV1V", "lecture notes, Seville", "s235", 500.0, 10.0, 1.0, 50.0, 1.0);
+        example("F-SEV9", "exam, Seville 2015", "aluminium-5754-h22", 220.0, 40.0, 1.6, 20.0, 5.0);
+        example("F-GR", "Groover 4e, ex. 20.2", "s235", 450.0, 44.5, 3.2, 25.0, 4.75);
+        no_other_bends("F-SEV1U");
+        no_other_bends("F-SEV1R");
+    }
+
+    TEST_CASE("the shop's rules of air bending") {
+        const char* shop = "common practice";
+        const auto per_metre = [&](const char* id, double reference, double T) {
+            compare(about(id, shop, "force", "kN/m"), reference, T * force_at("s235", 450.0, 1.0, 8.0),
+                    relative(rule));
+        };
+        per_metre("F-shop", 650.0 * 1.5 * 1.5 / 12.0, 1.5);  // the rule itself, between the rows below
+        per_metre("F-shop-1-8", handbook_row("F-shop-1-8").number(), 1.0);
+        per_metre("F-shop-2-16", handbook_row("F-shop-2-16").number(), 2.0);
+        per_metre("F-shop-3-24", handbook_row("F-shop-3-24").number(), 3.0);
+        for (const double nose : {0.5, 1.0, 1.5}) {
+            const HandbookRow& row = handbook_row("SHOP-inner_radius");
+            char name[60];
+            std::snprintf(name, sizeof name, "%s nose %g t, V 8 t", row.id.c_str(), nose);
+            compare({"inside radius of V bends", shop, name, "inside radius free", "mm"}, row.number() * 8.0,
+                    vee_to_90("s235", nose, 8.0).inside_radius_free, relative(0.2));
+        }
+        const char* choice = "a rule for choosing tools or for drawing parts, which is left to the user";
+        for (const char* id : {"SHOP-V_t", "SHOP-min_flange", "SHOP-DIN-type_leg_rule", "SHOP-hole_distance"})
+            no_counterpart(about(id, shop, "rule", ""), choice);
+    }
+
+}  // TEST_SUITE

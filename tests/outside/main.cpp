@@ -1,0 +1,70 @@
+// Runs the checks against the outside and prints their table.
+//
+//   test_outside                 all checks; the last ones hold the README against the table
+//   test_outside --write-readme  and writes the README's section instead
+//   test_outside --run-vee-deck  works the slow deck out with finite elements, and writes its file
+//
+// From the source folder; what doctest knows besides goes too.
+
+#define DOCTEST_CONFIG_IMPLEMENT
+#include <doctest/doctest.h>
+
+#include <cstdio>
+#include <cstring>
+#include <exception>
+
+#include "tests/outside/closing.h"
+#include "tests/outside/table.h"
+#include "tests/outside/vee_deck_file.h"
+
+namespace {
+
+// Prints the table before doctest's own closing lines.
+struct TablePrinter : doctest::IReporter {
+    explicit TablePrinter(const doctest::ContextOptions&) {}
+    void report_query(const doctest::QueryData&) override {}
+    void test_run_start() override {}
+    void test_run_end(const doctest::TestRunStats&) override {
+        std::fputs(overbend::tests::table_text().c_str(), stdout);
+        std::fflush(stdout);
+    }
+    void test_case_start(const doctest::TestCaseData&) override {}
+    void test_case_reenter(const doctest::TestCaseData&) override {}
+    void test_case_end(const doctest::CurrentTestCaseStats&) override {}
+    void test_case_exception(const doctest::TestCaseException&) override {}
+    void subcase_start(const doctest::SubcaseSignature&) override {}
+    void subcase_end() override {}
+    void log_assert(const doctest::AssertData&) override {}
+    void log_message(const doctest::MessageData&) override {}
+    void test_case_skipped(const doctest::TestCaseData&) override {}
+};
+REGISTER_LISTENER("table", 1, TablePrinter);
+
+int run_slow_deck() {
+    try {
+        overbend::tests::run_and_store_vee_deck();
+        return 0;
+    } catch (const std::exception& e) {
+        std::fprintf(stderr, "test_outside: %s\n", e.what());
+        return 1;
+    }
+}
+
+}  // namespace
+
+int main(int count, char** words) {
+    bool whole = true;
+    for (int i = 1; i < count; ++i) {
+        if (std::strcmp(words[i], "--run-vee-deck") == 0) return run_slow_deck();
+        if (std::strcmp(words[i], "--write-readme") == 0)
+            overbend::tests::write_readme = true;
+        else
+            whole = false;
+    }
+    doctest::Context context;
+    context.applyCommandLine(count, words);
+    // The closing checks look at all rows: they come last, and only when none was left out.
+    context.setOption("order-by", "suite");
+    if (!whole) context.addFilter("test-suite-exclude", overbend::tests::closing_suite);
+    return context.run();
+}
