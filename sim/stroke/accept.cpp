@@ -35,6 +35,9 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
     // Work by the trapezoidal rule, but for what changes its sign where the ram turns back.
     const bool on = c.last_ram_move * ram_move > 0.0;
     double friction = 0.0;
+    slip_ = 0.0;
+    for (const ContactPoint& p : contacts_.points)
+        if (p.normal_force > 0.0) slip_ = std::max(slip_, std::abs(p.slip));
     for (const ContactPoint& p : contacts_.points) friction += std::abs(p.friction_force * p.slip);
     const double friction_rate = ram_move != 0.0 ? friction / std::abs(ram_move) : 0.0;
     if (on) friction = 0.5 * (friction_rate + c.friction_rate) * std::abs(ram_move);

@@ -118,9 +118,10 @@ bool Driver::step_down(double limit) {
         const double move = std::min(increment_, limit - now_.travel);
         const StepOutcome outcome = solver_.step(now_, move);
         if (outcome == StepOutcome::solved) {
+            const bool jumped = solver_.last_slip() > limits::slip_over_ram * move + limits::slip_free * t;
             const double pressed = std::abs(now_.punch_force - before.punch_force) / solver_.force_scale();
-            if (pressed > 4.0 * limits::force_increment && move > limits::closing_increment * t) {
-                now_ = before;  // the tools have closed on the strip within the increment
+            if ((pressed > 4.0 * limits::force_increment || jumped) && move > limits::closing_increment * t) {
+                now_ = before;  // the tools have closed on the strip within the increment, or it slid away
                 increment_ = 0.35 * move;
                 continue;
             }

@@ -184,15 +184,18 @@ void IncrementSolver::start_layers(Condition& c) {
 void IncrementSolver::hold_rigid_modes() {
     std::fill(hold_x_.begin(), hold_x_.end(), 0.0);
     std::fill(hold_y_.begin(), hold_y_.end(), 0.0);
-    const auto hold = [&](int e) {
+    std::vector<int> held;
+    for (int k = 0; k < contacts_.groups_used; ++k) held.push_back(contacts_.groups[k].element);
+    for (int e = scene_.first_element; held.size() < 2 && e <= scene_.last_element; ++e) held.push_back(e);
+    double whole = 0.0, zone = 0.0;
+    for (const int e : held) whole += length_[e];
+    for (int e = scene_.first_element; e <= scene_.last_element; ++e) zone += length_[e];
+    const double share = std::min(zone, limits::held_length * thickness_) / whole;
+    for (const int e : held)
         for (const int i : {e, e + 1}) {
-            hold_x_[i] += 0.5 * length_[e] * limits::hold_along * law_.modulus;
-            hold_y_[i] += 0.5 * length_[e] * limits::hold_across * law_.modulus;
+            hold_x_[i] += 0.5 * share * length_[e] * limits::hold_along * law_.modulus;
+            hold_y_[i] += 0.5 * share * length_[e] * limits::hold_across * law_.modulus;
         }
-    };
-    for (int k = 0; k < contacts_.groups_used; ++k) hold(contacts_.groups[k].element);
-    if (contacts_.groups_used > 0) return;
-    for (int e = scene_.first_element; e <= scene_.last_element; ++e) hold(e);
 }
 
 // What stays fixed during the increment: the surfaces, the points that may touch, the length-scale weights.

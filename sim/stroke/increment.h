@@ -82,6 +82,7 @@ class IncrementSolver {
 
     // Of the last accepted step.
     double last_curvature_move() const { return curvature_move_; }  // largest, 1/mm
+    double last_slip() const { return slip_; }                      // largest of a point that is pressed, mm
     int last_iterations() const { return iterations_; }
     double last_residual() const { return residual_; }
     double force_scale() const { return force_scale_; }
@@ -146,6 +147,7 @@ class IncrementSolver {
     FarFactors far_factors_;
     ContactSet contacts_;
     double curvature_move_ = 0.0;
+    double slip_ = 0.0;
     double residual_ = 0.0;
     int iterations_ = 0;
 };
