@@ -36,6 +36,11 @@ constexpr double force_increment = 0.06;
 // can be foreseen; for the same reason.
 constexpr double force_fall = 0.15;
 
+// Residue of the balance of work, per cent: above the first a stroke is pressed again in finer increments,
+// and what is left is a warning; above the second it is no result.
+constexpr double open_balance = 1.0;
+constexpr double lost_balance = 5.0;
+
 // Work below which a strip is touched and not bent, over (hoop yield stress x thickness^2): some thousandth
 // of a bend's.
 constexpr double least_work = 1e-4;

@@ -9,6 +9,7 @@
 #include "scenes/process/scene.h"
 #include "sim/errors.h"
 #include "sim/strip/place.h"
+#include "sim/tolerances.h"
 
 namespace overbend::scenes {
 
@@ -69,7 +70,7 @@ void read_clearance(const stroke::FormingZone& zone, StepResult& result) {
 
 void add_warnings(StepResult& result) {
     const double residue = result.stroke.audit.residue_percent();
-    if (residue > 1.0)
+    if (residue > limits::open_balance)
         result.warnings.push_back(words("the balance of work is open by %.2f per cent", residue));
     if (result.stroke.balance_error > 1e-3)
         result.warnings.push_back(
@@ -91,11 +92,6 @@ StepResult run_step(const Case& c, const Blank& blank, int index, const strip::S
             return true;
         };
     result.stroke = press_scene(scene, how);
-    if (result.stroke.solved() && result.stroke.audit.residue_percent() > 5.0) {
-        result.stroke.outcome = stroke::Outcome::unbalanced;
-        result.stroke.reason =
-            words("the balance of work is open by %.1f per cent", result.stroke.audit.residue_percent());
-    }
     if (result.stroke.solved()) read_bends(c, blank, step, result);
     read_clearance(scene.zone, result);
     add_warnings(result);

@@ -40,7 +40,9 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
         if (p.normal_force > 0.0) slip_ = std::max(slip_, std::abs(p.slip));
     for (const ContactPoint& p : contacts_.points) friction += std::abs(p.friction_force * p.slip);
     const double friction_rate = ram_move != 0.0 ? friction / std::abs(ram_move) : 0.0;
-    if (on) friction = 0.5 * (friction_rate + c.friction_rate) * std::abs(ram_move);
+    // The trapezoid takes the rate to change evenly: not so when the strip has slid in one of the two alone.
+    const bool even = friction_rate < 2.0 * c.friction_rate && c.friction_rate < 2.0 * friction_rate;
+    if (on && even) friction = 0.5 * (friction_rate + c.friction_rate) * std::abs(ram_move);
     c.friction_rate = friction_rate;
     double spread = 2.0 * totals.spread;
     if (on) {

@@ -1,12 +1,14 @@
 #include "sim/stroke/stroke.h"
 
 #include <algorithm>
+#include <cstdio>
 #include <utility>
 
 #include "sim/strip/piece.h"
 #include "sim/strip/place.h"
 #include "sim/stroke/driver.h"
 #include "sim/stroke/recorder.h"
+#include "sim/tolerances.h"
 
 namespace overbend::stroke {
 
@@ -70,6 +72,40 @@ State placed_state(const StrokeScene& scene, const SolverOptions& options) {
     return r.states.front();
 }
 
+// Whether another result should be looked for with finer increments: the balance is open, or none was found.
+bool doubtful(const StrokeResult& r) {
+    if (r.solved()) return r.audit.residue_percent() > limits::open_balance;
+    return r.outcome == Outcome::increments_too_small || r.outcome == Outcome::not_free ||
+           r.outcome == Outcome::stop_missed;
+}
+
+bool better(const StrokeResult& a, const StrokeResult& b) {
+    if (a.solved() != b.solved()) return a.solved();
+    return a.audit.residue_percent() < b.audit.residue_percent();
+}
+
+// Presses, and once or twice more with finer increments where that leaves a doubt. Keeps the best.
+StrokeResult press_with_care(const StrokeScene& scene, const StrokeOptions& options) {
+    StrokeResult best = Driver(scene, options).run();
+    for (const double finer : {2.0, 3.0}) {
+        if (!doubtful(best)) break;
+        StrokeOptions careful = options;
+        careful.solver.largest_increment /= finer;
+        careful.solver.curvature_increment /= finer;
+        StrokeResult next = Driver(scene, careful).run();
+        if (next.outcome == Outcome::cancelled) return next;
+        if (better(next, best)) best = std::move(next);
+    }
+    if (best.solved() && best.audit.residue_percent() > limits::lost_balance) {
+        char text[100];
+        std::snprintf(text, sizeof text, "the balance of work is open by %.1f per cent",
+                      best.audit.residue_percent());
+        best.outcome = Outcome::unbalanced;
+        best.reason = text;
+    }
+    return best;
+}
+
 }  // namespace
 
 const char* outcome_words(Outcome outcome) {
@@ -103,7 +139,7 @@ StrokeResult press(const StrokeScene& scene, const StrokeOptions& options) {
     // exactly.
     const strip::Piece piece = pressed_piece(scene);
     const StrokeScene inner = scene_of(scene, piece);
-    StrokeResult result = Driver(inner, options).run();
+    StrokeResult result = press_with_care(inner, options);
 
     const State placed = placed_state(scene, options.solver);
     for (State& s : result.recording.states) widen(s, placed, scene.strip, piece);
