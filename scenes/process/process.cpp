@@ -5,7 +5,6 @@
 #include <cmath>
 #include <cstdio>
 
-#include "scenes/process/press_scene.h"
 #include "scenes/process/scene.h"
 #include "sim/errors.h"
 #include "sim/strip/place.h"
@@ -91,7 +90,7 @@ StepResult run_step(const Case& c, const Blank& blank, int index, const strip::S
             options.progress(index, travel);
             return true;
         };
-    result.stroke = press_scene(scene, how);
+    result.stroke = stroke::press(scene, how);
     if (result.stroke.solved()) read_bends(c, blank, step, result);
     read_clearance(scene.zone, result);
     add_warnings(result);

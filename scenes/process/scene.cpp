@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/press_scene.h"
 #include "scenes/process/step_tools.h"
+#include "scenes/process/weight.h"
 #include "sim/strip/mesh.h"
 #include "sim/strip/place.h"
 #include "sim/stroke/placing.h"

@@ -4,8 +4,8 @@
 #include <cstdio>
 #include <utility>
 
-#include "scenes/process/press_scene.h"
 #include "scenes/process/profile.h"
+#include "scenes/process/weight.h"
 #include "sim/errors.h"
 
 namespace overbend::scenes {
@@ -68,7 +68,7 @@ StripResult press_strip(const StripStroke& given, const stroke::Stop& stop,
     if (stop.kind == stroke::StopKind::free_angle) scene.stop.value *= given.bends.front().sense;
 
     StripResult result;
-    result.stroke = press_scene(scene, options);
+    result.stroke = stroke::press(scene, options);
     for (const BendFlats& flats : given.bends) result.bends.push_back(read(flats, result.stroke.recording));
     return result;
 }

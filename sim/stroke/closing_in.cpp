@@ -82,7 +82,7 @@ bool Driver::close_in_on_force(const Condition& before) {
 
 // What the free angle would be from here: section by section, and set right by the last true way back.
 double Driver::estimated_angle() {
-    return solver_.free_turn(now_, scene_.stop.left, scene_.stop.right) + offset_;
+    return sense_ * solver_.free_turn(now_, scene_.stop.left, scene_.stop.right) + offset_;
 }
 
 // The strip's sections are let go as an estimate, which costs as much as an increment; true ways back only
@@ -96,12 +96,12 @@ bool Driver::load_to_angle() {
             return squeezed(1.0) && end_at(Outcome::jammed,
                                            "the strip is squeezed between punch and die, which bend it no "
                                            "further,");
-        double estimate = loaded_angle(now_) < stop.value - near ? -1e300 : estimated_angle();
-        if (estimate >= stop.value) {
+        double estimate = loaded_angle(now_) < wanted_ - near ? -1e300 : estimated_angle();
+        if (estimate >= wanted_) {
             back_ = way_back();
             if (!back_->complete()) return true;  // run() says so
             offset_ += back_->angle - estimate;
-            const double excess = back_->angle - stop.value;
+            const double excess = back_->angle - wanted_;
             if (std::abs(excess) <= stop.tolerance || (excess > 0.0 && close_in_on_angle(early, excess))) {
                 keep(Phase::pressing);
                 return true;
@@ -111,7 +111,7 @@ bool Driver::load_to_angle() {
             back_.reset();
         }
         keep(Phase::pressing);
-        if (estimate < stop.value - near) early = now_;
+        if (estimate < wanted_ - near) early = now_;
         if (squeezed(limits::squeeze))
             return end_at(Outcome::jammed,
                           "the strip is squeezed between punch and die, which bend it no further,");
@@ -126,16 +126,15 @@ bool Driver::load_to_angle() {
 // Presses from `early` to where the estimate meets the stop's angle; above: by how much it is past it at
 // `high`. False: no equilibrium on the way.
 bool Driver::press_to_estimate(const Condition& early, double high, double above) {
-    const double wanted = scene_.stop.value;
     go_back(early);
-    Bracket bracket(early.travel, std::min(estimated_angle() - wanted, -scene_.stop.tolerance), high,
+    Bracket bracket(early.travel, std::min(estimated_angle() - wanted_, -scene_.stop.tolerance), high,
                     std::max(above, scene_.stop.tolerance));
     double miss = 1e300;
     for (int i = 0; i < 30 && std::abs(miss) > 0.2 * scene_.stop.tolerance; ++i) {
         if (bracket.width() < 1e-10 * scene_.strip.thickness) break;
         const double goal = bracket.guess();
         if (!press_to(early, goal)) return false;
-        miss = estimated_angle() - wanted;
+        miss = estimated_angle() - wanted_;
         bracket.take(goal, miss);
     }
     return true;
@@ -145,7 +144,7 @@ bool Driver::press_to_estimate(const Condition& early, double high, double above
 // set right by a true way back until it needs no more setting; where it leads nowhere, because the strip
 // springs back in one way or another from states that are nearly the same, true ways back alone are used.
 bool Driver::close_in_on_angle(const Condition& early, double excess) {
-    const double wanted = scene_.stop.value, tolerance = scene_.stop.tolerance;
+    const double tolerance = scene_.stop.tolerance;
     double high = now_.travel, above = excess;
     double nearest = now_.travel, least = excess;
     std::optional<Bracket> truth;
@@ -156,7 +155,7 @@ bool Driver::close_in_on_angle(const Condition& early, double excess) {
         const double estimate = estimated_angle();
         back_ = way_back();
         if (!back_->complete()) return true;
-        const double miss = back_->angle - wanted;
+        const double miss = back_->angle - wanted_;
         if (std::abs(miss) <= tolerance) return true;
         if (std::abs(miss) < least) least = std::abs(miss), nearest = now_.travel;
         offset_ += back_->angle - estimate;

@@ -33,26 +33,11 @@ Driver::Driver(const StrokeScene& scene, const StrokeOptions& options)
     : scene_(scene), options_(options), solver_(scene, options.solver) {
     now_.strip = scene.strip;
     solver_.start(now_);
-    settled_ = settle();
+    settled_ = solver_.come_to_rest(now_);
+    sense_ = scene.stop.kind == StopKind::free_angle && scene.stop.value < 0.0 ? -1.0 : 1.0;
+    wanted_ = sense_ * scene.stop.value;
     result_.recording = begin_recording(scene.strip, scene.tools);
     increment_ = limits::first_increment * scene.strip.thickness;
-}
-
-// The strip comes to rest under its weight, and clamps in the frame close on it, before the ram moves.
-bool Driver::settle() {
-    if (!solver_.settles()) return true;
-    double step = 0.1;
-    while (now_.share < 1.0) {
-        const double share = std::min(1.0, now_.share + step);
-        if (solver_.settle(now_, share) == StepOutcome::solved) {
-            step *= solver_.last_iterations() <= 8 ? 2.0 : 1.0;
-        } else {
-            step *= 0.35;
-            if (step < 1e-6) return false;
-        }
-    }
-    solver_.begin_audit(now_);
-    return true;
 }
 
 // The stroke ends here, with or without a result.
@@ -167,7 +152,8 @@ bool Driver::load_to_stop() {
 }
 
 double Driver::loaded_angle(const Condition& c) const {
-    return strip::turn_between(c.strip.blank_position, c.strip.theta, scene_.stop.left, scene_.stop.right);
+    return sense_ *
+           strip::turn_between(c.strip.blank_position, c.strip.theta, scene_.stop.left, scene_.stop.right);
 }
 
 // The punch goes back in contact until nothing touches it.

@@ -30,7 +30,6 @@ class Driver {
 
   private:
     // driver.cpp
-    bool settle();
     double next_increment(double move, double pressed) const;
     bool step_down(double limit);
     bool load_to_travel(double travel);
@@ -60,6 +59,8 @@ class Driver {
     Condition now_;
     StrokeResult result_;
     std::optional<WayBack> back_;  // from now_, where it is known already
+    double sense_ = 1.0;           // -1: the stop's free angle turns downwards; angles here turn its way
+    double wanted_ = 0.0;          // the stop's free angle, turned its way, > 0
     double offset_ = 0.0;          // of the free angle from its estimate by sections
     double increment_ = 0.0;
     bool settled_ = false;

@@ -55,19 +55,13 @@ class IncrementSolver {
     // frame are on.
     void start(Condition& condition);
 
-    // Whether there is anything for `settle`.
-    bool settles() const;
-
-    // Puts this share of the weight, and of the clamps in the frame, on, the ram at rest. On success
-    // `condition` is the new state, otherwise it is as before.
-    StepOutcome settle(Condition& condition, double share);
+    // Puts the weight and the clamps in the frame on, the ram at rest, and begins the balance of work. False:
+    // the strip finds no rest.
+    bool come_to_rest(Condition& condition);
 
     // Moves the ram by ram_move (down positive). On success `condition` is the new state, otherwise it is as
     // before.
     StepOutcome step(Condition& condition, double ram_move);
-
-    // Forgets what was worked so far: the balance begins anew.
-    void begin_audit(Condition& condition) const;
 
     // Lets go of the strip: every section to no force and no moment, from where it is; the middle of the
     // forming zone keeps its place. False: a section found no such state.
@@ -99,6 +93,9 @@ class IncrementSolver {
     void start_layers(Condition& condition);
     void prepare(Condition& condition, double ram_move, double predicted_ratio);
     Totals evaluate(Condition& condition, const std::vector<double>& u, double ram_move);
+    bool settles() const;
+    StepOutcome settle(Condition& condition, double share);
+    void begin_audit(Condition& condition) const;
     void hold_rigid_modes();
     void add_elements(Condition& condition, Totals& totals);
     void add_hold(const Condition& condition, const std::vector<double>& u, Totals& totals);

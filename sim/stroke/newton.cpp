@@ -94,6 +94,8 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
     return StepOutcome::not_converged;
 }
 
+// With this share of the weight and of the clamps in the frame. On success c is the new state, otherwise it
+// is as before.
 StepOutcome IncrementSolver::settle(Condition& c, double share) {
     const double before = c.share;
     c.share = share;
@@ -102,6 +104,21 @@ StepOutcome IncrementSolver::settle(Condition& c, double share) {
     const StepOutcome outcome = newton(c, 0.0);
     if (outcome != StepOutcome::solved) c.share = before;
     return outcome;
+}
+
+bool IncrementSolver::come_to_rest(Condition& c) {
+    if (!settles()) return true;
+    double step = 0.1;
+    while (c.share < 1.0) {
+        if (settle(c, std::min(1.0, c.share + step)) == StepOutcome::solved) {
+            step *= iterations_ <= 8 ? 2.0 : 1.0;
+        } else {
+            step *= 0.35;
+            if (step < 1e-6) return false;
+        }
+    }
+    begin_audit(c);
+    return true;
 }
 
 StepOutcome IncrementSolver::step(Condition& c, double ram_move) {

@@ -44,6 +44,24 @@ void bring_to_strip(const StrokeScene& scene, tool::RigidTool& t, double strip_l
     }
 }
 
+// The punch a whisker above the strip as it sags on the die.
+void meet_sagging_strip(StrokeScene& scene) {
+    StrokeScene rest = scene;
+    rest.tools.clear();
+    for (const tool::RigidTool& t : scene.tools)
+        if (t.role == tool::Role::die) rest.tools.push_back(t);
+    IncrementSolver solver(rest, SolverOptions{});
+    Condition c;
+    c.strip = rest.strip;
+    solver.start(c);
+    if (!solver.come_to_rest(c)) return;  // the stroke will say so
+    StrokeScene sagging = scene;
+    sagging.strip = c.strip;
+    const double whisker = limits::contact_soft * scene.strip.thickness;
+    for (tool::RigidTool& t : scene.tools)
+        if (t.role == tool::Role::punch) t.position.y() -= gap_to(sagging, t) - whisker;
+}
+
 }  // namespace
 
 void place(StrokeScene& scene, double blank_position, double half_span, double at_x) {
@@ -87,6 +105,7 @@ void place(StrokeScene& scene, double blank_position, double half_span, double a
             if (t.role == tool::Role::punch) t.position.y() -= gap - whisker;
         gap = gap_to(scene, tool::Role::punch);
     }
+    if (scene.weight > 0.0) meet_sagging_strip(scene);
     for (tool::RigidTool& t : scene.tools)
         if (t.role == tool::Role::pad || t.role == tool::Role::clamp)
             bring_to_strip(scene, t, strip_bottom, strip_top);

@@ -15,7 +15,8 @@ enum class StopKind { travel, force, free_angle };
 // Where the punch turns back.
 struct Stop {
     StopKind kind = StopKind::travel;
-    double value = 0.0;  // mm, N per mm, or rad as the strip lies (positive: closes upwards)
+    double value =
+        0.0;  // mm, N per mm, or rad as the strip lies (positive: closes upwards, negative: downwards; not 0)
     double left = 0.0;   // blank positions between which the free angle is measured, on the flats either side
     double right = 0.0;  // of the bend; left and right as on the blank
     double tolerance = 2e-5;  // rad, of a free angle; see limits::angle_jump for where it jumps
