@@ -57,7 +57,8 @@ MeasuredBend measured(const Recording& recording, const State& state, const Bend
     m.corner = spot_on(recording, state, bend.blank_position).at;
     // left + a (cos, sin)(theta left) = right - b (cos, sin)(theta right), solved for a.
     const double sine = std::sin(m.angle);
-    if (std::abs(sine) > 0.02) {
+    // Where the flats lie nearly along one another they cross far away, or nowhere.
+    if (std::abs(sine) > 0.02 && std::abs(m.angle) < 2.6) {
         const Place across = m.right.at - m.left.at;
         const Place direction(std::cos(m.right.theta), std::sin(m.right.theta));
         const double a = (across.x() * direction.y() - across.y() * direction.x()) / sine;
