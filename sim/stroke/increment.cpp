@@ -185,8 +185,10 @@ void IncrementSolver::hold_rigid_modes() {
     std::fill(hold_x_.begin(), hold_x_.end(), 0.0);
     std::fill(hold_y_.begin(), hold_y_.end(), 0.0);
     std::vector<int> held;
+    held.reserve(nodes_ + contacts_.groups_used);
     for (int k = 0; k < contacts_.groups_used; ++k) held.push_back(contacts_.groups[k].element);
-    for (int e = scene_.first_element; held.size() < 2 && e <= scene_.last_element; ++e) held.push_back(e);
+    if (held.size() < 2)
+        for (int e = scene_.first_element; e <= scene_.last_element; ++e) held.push_back(e);
     double whole = 0.0, zone = 0.0;
     for (const int e : held) whole += length_[e];
     for (int e = scene_.first_element; e <= scene_.last_element; ++e) zone += length_[e];

@@ -41,7 +41,8 @@ stroke::StrokeScene flat_scene(double length, double core, double reach) {
     return scene;
 }
 
-tool::RigidTool on_spring(tool::Role role, const tool::ArcOutline& outline, Vec2 at, tool::Spring spring) {
+tool::RigidTool on_spring(tool::Role role, const tool::ArcOutline& outline, const Vec2& at,
+                          tool::Spring spring) {
     tool::RigidTool t{tool::role_word(role), role, outline, at};
     t.spring = spring;
     return t;
