@@ -4,10 +4,15 @@
 // Here    300 strokes from a seed that is printed; OVERBEND_SWEEP_COUNT and OVERBEND_SWEEP_SEED give others:
 //         3000 by hand.
 // Checked at most 0.3 per cent (of a few hundred, one) end without a result. Every fourth is pressed once
-// more with a mesh a quarter
-//         finer and increments half as large: where the audit passes (residue below 1 per cent) the free
-//         angle agrees within 0.5 degree and 3 per cent of the loaded one, for a result may depend on
-//         neither.
+// more
+//         with a mesh a quarter finer and increments two thirds as large: where the audit passes (residue
+//         below 1 per cent) the free angle agrees within 0.5 degree and 3 per cent of the loaded one, for a
+//         result may depend on neither. Not so a jam: where in the squeeze it ends is a limit that was
+//         chosen.
+// Measured  3000 from seed 2: 9 without a result, three of them bent to an edge, four of them channels
+// without a
+//         pad and with hardly any friction. Of 746 pressed again 1 differs, by 2.2 degrees: an offset clamped
+//         between its tools with friction 0.27.
 
 #include <doctest/doctest.h>
 
@@ -120,7 +125,7 @@ TEST_SUITE("sweep") {
                 std::printf("residue %.2f %%: %s (%s)\n", p.residue, p.words.c_str(), p.outcome.c_str());
             }
             CHECK(p.balance < 1e-3);
-            if (!p.compared || !p.other_missed.empty()) continue;
+            if (!p.compared || !p.other_missed.empty() || p.outcome == "jammed") continue;
             ++sum.compared;
             const double off = std::abs(p.free - p.other_free),
                          allowed = std::max(0.5, 0.03 * std::abs(p.loaded));
