@@ -56,16 +56,11 @@ struct Surroundings {
     }
 };
 
-// The surroundings' load and stiffness into the strip's. Nodes beyond the ends have no share.
-void scatter(int element, int nodes, const Surroundings& sum, int spring, std::vector<double>& gradient,
-             BandMatrix& matrix, Border& border) {
-    const int from = element == 0 ? 3 : 0, to = element + 2 >= nodes ? 9 : 12, shift = 3 * (element - 1);
-    matrix.join(shift + from, shift + to - 1);
-    for (int i = from; i < to; ++i) {
-        gradient[shift + i] -= sum.load(i);
-        for (int j = from; j < to; ++j) matrix.at(shift + i, shift + j) += sum.K(i, j);
-    }
-    if (spring < 0) return;
+// What the group shares with its tool's spring. Nodes beyond the ends have no share.
+void scatter_to_spring(const SurfaceStrip& strip, int element, const Surroundings& sum, int spring,
+                       Border& border) {
+    const int nodes = static_cast<int>(strip.length->size()) + 1, shift = 3 * (element - 1);
+    const int from = element == 0 ? 3 : 0, to = element + 2 >= nodes ? 9 : 12;
     for (int i = from; i < to; ++i) {
         border.column[spring][shift + i] += sum.column(i);
         border.row[spring][shift + i] += sum.row(i);
@@ -142,7 +137,6 @@ ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u,
                         double slip_scale, ContactSet& set, std::vector<double>& gradient, BandMatrix& matrix,
                         Border& border) {
     ContactSum total;
-    const int nodes = static_cast<int>(scene.length->size()) + 1;
     Surroundings sum;
     FaceGradient d;
     for (int k = 0; k < set.groups_used; ++k) {
@@ -175,7 +169,8 @@ ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u,
         }
         if (!touched) continue;
         for (int i = 0; i < 2; ++i) add_height_curvature(scene, g.element, face, d, i, Fn[i], sum.K);
-        scatter(g.element, nodes, sum, stand.spring, gradient, matrix, border);
+        scatter(scene, g.element, sum.load, sum.K, gradient, matrix);
+        if (stand.spring >= 0) scatter_to_spring(scene, g.element, sum, stand.spring, border);
     }
     return total;
 }

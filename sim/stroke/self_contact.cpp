@@ -74,18 +74,6 @@ bool within(const ContactScene& scene, int element, int i) {
     return node >= 0 && node < nodes;
 }
 
-void scatter(const ContactScene& scene, int element, const Vec12& load, const Mat12& K,
-             std::vector<double>& gradient, BandMatrix& matrix) {
-    const int shift = 3 * (element - 1);
-    const int nodes = static_cast<int>(scene.length->size()) + 1;
-    const int from = element == 0 ? 3 : 0, to = element + 2 >= nodes ? 9 : 12;
-    matrix.join(shift + from, shift + to - 1);
-    for (int i = from; i < to; ++i) {
-        gradient[shift + i] -= load(i);
-        for (int j = from; j < to; ++j) matrix.at(shift + i, shift + j) += K(i, j);
-    }
-}
-
 // Force and stiffness of one surface point that is pushed with f.
 struct Side {
     SurfacePoint point;

@@ -19,6 +19,7 @@
 #include <vector>
 
 #include "sim/strip/beam_element.h"
+#include "sim/stroke/band_solve.h"
 
 namespace overbend::stroke {
 
@@ -133,5 +134,10 @@ struct PointForce {
 // Adds one point's force and stiffness to those of its surroundings: load += J^T f, K -= J^T df/dx J + f .
 // d2x but for Fn d2y, which is added once an element.
 void add_point(const SurfacePoint& s, const PointGradient& d, const PointForce& f, Vec12& load, Mat12& K);
+
+// The surroundings' load and stiffness into the strip's: gradient -= load, matrix += K. Nodes beyond the ends
+// have no share.
+void scatter(const SurfaceStrip& strip, int element, const Vec12& load, const Mat12& K,
+             std::vector<double>& gradient, BandMatrix& matrix);
 
 }  // namespace overbend::stroke
