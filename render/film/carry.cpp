@@ -120,13 +120,13 @@ StripMotion motion_at(const Carry& carry, double part, double lift) {
 std::string carry_words(const Carry& carry) {
     switch (carry.turning) {
         case Turning::end_for_end:
-            return "turn the strip end for end and move it to the next bend line";
+            return "turn the strip end for end and lay it in for the next stroke";
         case Turning::over:
-            return "turn the strip over and move it to the next bend line";
+            return "turn the strip over and lay it in for the next stroke";
         case Turning::both:
-            return "turn the strip end for end and over, and move it to the next bend line";
+            return "turn the strip end for end and over, and lay it in for the next stroke";
         default:
-            return "move the strip to the next bend line";
+            return "lay the strip in for the next stroke";
     }
 }
 

@@ -28,7 +28,7 @@ Carry find_carry(const stroke::Recording& before, const stroke::Recording& after
 // lift: how high, mm.
 StripMotion motion_at(const Carry& carry, double part, double lift);
 
-// "turn the strip end for end and move it to the next bend line"
+// "turn the strip end for end and lay it in for the next stroke"
 std::string carry_words(const Carry& carry);
 
 // From 0 to 1 with rest at both ends; held outside.

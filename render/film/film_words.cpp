@@ -70,7 +70,7 @@ std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook&
         case Passage::approach:
             return "Approach: the punch comes down to the strip.";
         case Passage::press:
-            return "Press: the punch presses the strip into the die.";
+            return "Press: the punch goes down and bends the strip.";
         case Passage::dwell:
             return "Dwell: " + dwell_words(stroke, look) + ".";
         case Passage::retract:

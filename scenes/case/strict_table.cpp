@@ -21,8 +21,15 @@ const char* const text_remedy = "give a text in quotes, on one line, of at most 
 // The unit at the end of a key, for messages; empty where there is none.
 std::string unit_of(std::string_view key) {
     const std::vector<std::pair<std::string, std::string>> units = {
-        {"_mm", "mm"},   {"_deg", "degrees"}, {"_kN", "kN"},
-        {"_MPa", "MPa"}, {"_kg_m3", "kg/m3"}, {"_percent", "per cent"}};
+        {"_N_per_mm", "N per mm of strip width"},
+        {"_N_per_mm2", "N/mm per mm of strip width"},
+        {"_N", "N"},
+        {"_mm", "mm"},
+        {"_deg", "degrees"},
+        {"_kN", "kN"},
+        {"_MPa", "MPa"},
+        {"_kg_m3", "kg/m3"},
+        {"_percent", "per cent"}};
     for (const auto& [suffix, unit] : units) {
         const bool ends = key.size() > suffix.size() && key.substr(key.size() - suffix.size()) == suffix;
         if (ends) return " (" + unit + ")";

@@ -67,7 +67,7 @@ tool::ToolSet flat_tools(const HemBend& b) {
 StripStroke hem_first_stroke(const HemBend& b) {
     check(b);
     const VeeBend vee = first_bend(b);
-    StripStroke first{vee_scene(vee), {{"bend", 1.0, 0.0, b.hem + flange_of(b)}}};
+    StripStroke first = vee_stroke(vee);
     first.scene.stop.kind = stroke::StopKind::free_angle;
     first.scene.stop.value = b.first_free;
     return first;

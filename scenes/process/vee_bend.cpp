@@ -47,7 +47,7 @@ double closed_travel(const VeeBend& b) {
 
 }  // namespace
 
-stroke::StrokeScene vee_scene(const VeeBend& b) {
+StripStroke vee_stroke(const VeeBend& b) {
     const double right = b.flange.value_or(2.0 * b.die_opening), left = b.left_flange.value_or(right);
     stroke::StrokeScene scene = begin_scene(b);
     scene.tools = vee_tools(b);
@@ -61,30 +61,14 @@ stroke::StrokeScene vee_scene(const VeeBend& b) {
     lay_strip(scene, b, left + right, {zone});
     scene.zone = {zone.centre - zone.reach, zone.centre + zone.reach};
     stroke::place(scene, left - b.off_centre, b.die_opening, 0.0);
-    scene.stop.left = 0.0;
-    scene.stop.right = left + right;
-    if (b.die_angle) scene.stop.travel_limit = closed_travel(b);
-    return scene;
+    const double limit = b.die_angle ? closed_travel(b) : open_die_travel * b.die_opening;
+    return finish(std::move(scene), {{"bend", 1.0, 0.0, left + right}}, limit);
 }
 
 VeeResult bend_vee(const VeeBend& bend, const stroke::Stop& stop, const stroke::StrokeOptions& options) {
-    stroke::StrokeScene scene = vee_scene(bend);
-    const stroke::Stop placed = scene.stop;
-    scene.stop = stop;
-    scene.stop.left = placed.left, scene.stop.right = placed.right;
-    scene.stop.travel_limit = std::min(stop.travel_limit, placed.travel_limit);
-
-    VeeResult result;
-    result.stroke = stroke::press(scene, options);
-    const stroke::Recording& r = result.stroke.recording;
-    for (const stroke::State& s : r.states) {
-        if (s.phase != stroke::Phase::held && s.phase != stroke::Phase::free) continue;
-        const BendShape shape = bend_shape(r, s, placed.left, placed.right);
-        const bool free = s.phase == stroke::Phase::free;
-        (free ? result.free : result.loaded) = shape.angle;
-        (free ? result.inside_radius_free : result.inside_radius_loaded) = shape.inside_radius;
-    }
-    return result;
+    StripResult r = press_strip(vee_stroke(bend), stop, options);
+    const BendReading& read = r.bends.front();
+    return {std::move(r.stroke), read.loaded, read.free, read.inside_radius_loaded, read.inside_radius_free};
 }
 
 }  // namespace overbend::scenes

@@ -23,11 +23,14 @@ struct VeeBend : StripOptions {
     double off_centre = 0.0;                  // the strip's middle stands so far right of the punch's axis
 };
 
-// The strip placed between the tools; the stop is left to the caller.
-// Throws OutOfRange for tools that cannot be, or that do not fit one another.
-stroke::StrokeScene vee_scene(const VeeBend& bend);
+// Below an open die's shoulders there is room for so many die openings of travel; long before, a strip of
+// ordinary length has slipped through.
+constexpr double open_die_travel = 2.5;
 
-// What comes of it.
+// Throws OutOfRange for tools that cannot be, or that do not fit one another.
+StripStroke vee_stroke(const VeeBend& bend);
+
+// What comes of it; see BendReading.
 struct VeeResult {
     stroke::StrokeResult stroke;
     double loaded = 0.0;  // bend angle, rad

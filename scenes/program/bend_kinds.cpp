@@ -15,10 +15,6 @@ namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;  // rad
 
-// Below an open die's shoulders there is room for so many die openings of travel; long before, a strip of
-// ordinary length has slipped through.
-constexpr double open_die_travel = 2.5;
-
 std::string millimetres(double length) {
     char text[32];
     std::snprintf(text, sizeof text, "%.6g mm", length);
@@ -50,7 +46,7 @@ void check_vee(const BendOptions& given, const scenes::VeeBend& b) {
     if (b.flange && *b.flange < least)
         complain("--flange", millimetres(*b.flange) + " does not reach over the shoulder; give at least " +
                                  millimetres(least));
-    const double most = open_die_travel * b.die_opening;
+    const double most = scenes::open_die_travel * b.die_opening;
     const std::optional<double> travel = given.number("--travel");
     if (travel && !b.die_angle && *travel > most)
         complain("--travel", millimetres(*travel) + " is more than an open die has room for; give at most " +
@@ -71,10 +67,7 @@ scenes::StripResult vee(const BendOptions& given, const material::Card& material
     b.punch_angle = given.number_or("--punch-angle", 30.0) * degree;
     b.flange = given.number("--flange");
     check_vee(given, b);
-    stroke::Stop stop = stop_of(given);
-    if (!b.die_angle) stop.travel_limit = open_die_travel * b.die_opening;
-    const scenes::VeeResult r = scenes::bend_vee(b, stop, options);
-    return {r.stroke, {{"bend", r.loaded, r.free, r.inside_radius_loaded, r.inside_radius_free}}, {}};
+    return scenes::press_strip(scenes::vee_stroke(b), stop_of(given), options);
 }
 
 scenes::StripResult offset(const BendOptions& given, const material::Card& material,

@@ -1,4 +1,5 @@
 #include "scenes/program/bend_options.h"
+#include "sim/errors.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -241,6 +242,13 @@ std::optional<tool::Spring> spring_of(const BendOptions& given, const std::strin
     if (given.number(count) && wound.empty())
         complain(count, "it counts the springs of " + helix + ", which is not given; give both or neither");
     if (!given.number(preload) && !given.number(rate) && wound.empty()) return std::nullopt;
+    const auto check_here = [](const std::string& options, const auto& made) {
+        try {
+            return made();
+        } catch (const OutOfRange& error) {
+            complain(options, error.name + ": " + error.wrong + "; " + error.right);
+        }
+    };
     tool::Spring spring;
     spring.preload = given.number_or(preload, 0.0);
     spring.rate = given.number_or(rate, 0.0);
@@ -249,10 +257,12 @@ std::optional<tool::Spring> spring_of(const BendOptions& given, const std::strin
         if (wound.size() != 4)
             complain(helix, std::to_string(wound.size()) + " numbers are given; give wire,coil,turns,G");
         if (!given.width) complain(helix, "how much strip it presses on is not known; give --width, in mm");
-        spring.rate = given.number_or(count, 1.0) *
-                      tool::spring_rate({wound[0], wound[1], wound[2], wound[3]}) / *given.width;
+        const double rate_of_one = check_here(helix, [&] {
+            return tool::spring_rate({wound[0], wound[1], wound[2], wound[3]});
+        });
+        spring.rate = given.number_or(count, 1.0) * rate_of_one / *given.width;
     }
-    tool::check(spring);
+    check_here(preload + ", " + rate, [&] { return tool::check(spring), spring; });
     return spring;
 }
 

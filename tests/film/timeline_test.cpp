@@ -78,7 +78,7 @@ TEST_CASE("captions tell the angles under load and free") {
         if (m.passage == Passage::carry) carry = m.caption;
     }
     CHECK(free == "Free: the bend opens from 92.8\u00b0 under load to 90.2\u00b0; springback 2.6\u00b0.");
-    CHECK(carry == "Next: turn the strip end for end and move it to the next bend line.");
+    CHECK(carry == "Next: turn the strip end for end and lay it in for the next stroke.");
     REQUIRE(list.looks[1].bends[0].free);
     CHECK(*list.looks[1].bends[0].free == doctest::Approx(1.2 - 0.045));
 }

@@ -7,6 +7,7 @@
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 #include "tests/outside/strengths.h"
+#include "tests/stop_at.h"
 
 using namespace overbend;
 using namespace overbend::tests;
@@ -19,12 +20,10 @@ double springback(const material::Card& card, double thickness, double bend_degr
     vee.material = card;
     vee.thickness = thickness;
     vee.die_opening = 12.0;
-    stroke::Stop stop;
-    stop.kind = stroke::StopKind::free_angle;
-    stop.value = bend_degrees * 3.14159265358979323846 / 180.0;
     stroke::StrokeOptions options;
     options.record = false;
-    return springback_degrees(scenes::bend_vee(vee, stop, options));
+    return springback_degrees(
+        scenes::bend_vee(vee, stop_at(stroke::StopKind::free_angle, bend_degrees * degree), options));
 }
 
 }  // namespace

@@ -16,6 +16,7 @@
 #include "scenes/process/wiping_bend.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
+#include "tests/stop_at.h"
 
 using namespace overbend;
 using namespace overbend::tests;
@@ -37,12 +38,10 @@ double force_at(const char* card, double strength, double nose, double opening) 
 // Greatest force of other bends of s235, N per mm of width at this strength: punch corners and die shoulders
 // of 5 mm, clearance 1.1, thickness 1. The notes give the opening alone.
 double peak_at(const scenes::StripStroke& stroke, double travel, double strength) {
-    stroke::Stop stop;
-    stop.kind = stroke::StopKind::travel;
-    stop.value = travel;
     stroke::StrokeOptions options;
     options.record = false;
-    const scenes::StripResult r = scenes::press_strip(stroke, stop, options);
+    const scenes::StripResult r =
+        scenes::press_strip(stroke, stop_at(stroke::StopKind::travel, travel), options);
     CAPTURE(r.stroke.reason);
     REQUIRE(r.stroke.solved());
     return r.stroke.peak_force * strength / scenes::read_card("s235", ".").tensile_strength;

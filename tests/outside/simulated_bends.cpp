@@ -1,33 +1,28 @@
 #include "tests/outside/simulated_bends.h"
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
 #include <map>
 #include <mutex>
-#include <thread>
 #include <tuple>
 
 #include "scenes/case/read_card.h"
 #include "sim/material/flow_curve.h"
+#include "tests/on_all_cores.h"
+#include "tests/stop_at.h"
 
 namespace overbend::tests {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 scenes::VeeResult bend(const VeeSubject& s) {
     scenes::VeeBend vee;
     vee.material = scenes::read_card(s.card, ".");
     vee.nose_radius = s.nose_radius;
     vee.die_opening = s.die_opening;
-    stroke::Stop stop;
-    stop.kind = stroke::StopKind::free_angle;
-    stop.value = 90.0 * degree;
     stroke::StrokeOptions options;
     options.record = false;
-    return scenes::bend_vee(vee, stop, options);
+    return scenes::bend_vee(vee, stop_at(stroke::StopKind::free_angle, 90.0 * degree), options);
 }
 
 using Key = std::tuple<std::string, double, double>;
@@ -69,19 +64,12 @@ double k_factor_of(const material::BendingPoint& bent, double thickness) {
 }
 
 void work_out(const std::vector<VeeSubject>& subjects) {
-    std::atomic<std::size_t> next{0};
     std::mutex one_at_a_time;
-    const auto work = [&] {
-        for (std::size_t i = next++; i < subjects.size(); i = next++) {
-            scenes::VeeResult result = bend(subjects[i]);
-            const std::lock_guard<std::mutex> guard(one_at_a_time);
-            known_bends().insert_or_assign(key_of(subjects[i]), std::move(result));
-        }
-    };
-    std::vector<std::thread> workers;
-    for (unsigned w = 0; w < std::max(1u, std::thread::hardware_concurrency()); ++w)
-        workers.emplace_back(work);
-    for (std::thread& w : workers) w.join();
+    on_all_cores(static_cast<int>(subjects.size()), [&](int i) {
+        scenes::VeeResult result = bend(subjects[i]);
+        const std::lock_guard<std::mutex> guard(one_at_a_time);
+        known_bends().insert_or_assign(key_of(subjects[i]), std::move(result));
+    });
 }
 
 const scenes::VeeResult& vee_to_90(const std::string& card, double nose_radius, double die_opening) {

@@ -12,10 +12,9 @@
 #include "scenes/process/strip_stroke.h"
 #include "sim/errors.h"
 #include "sim/tool/signed_distance.h"
+#include "tests/stop_at.h"
 
 namespace overbend::tests {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // One millimetre of mild steel, computed fast.
 template <class Bend>
@@ -25,13 +24,6 @@ Bend plain() {
     bend.layers = 9;
     bend.elements_per_thickness = 5.0;
     return bend;
-}
-
-inline stroke::Stop stop_at(stroke::StopKind kind, double value) {
-    stroke::Stop stop;
-    stop.kind = kind;
-    stop.value = value;
-    return stop;
 }
 
 // Least distance of the strip's nodes' surfaces from a tool, where it stands before the stroke.

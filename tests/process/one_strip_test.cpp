@@ -4,7 +4,6 @@
 #include "tests/process/one_strip.h"
 
 #include "scenes/process/channel_bend.h"
-#include "scenes/process/cylinder_bend.h"
 #include "scenes/process/offset_bend.h"
 #include "scenes/process/vee_bend.h"
 #include "scenes/process/wiping_bend.h"
@@ -19,7 +18,7 @@ TEST_CASE("a coined V comes out sharper than an air bent one and hardly springs 
     VeeBend b = plain<VeeBend>();
     b.die_angle = b.punch_angle = 90.0 * degree;
     b.bottom_radius = 2.0;  // the nose and the strip round it fill the bottom
-    check_placed(vee_scene(b));
+    check_placed(vee_stroke(b).scene);
     const VeeResult air = bend_vee(b, stop_at(StopKind::free_angle, 85.0 * degree), {});
     const VeeResult coined = bend_vee(b, stop_at(StopKind::force, 600.0), {});
     check_done(coined.stroke);
@@ -182,23 +181,5 @@ TEST_CASE("wiping that cannot be is refused") {
         WipingBend b = plain<WipingBend>();
         b.hold = 1.0;
         wiping_stroke(b);
-    });
-}
-
-TEST_CASE("a strip bent freely round a cylinder keeps a radius larger than the cylinder's") {
-    CylinderBend b = plain<CylinderBend>();
-    b.punch_radius = 12.0;
-    b.cavity_radius = 13.5;
-    b.flange = 30.0;
-    const StripStroke s = cylinder_stroke(b);
-    check_placed(s.scene);
-    check_symmetric(s.scene);
-    const StripResult r = press_strip(s, stop_at(StopKind::travel, 14.0), {});
-    check_done(r.stroke);
-    CHECK(r.bends[0].loaded > 90.0 * degree);
-    CHECK(r.bends[0].springback() > 2.0 * degree);
-    check_refused("cavity radius", [&] {
-        b.cavity_radius = 12.5;
-        cylinder_stroke(b);
     });
 }

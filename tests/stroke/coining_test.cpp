@@ -14,15 +14,18 @@
 #include "sim/strip/mesh.h"
 #include "sim/stroke/stroke.h"
 #include "sim/tool/block.h"
+#include "tests/stop_at.h"
 #include "tests/tolerance.h"
 
 using namespace overbend;
+using overbend::tests::degree;
 using overbend::tests::relative_error;
+using overbend::tests::stop_at;
 using tool::Vec2;
 
 namespace {
 
-constexpr double thickness = 1.0, degree = 3.14159265358979323846 / 180.0;
+constexpr double thickness = 1.0;
 
 // Force on a flat punch `breadth` wide after it has gone `travel` into a strip on a flat die.
 stroke::StrokeResult squeeze(double breadth, double friction, double travel) {
@@ -93,12 +96,9 @@ TEST_SUITE("stroke") {
         b.layers = 11;
         double before = 1e300, first = 0.0;
         for (const double force : {150.0, 400.0, 1000.0, 1500.0}) {
-            stroke::Stop stop;
-            stop.kind = stroke::StopKind::force;
-            stop.value = force;
             stroke::StrokeOptions options;
             options.record = false;
-            const scenes::VeeResult r = scenes::bend_vee(b, stop, options);
+            const scenes::VeeResult r = scenes::bend_vee(b, stop_at(stroke::StopKind::force, force), options);
             CAPTURE(r.stroke.reason);
             REQUIRE(r.stroke.outcome == stroke::Outcome::reached);
             const double springback = (r.loaded - r.free) / degree;

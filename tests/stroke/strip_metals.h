@@ -3,10 +3,9 @@
 #pragma once
 
 #include "scenes/process/vee_bend.h"
+#include "tests/stop_at.h"
 
 namespace overbend::tests {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 inline material::Card hardening_metal() {
     material::Card card;
@@ -29,13 +28,6 @@ inline scenes::VeeBend plain_bend() {
     scenes::VeeBend vee;
     vee.material = hardening_metal();
     return vee;
-}
-
-inline stroke::Stop stop_at(stroke::StopKind kind, double value) {
-    stroke::Stop stop;
-    stop.kind = kind;
-    stop.value = value;
-    return stop;
 }
 
 }  // namespace overbend::tests

@@ -76,7 +76,7 @@ TEST_SUITE("stroke") {
     }
 
     TEST_CASE("a strip that was turned and shifted bends the same") {
-        stroke::StrokeScene scene = scenes::vee_scene(plain_bend());
+        stroke::StrokeScene scene = scenes::vee_stroke(plain_bend()).scene;
         scene.stop.kind = stroke::StopKind::travel;
         scene.stop.value = 2.0;
         const double middle = 0.5 * (scene.stop.left + scene.stop.right);

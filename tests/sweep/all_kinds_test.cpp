@@ -17,23 +17,22 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
-#include <atomic>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
 #include <exception>
 #include <string>
-#include <thread>
 #include <vector>
 
+#include "tests/on_all_cores.h"
+#include "tests/stop_at.h"
 #include "tests/sweep/random_strip.h"
 
 using namespace overbend;
+using tests::degree;
 using tests::RandomStroke;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 struct Pressed {
     tests::Kind kind = tests::Kind::air_bending;
@@ -77,27 +76,21 @@ int number_from(const char* name, int otherwise) {
 
 std::vector<Pressed> press_all(int count, int seed) {
     std::vector<Pressed> all(count);
-    std::atomic<int> next{0};
-    std::vector<std::thread> workers;
-    for (unsigned w = 0; w < std::max(1u, std::thread::hardware_concurrency()); ++w)
-        workers.emplace_back([&] {
-            for (int i = next++; i < count; i = next++) {
-                const std::uint64_t own = static_cast<std::uint64_t>(seed) * 1000000u + i;
-                press(own, 1.0, all[i]);
-                if (i % 4 != 3 || !all[i].missed.empty()) continue;
-                Pressed other;
-                press(own, 1.25, other);
-                all[i].compared = true;
-                all[i].other_free = other.free, all[i].other_missed = other.missed;
-            }
-        });
-    for (std::thread& w : workers) w.join();
+    tests::on_all_cores(count, [&](int i) {
+        const std::uint64_t own = static_cast<std::uint64_t>(seed) * 1000000u + i;
+        press(own, 1.0, all[i]);
+        if (i % 4 != 3 || !all[i].missed.empty()) return;
+        Pressed other;
+        press(own, 1.25, other);
+        all[i].compared = true;
+        all[i].other_free = other.free, all[i].other_missed = other.missed;
+    });
     return all;
 }
 
 struct Count {
     int drawn = 0, missed = 0, weak = 0, compared = 0, wrong = 0;
-    double worst = 0.0;  // residue that passes... of all, per cent
+    double worst = 0.0;  // residue, per cent
 };
 
 }  // namespace

@@ -10,12 +10,12 @@
 #include "scenes/process/offset_bend.h"
 #include "scenes/process/vee_bend.h"
 #include "scenes/process/wiping_bend.h"
+#include "tests/stop_at.h"
+#include "tests/sweep/numbers.h"
 
 namespace overbend::tests {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 const std::vector<material::Card>& all_cards() {
     static const std::vector<material::Card> cards = [] {
@@ -32,7 +32,7 @@ struct Draw {
     scenes::StripOptions strip;
     char words[400] = "";
 
-    explicit Draw(std::uint64_t seed, double finer) : numbers(seed) {
+    explicit Draw(std::uint64_t seed, double finer) : numbers(seed * 2862933555777941757ULL + 3037000493ULL) {
         const std::vector<material::Card>& cards = all_cards();
         const double draw = numbers.between(0.0, static_cast<double>(cards.size()));
         strip.material = cards[std::min(cards.size() - 1, static_cast<std::size_t>(draw))];
@@ -50,21 +50,14 @@ struct Draw {
     }
 };
 
-// Stops.
 stroke::Stop free_angle(double angle) {
-    stroke::Stop stop;
-    stop.kind = stroke::StopKind::free_angle, stop.value = angle;
-    return stop;
+    return stop_at(stroke::StopKind::free_angle, angle);
 }
 stroke::Stop travel(double way) {
-    stroke::Stop stop;
-    stop.kind = stroke::StopKind::travel, stop.value = way;
-    return stop;
+    return stop_at(stroke::StopKind::travel, way);
 }
 stroke::Stop force(double per_mm) {
-    stroke::Stop stop;
-    stop.kind = stroke::StopKind::force, stop.value = per_mm;
-    return stop;
+    return stop_at(stroke::StopKind::force, per_mm);
 }
 
 // Air bending to 30 to 120 degrees; bottoming in a groove with 2 to 8 times the force of air bending.
@@ -89,9 +82,7 @@ void draw_vee(Draw& d, RandomStroke& r) {
                   "opening %.2f nose %.2f shoulder %.2f groove %.1f flange %.2f to %.4g", b.die_opening,
                   b.nose_radius, b.shoulder_radius, b.die_angle.value_or(0.0) / degree, *b.flange,
                   r.stop.value);
-    const stroke::StrokeScene scene = scenes::vee_scene(b);
-    r.stroke = scenes::finish(scene, {{"bend", 1.0, scene.stop.left, scene.stop.right}},
-                              std::min(scene.stop.travel_limit, 2.5 * b.die_opening));
+    r.stroke = scenes::vee_stroke(b);
 }
 
 void draw_offset(Draw& d, RandomStroke& r) {
@@ -161,15 +152,6 @@ void draw_wiping(Draw& d, RandomStroke& r) {
 const char* kind_word(Kind kind) {
     static const char* const words[kinds] = {"air bending", "bottoming", "offset", "channel", "wiping"};
     return words[static_cast<int>(kind)];
-}
-
-double Numbers::between(double low, double high) {
-    state_ = state_ * 6364136223846793005ULL + 1442695040888963407ULL;
-    return low + (high - low) * static_cast<double>(state_ >> 11) / 9007199254740992.0;
-}
-
-double Numbers::log_between(double low, double high) {
-    return low * std::pow(high / low, between(0.0, 1.0));
 }
 
 RandomStroke random_stroke(std::uint64_t seed, double finer) {

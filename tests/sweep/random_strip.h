@@ -13,18 +13,6 @@ enum class Kind { air_bending, bottoming, offset, channel, wiping };
 constexpr int kinds = 5;
 const char* kind_word(Kind kind);
 
-// The same numbers everywhere: std's distributions are not.
-class Numbers {
-  public:
-    explicit Numbers(std::uint64_t seed) : state_(seed * 2862933555777941757ULL + 3037000493ULL) {}
-    double between(double low, double high);
-    double log_between(double low, double high);
-    bool coin() { return between(0.0, 1.0) < 0.5; }
-
-  private:
-    std::uint64_t state_;
-};
-
 // A stroke with its stop, drawn by a seed of its own: thickness 0.2 to 8 mm, flanges to 300 thicknesses,
 // friction 0 to 0.3, tools in proportion to the thickness.
 struct RandomStroke {

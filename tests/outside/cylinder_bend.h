@@ -6,9 +6,9 @@
 
 #include "scenes/process/strip_stroke.h"
 
-namespace overbend::scenes {
+namespace overbend::tests {
 
-struct CylinderBend : StripOptions {
+struct CylinderBend : scenes::StripOptions {
     double punch_radius = 23.5;
     double cavity_radius = 25.0;
     double shoulder_radius = 4.0;  // between the die's top face and the cavity's wall, which is upright there
@@ -16,6 +16,6 @@ struct CylinderBend : StripOptions {
 };
 
 // Throws OutOfRange for tools that cannot be or do not fit one another or the strip.
-StripStroke cylinder_stroke(const CylinderBend& bend);
+scenes::StripStroke cylinder_stroke(const CylinderBend& bend);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::tests

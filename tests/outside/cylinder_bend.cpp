@@ -1,4 +1,4 @@
-#include "scenes/process/cylinder_bend.h"
+#include "tests/outside/cylinder_bend.h"
 
 #include <algorithm>
 #include <utility>
@@ -8,7 +8,7 @@
 #include "sim/tool/arc_outline.h"
 #include "sim/tool/figures.h"
 
-namespace overbend::scenes {
+namespace overbend::tests {
 
 namespace {
 
@@ -50,12 +50,12 @@ tool::ArcOutline die_outline(const CylinderBend& b) {
 
 }  // namespace
 
-StripStroke cylinder_stroke(const CylinderBend& b) {
+scenes::StripStroke cylinder_stroke(const CylinderBend& b) {
     stroke::StrokeScene scene = begin_scene(b);
     check(b);
     scene.tools.push_back({"punch", tool::Role::punch, punch_outline(b), tool::Vec2::Zero()});
     scene.tools.push_back({"die", tool::Role::die, die_outline(b), tool::Vec2::Zero()});
-    StripOptions coarser = b;
+    scenes::StripOptions coarser = b;
     coarser.elements_per_thickness = std::max(1.0, 0.5 * b.elements_per_thickness);
     strip::FineZone zone;
     zone.centre = b.flange;
@@ -66,7 +66,7 @@ StripStroke cylinder_stroke(const CylinderBend& b) {
     constexpr double squeezed = 0.8;  // of the thickness, at the cavity's bottom
     const double limit =
         scene.tools.front().position.y() + b.shoulder_radius + b.cavity_radius - squeezed * b.thickness;
-    return finish(std::move(scene), {{"bend", 1.0, 0.0, 2.0 * b.flange}}, limit);
+    return scenes::finish(std::move(scene), {{"bend", 1.0, 0.0, 2.0 * b.flange}}, limit);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::tests
