@@ -102,10 +102,40 @@ struct Step {
                               // whole width, or mm between a hem's inner faces; 0 for the drawing's angle
 };
 
+// What stands about the tools in the press, as plain blocks: the holders above the punch and below the die, the
+// ram above the one, the bed below the other. Absent: nothing is known to stand there.
+struct PressBlock {
+    double width = 0.0;   // mm, centred on the punch's axis
+    double height = 0.0;  // mm
+};
+
+// The finger against which the strip is laid. It stands to the right of the punch, where it touches what of
+// the strip lies furthest right at its height.
+struct Gauge {
+    double height = 0.0;  // mm, from a thickness below the die's top face up
+    double length = 0.0;  // mm, away from the strip
+};
+
 struct Press {
     std::string title;
     double force = 0.0;   // kN, rated
     double stroke = 0.0;  // mm
+    std::optional<PressBlock> punch_holder, die_holder, ram, bed;
+    std::optional<Gauge> gauge;
+};
+
+// How the strip was cut from the coil: its length along the rolling direction (bend lines across it), or
+// across it (bend lines along it).
+enum class Rolling { lengthwise, crosswise };
+
+// What an order of strokes costs, in seconds. Defaults: a person at a small press, common practice, no source.
+struct Handling {
+    double stroke = 5.0;         // one stroke: lay in, press, let go
+    double turn = 2.0;           // the other end first
+    double flip = 2.0;           // the other face up
+    double tool_change = 180.0;  // punch or die taken out and another put in, or the block turned over
+    double gauge_change = 20.0;  // the gauge set to another distance
+    double slide = 4.0;          // the strip slid in or off along the bend line
 };
 
 struct RunOptions {
@@ -122,11 +152,14 @@ struct Case {
     double thickness = 0.0;
     double width = 0.0;
     std::optional<double> blank_length;  // mm; worked out from the drawing when absent
+    std::vector<double> bend_lines;      // mm from the blank's left end, one a bend; empty: worked out
+    Rolling rolling = Rolling::lengthwise;
     Part part;
     std::vector<Cutout> cutouts;
     std::vector<Tool> tools;
     std::vector<Step> steps;
     std::optional<Press> press;
+    Handling handling;
     RunOptions run;
 };
 

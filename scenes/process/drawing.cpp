@@ -29,6 +29,7 @@ Blank make_blank(const Case& c) {
         at += half;
     }
     blank.length = c.blank_length.value_or(at + c.part.flats.back());
+    if (!c.bend_lines.empty()) blank.bend_line = c.bend_lines;
     return blank;
 }
 
