@@ -95,6 +95,19 @@ double din_length(const Case& c) {
     return length;
 }
 
+// Along the drawing, from its left end.
+Json deviations_json(const Case& c, const JobResult& job) {
+    Json list = Json::array();
+    for (const ProfilePoint& p : job.profile.points) {
+        Json point;
+        if (p.bend >= 0) point["bend"] = c.part.bends[p.bend].name;
+        if (p.flat >= 0) point["flat"] = p.flat + 1;
+        point["x_mm"] = p.drawn.x(), point["y_mm"] = p.drawn.y(), point["off_mm"] = p.off;
+        list.push_back(point);
+    }
+    return list;
+}
+
 Json part_json(const Case& c, const JobResult& job) {
     Json lines = Json::array(), angles = Json::array(), profile = Json::array();
     for (std::size_t b = 0; b < job.blank.bend_line.size(); ++b)
@@ -113,7 +126,9 @@ Json part_json(const Case& c, const JobResult& job) {
     for (int i = 0; i < s.nodes(); ++i) profile.push_back({s.x[i], s.y[i]});
     part["developed_mechanics_mm"] = job.developed_mechanics;
     part["finished_angles"] = angles;
-    part["greatest_deviation_mm"] = job.deviation;
+    part["greatest_deviation_mm"] = job.profile.greatest();
+    part["greatest_deviation_on_flats_mm"] = job.profile.worst_on_flats.off;
+    part["deviations"] = deviations_json(c, job);
     part["finished_profile_x_y_mm"] = profile;
     return part;
 }

@@ -1,19 +1,17 @@
-// The drawing as geometry: where its bends lie on the blank, and its mid-line in the plane.
+// Where the drawing's bends lie on the blank.
 //
 // Units  mm, rad.
 
 #pragma once
 
-#include <Eigen/Core>
 #include <vector>
 
 #include "scenes/case/case.h"
-#include "sim/strip/strip_state.h"
 
 namespace overbend::scenes {
 
-// The blank that the case is run with. Bend lines and length by DIN 6935 unless the case gives them; of a given
-// length alone the last flat takes up the difference.
+// The blank that the case is run with. Bend lines and length by DIN 6935 unless the case gives them; of a
+// given length alone the last flat takes up the difference.
 struct Blank {
     double length = 0.0;
     std::vector<double> bend_line;  // middle of each bend
@@ -22,9 +20,5 @@ struct Blank {
     double flat_middle(int i) const;
 };
 Blank make_blank(const Case& c);
-
-// Greatest distance of the finished strip's mid-line from the drawing's, both laid over one another for the
-// least sum of squares: ends and middles of all flats are compared.
-double profile_deviation(const Case& c, const Blank& blank, const strip::StripState& finished);
 
 }  // namespace overbend::scenes

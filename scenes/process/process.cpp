@@ -206,7 +206,7 @@ JobResult run_process(const Case& c, const ProcessOptions& options) {
                 as_drawn(strip, strip::turn_between(strip.blank_position, strip.theta,
                                                     job.blank.flat_middle(static_cast<int>(b)),
                                                     job.blank.flat_middle(static_cast<int>(b) + 1))));
-        job.deviation = profile_deviation(c, job.blank, strip);
+        job.profile = fit_profile(c, job.blank, strip);
         job.developed_mechanics = developed_by_mechanics(c, job.blank, strip);
     }
     judge(c, job);

@@ -12,6 +12,7 @@
 #include "scenes/case/case.h"
 #include "scenes/process/drawing.h"
 #include "scenes/process/profile.h"
+#include "scenes/process/profile_fit.h"
 #include "sim/clearance/least_distance.h"
 #include "sim/stroke/stroke.h"
 
@@ -48,7 +49,7 @@ struct JobResult {
     Blank blank;
     std::vector<StepResult> steps;       // ends after a step that was not solved
     std::vector<double> finished_angle;  // of every bend in the end, signed as drawn; empty when not finished
-    double deviation = 0.0;              // greatest, of the finished profile from the drawing
+    ProfileFit profile;                  // laid over the drawing; empty when not finished
     double mass_g = 0.0;                 // of the blank less its cut-outs; 0 when the card has no density
     double developed_mechanics =
         0.0;              // blank length that would have given the drawing's legs; 0 when not finished

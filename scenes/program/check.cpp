@@ -64,9 +64,10 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job) {
     print_bends(c, job);
     if (!job.finished_angle.empty())
         std::printf(
-            "\nThe finished profile is at most %.2f mm off the drawing; a blank of %.2f mm would give its "
-            "legs.\n",
-            job.deviation, job.developed_mechanics);
+            "\nThe finished profile is at most %.2f mm off the drawing on its flats, %.2f mm in its bends; a "
+            "blank "
+            "of %.2f mm would give its legs.\n",
+            job.profile.worst_on_flats.off, job.profile.worst_in_bends.off, job.developed_mechanics);
     std::printf("\n%s\n", job.findings.empty() ? "Feasible: nothing found against this job."
                                                : "Not feasible as it is:");
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());

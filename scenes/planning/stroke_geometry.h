@@ -1,0 +1,23 @@
+// A step of a case as geometry, for the search of the order.
+//
+// Units  mm, rad.
+
+#pragma once
+
+#include "scenes/case/case.h"
+#include "scenes/process/drawing.h"
+#include "sim/plan/stroke_path.h"
+
+namespace overbend::scenes {
+
+// The drawing on its blank.
+plan::FoldedPart folded_part(const Case& c, const Blank& blank);
+
+// How the halves move in this step, up to the drawing's angle and what it springs back by rule; its tools
+// must be of one of the kinds that have a path: V, channel, offset, wiping.
+plan::StrokePath stroke_path(const Case& c, const Blank& blank, const Step& step);
+
+// Whether the search can plan with these tools: outlines and flat tools have no path.
+bool has_path(const Case& c, const Step& step);
+
+}  // namespace overbend::scenes

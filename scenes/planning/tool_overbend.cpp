@@ -1,0 +1,97 @@
+#include "scenes/planning/tool_overbend.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "sim/errors.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+constexpr double on_top = 0.5 * degree;
+constexpr double most_relief = 15.0 * degree;   // more leaves too little of a foot
+constexpr double least_groove = 20.0 * degree;  // sharper punches break; common practice, no source
+
+double whole_degrees_up(double angle) {
+    return std::ceil(angle / degree - 1e-9) * degree;
+}
+
+std::string told(const Tool& t, const char* what, double angle) {
+    char text[200];
+    std::snprintf(text, sizeof text, "'%s' was given %s of %.1f degrees for its overbend", t.name.c_str(),
+                  what, angle / degree);
+    return text;
+}
+
+std::string change_groove(Tool& die, Tool& punch, int face, double more, bool punch_too) {
+    auto* vee = std::get_if<tool::VeeDie>(&die.shape);
+    auto* wedge = std::get_if<tool::VeePunch>(&punch.shape);
+    if (!vee || !wedge) return "";
+    tool::VeeFace& groove = vee->faces[face - 1];
+    const double angle = groove.angle - whole_degrees_up(more);
+    if (angle < least_groove || (wedge->angle > angle && !punch_too)) return "";
+    groove.angle = angle;
+    wedge->angle = std::min(wedge->angle, angle);
+    return told(die, "a groove", angle);
+}
+
+std::string change_offset(Tool& die, Tool& punch, double more) {
+    auto* lower = std::get_if<tool::OffsetDie>(&die.shape);
+    auto* upper = std::get_if<tool::OffsetPunch>(&punch.shape);
+    if (!lower || !upper) return "";
+    const double angle = std::min(lower->angle + whole_degrees_up(more), 90.0 * degree);
+    if (angle <= lower->angle) return "";
+    lower->angle = upper->angle = angle;
+    return told(die, "an angle", angle);
+}
+
+std::string change_foot(Tool& punch, double more) {
+    auto* foot = std::get_if<tool::ChannelPunch>(&punch.shape);
+    if (!foot) return "";
+    const double relief = foot->side_relief + whole_degrees_up(more);
+    if (relief > most_relief) return "";
+    foot->shank_width -= 2.0 * foot->foot_height * (std::tan(relief) - std::tan(foot->side_relief));
+    foot->side_relief = relief;
+    return told(punch, "a side relief", relief);
+}
+
+// Whether both can still be made and go together.
+bool can_be_made(const Tool& punch, const Tool& die, double thickness) {
+    try {
+        if (const auto* foot = std::get_if<tool::ChannelPunch>(&punch.shape)) make_outline(*foot);
+        if (const auto* upper = std::get_if<tool::OffsetPunch>(&punch.shape)) {
+            const auto& lower = std::get<tool::OffsetDie>(die.shape);
+            make_outline(*upper), make_outline(lower);
+            tool::check_pair(*upper, lower, thickness);
+        }
+        if (const auto* wedge = std::get_if<tool::VeePunch>(&punch.shape)) {
+            const auto& vee = std::get<tool::VeeDie>(die.shape);
+            make_outline(*wedge);
+            for (std::size_t f = 1; f <= vee.faces.size(); ++f) make_outline(vee, static_cast<int>(f));
+        }
+    } catch (const OutOfRange&) {
+        return false;
+    }
+    return true;
+}
+
+}  // namespace
+
+std::string add_overbend(Case& c, const Step& step, double missing, const std::vector<int>& own_tools) {
+    const auto own = [&](int tool) { return std::count(own_tools.begin(), own_tools.end(), tool) > 0; };
+    Tool punch = c.tools[step.punch], die = c.tools[step.die];
+    const double more = missing + on_top;
+    std::string change;
+    if (own(step.die)) change = change_groove(die, punch, step.die_face, more, own(step.punch));
+    if (change.empty() && own(step.die) && own(step.punch)) change = change_offset(die, punch, more);
+    if (change.empty() && own(step.punch)) change = change_foot(punch, more);
+    if (change.empty() || !can_be_made(punch, die, c.thickness)) return "";
+    c.tools[step.punch] = punch;
+    c.tools[step.die] = die;
+    return change;
+}
+
+}  // namespace overbend::scenes

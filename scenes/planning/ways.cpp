@@ -1,0 +1,169 @@
+#include "scenes/planning/ways.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+#include "scenes/process/step_tools.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+constexpr double open_without_press = 100.0;  // mm, a small press's stroke; common practice, no source
+
+plan::BendSet bit(int b) {
+    return plan::BendSet{1} << b;
+}
+
+bool lies_on(tool::Role role) {
+    return role == tool::Role::die || role == tool::Role::pad || role == tool::Role::clamp;
+}
+
+template <class... Values>
+std::string words(const char* form, Values... values) {
+    char text[400];
+    std::snprintf(text, sizeof text, form, values...);
+    return text;
+}
+
+}  // namespace
+
+Ways::Ways(const Case& c, const Blank& blank, const std::vector<StrokeChoice>& choices, double margin)
+    : c_(c), blank_(blank), part_(folded_part(c, blank)) {
+    for (const StrokeChoice& choice : choices)
+        for (const Face face : {Face::up, Face::down})
+            for (const First first : {First::left, First::right}) add(choice, face, first, margin);
+}
+
+// ---- what a stroke meets
+
+const clearance::Solid& Ways::solid_of(const tool::RigidTool& t, int face) {
+    return solids_.try_emplace({t.name, face}, t.outline).first->second;
+}
+
+std::vector<plan::Obstacle> Ways::obstacles_of(const Step& step) {
+    std::vector<plan::Obstacle> obstacles;
+    for (const tool::RigidTool& t : tools_of(c_, step)) {
+        // the strip lies on a pad wherever that is; a gauge is set when the bends beside it are known
+        if (t.role == tool::Role::pad || t.role == tool::Role::gauge) continue;
+        plan::Obstacle o;
+        o.solid = &solid_of(t, t.role == tool::Role::die ? step.die_face : 0);
+        o.stands = t.position;
+        if (t.role == tool::Role::clamp) o.stands.y() = c_.thickness;
+        o.with_ram = t.moves_with_ram();
+        o.lies_on = lies_on(t.role);
+        o.words = std::string(tool::role_word(t.role)) + " '" + t.name + "'";
+        obstacles.push_back(o);
+    }
+    return obstacles;
+}
+
+// A strip bends up round a punch and down over an edge; an offset's left bend turns up.
+void Ways::add(const StrokeChoice& choice, Face face, First first, double margin) {
+    Step step;
+    step.bends = choice.bends;
+    step.punch = choice.tools.punch, step.die = choice.tools.die, step.die_face = choice.tools.die_face;
+    step.pad = choice.tools.pad, step.clamp = choice.tools.clamp;
+    step.face = face, step.first = first;
+    for (const int b : step.bends) step.name += (step.name.empty() ? "" : " and ") + c_.part.bends[b].name;
+
+    const plan::FoldedPart laid = plan::as_laid(part_, face == Face::down, first == First::right);
+    const int last = part_.bends() - 1;
+    const bool turned = first == First::right;
+    const int left_bend = turned ? last - step.bends.back() : step.bends.front();
+    const int right_bend = turned ? last - step.bends.front() : step.bends.back();
+    const plan::StrokePath path = stroke_path(c_, blank_, step);
+    if ((laid.angle[left_bend] > 0.0) == (path.kind == plan::StrokeKind::wiping)) return;
+
+    plan::Way way;
+    for (const int b : step.bends) way.bends |= bit(b);
+    way.tools = tool_numbers_.insert({choice.tools, static_cast<int>(tool_numbers_.size())}).first->second;
+    way.face_down = face == Face::down, way.right_first = turned;
+    ways_.push_back(way);
+    steps_.push_back(step);
+
+    const Hold hold = hold_of(c_, blank_, step);
+    plan::RoomOptions options;
+    options.margin = margin;
+    options.raised = c_.press ? c_.press->stroke : open_without_press;
+    options.gauge_low = -c_.thickness;
+    options.gauge_high = c_.press && c_.press->gauge ? c_.press->gauge->height : 3.0 * c_.thickness;
+    rooms_.emplace_back(path, plan::left_of(laid, left_bend), plan::right_of(laid, right_bend),
+                        obstacles_of(step), hold.reach_left - path.half_allowance,
+                        hold.reach_right - path.half_allowance, options);
+}
+
+// ---- the problem
+
+Ways::Sides Ways::sides(int way, plan::BendSet made) const {
+    const Step& step = steps_[way];
+    const int bends = part_.bends();
+    const bool turned = step.first == First::right;
+    const plan::BendSet laid = plan::as_laid(made, bends, turned);
+    const int left_bend = turned ? bends - 1 - step.bends.back() : step.bends.front();
+    const int right_bend = turned ? bends - 1 - step.bends.front() : step.bends.back();
+    return {plan::bits_left_of(laid, left_bend), plan::bits_right_of(laid, right_bend)};
+}
+
+plan::Use Ways::use(int way, plan::BendSet made) {
+    const Sides s = sides(way, made);
+    plan::StrokeRoom& room = rooms_[way];
+    plan::Use use;
+    use.possible = room.has_room(s.left, s.right);
+    if (!use.possible) return use;
+    use.gauge = room.gauge(s.right);
+    use.slides = room.slides(s.left, s.right);
+    return use;
+}
+
+plan::OrderProblem Ways::problem() {
+    plan::OrderProblem problem;
+    problem.bends = part_.bends();
+    problem.ways = ways_;
+    const Handling& h = c_.handling;
+    problem.costs = {h.stroke, h.turn, h.flip, h.tool_change, h.gauge_change, h.slide};
+    problem.use = [this](int way, plan::BendSet made) { return use(way, made); };
+    return problem;
+}
+
+Step Ways::step(int way) const {
+    return steps_[way];
+}
+
+// ---- in words
+
+// "the flat after 'lip'", as the drawing counts them from the left.
+std::string Ways::flat_name(int way, const plan::Hit& hit) const {
+    const Step& step = steps_[way];
+    const bool towards_drawing_left = hit.left == (step.first == First::left);
+    const int flat =
+        towards_drawing_left ? step.bends.front() - hit.group : step.bends.back() + 1 + hit.group;
+    const std::vector<Bend>& bends = c_.part.bends;
+    if (flat == 0) return "the flange before '" + bends.front().name + "'";
+    if (flat == static_cast<int>(bends.size())) return "the flange after '" + bends.back().name + "'";
+    return "the flat between '" + bends[flat - 1].name + "' and '" + bends[flat].name + "'";
+}
+
+std::string Ways::reason(int way, plan::BendSet made) {
+    const Sides s = sides(way, made);
+    plan::StrokeRoom& room = rooms_[way];
+    if (room.has_room(s.left, s.right)) return "";
+    const double missing = std::max(room.missing_left(s.left), room.missing_right(s.right));
+    if (missing > 0.0)
+        return words("the strip beside the bend is %.1f mm too short to lie on the die '%s'", missing,
+                     c_.tools[steps_[way].die].name.c_str());
+    const std::optional<plan::Hit> hit = room.worst_hit(s.left, s.right);
+    if (!hit) return words("there is less room than is wanted");
+    if (hit->obstacle < 0) return words("%s runs into the strip's other half", flat_name(way, *hit).c_str());
+    const std::string& solid = room.obstacles()[hit->obstacle].words;
+    const double angle = hit->s * room.path().loaded / degree;
+    if (hit->depth > 0.0)
+        return words("%s would be %.2f mm deep in the %s at %.0f degrees", flat_name(way, *hit).c_str(),
+                     hit->depth, solid.c_str(), angle);
+    return words("%s would come within %.2f mm of the %s at %.0f degrees", flat_name(way, *hit).c_str(),
+                 -hit->depth, solid.c_str(), angle);
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,172 @@
+#include "scenes/process/profile_fit.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/strip/place.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using Eigen::Vector2d;
+
+Vector2d turned(const Vector2d& v, double turn) {
+    return {std::cos(turn) * v.x() - std::sin(turn) * v.y(), std::sin(turn) * v.x() + std::cos(turn) * v.y()};
+}
+
+// ---- the drawing
+
+// Walks the drawing's mid-line from the origin along +x.
+struct Walk {
+    Vector2d at = Vector2d::Zero();
+    double turn = 0.0;
+    void straight(double length) { at += length * turned(Vector2d::UnitX(), turn); }
+    void arc(double angle, double radius) {
+        const double chord = 2.0 * radius * std::sin(0.5 * std::abs(angle));
+        at += chord * turned(Vector2d::UnitX(), turn + 0.5 * angle);
+        turn += angle;
+    }
+};
+
+// Ends and middle of every flat, and five places within every bend.
+std::vector<ProfilePoint> drawing_points(const Case& c) {
+    constexpr int in_bend = 5;
+    std::vector<ProfilePoint> points;
+    Walk walk;
+    for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i) {
+        for (int k = 0; k < 3; ++k) {
+            if (k > 0) walk.straight(0.5 * c.part.flats[i]);
+            ProfilePoint point;
+            point.drawn = walk.at, point.flat = i;
+            points.push_back(point);
+        }
+        if (i >= static_cast<int>(c.part.bends.size())) continue;
+        const Bend& bend = c.part.bends[i];
+        for (int k = 1; k <= in_bend + 1; ++k) {
+            walk.arc(bend.angle / (in_bend + 1), bend.inside_radius + 0.5 * c.thickness);
+            if (k > in_bend) continue;
+            ProfilePoint point;
+            point.drawn = walk.at, point.bend = i;
+            points.push_back(point);
+        }
+    }
+    return points;
+}
+
+std::vector<Vector2d> drawing_line(const Case& c) {
+    constexpr double sag = 0.01;
+    std::vector<Vector2d> line = {Vector2d::Zero()};
+    Walk walk;
+    for (std::size_t i = 0; i < c.part.flats.size(); ++i) {
+        walk.straight(c.part.flats[i]);
+        line.push_back(walk.at);
+        if (i >= c.part.bends.size()) continue;
+        const Bend& bend = c.part.bends[i];
+        const double radius = bend.inside_radius + 0.5 * c.thickness;
+        const double step = 2.0 * std::acos(std::max(0.5, 1.0 - sag / radius));
+        const int count = std::max(1, static_cast<int>(std::ceil(std::abs(bend.angle) / step)));
+        for (int k = 0; k < count; ++k) {
+            walk.arc(bend.angle / count, radius);
+            line.push_back(walk.at);
+        }
+    }
+    return line;
+}
+
+// ---- the finished strip
+
+// Where the drawing's flats' ends and middles are on it, in the same order.
+std::vector<Vector2d> finished_points(const Case& c, const Blank& blank, const strip::StripState& s) {
+    std::vector<Vector2d> points;
+    for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i) {
+        // From the flat's middle outwards, so that bends that came out sharper or rounder do not count twice.
+        const double from = blank.flat_middle(i) - 0.5 * c.part.flats[i], to = from + c.part.flats[i];
+        for (const double share : {0.0, 0.5, 1.0}) {
+            const strip::MidPoint m =
+                strip::mid_point(s, std::clamp(from + share * (to - from), 0.0, blank.length));
+            points.emplace_back(m.x, m.y);
+        }
+    }
+    return points;
+}
+
+// Its mid-line from the blank's left end, between nodes by the beam's own cubic.
+std::vector<Vector2d> finished_line(const Blank& blank, const strip::StripState& s) {
+    const double step = 0.1 * s.thickness;
+    const int count = std::max(1, static_cast<int>(std::ceil(blank.length / step)));
+    std::vector<Vector2d> line;
+    for (int i = 0; i <= count; ++i) {
+        const strip::MidPoint m = strip::mid_point(s, blank.length * i / count);
+        line.emplace_back(m.x, m.y);
+    }
+    return line;
+}
+
+// ---- one over the other
+
+struct Motion {
+    Vector2d from = Vector2d::Zero(), to = Vector2d::Zero();
+    double turn = 0.0;
+    Vector2d operator()(const Vector2d& p) const { return to + turned(p - from, turn); }
+};
+
+// The turn and shift of least squares in the plane.
+Motion least_squares(const std::vector<Vector2d>& made, const std::vector<Vector2d>& drawn) {
+    Motion motion;
+    for (std::size_t i = 0; i < drawn.size(); ++i) motion.to += drawn[i], motion.from += made[i];
+    motion.to /= static_cast<double>(drawn.size());
+    motion.from /= static_cast<double>(made.size());
+    double along = 0.0, across = 0.0;
+    for (std::size_t i = 0; i < drawn.size(); ++i) {
+        const Vector2d a = made[i] - motion.from, b = drawn[i] - motion.to;
+        along += a.dot(b);
+        across += a.x() * b.y() - a.y() * b.x();
+    }
+    motion.turn = std::atan2(across, along);
+    return motion;
+}
+
+Vector2d nearest_on(const std::vector<Vector2d>& line, const Vector2d& p) {
+    Vector2d nearest = line.front();
+    for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+        const Vector2d piece = line[i + 1] - line[i];
+        const double length = piece.squaredNorm();
+        const double share = length > 0.0 ? std::clamp((p - line[i]).dot(piece) / length, 0.0, 1.0) : 0.0;
+        const Vector2d on = line[i] + share * piece;
+        if ((on - p).squaredNorm() < (nearest - p).squaredNorm()) nearest = on;
+    }
+    return nearest;
+}
+
+}  // namespace
+
+double ProfileFit::greatest() const {
+    return std::max(worst_on_flats.off, worst_in_bends.off);
+}
+
+ProfileFit fit_profile(const Case& c, const Blank& blank, const strip::StripState& finished) {
+    strip::StripState s = finished;
+    if (s.face_down) strip::turn_over(s);
+    if (s.turned) strip::turn_end_for_end(s);
+
+    ProfileFit fit;
+    fit.points = drawing_points(c);
+    fit.drawn = drawing_line(c);
+    std::vector<Vector2d> drawn_flats;
+    for (const ProfilePoint& p : fit.points)
+        if (p.flat >= 0) drawn_flats.push_back(p.drawn);
+    const Motion motion = least_squares(finished_points(c, blank, s), drawn_flats);
+    for (const Vector2d& p : finished_line(blank, s)) fit.made.push_back(motion(p));
+
+    for (ProfilePoint& p : fit.points) {
+        const bool first = &p == &fit.points.front(), last = &p == &fit.points.back();
+        p.made = first ? fit.made.front() : last ? fit.made.back() : nearest_on(fit.made, p.drawn);
+        p.off = (p.made - p.drawn).norm();
+        ProfilePoint& worst = p.flat >= 0 ? fit.worst_on_flats : fit.worst_in_bends;
+        if (p.off >= worst.off) worst = p;
+    }
+    return fit;
+}
+
+}  // namespace overbend::scenes

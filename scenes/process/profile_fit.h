@@ -1,0 +1,38 @@
+// The finished profile laid over the drawing, and how far it is off.
+//
+// Mid-lines are compared. The finished one is turned and shifted for the least sum of squares of its flats'
+// ends and middles. A point of the drawing is off by its distance from the finished mid-line; the strip's two
+// ends are off by their distance from the drawing's ends.
+//
+// Units  mm.
+
+#pragma once
+
+#include <Eigen/Core>
+#include <vector>
+
+#include "scenes/case/case.h"
+#include "scenes/process/drawing.h"
+#include "sim/strip/strip_state.h"
+
+namespace overbend::scenes {
+
+// A place of the drawing's mid-line: in flat `flat`, or in bend `bend`; the other is -1.
+struct ProfilePoint {
+    Eigen::Vector2d drawn = Eigen::Vector2d::Zero();
+    Eigen::Vector2d made = Eigen::Vector2d::Zero();  // the nearest of the finished mid-line
+    int flat = -1, bend = -1;
+    double off = 0.0;
+};
+
+struct ProfileFit {
+    std::vector<ProfilePoint> points;    // along the drawing, from its left end
+    std::vector<Eigen::Vector2d> drawn;  // mid-lines, no chord further than a hundredth from its arc
+    std::vector<Eigen::Vector2d> made;   // laid over the drawing
+    ProfilePoint worst_on_flats, worst_in_bends;
+    double greatest() const;
+};
+
+ProfileFit fit_profile(const Case& c, const Blank& blank, const strip::StripState& finished);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,23 @@
+// Springback by rule, for planning: what a bend of the drawing's radius lets go, from the moment of pure
+// bending. The strokes themselves follow no rule.
+//
+// Units  mm, rad.
+
+#pragma once
+
+#include "sim/material/card.h"
+
+namespace overbend::plan {
+
+// How far a bend opens that has this inside radius when free: the curvature let go, over the length of strip
+// that carries the bend's whole moment,
+//   springback = (curvature under load - free curvature) length
+// A length over which the moment falls to nothing counts half, as in a beam bent in three points; so it is
+// half of the bend's arc and of both arms, from the nose to the shoulders, for a V.
+//
+// hold    of the width, 0 to 1, see sim/material/layer_law.h
+// length  mm, >= 0
+double springback_by_rule(const material::Card& card, double hold, double thickness, double inside_radius,
+                          double length);
+
+}  // namespace overbend::plan

@@ -1,0 +1,234 @@
+#include "sim/plan/stroke_room.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace overbend::plan {
+
+namespace {
+
+using clearance::Convex;
+using Eigen::Vector2d;
+
+constexpr double longest_step = 0.25;  // of s
+constexpr double shortest_step = 1.0 / 48.0;
+constexpr double lies_deep = 0.1;  // thicknesses: less is no overlap with what the strip lies on; shapes by
+                                   // rule are no better than that
+
+Vector2d stands(const Obstacle& o, double ram) {
+    return o.stands + Vector2d(0.0, o.with_ram ? ram : 0.0);
+}
+
+BendSet low_bits(BendSet made, int count) {
+    return made & ((BendSet{1} << count) - 1);
+}
+
+double furthest_corner(const std::vector<Convex>& pieces) {
+    double furthest = 0.0;
+    for (const Convex& piece : pieces)
+        for (const Vector2d& c : piece.corners) furthest = std::max(furthest, c.norm());
+    return furthest;
+}
+
+}  // namespace
+
+StrokeRoom::StrokeRoom(const StrokePath& path, Side left, Side right, std::vector<Obstacle> obstacles,
+                       double reach_left, double reach_right, const RoomOptions& options)
+    : path_(path),
+      speed_(fastest(path)),
+      needed_(needed_straight(path)),
+      left_{std::move(left), true, reach_left, {}},
+      right_{std::move(right), false, reach_right, {}},
+      obstacles_(std::move(obstacles)),
+      options_(options) {
+    left_.marks.resize(left_.side.groups());
+    right_.marks.resize(right_.side.groups());
+    meetings_.resize(left_.marks.size() * right_.marks.size());
+}
+
+// ---- one group against the tools
+
+Convex StrokeRoom::placed(const Half& half, const Convex& piece, const PathPoint& point) const {
+    const Frame& f = half.mirror ? point.left : point.right;
+    const Vector2d along = f.along(), across = f.across();
+    Convex moved = piece;
+    for (Vector2d& c : moved.corners) {
+        const Vector2d here = f.at + c.x() * along + c.y() * across;
+        c = half.mirror ? Vector2d(-here.x(), here.y()) : here;
+    }
+    if (half.mirror) std::reverse(moved.corners.begin(), moved.corners.end());
+    return moved;
+}
+
+// By conservative advancement.
+bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& pieces) const {
+    const double strip_speed = speed_.shift + speed_.turn * furthest_corner(pieces);
+    double s = 0.0;
+    while (true) {
+        const PathPoint point = at(path_, s);
+        double step = longest_step;
+        for (const Convex& piece : pieces) {
+            const Convex here = placed(half, piece, point);
+            for (const Obstacle& o : obstacles_) {
+                const double speed = strip_speed + (o.with_ram ? speed_.ram : 0.0);
+                const double margin = o.lies_on ? 0.0 : options_.margin;
+                const double distance =
+                    clearance::gap(*o.solid, stands(o, point.ram), here, margin + speed * step).distance;
+                if (distance < (o.lies_on ? -lies_deep * path_.thickness : margin)) return false;
+                if (distance < margin + speed * step) step = std::max(0.0, distance - margin) / speed;
+            }
+        }
+        if (s >= 1.0) return true;
+        s = std::min(1.0, s + std::max(step, shortest_step));
+    }
+}
+
+// Whether the punch, or what moves with it, stands over the strip on the way down to this moment, or up from
+// it.
+bool StrokeRoom::is_under_punch(const Half& half, const std::vector<Convex>& pieces, double s) const {
+    const PathPoint point = at(path_, s);
+    for (const Convex& piece : pieces) {
+        const Convex here = placed(half, piece, point);
+        for (const Obstacle& o : obstacles_) {
+            if (!o.with_ram) continue;
+            double raised = 0.0;
+            while (raised <= options_.raised) {
+                const double distance =
+                    clearance::gap(*o.solid, stands(o, point.ram + raised), here, options_.raised).distance;
+                if (distance < 0.0) return true;
+                raised += std::max(distance, 0.25);
+            }
+        }
+    }
+    return false;
+}
+
+std::uint8_t StrokeRoom::look(const Half& half, int group, BendSet made) const {
+    const std::vector<Convex> pieces = pieces_of(half.side, group, made, half.reach);
+    if (!goes_through(half, pieces)) return known | blocked;
+    std::uint8_t mark = known;
+    if (is_under_punch(half, pieces, 0.0)) mark |= no_way_in;
+    if (is_under_punch(half, pieces, let_go(path_))) mark |= no_way_out;
+    return mark;
+}
+
+std::uint8_t StrokeRoom::mark_of(Half& half, int group, BendSet made) {
+    const BendSet bits = low_bits(made, group);
+    std::vector<std::uint8_t>& marks = half.marks[group];
+    if (marks.empty()) marks.assign(std::size_t{1} << group, 0);
+    if (!(marks[bits] & known)) marks[bits] = look(half, group, bits);
+    return marks[bits];
+}
+
+// ---- the strip against itself
+
+bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet made_right) const {
+    if (left == 0 && right == 0) return false;  // they are joined by the bend itself
+    const std::vector<Convex> a = pieces_of(left_.side, left, made_left, 0.0);
+    const std::vector<Convex> b = pieces_of(right_.side, right, made_right, 0.0);
+    const double speed = 2.0 * speed_.shift + speed_.turn * (furthest_corner(a) + furthest_corner(b));
+    double s = 0.0;
+    while (true) {
+        const PathPoint point = at(path_, s);
+        double least = 1e300;
+        for (const Convex& pa : a)
+            for (const Convex& pb : b)
+                least =
+                    std::min(least, clearance::apart(placed(left_, pa, point), placed(right_, pb, point)));
+        if (least <= 0.0) return true;
+        if (s >= 1.0) return false;
+        s = std::min(1.0, s + std::clamp(least / speed, shortest_step, longest_step));
+    }
+}
+
+bool StrokeRoom::halves_meet(BendSet made_left, BendSet made_right) {
+    for (int i = 0; i < left_.side.groups(); ++i)
+        for (int j = 0; j < right_.side.groups(); ++j) {
+            std::vector<std::uint8_t>& marks = meetings_[i * right_.marks.size() + j];
+            if (marks.empty()) marks.assign(std::size_t{1} << (i + j), 0);
+            const BendSet bits = low_bits(made_left, i), other = low_bits(made_right, j);
+            std::uint8_t& mark = marks[bits | (other << i)];
+            if (!(mark & known))
+                mark = groups_meet(i, bits, j, other) ? std::uint8_t{known | blocked} : std::uint8_t{known};
+            if (mark & blocked) return true;
+        }
+    return false;
+}
+
+// ---- the whole strip
+
+bool StrokeRoom::has_room(BendSet made_left, BendSet made_right) {
+    if (!is_supported(made_left, made_right)) return false;
+    for (int i = 0; i < left_.side.groups(); ++i)
+        if (mark_of(left_, i, made_left) & blocked) return false;
+    for (int j = 0; j < right_.side.groups(); ++j)
+        if (mark_of(right_, j, made_right) & blocked) return false;
+    return !halves_meet(made_left, made_right);
+}
+
+double StrokeRoom::missing_left(BendSet made_left) const {
+    return needed_ - straight_length(left_.side, made_left);
+}
+
+double StrokeRoom::missing_right(BendSet made_right) const {
+    return needed_ - straight_length(right_.side, made_right);
+}
+
+bool StrokeRoom::is_supported(BendSet made_left, BendSet made_right) const {
+    return missing_left(made_left) <= 0.0 && missing_right(made_right) <= 0.0;
+}
+
+int StrokeRoom::slides(BendSet made_left, BendSet made_right) {
+    std::uint8_t all = 0;
+    for (int i = 0; i < left_.side.groups(); ++i) all |= mark_of(left_, i, made_left);
+    for (int j = 0; j < right_.side.groups(); ++j) all |= mark_of(right_, j, made_right);
+    return ((all & no_way_in) ? 1 : 0) + ((all & no_way_out) ? 1 : 0);
+}
+
+double StrokeRoom::gauge(BendSet made_right) const {
+    const PathPoint start = at(path_, 0.0);
+    double furthest = start.right.at.x();
+    for (int j = 0; j < right_.side.groups(); ++j)
+        for (const Convex& piece : pieces_of(right_.side, j, low_bits(made_right, j), 0.0))
+            for (const Vector2d& c : placed(right_, piece, start).corners)
+                if (c.y() > options_.gauge_low && c.y() < options_.gauge_high)
+                    furthest = std::max(furthest, c.x());
+    return furthest;
+}
+
+// ---- what is in the way
+
+std::optional<Hit> StrokeRoom::worst_hit(BendSet made_left, BendSet made_right) const {
+    constexpr int moments = 60;
+    std::optional<Hit> worst;
+    const auto look_at = [&](const Half& half, BendSet made) {
+        for (int g = 0; g < half.side.groups(); ++g) {
+            const std::vector<Convex> pieces = pieces_of(half.side, g, low_bits(made, g), half.reach);
+            for (int m = 0; m <= moments; ++m) {
+                const double s = static_cast<double>(m) / moments;
+                const PathPoint point = at(path_, s);
+                for (const Convex& piece : pieces)
+                    for (int k = 0; k < static_cast<int>(obstacles_.size()); ++k) {
+                        const Obstacle& o = obstacles_[k];
+                        const clearance::Gap gap = clearance::gap(
+                            *o.solid, stands(o, point.ram), placed(half, piece, point), options_.margin);
+                        const double limit = o.lies_on ? -lies_deep * path_.thickness : options_.margin;
+                        if (gap.distance >= limit) continue;
+                        if (worst && worst->depth >= -gap.distance) continue;
+                        worst = Hit{half.mirror, g, k, -gap.distance, s, gap.on_strip};
+                    }
+            }
+        }
+    };
+    look_at(left_, made_left);
+    look_at(right_, made_right);
+    if (worst) return worst;
+    for (int i = 0; i < left_.side.groups(); ++i)
+        for (int j = 0; j < right_.side.groups(); ++j)
+            if (groups_meet(i, low_bits(made_left, i), j, low_bits(made_right, j)))
+                return Hit{true, i, -1, 0.0, 1.0, Vector2d::Zero()};
+    return std::nullopt;
+}
+
+}  // namespace overbend::plan
