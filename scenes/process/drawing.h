@@ -12,8 +12,8 @@
 
 namespace overbend::scenes {
 
-// The blank that the case is run with. Bend lines and length by DIN 6935 unless the case gives them; of a given
-// length alone the last flat takes up the difference.
+// The blank that the case is run with. Bend lines and length by DIN 6935 unless the case gives them; of a
+// given length alone the last flat takes up the difference.
 struct Blank {
     double length = 0.0;
     std::vector<double> bend_line;  // middle of each bend

@@ -66,7 +66,7 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job) {
         std::printf(
             "\nThe finished profile is at most %.2f mm off the drawing; a blank of %.2f mm would give its "
             "legs.\n",
-            job.deviation, job.developed_mechanics);
+            job.deviation, job.fitted.length);
     std::printf("\n%s\n", job.findings.empty() ? "Feasible: nothing found against this job."
                                                : "Not feasible as it is:");
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());
