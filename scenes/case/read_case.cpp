@@ -1,6 +1,7 @@
 #include "scenes/case/read_case.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "scenes/case/nearest_key.h"
 #include "scenes/case/read_card.h"
@@ -64,6 +65,44 @@ void check_blank_length(const StrictTable& strip, const Case& job) {
                    written(*job.blank_length) + " is not more than the flats alone, which are " +
                        worked_out(flats) + " mm together",
                    "give a longer blank, or leave it out to have it worked out");
+}
+
+// A bend line stands clear of the next one, and of the blank's ends, by the halves of the bends between: no
+// bend takes more than its mid-line.
+void check_line_clear(const StrictTable& strip, const std::vector<double>& lines, std::size_t i,
+                      const Case& job) {
+    const auto half = [&](std::size_t bend) {
+        const Bend& b = job.part.bends[bend];
+        return 0.5 * std::abs(b.angle) * (b.inside_radius + 0.5 * job.thickness);
+    };
+    const double low = (i == 0 ? 0.0 : lines[i - 1] + half(i - 1)) + half(i);
+    const double high = *job.blank_length - half(i);
+    const std::string of = "the line of bend " + in_quotes(job.part.bends[i].name) + " ";
+    if (lines[i] >= high)
+        strip.complain_in_list("bend_lines_mm", i,
+                               of + "leaves no room for the bend before the blank's end at " +
+                                   worked_out(*job.blank_length) + " mm",
+                               "give less than " + worked_out(high) + " mm");
+    if (lines[i] <= low)
+        strip.complain_in_list("bend_lines_mm", i,
+                               of + (i == 0 ? "leaves no room for the bend at the blank's left end"
+                                            : "leaves no room for the bend beside the line before it"),
+                               "give more than " + worked_out(low) + " mm, from the blank's left end");
+}
+
+std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
+    if (!strip.has("bend_lines_mm")) return {};
+    const std::vector<double> lines = strip.numbers("bend_lines_mm", above_to(0.0, 1e5));
+    if (!job.blank_length)
+        strip.complain("bend_lines_mm", "bend lines are given, and no length of the blank they lie on",
+                       "give blank_length_mm too, or leave both out to have them worked out");
+    if (lines.size() != job.part.bends.size())
+        strip.complain("bend_lines_mm",
+                       "there are " + std::to_string(lines.size()) + " bend lines for " +
+                           std::to_string(job.part.bends.size()) + " bends",
+                       "give one for every bend of the path, from the blank's left end");
+    for (std::size_t i = 0; i < lines.size(); ++i) check_line_clear(strip, lines, i, job);
+    return lines;
 }
 
 std::vector<Tool> read_tools(const StrictTable& top, double strip_width) {
@@ -135,7 +174,8 @@ Case read_case(const std::filesystem::path& file) {
     job.file = toml.file;
     job.title = top.text("title");
 
-    const StrictTable strip = top.table("strip", {"material", "thickness_mm", "width_mm", "blank_length_mm"});
+    const StrictTable strip =
+        top.table("strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm"});
     job.material = read_material(top, strip, file.parent_path());
     job.thickness = strip.number("thickness_mm", from_to(0.05, 20.0));
     job.width = strip.number("width_mm", from_to(0.5, 5000.0));
@@ -144,6 +184,7 @@ Case read_case(const std::filesystem::path& file) {
     const StrictTable part = top.table("part", part_keys());
     job.part = read_part(part);
     check_blank_length(strip, job);
+    job.bend_lines = read_bend_lines(strip, job);
     job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);
 
     job.tools = read_tools(top, job.width);

@@ -108,10 +108,15 @@ Json deviations_json(const Case& c, const JobResult& job) {
     return list;
 }
 
+Json lines_json(const Case& c, const Blank& blank) {
+    Json lines = Json::array();
+    for (std::size_t b = 0; b < blank.bend_line.size(); ++b)
+        lines.push_back({{"name", c.part.bends[b].name}, {"at_mm", blank.bend_line[b]}});
+    return lines;
+}
+
 Json part_json(const Case& c, const JobResult& job) {
-    Json lines = Json::array(), angles = Json::array(), profile = Json::array();
-    for (std::size_t b = 0; b < job.blank.bend_line.size(); ++b)
-        lines.push_back({{"name", c.part.bends[b].name}, {"at_mm", job.blank.bend_line[b]}});
+    Json angles = Json::array(), profile = Json::array();
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
         angles.push_back({{"name", c.part.bends[b].name},
                           {"drawing_deg", c.part.bends[b].angle / degree},
@@ -119,12 +124,13 @@ Json part_json(const Case& c, const JobResult& job) {
     Json part = {{"blank_length_mm", job.blank.length},
                  {"developed_din_6935_mm", din_length(c)},
                  {"developed_handbook_mm", handbook_length(c)},
-                 {"bend_lines", lines},
+                 {"bend_lines", lines_json(c, job.blank)},
                  {"mass_g", job.mass_g}};
     if (job.finished_angle.empty()) return part;
     const strip::StripState& s = job.steps.back().stroke.free;
     for (int i = 0; i < s.nodes(); ++i) profile.push_back({s.x[i], s.y[i]});
-    part["developed_mechanics_mm"] = job.developed_mechanics;
+    part["developed_mechanics_mm"] = job.fitted.length;
+    part["fitted_blank"] = {{"length_mm", job.fitted.length}, {"bend_lines", lines_json(c, job.fitted)}};
     part["finished_angles"] = angles;
     part["greatest_deviation_mm"] = job.profile.greatest();
     part["greatest_deviation_on_flats_mm"] = job.profile.worst_on_flats.off;

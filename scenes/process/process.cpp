@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "scenes/process/fitted_blank.h"
 #include "scenes/process/scene.h"
 #include "sim/errors.h"
 #include "sim/strip/place.h"
@@ -108,50 +109,6 @@ double blank_mass(const Case& c, const Blank& blank) {
     return area * c.thickness * c.material.density * 1e-6;  // mm3 kg/m3 = 1e-6 g
 }
 
-// The flats beside a hem are all but parallel: their lines cross far away or nowhere.
-bool is_doubled(const Bend& bend) {
-    return std::abs(bend.angle) > 170.0 * degree;
-}
-
-// The blank that would have given the drawing's legs: between the crossings of neighbouring flats' lines,
-// drawn legs less made ones, added up over the strip. At a hem the legs end where its arc begins on the
-// blank.
-double developed_by_mechanics(const Case& c, const Blank& blank, const strip::StripState& s) {
-    const int bends = static_cast<int>(blank.bend_line.size());
-    double made = 0.0, drawn = 0.0;
-    Eigen::Vector2d last(0.0, 0.0);
-    for (int i = 0; i <= bends + 1; ++i) {
-        Eigen::Vector2d here;
-        if (i > 0 && i <= bends && is_doubled(c.part.bends[i - 1])) {
-            const double line = blank.bend_line[i - 1], half = blank.half_arc[i - 1];
-            const strip::MidPoint end = strip::mid_point(s, line - half),
-                                  begin = strip::mid_point(s, line + half);
-            made += (Eigen::Vector2d(end.x, end.y) - last).norm();
-            last = {begin.x, begin.y};
-            continue;
-        }
-        if (i == 0 || i == bends + 1) {
-            const strip::MidPoint end = strip::mid_point(s, i == 0 ? 0.0 : blank.length);
-            here = {end.x, end.y};
-        } else {
-            const strip::MidPoint a = strip::mid_point(s, blank.flat_middle(i - 1));
-            const strip::MidPoint b = strip::mid_point(s, blank.flat_middle(i));
-            const Eigen::Vector2d da(std::cos(a.theta), std::sin(a.theta)),
-                db(std::cos(b.theta), std::sin(b.theta));
-            const double cross = da.x() * db.y() - da.y() * db.x();
-            const Eigen::Vector2d ab(b.x - a.x, b.y - a.y);
-            here = Eigen::Vector2d(a.x, a.y) + da * ((ab.x() * db.y() - ab.y() * db.x()) / cross);
-        }
-        if (i > 0) made += (here - last).norm();
-        last = here;
-    }
-    for (const double flat : c.part.flats) drawn += flat;
-    for (const Bend& bend : c.part.bends)
-        if (!is_doubled(bend))
-            drawn += 2.0 * (bend.inside_radius + 0.5 * c.thickness) * std::tan(0.5 * std::abs(bend.angle));
-    return blank.length + drawn - made;
-}
-
 // A figure to be written with two decimals, which must not come out as "-0.00".
 double without_minus_nought(double value) {
     return std::abs(value) < 0.005 ? 0.0 : value;
@@ -207,7 +164,7 @@ JobResult run_process(const Case& c, const ProcessOptions& options) {
                                                     job.blank.flat_middle(static_cast<int>(b)),
                                                     job.blank.flat_middle(static_cast<int>(b) + 1))));
         job.profile = fit_profile(c, job.blank, strip);
-        job.developed_mechanics = developed_by_mechanics(c, job.blank, strip);
+        job.fitted = fitted_blank(c, job.blank, strip);
     }
     judge(c, job);
     return job;

@@ -51,10 +51,9 @@ struct JobResult {
     std::vector<double> finished_angle;  // of every bend in the end, signed as drawn; empty when not finished
     ProfileFit profile;                  // laid over the drawing; empty when not finished
     double mass_g = 0.0;                 // of the blank less its cut-outs; 0 when the card has no density
-    double developed_mechanics =
-        0.0;              // blank length that would have given the drawing's legs; 0 when not finished
-    bool solved = false;  // every stroke was
-    std::vector<std::string> findings;  // what speaks against the job; empty: feasible
+    Blank fitted;                        // would have given the drawing's legs; of length 0 when not finished
+    bool solved = false;                 // every stroke was
+    std::vector<std::string> findings;   // what speaks against the job; empty: feasible
 };
 
 struct ProcessOptions {

@@ -67,7 +67,7 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job) {
             "\nThe finished profile is at most %.2f mm off the drawing on its flats, %.2f mm in its bends; a "
             "blank "
             "of %.2f mm would give its legs.\n",
-            job.profile.worst_on_flats.off, job.profile.worst_in_bends.off, job.developed_mechanics);
+            job.profile.worst_on_flats.off, job.profile.worst_in_bends.off, job.fitted.length);
     std::printf("\n%s\n", job.findings.empty() ? "Feasible: nothing found against this job."
                                                : "Not feasible as it is:");
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());

@@ -1,0 +1,142 @@
+#include "scenes/process/fitted_blank.h"
+
+#include <Eigen/Core>
+#include <algorithm>
+#include <cmath>
+
+#include "sim/strip/place.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using Vec2 = Eigen::Vector2d;
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+// The lines of the flats beside such a bend are all but parallel.
+bool is_doubled(const Bend& bend) {
+    return std::abs(bend.angle) > 170.0 * degree;
+}
+
+// The line of a flat on the finished strip, pointing to the blank's right.
+struct FlatLine {
+    Vec2 at, along;
+};
+
+FlatLine flat_line(const Blank& blank, const strip::StripState& s, int flat) {
+    const strip::MidPoint m = strip::mid_point(s, blank.flat_middle(flat));
+    return {{m.x, m.y}, {std::cos(m.theta), std::sin(m.theta)}};
+}
+
+Vec2 point(const strip::StripState& s, double at) {
+    const strip::MidPoint m = strip::mid_point(s, at);
+    return {m.x, m.y};
+}
+
+Vec2 crossing(const FlatLine& a, const FlatLine& b) {
+    const double cross = a.along.x() * b.along.y() - a.along.y() * b.along.x();
+    const Vec2 ab = b.at - a.at;
+    return a.at + a.along * ((ab.x() * b.along.y() - ab.y() * b.along.x()) / cross);
+}
+
+// How far the mid-line of a bend reaches along a direction.
+double reach(const Blank& blank, const strip::StripState& s, int bend, const Vec2& along) {
+    const double from = blank.flat_middle(bend), to = blank.flat_middle(bend + 1);
+    double most = point(s, from).dot(along);
+    for (int i = 0; i < s.nodes(); ++i)
+        if (s.blank_position[i] > from && s.blank_position[i] < to)
+            most = std::max(most, Vec2(s.x[i], s.y[i]).dot(along));
+    return most;
+}
+
+// Where the leg of a flat ends at a bend, along `along`, which points from the flat to the bend.
+double leg_end(const Case& c, const Blank& blank, const strip::StripState& s, int flat, int bend,
+               const Vec2& along) {
+    if (is_doubled(c.part.bends[bend])) return reach(blank, s, bend, along);
+    const int other = flat == bend ? bend + 1 : bend;
+    return crossing(flat_line(blank, s, flat), flat_line(blank, s, other)).dot(along);
+}
+
+double made_leg(const Case& c, const Blank& blank, const strip::StripState& s, int flat) {
+    const Vec2 along = flat_line(blank, s, flat).along, back = -along;
+    const bool first = flat == 0, last = flat == static_cast<int>(c.part.bends.size());
+    const double left = first ? point(s, 0.0).dot(back) : leg_end(c, blank, s, flat, flat - 1, back);
+    const double right = last ? point(s, blank.length).dot(along) : leg_end(c, blank, s, flat, flat, along);
+    return left + right;
+}
+
+// What a drawn bend adds to the legs beside it, along the mid-line's flats.
+double drawn_half(const Case& c, const Bend& bend) {
+    const double radius = bend.inside_radius + 0.5 * c.thickness;
+    return is_doubled(bend) ? radius : radius * std::tan(0.5 * std::abs(bend.angle));
+}
+
+double drawn_leg(const Case& c, int flat) {
+    double leg = c.part.flats[flat];
+    if (flat > 0) leg += drawn_half(c, c.part.bends[flat - 1]);
+    if (flat < static_cast<int>(c.part.bends.size())) leg += drawn_half(c, c.part.bends[flat]);
+    return leg;
+}
+
+strip::StripState as_drawn(strip::StripState s) {
+    if (s.face_down) strip::turn_over(s);
+    if (s.turned) strip::turn_end_for_end(s);
+    return s;
+}
+
+// Where on the blank the strip has turned half of a bend.
+double middle_of_bend(const Blank& blank, const strip::StripState& s, int bend) {
+    double low = blank.flat_middle(bend), high = blank.flat_middle(bend + 1);
+    const double begin = strip::mid_point(s, low).theta, turn = strip::mid_point(s, high).theta - begin;
+    for (int i = 0; i < 60; ++i) {
+        const double middle = 0.5 * (low + high);
+        const double turned = strip::mid_point(s, middle).theta - begin;
+        (std::abs(turned) < 0.5 * std::abs(turn) ? low : high) = middle;
+    }
+    return 0.5 * (low + high);
+}
+
+// The bends that one stroke places together: groups of one or two neighbours, by the first step that makes
+// them.
+std::vector<bool> with_next(const Case& c) {
+    std::vector<bool> pair(c.part.bends.size(), false), made(c.part.bends.size(), false);
+    for (const Step& step : c.steps) {
+        const int first = step.bends.front(), last = step.bends.back();
+        if (first != last && !made[first] && !made[last]) pair[first] = true;
+        made[first] = made[last] = true;
+    }
+    return pair;
+}
+
+}  // namespace
+
+std::vector<double> legs_missing(const Case& c, const Blank& used, const strip::StripState& finished) {
+    const strip::StripState s = as_drawn(finished);
+    std::vector<double> missing;
+    for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i)
+        missing.push_back(drawn_leg(c, i) - made_leg(c, used, s, i));
+    return missing;
+}
+
+Blank fitted_blank(const Case& c, const Blank& used, const strip::StripState& finished) {
+    const strip::StripState s = as_drawn(finished);
+    const std::vector<double> missing = legs_missing(c, used, finished);
+    const std::vector<bool> pair = with_next(c);
+    Blank fitted = used;
+    double shift = 0.0;
+    for (std::size_t b = 0; b < pair.size(); ++b) {
+        shift += missing[b];
+        fitted.bend_line[b] += shift;
+        if (!pair[b]) continue;
+        // The press lays the strip in by the middle between both lines.
+        const double middle = 0.5 * (used.bend_line[b] + used.bend_line[b + 1]) + shift;
+        const double half = 0.5 * (middle_of_bend(used, s, static_cast<int>(b) + 1) -
+                                   middle_of_bend(used, s, static_cast<int>(b)));
+        fitted.bend_line[b] = middle - half;
+        fitted.bend_line[++b] = middle + half;
+    }
+    fitted.length += shift + missing.back();
+    return fitted;
+}
+
+}  // namespace overbend::scenes

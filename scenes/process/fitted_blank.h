@@ -1,0 +1,37 @@
+// The blank that would have given the drawing's legs, from the strip as it came out.
+//
+// Every flat of the finished strip is measured as a leg: to where its line crosses the next flat's, to the
+// strip's end, and at a bend of more than 170 degrees, whose lines cross nowhere near, to the furthest point
+// of the bend along the flat. What a leg came out short against the drawing, its piece of the blank gets.
+// Measured so, a leg holds the half of either bend beside it as it was formed: the bend line moves with the
+// legs left of it, and how a changed allowance is shared between left and right is in the measurement.
+//
+// Two bends that one stroke makes stand as far apart as its tools have them: the leg between them is the
+// tools', and the blank cannot mend it. Their lines move together, and lie where the bends came out.
+//
+// Holds   as far as the bends form alike when their lines are moved, which is what a second run with the
+// fitted lines
+//         shows; angles that are wrong are read as they are, and leave some hundredths of a millimetre a
+//         degree.
+// Units   mm, rad.
+
+#pragma once
+
+#include <vector>
+
+#include "scenes/case/case.h"
+#include "scenes/process/drawing.h"
+#include "sim/strip/strip_state.h"
+
+namespace overbend::scenes {
+
+// Each flat's leg as the drawing has it, less the leg as it came out; mm, one a flat.
+std::vector<double> legs_missing(const Case& c, const Blank& used, const strip::StripState& finished);
+
+// used      the blank that the strip was bent from
+// finished  after the last step, as it lies
+// half_arc stays what it was: it only says how far from the lines the flats begin, and wiping is placed by
+// it.
+Blank fitted_blank(const Case& c, const Blank& used, const strip::StripState& finished);
+
+}  // namespace overbend::scenes
