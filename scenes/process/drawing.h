@@ -1,14 +1,12 @@
-// The drawing as geometry: where its bends lie on the blank, and its mid-line in the plane.
+// The drawing as geometry: where its bends lie on the blank.
 //
 // Units  mm, rad.
 
 #pragma once
 
-#include <Eigen/Core>
 #include <vector>
 
 #include "scenes/case/case.h"
-#include "sim/strip/strip_state.h"
 
 namespace overbend::scenes {
 
@@ -22,9 +20,5 @@ struct Blank {
     double flat_middle(int i) const;
 };
 Blank make_blank(const Case& c);
-
-// Greatest distance of the finished strip's mid-line from the drawing's, both laid over one another for the
-// least sum of squares: ends and middles of all flats are compared.
-double profile_deviation(const Case& c, const Blank& blank, const strip::StripState& finished);
 
 }  // namespace overbend::scenes

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "scenes/process/deviation.h"
 #include "scenes/process/fitted_blank.h"
 #include "scenes/process/scene.h"
 #include "sim/errors.h"
