@@ -4,6 +4,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "scenes/process/fitted_blank.h"
 #include "sim/material/layer_law.h"
 #include "sim/plan/bend_allowance.h"
 
@@ -131,6 +132,7 @@ Json part_json(const Case& c, const JobResult& job) {
     for (int i = 0; i < s.nodes(); ++i) profile.push_back({s.x[i], s.y[i]});
     part["developed_mechanics_mm"] = job.fitted.length;
     part["fitted_blank"] = {{"length_mm", job.fitted.length}, {"bend_lines", lines_json(c, job.fitted)}};
+    part["legs_missing_mm"] = legs_missing(c, job.blank, s);
     part["finished_angles"] = angles;
     part["greatest_deviation_mm"] = job.profile.greatest();
     part["greatest_deviation_on_flats_mm"] = job.profile.worst_on_flats.off;

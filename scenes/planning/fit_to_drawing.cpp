@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
+#include <map>
 
 #include "scenes/planning/tool_overbend.h"
 #include "scenes/process/fitted_blank.h"
@@ -53,8 +54,45 @@ bool is_last_of_its_bends(const Case& c, std::size_t index) {
     return true;
 }
 
-void correct(Fit& fit) {
-    const Blank blank = fitted_blank(fit.c, fit.job.blank, fit.job.steps.back().stroke.free);
+// How a stroke of two bends answers to where the strip is laid: it slides between the tools, so that the
+// bends move by more or less than their lines. Learned from run to run.
+struct Answer {
+    double line = 0.0;     // of the pair's middle, from the bend line before it
+    double missing = 0.0;  // of the leg before it, mm
+    double gain = 1.0;     // shift of the bends over that of their lines
+    bool known = false;
+};
+using Answers = std::map<int, Answer>;  // by the left bend
+
+void learn(Answer& answer, double line, double missing) {
+    constexpr double least_shift = 0.02, least_gain = 0.4, most_gain = 5.0;
+    const double shift = line - answer.line;
+    if (answer.known && std::abs(shift) > least_shift)
+        answer.gain = std::clamp((answer.missing - missing) / shift, least_gain, most_gain);
+    answer.line = line, answer.missing = missing, answer.known = true;
+}
+
+// The lines of two bends made together, moved by what the leg before them misses over the gain.
+void lay_pairs(const Fit& fit, Answers& answers, Blank& fitted) {
+    const std::vector<double> missing = legs_missing(fit.c, fit.job.blank, fit.job.steps.back().stroke.free);
+    const auto line = [](const Blank& blank, int b) {
+        const double before = b == 0 ? 0.0 : blank.bend_line[b - 1];
+        return 0.5 * (blank.bend_line[b] + blank.bend_line[b + 1]) - before;
+    };
+    for (const Step& step : fit.c.steps) {
+        if (step.bends.size() != 2) continue;
+        const int b = step.bends.front();
+        Answer& answer = answers[b];
+        learn(answer, line(fit.job.blank, b), missing[b]);
+        const double wanted = answer.line + missing[b] / answer.gain;
+        const double more = wanted - line(fitted, b);
+        fitted.bend_line[b] += more, fitted.bend_line[b + 1] += more;
+    }
+}
+
+void correct(Fit& fit, Answers& answers) {
+    Blank blank = fitted_blank(fit.c, fit.job.blank, fit.job.steps.back().stroke.free);
+    lay_pairs(fit, answers, blank);
     fit.c.blank_length = blank.length;
     fit.c.bend_lines = blank.bend_line;
     for (std::size_t i = 0; i < fit.c.steps.size(); ++i)
@@ -123,6 +161,7 @@ void say_why_not(const FitOptions& options, Fit& fit) {
 Fit fit_to_drawing(const Case& c, const FitOptions& options) {
     Fit fit;
     fit.c = c;
+    Answers answers;
     double last_worst = 1e300, last_deviation = 1e300;
     while (true) {
         ProcessOptions how;
@@ -140,7 +179,7 @@ Fit fit_to_drawing(const Case& c, const FitOptions& options) {
         if (!retooled && !nearer) break;
         last_worst = retooled ? 1e300 : fit.worst_angle;
         last_deviation = retooled ? 1e300 : deviation;
-        correct(fit);
+        correct(fit, answers);
     }
     if (!fit.meets) say_why_not(options, fit);
     return fit;

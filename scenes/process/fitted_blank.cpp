@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/process/legs.h"
 #include "sim/strip/place.h"
 
 namespace overbend::scenes {
@@ -11,48 +12,11 @@ namespace overbend::scenes {
 namespace {
 
 using Vec2 = Eigen::Vector2d;
-constexpr double degree = 3.14159265358979323846 / 180.0;
-
-// The lines of the flats beside such a bend are all but parallel.
-bool is_doubled(const Bend& bend) {
-    return std::abs(bend.angle) > 170.0 * degree;
-}
-
-// The line of a flat on the finished strip, pointing to the blank's right.
-struct FlatLine {
-    Vec2 at, along;
-};
-
-FlatLine flat_line(const Blank& blank, const strip::StripState& s, int flat) {
-    const strip::MidPoint m = strip::mid_point(s, blank.flat_middle(flat));
-    return {{m.x, m.y}, {std::cos(m.theta), std::sin(m.theta)}};
-}
-
-Vec2 point(const strip::StripState& s, double at) {
-    const strip::MidPoint m = strip::mid_point(s, at);
-    return {m.x, m.y};
-}
-
-Vec2 crossing(const FlatLine& a, const FlatLine& b) {
-    const double cross = a.along.x() * b.along.y() - a.along.y() * b.along.x();
-    const Vec2 ab = b.at - a.at;
-    return a.at + a.along * ((ab.x() * b.along.y() - ab.y() * b.along.x()) / cross);
-}
-
-// How far the mid-line of a bend reaches along a direction.
-double reach(const Blank& blank, const strip::StripState& s, int bend, const Vec2& along) {
-    const double from = blank.flat_middle(bend), to = blank.flat_middle(bend + 1);
-    double most = point(s, from).dot(along);
-    for (int i = 0; i < s.nodes(); ++i)
-        if (s.blank_position[i] > from && s.blank_position[i] < to)
-            most = std::max(most, Vec2(s.x[i], s.y[i]).dot(along));
-    return most;
-}
 
 // Where the leg of a flat ends at a bend, along `along`, which points from the flat to the bend.
 double leg_end(const Case& c, const Blank& blank, const strip::StripState& s, int flat, int bend,
                const Vec2& along) {
-    if (is_doubled(c.part.bends[bend])) return reach(blank, s, bend, along);
+    if (is_doubled(c.part.bends[bend])) return furthest(blank, s, bend, along).dot(along);
     const int other = flat == bend ? bend + 1 : bend;
     return crossing(flat_line(blank, s, flat), flat_line(blank, s, other)).dot(along);
 }
@@ -60,8 +24,9 @@ double leg_end(const Case& c, const Blank& blank, const strip::StripState& s, in
 double made_leg(const Case& c, const Blank& blank, const strip::StripState& s, int flat) {
     const Vec2 along = flat_line(blank, s, flat).along, back = -along;
     const bool first = flat == 0, last = flat == static_cast<int>(c.part.bends.size());
-    const double left = first ? point(s, 0.0).dot(back) : leg_end(c, blank, s, flat, flat - 1, back);
-    const double right = last ? point(s, blank.length).dot(along) : leg_end(c, blank, s, flat, flat, along);
+    const double left = first ? point_of(s, 0.0).dot(back) : leg_end(c, blank, s, flat, flat - 1, back);
+    const double right =
+        last ? point_of(s, blank.length).dot(along) : leg_end(c, blank, s, flat, flat, along);
     return left + right;
 }
 
@@ -76,12 +41,6 @@ double drawn_leg(const Case& c, int flat) {
     if (flat > 0) leg += drawn_half(c, c.part.bends[flat - 1]);
     if (flat < static_cast<int>(c.part.bends.size())) leg += drawn_half(c, c.part.bends[flat]);
     return leg;
-}
-
-strip::StripState as_drawn(strip::StripState s) {
-    if (s.face_down) strip::turn_over(s);
-    if (s.turned) strip::turn_end_for_end(s);
-    return s;
 }
 
 // Where on the blank the strip has turned half of a bend.

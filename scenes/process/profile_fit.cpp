@@ -1,8 +1,10 @@
 #include "scenes/process/profile_fit.h"
 
+#include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/process/legs.h"
 #include "sim/strip/place.h"
 
 namespace overbend::scenes {
@@ -38,7 +40,7 @@ std::vector<ProfilePoint> drawing_points(const Case& c) {
         for (int k = 0; k < 3; ++k) {
             if (k > 0) walk.straight(0.5 * c.part.flats[i]);
             ProfilePoint point;
-            point.drawn = walk.at, point.flat = i;
+            point.drawn = walk.at, point.flat = i, point.along = walk.turn;
             points.push_back(point);
         }
         if (i >= static_cast<int>(c.part.bends.size())) continue;
@@ -47,7 +49,7 @@ std::vector<ProfilePoint> drawing_points(const Case& c) {
             walk.arc(bend.angle / (in_bend + 1), bend.inside_radius + 0.5 * c.thickness);
             if (k > in_bend) continue;
             ProfilePoint point;
-            point.drawn = walk.at, point.bend = i;
+            point.drawn = walk.at, point.bend = i, point.along = walk.turn;
             points.push_back(point);
         }
     }
@@ -139,6 +141,28 @@ Vector2d nearest_on(const std::vector<Vector2d>& line, const Vector2d& p) {
     return nearest;
 }
 
+// One step of Gauss and Newton: the finished line turned and shifted so that the flats' points lie on it,
+// wherever along it that is; the ends count both ways.
+void lay_closer(const std::vector<ProfilePoint>& points, std::vector<Vector2d>& line) {
+    Eigen::Matrix3d square = Eigen::Matrix3d::Zero();
+    Eigen::Vector3d right = Eigen::Vector3d::Zero();
+    const auto want = [&](const Vector2d& drawn, const Vector2d& made, const Vector2d& normal) {
+        const Eigen::Vector3d row(normal.dot(Vector2d(-made.y(), made.x())), normal.x(), normal.y());
+        square += row * row.transpose();
+        right += row * normal.dot(drawn - made);
+    };
+    for (std::size_t i = 0; i < points.size(); ++i) {
+        const ProfilePoint& p = points[i];
+        if (p.flat < 0) continue;
+        const bool end = i == 0 || i + 1 == points.size();
+        const Vector2d made = i == 0 ? line.front() : end ? line.back() : nearest_on(line, p.drawn);
+        want(p.drawn, made, turned(Vector2d::UnitY(), p.along));
+        if (end) want(p.drawn, made, turned(Vector2d::UnitX(), p.along));
+    }
+    const Eigen::Vector3d step = square.ldlt().solve(right);
+    for (Vector2d& v : line) v = turned(v, step[0]) + Vector2d(step[1], step[2]);
+}
+
 }  // namespace
 
 double ProfileFit::greatest() const {
@@ -146,10 +170,7 @@ double ProfileFit::greatest() const {
 }
 
 ProfileFit fit_profile(const Case& c, const Blank& blank, const strip::StripState& finished) {
-    strip::StripState s = finished;
-    if (s.face_down) strip::turn_over(s);
-    if (s.turned) strip::turn_end_for_end(s);
-
+    const strip::StripState s = as_drawn(finished);
     ProfileFit fit;
     fit.points = drawing_points(c);
     fit.drawn = drawing_line(c);
@@ -158,6 +179,8 @@ ProfileFit fit_profile(const Case& c, const Blank& blank, const strip::StripStat
         if (p.flat >= 0) drawn_flats.push_back(p.drawn);
     const Motion motion = least_squares(finished_points(c, blank, s), drawn_flats);
     for (const Vector2d& p : finished_line(blank, s)) fit.made.push_back(motion(p));
+    constexpr int steps = 6;  // each all but squares what is left of a turn
+    for (int i = 0; i < steps; ++i) lay_closer(fit.points, fit.made);
 
     for (ProfilePoint& p : fit.points) {
         const bool first = &p == &fit.points.front(), last = &p == &fit.points.back();

@@ -22,6 +22,7 @@ struct ProfilePoint {
     Eigen::Vector2d drawn = Eigen::Vector2d::Zero();
     Eigen::Vector2d made = Eigen::Vector2d::Zero();  // the nearest of the finished mid-line
     int flat = -1, bend = -1;
+    double along = 0.0;  // rad, the drawing's direction there
     double off = 0.0;
 };
 
