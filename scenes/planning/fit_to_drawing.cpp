@@ -158,31 +158,45 @@ void say_why_not(const FitOptions& options, Fit& fit) {
 
 }  // namespace
 
+namespace {
+
+void run_once(const FitOptions& options, Fit& fit) {
+    ProcessOptions how;
+    if (options.progress)
+        how.progress = [&](int step, double travel) { options.progress(fit.runs + 1, step, travel); };
+    fit.job = run_process(fit.c, how);
+    ++fit.runs;
+    if (!fit.job.solved) return;
+    fit.worst_angle = worst_of(fit.c, fit.job);
+    fit.meets = fit.worst_angle <= options.angle && fit.job.profile.greatest() <= options.profile;
+}
+
+// How far a run is from what is wanted; 1 and less meets it.
+double distance_of(const FitOptions& options, const Fit& fit) {
+    if (!fit.job.solved) return 1e300;
+    return std::max(fit.worst_angle / options.angle, fit.job.profile.greatest() / options.profile);
+}
+
+}  // namespace
+
 Fit fit_to_drawing(const Case& c, const FitOptions& options) {
     Fit fit;
     fit.c = c;
+    run_once(options, fit);
+    Fit best = fit;
     Answers answers;
-    double last_worst = 1e300, last_deviation = 1e300;
-    while (true) {
-        ProcessOptions how;
-        if (options.progress)
-            how.progress = [&](int step, double travel) { options.progress(fit.runs + 1, step, travel); };
-        fit.job = run_process(fit.c, how);
-        ++fit.runs;
-        if (!fit.job.solved) break;
-        fit.worst_angle = worst_of(fit.c, fit.job);
-        fit.meets = fit.worst_angle <= options.angle && fit.job.profile.greatest() <= options.profile;
-        if (fit.meets || fit.runs >= options.most_runs) break;
+    int no_nearer = 0;
+    while (fit.job.solved && !fit.meets && fit.runs < options.most_runs && no_nearer < 2) {
         const bool retooled = give_overbend(options, fit);
-        const double deviation = fit.job.profile.greatest();
-        const bool nearer = fit.worst_angle < 0.9 * last_worst || deviation < 0.9 * last_deviation;
-        if (!retooled && !nearer) break;
-        last_worst = retooled ? 1e300 : fit.worst_angle;
-        last_deviation = retooled ? 1e300 : deviation;
         correct(fit, answers);
+        run_once(options, fit);
+        const bool nearer = retooled || distance_of(options, fit) < distance_of(options, best);
+        no_nearer = nearer ? 0 : no_nearer + 1;
+        if (nearer) best = fit;
     }
-    if (!fit.meets) say_why_not(options, fit);
-    return fit;
+    best.runs = fit.runs;
+    if (!best.meets) say_why_not(options, best);
+    return best;
 }
 
 }  // namespace overbend::scenes
