@@ -7,6 +7,7 @@
 
 #include "scenes/case/read_block.h"
 #include "scenes/case/strict_table.h"
+#include "scenes/case/usual_sizes.h"
 #include "sim/errors.h"
 
 namespace overbend::scenes {
@@ -21,18 +22,12 @@ constexpr Range groove_angle = above_below(0.0, 180.0);  // deg
 constexpr Range offset_angle = above_to(0.0, 90.0);      // deg
 constexpr std::size_t most_points = 1000;
 
-// Top face beside the shoulders: common practice, no source.
-double usual_width(double opening, double shoulder_radius) {
-    return opening + 4.0 * shoulder_radius + 16.0;
-}
-
 Shape read_vee_punch(const StrictTable& table) {
     tool::VeePunch punch;
     punch.angle = table.angle("angle_deg", groove_angle);
     punch.nose_radius = table.number("nose_radius_mm", size);
-    punch.height = table.number_or("height_mm", 60.0, size);
-    punch.shank_width =
-        table.number_or("shank_width_mm", std::max(12.0, 2.0 * punch.nose_radius + 2.0), size);
+    punch.height = table.number_or("height_mm", usual_punch_height, size);
+    punch.shank_width = table.number_or("shank_width_mm", usual_shank_width(punch.nose_radius), size);
     return punch;
 }
 
@@ -52,7 +47,7 @@ Shape read_vee_die(const StrictTable& table) {
     for (const StrictTable& groove :
          table.tables("faces", {"angle_deg", "opening_mm", "shoulder_radius_mm", "bottom_radius_mm"})) {
         const tool::VeeFace face = read_face(groove);
-        width = std::max(width, usual_width(face.die_opening, face.shoulder_radius));
+        width = std::max(width, usual_die_width(face.die_opening, face.shoulder_radius));
         depths += tool::groove_depth(face);
         die.faces.push_back(face);
     }
@@ -61,7 +56,7 @@ Shape read_vee_die(const StrictTable& table) {
                        "give a list of one or two grooves");
     }
     die.width = table.number_or("width_mm", width, size);
-    die.height = table.number_or("height_mm", 1.5 * depths + 25.0, size);
+    die.height = table.number_or("height_mm", usual_die_height(depths), size);
     return die;
 }
 
@@ -70,7 +65,7 @@ Shape read_open_die(const StrictTable& table) {
     die.die_opening = table.number("opening_mm", size);
     die.shoulder_radius = table.number("shoulder_radius_mm", size);
     die.depth = table.number_or("depth_mm", 2.0 * die.die_opening, size);
-    die.width = table.number_or("width_mm", usual_width(die.die_opening, die.shoulder_radius), size);
+    die.width = table.number_or("width_mm", usual_die_width(die.die_opening, die.shoulder_radius), size);
     return die;
 }
 
@@ -119,7 +114,7 @@ Shape read_channel_die(const StrictTable& table) {
     die.shoulder_radius = table.number("shoulder_radius_mm", size);
     die.depth = table.number("depth_mm", size);
     die.floor_crown = table.number_or("floor_crown_mm", 0.0, size_or_none);
-    const double width = std::max(die.die_opening + 30.0, usual_width(die.die_opening, die.shoulder_radius));
+    const double width = std::max(die.die_opening + 30.0, usual_die_width(die.die_opening, die.shoulder_radius));
     die.width = table.number_or("width_mm", width, size);
     die.height = table.number_or("height_mm", die.depth + 20.0, size);
     return die;
