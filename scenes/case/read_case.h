@@ -2,7 +2,9 @@
 //
 //   format = 1, title
 //   [strip]   material = name of a card or .toml file (or a table [material] instead, see below),
-//             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out)
+//             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out),
+//             bend_lines_mm = [ ... ] from the blank's left end, one a bend (worked out; with them
+//             blank_length_mm is required)
 //   [part]    path = [ { flat_mm }, { bend_deg, inside_radius_mm, name ("bend 1" ...) }, { flat_mm } ... ]
 //             bend_deg from -180 to 180, not 0, positive turns the right-hand side up; 180 is a hem
 //             angle_tolerance_deg (1)
