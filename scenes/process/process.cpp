@@ -116,6 +116,8 @@ double without_minus_nought(double value) {
 }
 
 void judge(const Case& c, JobResult& job) {
+    for (const plan::RuleFinding& f : job.rules.findings)
+        if (f.stops) job.findings.push_back(place_words(c, f) + ": " + f.words);
     for (const StepResult& step : job.steps) {
         const char* name = step.name.c_str();
         if (step.stroke.outcome != stroke::Outcome::reached)
@@ -167,6 +169,7 @@ JobResult run_process(const Case& c, const ProcessOptions& options) {
         job.deviation = profile_deviation(c, job.blank, strip);
         job.fitted = fitted_blank(c, job.blank, strip);
     }
+    job.rules = job_rules(c, job.blank, job.steps);
     judge(c, job);
     return job;
 }
