@@ -116,8 +116,6 @@ double without_minus_nought(double value) {
 }
 
 void judge(const Case& c, JobResult& job) {
-    for (const plan::RuleFinding& f : job.rules.findings)
-        if (f.stops) job.findings.push_back(place_words(c, f) + ": " + f.words);
     for (const StepResult& step : job.steps) {
         const char* name = step.name.c_str();
         if (step.stroke.outcome != stroke::Outcome::reached)
@@ -138,6 +136,8 @@ void judge(const Case& c, JobResult& job) {
                       bend.name.c_str(), without_minus_nought(job.finished_angle[b] / degree),
                       bend.angle / degree, c.part.angle_tolerance / degree));
     }
+    for (const plan::RuleFinding& f : job.rules.findings)
+        if (f.stops) job.findings.push_back(place_words(c, f) + ": " + f.words);
 }
 
 }  // namespace

@@ -33,7 +33,8 @@ double outer_strain(const material::Card& card, double thickness, double inside_
     double outer = radius + thickness;
     material::BendingPoint point;
     for (int i = 0; i < 3; ++i) {
-        point = material::bend_in_pure_moment(card, thickness, {2.0 / (radius + outer)}, layers, hold)[0];
+        const double curvature = std::min(2.0 / (radius + outer), 1.88 / thickness);  // or it folds
+        point = material::bend_in_pure_moment(card, thickness, {curvature}, layers, hold)[0];
         outer = radius + point.thickness;
     }
     return point.outer_log_strain;
