@@ -174,12 +174,15 @@ Case read_case(const std::filesystem::path& file) {
     job.file = toml.file;
     job.title = top.text("title");
 
-    const StrictTable strip =
-        top.table("strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm"});
+    const StrictTable strip = top.table(
+        "strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm", "rolling"});
     job.material = read_material(top, strip, file.parent_path());
     job.thickness = strip.number("thickness_mm", from_to(0.05, 20.0));
     job.width = strip.number("width_mm", from_to(0.5, 5000.0));
     job.blank_length = strip.optional_number("blank_length_mm", above_to(0.0, 1e5));
+
+    if (strip.word_or("rolling", "lengthwise", {"lengthwise", "crosswise"}) == "crosswise")
+        job.rolling = Rolling::crosswise;
 
     const StrictTable part = top.table("part", part_keys());
     job.part = read_part(part);

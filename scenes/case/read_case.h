@@ -2,7 +2,11 @@
 //
 //   format = 1, title
 //   [strip]   material = name of a card or .toml file (or a table [material] instead, see below),
-//             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out)
+//             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out),
+//             bend_lines_mm = [ ... ] from the blank's left end, one a bend (worked out; with them
+//             blank_length_mm is required),
+//             rolling = "lengthwise" or "crosswise" ("lengthwise": the strip's length along the rolling
+//             direction, its bend lines across)
 //   [part]    path = [ { flat_mm }, { bend_deg, inside_radius_mm, name ("bend 1" ...) }, { flat_mm } ... ]
 //             bend_deg from -180 to 180, not 0, positive turns the right-hand side up; 180 is a hem
 //             angle_tolerance_deg (1)
@@ -54,6 +58,11 @@
 //   backstress = [ { C_MPa, gamma } ... ], one or two (none)
 //   modulus_drop = { to_MPa, rate } (none): the modulus falls to to_MPa with the plastic strain, by rate
 //   r_value (1), tensile_strength_MPa, elongation_percent (not known)
+//   metal (none) = "steel", "stainless-annealed", "stainless-hard", "stainless-1.4310", "brass-soft",
+//             "brass-hard", or "aluminium-" and alloy and temper, as aluminium-6061-t6: the row of a table of
+//             least radii, see sim/plan/least_radius.h
+//   hardness = "soft", "medium" or "hard" ("medium"): class of the handbook's straight lines for developed
+//             lengths, see sim/plan/bend_allowance.h
 //   sources = { key = source } for numbers that come from elsewhere (none)
 
 #pragma once

@@ -77,13 +77,13 @@ Json step_json(const Case& c, const StepResult& step) {
             {"curve_travel_mm_force_N_per_mm", curve}};
 }
 
-// By the handbook's straight-line formula for soft steel.
+// By the handbook's straight-line formula for the card's class of hardness.
 double handbook_length(const Case& c) {
     double length = 0.0;
     for (const double flat : c.part.flats) length += flat;
     for (const Bend& b : c.part.bends)
         length +=
-            plan::handbook_allowance(b.inside_radius, c.thickness, std::abs(b.angle), plan::Hardness::medium);
+            plan::handbook_allowance(b.inside_radius, c.thickness, std::abs(b.angle), c.material.hardness);
     return length;
 }
 
@@ -141,6 +141,27 @@ Json part_json(const Case& c, const JobResult& job) {
     return part;
 }
 
+const char* place_word(plan::RulePlace place) {
+    if (place == plan::RulePlace::bend) return "bend";
+    return place == plan::RulePlace::step ? "step" : "cutout";
+}
+
+Json rules_json(const Case& c, const RuleReport& report) {
+    Json rules = Json::array();
+    for (const plan::RuleFinding& f : report.findings)
+        rules.push_back({{"rule", f.rule},
+                         {"on", place_word(f.place)},
+                         {"number", f.index + 1},
+                         {"place", place_words(c, f)},
+                         {"figure", f.figure},
+                         {"limit", f.limit},
+                         {"unit", f.unit},
+                         {"stops", f.stops},
+                         {"words", f.words},
+                         {"source", f.source}});
+    return rules;
+}
+
 const char* section_words(const Case& c) {
     const double hold = material::width_hold(c.width / c.thickness);
     if (hold >= 1.0) return "plane strain";
@@ -168,6 +189,8 @@ std::string results_json(const Case& c, const JobResult& job) {
                       {"width_hold", material::width_hold(c.width / c.thickness)},
                       {"feasible", job.solved && job.findings.empty()},
                       {"findings", job.findings},
+                      {"rules", rules_json(c, job.rules)},
+                      {"rules_not_checked", job.rules.not_checked},
                       {"steps", steps},
                       {"part", part_json(c, job)},
                       {"press", press}};

@@ -8,6 +8,7 @@
 
 #include "scenes/case/usual_sizes.h"
 #include "scenes/planning/stroke_geometry.h"
+#include "sim/plan/shop_rules.h"
 
 namespace overbend::scenes {
 
@@ -44,12 +45,6 @@ double wanted_nose(const Case& c, int bend) {
 
 double shoulder_of(double opening) {
     return std::max(0.5, std::round(opening / 5.0) / 2.0);
-}
-
-double rule_over_thickness(double thickness) {
-    if (thickness <= 2.5) return 6.0;
-    if (thickness <= 8.0) return 8.0;
-    return thickness <= 10.0 ? 10.0 : 12.0;
 }
 
 // A stroke with these sizes, for its angle under load and the straight that it needs.
@@ -91,7 +86,7 @@ void find_openings(const Case& c, const Blank& blank, double straight, OpeningRa
 
 // Openings that can make the bend, and the one that suits it best.
 OpeningRange range_of(const Case& c, const Blank& blank, int bend) {
-    const double rule = rule_over_thickness(c.thickness) * c.thickness;
+    const double rule = plan::usual_opening(c.thickness);
     OpeningRange range;
     range.bend = bend;
     range.preferred = std::clamp(c.part.bends[bend].inside_radius / radius_over_opening, rule, 2.0 * rule);
@@ -113,7 +108,7 @@ std::string why_none(const Case& c, const Blank& blank, int bend) {
         const plan::StrokePath path = trial(c, blank, bend, wanted_nose(c, bend), opening);
         if (opening < 4.0 * c.thickness || !reaches(c, path)) continue;
         return words(
-            "bend '%s': a flat of %.1f mm beside it is too short for any groove; the narrowest that bends "
+            "bend '%s': a flange of %.1f mm is too short for any groove; the narrowest that bends "
             "it, "
             "%g mm, needs %.1f mm",
             c.part.bends[bend].name.c_str(), shorter, opening, plan::needed_straight(path));

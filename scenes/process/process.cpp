@@ -135,6 +135,8 @@ void judge(const Case& c, JobResult& job) {
                       bend.name.c_str(), without_minus_nought(job.finished_angle[b] / degree),
                       bend.angle / degree, c.part.angle_tolerance / degree));
     }
+    for (const plan::RuleFinding& f : job.rules.findings)
+        if (f.stops) job.findings.push_back(place_words(c, f) + ": " + f.words);
 }
 
 }  // namespace
@@ -166,6 +168,7 @@ JobResult run_process(const Case& c, const ProcessOptions& options) {
         job.profile = fit_profile(c, job.blank, strip);
         job.fitted = fitted_blank(c, job.blank, strip);
     }
+    job.rules = job_rules(c, job.blank, job.steps);
     judge(c, job);
     return job;
 }

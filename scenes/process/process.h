@@ -11,6 +11,7 @@
 
 #include "scenes/case/case.h"
 #include "scenes/process/drawing.h"
+#include "scenes/process/job_rules.h"
 #include "scenes/process/profile.h"
 #include "scenes/process/profile_fit.h"
 #include "sim/clearance/least_distance.h"
@@ -53,6 +54,7 @@ struct JobResult {
     double mass_g = 0.0;                 // of the blank less its cut-outs; 0 when the card has no density
     Blank fitted;                        // would have given the drawing's legs; of length 0 when not finished
     bool solved = false;                 // every stroke was
+    RuleReport rules;                    // of the trade
     std::vector<std::string> findings;   // what speaks against the job; empty: feasible
 };
 

@@ -49,6 +49,20 @@ void print_bends(const scenes::Case& c, const scenes::JobResult& job) {
         }
 }
 
+// Cautions of the trade's rules; what stops a job stands among the verdict's reasons.
+void print_rules(const scenes::Case& c, const scenes::RuleReport& rules) {
+    bool any = false;
+    for (const plan::RuleFinding& f : rules.findings) {
+        if (f.stops) continue;
+        if (!any) std::printf("\nCautions, by rules of the trade:\n");
+        any = true;
+        std::printf("  - %s: %s [%s]\n", scenes::place_words(c, f).c_str(), f.words.c_str(),
+                    f.source.c_str());
+    }
+    for (const std::string& what : rules.not_checked)
+        std::printf("%sNot checked: %s.\n", any ? "" : "\n", what.c_str());
+}
+
 void print_job(const scenes::Case& c, const scenes::JobResult& job) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n\n", c.title.c_str(),
                 c.material.title.c_str(), c.thickness, c.width, job.blank.length, job.mass_g);
@@ -71,6 +85,7 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job) {
     std::printf("\n%s\n", job.findings.empty() ? "Feasible: nothing found against this job."
                                                : "Not feasible as it is:");
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());
+    print_rules(c, job.rules);
     std::printf(
         "\nEstimates: prove them by a trial bend. Guard the press; mind the swinging flange and the sharp "
         "edges.\n");

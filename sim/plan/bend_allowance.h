@@ -14,6 +14,8 @@
 
 #pragma once
 
+#include "sim/material/card.h"
+
 namespace overbend::plan {
 
 // DIN's k: the neutral fibre lies k thickness / 2 from the inside. 0.65 + 0.5 log10(r/s), at least 0; 1 for
@@ -32,11 +34,7 @@ double din_compensation(double inside_radius, double thickness, double bend_angl
 double din_developed(double leg, double other_leg, double inside_radius, double thickness, double bend_angle);
 
 // How hard the strip is, in the handbook's three classes.
-enum class Hardness {
-    soft,    // soft brass and copper
-    medium,  // half-hard brass and copper, soft steel, aluminium
-    hard,    // bronze, hard copper, cold-rolled and spring steel
-};
+using material::Hardness;
 
 // Bend allowance by the handbook's straight line: (c s + 1.57 r) bend_angle / (pi/2), c = 0.55, 0.64, 0.71.
 double handbook_allowance(double inside_radius, double thickness, double bend_angle, Hardness hardness);

@@ -33,7 +33,7 @@ const std::vector<Document> documents = {
 
 // What may be left out, as plain paths. All else is required.
 const std::set<std::string> optional_keys = {
-    "strip.blank_length_mm", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
+    "strip.bend_lines_mm", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
     "tool.shank_width_mm", "tool.faces.shoulder_radius_mm", "tool.faces.bottom_radius_mm",
     "tool.root_radius_mm", "tool.land_mm", "tool.side_relief_deg", "tool.shank", "tool.floor_crown_mm",
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
@@ -51,8 +51,9 @@ const std::set<std::string> optional_places = {
     "tool[8].corner_radius_mm", "tool[10].corner_radius_mm", "tool[11].corner_radius_mm"};
 
 // Names that others rely on: without them, another key is to blame.
-const std::set<std::string> relied_upon = {"part.path[2].name", "part.path[4].name", "part.path[6].name",
-                                           "part.path[8].name", "part.path[10].name"};
+const std::set<std::string> relied_upon = {"strip.blank_length_mm", "part.path[2].name",
+                                           "part.path[4].name",     "part.path[6].name",
+                                           "part.path[8].name",     "part.path[10].name"};
 
 // One of several keys must stand in these tables: without it the table is to blame.
 const std::set<std::string> one_of_several = {"part.cutouts.hole_mm", "part.cutouts.slot_mm",
@@ -68,6 +69,7 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"thickness_mm", {"-1", "0", "0.049", "20.1", "1e300"}},
     {"width_mm", {"-1", "0", "6000"}},
     {"blank_length_mm", {"0", "-3", "1e6"}},
+    {"bend_lines_mm", {"[]", "[25.5]", "[25.5, 47.5, 55, 82, 112.5, 120]"}},
     {"youngs_modulus_MPa", {"206", "0", "-206000", "1e9"}},
     {"poisson", {"-0.1", "0.5", "0.6"}},
     {"density_kg_m3", {"0", "7.85", "-1", "1e6"}},

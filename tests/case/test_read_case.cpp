@@ -167,6 +167,7 @@ TEST_CASE("steps, press and run are read as they stand") {
 
 TEST_CASE("what is left out has the values that are promised") {
     const Case job = case_of(without(whole_case, {"strip.blank_length_mm",
+                                                  "strip.bend_lines_mm",
                                                   "part.angle_tolerance_deg",
                                                   "tool[1].height_mm",
                                                   "tool[1].shank_width_mm",

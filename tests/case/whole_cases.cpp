@@ -9,6 +9,7 @@ title = "Clip with everything"
 thickness_mm = 1
 width_mm = 20.5
 blank_length_mm = 150
+bend_lines_mm = [25.5, 47.5, 55, 82, 112.5]
 
 [material]
 title = "Invented steel"
