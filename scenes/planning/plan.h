@@ -18,7 +18,7 @@ namespace overbend::scenes {
 struct PlanOptions {
     int orders = 5;          // ranked in the table, >= 1
     int run_through = 3;     // of them run through the full mechanics, >= 1
-    double margin = 0.2;     // mm, kept by rule between the strip and what it does not lie on
+    double margin = 0.0;     // mm, kept by rule between the strip and what it does not lie on
     bool rack_only = false;  // no tool is proposed
     FitOptions fit;
     std::function<void(const std::string& what)> progress;

@@ -80,7 +80,7 @@ TEST_CASE("check: a wrong order is a verdict of no, with all its numbers") {
     CHECK(results["feasible"] == false);
     REQUIRE_FALSE(results["findings"].empty());
     CHECK(run.out.find(results["findings"][0].get<std::string>()) != std::string::npos);
-    CHECK_FALSE(results["steps"][2]["interferences"].empty());
+    CHECK_FALSE(results["steps"][1]["interferences"].empty());
     CHECK(results["part"]["finished_angles"].size() == 3);
 }
 
