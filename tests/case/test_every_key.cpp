@@ -33,7 +33,7 @@ const std::vector<Document> documents = {
 
 // What may be left out, as plain paths. All else is required.
 const std::set<std::string> optional_keys = {
-    "strip.bend_lines_mm", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
+    "strip.bend_lines_mm", "strip.rolling", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
     "tool.shank_width_mm", "tool.faces.shoulder_radius_mm", "tool.faces.bottom_radius_mm",
     "tool.root_radius_mm", "tool.land_mm", "tool.side_relief_deg", "tool.shank", "tool.floor_crown_mm",
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
@@ -41,8 +41,8 @@ const std::set<std::string> optional_keys = {
     "tool.spring.preload_N", "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity",
     "press.title", "run.friction", "run.layers", "run.elements_per_thickness",
     // of a card
-    "tensile_strength_MPa", "elongation_percent", "r_value", "sources.youngs_modulus_MPa",
-    "sources.hardening"};
+    "tensile_strength_MPa", "elongation_percent", "r_value", "metal", "hardness",
+    "sources.youngs_modulus_MPa", "sources.hardening"};
 
 // Required for one kind of tool or entry, optional for another; the places that are optional.
 const std::set<std::string> optional_places = {
@@ -69,6 +69,9 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"thickness_mm", {"-1", "0", "0.049", "20.1", "1e300"}},
     {"width_mm", {"-1", "0", "6000"}},
     {"blank_length_mm", {"0", "-3", "1e6"}},
+    {"rolling", {"\"across\"", "\"\""}},
+    {"metal", {"\"stel\"", "\"aluminium\"", "\"\""}},
+    {"hardness", {"\"half\"", "\"\""}},
     {"bend_lines_mm", {"[]", "[25.5]", "[25.5, 47.5, 55, 82, 112.5, 120]"}},
     {"youngs_modulus_MPa", {"206", "0", "-206000", "1e9"}},
     {"poisson", {"-0.1", "0.5", "0.6"}},

@@ -10,6 +10,7 @@ thickness_mm = 1
 width_mm = 20.5
 blank_length_mm = 150
 bend_lines_mm = [25.5, 47.5, 55, 82, 112.5]
+rolling = "crosswise"
 
 [material]
 title = "Invented steel"
@@ -370,6 +371,8 @@ density_kg_m3 = 7850
 const std::string swift_card = card_head + R"(tensile_strength_MPa = 350
 elongation_percent = 30
 r_value = 1.4
+metal = "steel"
+hardness = "hard"
 [hardening]
 law = "swift"
 K_MPa = 520
