@@ -102,8 +102,8 @@ struct Step {
                               // whole width, or mm between a hem's inner faces; 0 for the drawing's angle
 };
 
-// What stands about the tools in the press, as plain blocks: the holders above the punch and below the die, the
-// ram above the one, the bed below the other. Absent: nothing is known to stand there.
+// What stands about the tools in the press, as plain blocks: the holders above the punch and below the die,
+// the ram above the one, the bed below the other. Absent: nothing is known to stand there.
 struct PressBlock {
     double width = 0.0;   // mm, centred on the punch's axis
     double height = 0.0;  // mm
@@ -128,7 +128,8 @@ struct Press {
 // across it (bend lines along it).
 enum class Rolling { lengthwise, crosswise };
 
-// What an order of strokes costs, in seconds. Defaults: a person at a small press, common practice, no source.
+// What an order of strokes costs, in seconds. Defaults: a person at a small press, common practice, no
+// source.
 struct Handling {
     double stroke = 5.0;         // one stroke: lay in, press, let go
     double turn = 2.0;           // the other end first

@@ -29,7 +29,7 @@ StrictTable read_top(const TomlFile& file) {
     StrictTable top(file);
     // Before all else, which may be different in another format.
     if (top.has("format")) check_format(top);
-    top.expect({"format", "title", "strip", "material", "part", "tool", "step", "press", "run"});
+    top.expect({"format", "title", "strip", "material", "part", "tool", "step", "press", "handling", "run"});
     if (!top.has("format")) top.complain_missing("format", format_remedy);
     return top;
 }
@@ -105,7 +105,7 @@ std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
     return lines;
 }
 
-std::vector<Tool> read_tools(const StrictTable& top, double strip_width) {
+std::vector<Tool> read_tools(const StrictTable& top, double strip_width, Needs needs) {
     std::vector<Tool> tools;
     for (const StrictTable& entry : top.tables("tool", {})) {
         Tool tool = read_tool(entry, strip_width);
@@ -117,16 +117,19 @@ std::vector<Tool> read_tools(const StrictTable& top, double strip_width) {
         }
         tools.push_back(std::move(tool));
     }
-    if (tools.empty())
-        top.complain("tool", "there are no tools", "give at least one [[tool]] for a punch and a die");
+    if (tools.empty() && needs == Needs::steps)
+        top.complain("tool", "there are no tools",
+                     "give at least one [[tool]] for a punch and a die, or let overbend plan propose them");
     return tools;
 }
 
-std::vector<Step> read_steps(const StrictTable& top, const Case& job) {
+std::vector<Step> read_steps(const StrictTable& top, const Case& job, Needs needs) {
     std::vector<Step> steps;
     for (const StrictTable& entry : top.tables("step", step_keys()))
         steps.push_back(read_step(entry, job, steps));
-    if (steps.empty()) top.complain("step", "there are no steps", "give at least one [[step]]");
+    if (steps.empty() && needs == Needs::steps)
+        top.complain("step", "there are no steps",
+                     "give at least one [[step]], or let overbend plan work them out");
     return steps;
 }
 
@@ -153,6 +156,21 @@ std::optional<Press> read_press(const StrictTable& top) {
     return press;
 }
 
+Handling read_handling(const StrictTable& top) {
+    Handling h;
+    if (!top.has("handling")) return h;
+    constexpr Range seconds = from_to(0.0, 1e5);
+    const StrictTable table =
+        top.table("handling", {"stroke_s", "turn_s", "flip_s", "tool_change_s", "gauge_change_s", "slide_s"});
+    h.stroke = table.number_or("stroke_s", h.stroke, seconds);
+    h.turn = table.number_or("turn_s", h.turn, seconds);
+    h.flip = table.number_or("flip_s", h.flip, seconds);
+    h.tool_change = table.number_or("tool_change_s", h.tool_change, seconds);
+    h.gauge_change = table.number_or("gauge_change_s", h.gauge_change, seconds);
+    h.slide = table.number_or("slide_s", h.slide, seconds);
+    return h;
+}
+
 RunOptions read_run(const StrictTable& top) {
     RunOptions run;
     if (!top.has("run")) return run;
@@ -167,7 +185,7 @@ RunOptions read_run(const StrictTable& top) {
 
 }  // namespace
 
-Case read_case(const std::filesystem::path& file) {
+Case read_case(const std::filesystem::path& file, Needs needs) {
     const TomlFile toml = read_toml(file);
     const StrictTable top = read_top(toml);
     Case job;
@@ -190,11 +208,11 @@ Case read_case(const std::filesystem::path& file) {
     job.bend_lines = read_bend_lines(strip, job);
     job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);
 
-    job.tools = read_tools(top, job.width);
-    job.steps = read_steps(top, job);
-    check_all_bends_made(part, job);
-    check_hems_laid(part, job);
+    job.tools = read_tools(top, job.width, needs);
+    job.steps = read_steps(top, job, needs);
+    if (needs == Needs::steps) check_all_bends_made(part, job), check_hems_laid(part, job);
     job.press = read_press(top);
+    job.handling = read_handling(top);
     job.run = read_run(top);
     return job;
 }

@@ -46,6 +46,8 @@
 //             steps, which press it again, if all but the last have a stop; a hem is one that flat tools
 //             press last
 //   [press]   title (none), force_kN, stroke_mm
+//   [handling] what an order costs, in seconds: stroke_s (5), turn_s (2), flip_s (2), tool_change_s (180),
+//             gauge_change_s (20), slide_s (4)
 //   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8),
 //             gravity true or false (false): the strip's weight bends it too
 //
@@ -74,9 +76,13 @@
 
 namespace overbend::scenes {
 
+// What a case is read for: to be run, or to be planned, for which tools and steps may be missing. Steps that
+// are there are checked all the same.
+enum class Needs { steps, drawing_alone };
+
 // Checks everything that can be told without pressing: keys, ranges, names, that each tool can be made and
 // that the tools of each step go together with this strip.
 // Throws CaseError for the first thing that is wrong, in the case file or in the card it names.
-Case read_case(const std::filesystem::path& file);
+Case read_case(const std::filesystem::path& file, Needs needs = Needs::steps);
 
 }  // namespace overbend::scenes

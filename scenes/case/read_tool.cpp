@@ -7,6 +7,7 @@
 
 #include "scenes/case/read_block.h"
 #include "scenes/case/strict_table.h"
+#include "scenes/case/tool_outline.h"
 #include "scenes/case/usual_sizes.h"
 #include "sim/errors.h"
 
@@ -114,7 +115,8 @@ Shape read_channel_die(const StrictTable& table) {
     die.shoulder_radius = table.number("shoulder_radius_mm", size);
     die.depth = table.number("depth_mm", size);
     die.floor_crown = table.number_or("floor_crown_mm", 0.0, size_or_none);
-    const double width = std::max(die.die_opening + 30.0, usual_die_width(die.die_opening, die.shoulder_radius));
+    const double width =
+        std::max(die.die_opening + 30.0, usual_die_width(die.die_opening, die.shoulder_radius));
     die.width = table.number_or("width_mm", width, size);
     die.height = table.number_or("height_mm", die.depth + 20.0, size);
     return die;
@@ -181,23 +183,12 @@ const Kind& read_kind(const StrictTable& table) {
     return *std::find_if(kinds().begin(), kinds().end(), [&](const Kind& kind) { return kind.word == word; });
 }
 
-struct OutlineMaker {
-    void operator()(const tool::VeeDie& die) const {
-        for (std::size_t face = 1; face <= die.faces.size(); ++face)
-            make_outline(die, static_cast<int>(face));
-    }
-    void operator()(const OutlineTool&) const {}  // made while it was read
-    void operator()(const FlatPunch& t) const { block_facing_down(t.block); }
-    void operator()(const FlatDie& t) const { block_facing_up(t.block); }
-    void operator()(const WipingPunch& t) const { block_facing_down(t.block); }
-    void operator()(const WipingDie& t) const { block_facing_up(t.block); }
-    void operator()(const Pad& t) const { block_facing_up(t.block); }
-    void operator()(const Clamp& t) const { block_facing_down(t.block); }
-    template <class Other>
-    void operator()(const Other& other) const {
-        make_outline(other);
-    }
-};
+// Throws OutOfRange when it cannot be.
+void see_that_it_can_be_made(const Tool& tool) {
+    const auto* die = std::get_if<tool::VeeDie>(&tool.shape);
+    const int faces = die ? static_cast<int>(die->faces.size()) : 1;
+    for (int face = 1; face <= faces; ++face) tool_outline(tool, face);
+}
 
 }  // namespace
 
@@ -223,7 +214,7 @@ Tool read_tool(StrictTable table, double strip_width) {
     try {
         const std::string name = table.text("name");
         Tool tool{name, kind.read ? kind.read(table) : kind.read_with_spring(table, strip_width)};
-        std::visit(OutlineMaker{}, tool.shape);  // to see that it can be made
+        see_that_it_can_be_made(tool);
         return tool;
     } catch (const OutOfRange& error) {
         table.complain("", error.name + ": " + error.wrong, error.right);

@@ -16,7 +16,8 @@ namespace {
     complain("--out", "the folder '" + out + "' " + what + "; give one that can be written");
 }
 
-// Sees, before any work is done for it, that the folder is there or can be made, and takes files.
+}  // namespace
+
 void check_folder(const std::string& out) {
     if (out.empty()) refuse(out, "has no name");
     std::filesystem::path there = std::filesystem::absolute(out).lexically_normal();
@@ -27,8 +28,6 @@ void check_folder(const std::string& out) {
     std::error_code error;
     std::filesystem::remove(trial, error);
 }
-
-}  // namespace
 
 Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
     Job job;

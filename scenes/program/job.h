@@ -24,6 +24,10 @@ Job run_job(const std::string& file, const std::optional<std::string>& out, cons
 // done, verdict_no or not_computed, from the findings and whether all strokes were solved.
 Exit verdict(const scenes::JobResult& result);
 
+// Sees, before any work is done for it, that the folder is there or can be made, and takes files. Throws as
+// run_job.
+void check_folder(const std::string& out);
+
 // Makes the folder. Throws as run_job.
 std::filesystem::path make_folder(const std::string& out);
 

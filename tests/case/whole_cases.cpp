@@ -192,6 +192,14 @@ title = "Bench press"
 force_kN = 40
 stroke_mm = 80
 
+[handling]
+stroke_s = 6.5
+turn_s = 3
+flip_s = 3.5
+tool_change_s = 240
+gauge_change_s = 25
+slide_s = 7
+
 [run]
 friction = 0.12
 layers = 15
