@@ -203,7 +203,7 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
         job.rolling = Rolling::crosswise;
 
     const StrictTable part = top.table("part", part_keys());
-    job.part = read_part(part);
+    job.part = read_part(part, job.thickness);
     check_blank_length(strip, job);
     job.bend_lines = read_bend_lines(strip, job);
     job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);

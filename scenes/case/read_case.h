@@ -8,6 +8,10 @@
 //             rolling = "lengthwise" or "crosswise" ("lengthwise": the strip's length along the rolling
 //             direction, its bend lines across)
 //   [part]    path = [ { flat_mm }, { bend_deg, inside_radius_mm, name ("bend 1" ...) }, { flat_mm } ... ]
+//             A flat may be given as { outside_mm }, the leg measured on the outside as DIN 6935 does: at an
+//             end with a bend to the outer tangent (r + s beyond the flat) for 90 degrees and more, a hem's
+//             crown among them, to the outer corner ((r + s) tan(angle / 2)) for less; at the strip's ends
+//             to the end
 //             bend_deg from -180 to 180, not 0, positive turns the right-hand side up; 180 is a hem
 //             angle_tolerance_deg (1)
 //             cutouts = [ { at_mm, across_mm, hole_mm or slot_mm = [length, width] } ... ] (none)

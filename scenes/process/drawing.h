@@ -21,4 +21,7 @@ struct Blank {
 };
 Blank make_blank(const Case& c);
 
+// In grams, less the cut-outs; 0 when the card has no density.
+double blank_mass(const Case& c, const Blank& blank);
+
 }  // namespace overbend::scenes

@@ -100,15 +100,6 @@ StepResult run_step(const Case& c, const Blank& blank, int index, const strip::S
     return result;
 }
 
-double blank_mass(const Case& c, const Blank& blank) {
-    double area = blank.length * c.width;
-    for (const Cutout& cut : c.cutouts) {
-        constexpr double quarter_circle = 0.78539816339744831;
-        area -= quarter_circle * cut.width * cut.width + (cut.length - cut.width) * cut.width;
-    }
-    return area * c.thickness * c.material.density * 1e-6;  // mm3 kg/m3 = 1e-6 g
-}
-
 // A figure to be written with two decimals, which must not come out as "-0.00".
 double without_minus_nought(double value) {
     return std::abs(value) < 0.005 ? 0.0 : value;

@@ -29,19 +29,32 @@ void check_folder(const std::string& out) {
     std::filesystem::remove(trial, error);
 }
 
-Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
-    Job job;
+scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out) {
     if (file.empty()) complain("case", "no file is named; give a case file");
-    job.c = scenes::read_case(file);
+    scenes::Case c = scenes::read_case(file);
     if (out) check_folder(*out);
+    return c;
+}
+
+scenes::ProcessOptions with_progress(const scenes::Case& c, const Output& output) {
     scenes::ProcessOptions how;
     if (shows_progress(output))
-        how.progress = [&](int step, double travel) {
-            std::cerr << "\rstep " << step + 1 << " of " << job.c.steps.size() << ", "
-                      << job.c.steps[step].name << ": " << fixed(travel, 2) << " mm   " << std::flush;
+        how.progress = [&c](int step, double travel) {
+            std::cerr << "\rstep " << step + 1 << " of " << c.steps.size() << ", " << c.steps[step].name
+                      << ": " << fixed(travel, 2) << " mm   " << std::flush;
         };
-    job.result = scenes::run_process(job.c, how);
-    if (how.progress) std::cerr << "\r" << std::string(78, ' ') << "\r";
+    return how;
+}
+
+void clear_progress(const Output& output) {
+    if (shows_progress(output)) std::cerr << "\r" << std::string(78, ' ') << "\r";
+}
+
+Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
+    Job job;
+    job.c = read_job_case(file, out);
+    job.result = scenes::run_process(job.c, with_progress(job.c, output));
+    clear_progress(output);
     return job;
 }
 

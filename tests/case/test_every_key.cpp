@@ -57,9 +57,9 @@ const std::set<std::string> relied_upon = {"strip.blank_length_mm", "part.path[2
                                            "part.path[8].name",     "part.path[10].name"};
 
 // One of several keys must stand in these tables: without it the table is to blame.
-const std::set<std::string> one_of_several = {"part.cutouts.hole_mm", "part.cutouts.slot_mm",
-                                              "step.stop.free_deg",   "step.stop.force_kN",
-                                              "step.stop.travel_mm",  "step.stop.gap_mm"};
+const std::set<std::string> one_of_several = {
+    "part.path.flat_mm",  "part.path.outside_mm", "part.cutouts.hole_mm", "part.cutouts.slot_mm",
+    "step.stop.free_deg", "step.stop.force_kN",   "step.stop.travel_mm",  "step.stop.gap_mm"};
 
 // Values that cannot be, by the key alone.
 const std::map<std::string, std::vector<std::string>> bad_values = {
@@ -99,6 +99,7 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"rate", {"0", "1e6"}},
     {"angle_tolerance_deg", {"0", "-1", "46"}},
     {"flat_mm", {"0", "-24", "5001"}},
+    {"outside_mm", {"0", "-10", "5001", "1.1"}},
     {"bend_deg", {"0", "180.1", "-180.1", "200"}},
     {"inside_radius_mm", {"-0.1", "1001"}},
     {"at_mm", {"-1", "1", "1e6", "149"}},

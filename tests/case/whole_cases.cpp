@@ -216,7 +216,7 @@ width_mm = 20
 
 [part]
 [[part.path]]
-flat_mm = 9
+outside_mm = 10.1
 [[part.path]]
 bend_deg = 180
 inside_radius_mm = 0.1

@@ -14,6 +14,7 @@
 
 #include "scenes/case/read_case.h"
 #include "scenes/process/fitted_blank.h"
+#include "scenes/process/flat_pattern.h"
 #include "scenes/process/process.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
@@ -22,12 +23,6 @@ using namespace overbend;
 using namespace overbend::scenes;
 
 namespace {
-
-Case with_blank(Case c, const Blank& blank) {
-    c.blank_length = blank.length;
-    c.bend_lines = blank.bend_line;
-    return c;
-}
 
 double greatest(const std::vector<double>& values) {
     double most = 0.0;
