@@ -2,8 +2,8 @@
 //
 // In the forming zone the tools press the strip; anywhere else a touch is an interference, but for the top
 // face of the die, on which the strip lies, and of pads and clamps: over half its width on either side of the
-// zone such a tool is not looked at. Distances are exact against the outlines' lines and arcs; the strip's surfaces are sampled
-// at most half a thickness apart.
+// zone such a tool is not looked at. Distances are exact against the outlines' lines and arcs; the strip's
+// surfaces are sampled at most half a thickness apart.
 //
 // Units  mm.
 
