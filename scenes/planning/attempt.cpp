@@ -38,7 +38,8 @@ std::vector<std::string> why_not(Attempt& attempt) {
     for (const int b : attempt.choices.unserved) {
         std::string why = "no tools here make bend '" + attempt.c.part.bends[b].name + "'";
         for (const Rejected& r : attempt.choices.rejected)
-            if (r.what.find("for '" + attempt.c.part.bends[b].name + "'") != std::string::npos)
+            if (r.what.find("'" + attempt.c.part.bends[b].name + "'", r.what.find(" for ")) !=
+                std::string::npos)
                 why += "; " + r.what + ": " + r.why;
         sentences.push_back(why);
     }

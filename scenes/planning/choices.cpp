@@ -17,8 +17,16 @@ std::string bend_words(const Case& c, const std::vector<int>& bends) {
 void add(const Case& c, const Blank& blank, const std::vector<int>& bends, Choices& choices) {
     const Fitting fitting = fitting_pairs(c, blank, bends);
     for (const ToolPair& pair : fitting.pairs) choices.possible.push_back({bends, pair});
-    for (const Misfit& m : fitting.misfits)
-        choices.rejected.push_back({pair_words(c, m.pair) + " for " + bend_words(c, bends), m.why});
+    for (const Misfit& m : fitting.misfits) {
+        // one line for all bends that are turned down for the same reason
+        const std::string pair = pair_words(c, m.pair) + " for ";
+        const auto same = [&](const Rejected& r) { return r.why == m.why && r.what.rfind(pair, 0) == 0; };
+        const auto before = std::find_if(choices.rejected.begin(), choices.rejected.end(), same);
+        if (before == choices.rejected.end())
+            choices.rejected.push_back({pair + bend_words(c, bends), m.why});
+        else
+            before->what += ", " + bend_words(c, bends);
+    }
 }
 
 }  // namespace

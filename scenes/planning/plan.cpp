@@ -70,8 +70,9 @@ void run_through(const Case& c, const FitOptions& fit_options, int count, PlanRe
     }
 }
 
-// Proposed tools that no step uses are left out of the finished case; those that were there stay.
-void leave_out_unused(Case& c, int given_tools) {
+// Proposed tools that no step uses are left out of the finished case, and out of what is told of them; those
+// that were there stay. proposed: in words, one for each tool beyond the given ones.
+void leave_out_unused(Case& c, int given_tools, std::vector<std::string>& proposed) {
     std::set<int> used;
     for (const Step& s : c.steps) {
         used.insert({s.punch, s.die});
@@ -80,12 +81,15 @@ void leave_out_unused(Case& c, int given_tools) {
     }
     std::vector<int> place(c.tools.size(), -1);
     std::vector<Tool> kept;
+    std::vector<std::string> told;
     for (int i = 0; i < static_cast<int>(c.tools.size()); ++i) {
         if (i >= given_tools && used.count(i) == 0) continue;
         place[i] = static_cast<int>(kept.size());
         kept.push_back(c.tools[i]);
+        if (i >= given_tools) told.push_back(proposed[i - given_tools]);
     }
     c.tools = kept;
+    proposed = told;
     for (Step& s : c.steps) {
         s.punch = place[s.punch], s.die = place[s.die];
         if (s.pad) s.pad = place[*s.pad];
@@ -117,15 +121,14 @@ PlanResult plan_case(const Case& given, const PlanOptions& options) {
     say("looking for an order with the tools that are there");
     std::unique_ptr<Attempt> attempt = search_with(c, options.orders, options.margin);
     result.sets = attempt->search.sets, result.asked = attempt->search.asked;
+    std::vector<std::string> cannot;  // what no tool helps
     for (int stage = 0; attempt->search.best.empty() && stage < remedy_stages; ++stage) {
         const Remedy remedy = remedy_for(*attempt, stage);
-        if (remedy.tools.empty() && remedy.cannot.empty()) continue;
-        if (stage == 0 || result.reasons.empty()) result.reasons = why_not(*attempt);
-        result.reasons.insert(result.reasons.end(), remedy.cannot.begin(), remedy.cannot.end());
+        cannot.insert(cannot.end(), remedy.cannot.begin(), remedy.cannot.end());
+        if (remedy.tools.empty()) continue;
         if (options.rack_only) {
-            for (const std::string& w : remedy.reasons) result.would_help.push_back(w);
-            if (!remedy.tools.empty()) break;
-            continue;
+            result.would_help = remedy.reasons;
+            break;
         }
         say("looking for an order with more tools");
         result.proposed.insert(result.proposed.end(), remedy.reasons.begin(), remedy.reasons.end());
@@ -136,7 +139,8 @@ PlanResult plan_case(const Case& given, const PlanOptions& options) {
     result.rejected = attempt->rejected();
     result.planned = c;
     if (attempt->search.best.empty()) {
-        if (result.reasons.empty() || !options.rack_only) result.reasons = why_not(*attempt);
+        result.reasons = why_not(*attempt);
+        result.reasons.insert(result.reasons.end(), cannot.begin(), cannot.end());
         return result;
     }
     rank(*attempt, result);
@@ -144,14 +148,13 @@ PlanResult plan_case(const Case& given, const PlanOptions& options) {
     FitOptions fit = options.fit;
     for (int i = given_tools; i < static_cast<int>(c.tools.size()); ++i) fit.own_tools.push_back(i);
     run_through(c, fit, options.run_through, result);
-    result.reasons.clear();
     if (!result.found) {
         for (const RankedOrder& order : result.ranked) result.reasons.push_back(order.words);
         return result;
     }
     result.planned = result.fit.c;
     name_steps(result.planned);
-    leave_out_unused(result.planned, given_tools);
+    leave_out_unused(result.planned, given_tools, result.proposed);
     return result;
 }
 

@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 
+#include "scenes/case/case_error.h"
 #include "scenes/case/read_case.h"
 #include "scenes/case/write_case.h"
 #include "scenes/exchange/plan_json.h"
@@ -14,6 +15,7 @@
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
 #include "scenes/program/plan_print.h"
+#include "sim/errors.h"
 
 namespace overbend::program {
 
@@ -51,11 +53,20 @@ std::string head_of(const scenes::Case& c, const scenes::PlanResult& plan) {
     return head;
 }
 
+// What cannot be planned is a mistake of the case.
+scenes::PlanResult plan_of(const scenes::Case& c, const scenes::PlanOptions& options) {
+    try {
+        return scenes::plan_case(c, options);
+    } catch (const OutOfRange& error) {
+        throw scenes::CaseError(c.file, 0, 0, error.name, error.wrong, error.right);
+    }
+}
+
 void plan(const PlanCommand& given, int& status) {
     if (given.file.empty()) complain("case", "no file is named; give a case file");
     const scenes::Case c = scenes::read_case(given.file, scenes::Needs::drawing_alone);
     check_folder(given.out);
-    const scenes::PlanResult result = scenes::plan_case(c, options_of(given));
+    const scenes::PlanResult result = plan_of(c, options_of(given));
     std::optional<std::filesystem::path> file;
     if (result.found) {
         file = make_folder(given.out) / "case.toml";

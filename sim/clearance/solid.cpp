@@ -118,7 +118,7 @@ Gap gap(const Solid& solid, const Vec2& position, const Convex& piece, double wi
 
     const Corners2 corners = singles(piece.corners, position);
     Gap least;
-    double nearest = within;
+    double nearest = std::max(within, 2.0 * touching);
     const std::size_t count = solid.points_.size();
     for (std::size_t i = 0; i < count && nearest > touching; ++i) {
         if (square_between(box, solid.edge_boxes_[i]) > nearest * nearest) continue;
@@ -133,7 +133,7 @@ Gap gap(const Solid& solid, const Vec2& position, const Convex& piece, double wi
     const Vec2 corner = piece.corners[0] - position;
     const bool inside = !crosses && square_between(Box{corner, corner}, solid.outline_.box()) == 0.0 &&
                         tool::nearest(solid.outline_, corner).distance < 0.0;
-    if (!crosses && !inside) return least;
+    if (!crosses && !inside) return least.distance <= within ? least : Gap{};
     Corners own = piece.corners;
     for (Vec2& c : own) c -= position;
     Gap overlap = deepest(solid, own);
