@@ -146,13 +146,30 @@ void check_all_bends_made(const StrictTable& part, const Case& job) {
     }
 }
 
+std::optional<PressBlock> read_press_block(const StrictTable& press, const char* key) {
+    if (!press.has(key)) return std::nullopt;
+    const StrictTable block = press.table(key, {"width_mm", "height_mm"});
+    return PressBlock{block.number("width_mm", above_to(0.0, 5000.0)),
+                      block.number("height_mm", above_to(0.0, 5000.0))};
+}
+
 std::optional<Press> read_press(const StrictTable& top) {
     if (!top.has("press")) return std::nullopt;
-    const StrictTable table = top.table("press", {"title", "force_kN", "stroke_mm"});
+    const StrictTable table = top.table(
+        "press", {"title", "force_kN", "stroke_mm", "punch_holder", "die_holder", "ram", "bed", "gauge"});
     Press press;
     press.title = table.text_or("title", "");
     press.force = table.number("force_kN", above_to(0.0, 1e5));
     press.stroke = table.number("stroke_mm", above_to(0.0, 5000.0));
+    press.punch_holder = read_press_block(table, "punch_holder");
+    press.die_holder = read_press_block(table, "die_holder");
+    press.ram = read_press_block(table, "ram");
+    press.bed = read_press_block(table, "bed");
+    if (table.has("gauge")) {
+        const StrictTable gauge = table.table("gauge", {"height_mm", "length_mm", "stays"});
+        press.gauge = Gauge{gauge.number("height_mm", above_to(0.0, 5000.0)),
+                            gauge.number("length_mm", above_to(0.0, 5000.0)), gauge.truth_or("stays", false)};
+    }
     return press;
 }
 

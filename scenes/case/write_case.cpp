@@ -132,10 +132,11 @@ void write_press(const Press& press, Lines& lines) {
     if (press.die_holder) lines.put("die_holder", block_text(*press.die_holder));
     if (press.ram) lines.put("ram", block_text(*press.ram));
     if (press.bed) lines.put("bed", block_text(*press.bed));
-    if (press.gauge)
-        lines.put(
-            "gauge",
-            Inline().number("height_mm", press.gauge->height).number("length_mm", press.gauge->length).str());
+    if (!press.gauge) return;
+    Inline gauge;
+    gauge.number("height_mm", press.gauge->height).number("length_mm", press.gauge->length);
+    if (press.gauge->stays) gauge.put("stays", "true");
+    lines.put("gauge", gauge.str());
 }
 
 void write_handling(const Handling& h, Lines& lines) {

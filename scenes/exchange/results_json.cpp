@@ -33,8 +33,10 @@ Json closest_json(const stroke::Recording& r, const clearance::Closest& c) {
             {"blank_position_mm", c.blank_position},
             {"x_mm", c.at.x()},
             {"y_mm", c.at.y()},
+            {"x_on_tool_mm", c.on_tool.x()},
+            {"y_on_tool_mm", c.on_tool.y()},
             {"tool", r.tools[c.tool].name},
-            {"travel_mm", r.states[c.state].travel}};
+            {"travel_mm", c.travel}};
 }
 
 Json step_json(const Case& c, const StepResult& step) {
@@ -61,6 +63,8 @@ Json step_json(const Case& c, const StepResult& step) {
             {"least_clearance", closest_json(s.recording, step.least)},
             {"interferences", hits},
             {"warnings", step.warnings},
+            {"remarks", step.remarks},
+            {"gauge_mm", step.gauge},
             {"audit",
              {{"tools_N_mm_per_mm", a.tools},
               {"elastic_N_mm_per_mm", a.elastic},

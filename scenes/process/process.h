@@ -43,7 +43,9 @@ struct StepResult {
     clearance::Closest least;
     std::vector<Interference> interferences;
     std::vector<std::string> warnings;
-    double wall_ms = 0.0;  // printed, never written
+    std::vector<std::string> remarks;  // how the strip gets in and out where it does not in the plane
+    double gauge = 0.0;                // mm, from the punch's axis to the gauge's face; 0 without one
+    double wall_ms = 0.0;              // printed, never written
 };
 
 struct JobResult {

@@ -31,6 +31,7 @@ void print_step(const scenes::Case& c, const scenes::StepResult& step, int numbe
     if (s.outcome != stroke::Outcome::reached)
         std::printf("      %s: %s\n", stroke::outcome_words(s.outcome), s.reason.c_str());
     for (const std::string& w : step.warnings) std::printf("      warning: %s\n", w.c_str());
+    for (const std::string& w : step.remarks) std::printf("      %s\n", w.c_str());
 }
 
 void print_bends(const scenes::Case& c, const scenes::JobResult& job) {
