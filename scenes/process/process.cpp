@@ -7,6 +7,7 @@
 
 #include "scenes/process/deviation.h"
 #include "scenes/process/fitted_blank.h"
+#include "scenes/process/job_rules.h"
 #include "scenes/process/scene.h"
 #include "sim/errors.h"
 #include "sim/strip/place.h"
