@@ -98,6 +98,7 @@ void make_cautions(FlatLayout& s) {
 
 std::vector<Flag> flags_of(const FlatLayout& s, const std::vector<FlatLabel>& labels) {
     std::vector<Flag> flags;
+    flags.reserve(labels.size());
     for (const FlatLabel& label : labels)
         flags.push_back({s.scale * label.at, label_width(label, s.unit), 0});
     return flags;

@@ -92,7 +92,7 @@ void check_line_clear(const StrictTable& strip, const std::vector<double>& lines
 
 std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
     if (!strip.has("bend_lines_mm")) return {};
-    const std::vector<double> lines = strip.numbers("bend_lines_mm", above_to(0.0, 1e5));
+    std::vector<double> lines = strip.numbers("bend_lines_mm", above_to(0.0, 1e5));
     if (!job.blank_length)
         strip.complain("bend_lines_mm", "bend lines are given, and no length of the blank they lie on",
                        "give blank_length_mm too, or leave both out to have them worked out");

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "scenes/process/fitted_blank.h"
+#include "scenes/process/job_rules.h"
 #include "sim/material/layer_law.h"
 #include "sim/plan/bend_allowance.h"
 

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "scenes/process/fitted_blank.h"
+#include "scenes/process/job_rules.h"
 #include "scenes/process/legs.h"
 #include "sim/plan/bend_allowance.h"
 #include "sim/plan/shop_rules.h"

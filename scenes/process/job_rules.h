@@ -11,16 +11,10 @@
 
 #include "scenes/case/case.h"
 #include "scenes/process/drawing.h"
-#include "sim/plan/rule_finding.h"
+#include "scenes/process/process.h"
+#include "scenes/process/rule_report.h"
 
 namespace overbend::scenes {
-
-struct StepResult;
-
-struct RuleReport {
-    std::vector<plan::RuleFinding> findings;
-    std::vector<std::string> not_checked;  // rules that could not be asked, and why
-};
 
 // steps  as they were run, in the case's order and as many as were; empty: none yet
 RuleReport job_rules(const Case& c, const Blank& blank, const std::vector<StepResult>& steps);

@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "scenes/process/fitted_blank.h"
+#include "scenes/process/job_rules.h"
 #include "scenes/process/press_blocks.h"
 #include "scenes/process/scene.h"
 #include "scenes/process/step_clearance.h"

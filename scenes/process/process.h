@@ -11,9 +11,9 @@
 
 #include "scenes/case/case.h"
 #include "scenes/process/drawing.h"
-#include "scenes/process/job_rules.h"
 #include "scenes/process/profile.h"
 #include "scenes/process/profile_fit.h"
+#include "scenes/process/rule_report.h"
 #include "sim/clearance/least_distance.h"
 #include "sim/stroke/stroke.h"
 

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "scenes/process/job_rules.h"
 #include "scenes/program/options.h"
 
 namespace overbend::program {

@@ -7,6 +7,7 @@
 
 #include "scenes/exchange/results_json.h"
 #include "scenes/exchange/whole_file.h"
+#include "scenes/process/job_rules.h"
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
 

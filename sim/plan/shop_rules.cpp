@@ -29,10 +29,10 @@ std::optional<RuleFinding> too_sharp(double inside_radius, const LeastRadius& le
 double outer_strain(const material::Card& card, double thickness, double inside_radius, double hold) {
     const double radius = std::max(inside_radius, 0.05 * thickness);
     constexpr int layers = 15;
-    // The strip thins as it is bent, and its outer radius with it: two rounds settle that.
+    // The strip thins as it is bent, and its outer radius with it: a second round settles that.
     double outer = radius + thickness;
     material::BendingPoint point;
-    for (int i = 0; i < 3; ++i) {
+    for (int i = 0; i < 2; ++i) {
         const double curvature = std::min(2.0 / (radius + outer), 1.88 / thickness);  // or it folds
         point = material::bend_in_pure_moment(card, thickness, {curvature}, layers, hold)[0];
         outer = radius + point.thickness;

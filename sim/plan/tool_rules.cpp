@@ -73,14 +73,31 @@ double loaded_angle(const material::Card& card, double thickness, double inside_
                     double hold) {
     constexpr int layers = 15;
     const double drawn = 2.0 / (2.0 * std::max(inside_radius, 0.05 * thickness) + thickness);
-    const auto free = [&](double curvature) {
-        return material::bend_in_pure_moment(card, thickness, {curvature}, layers, hold)[0].free_curvature;
+    const auto over = [&](double curvature) {
+        return material::bend_in_pure_moment(card, thickness, {curvature}, layers, hold)[0].free_curvature -
+               drawn;
     };
-    double low = drawn, high = drawn;
-    for (int i = 0; i < 20 && free(high) < drawn; ++i) high = std::min(1.15 * high, 1.88 / thickness);
-    for (int i = 0; i < 30; ++i) {
-        const double middle = 0.5 * (low + high);
-        (free(middle) < drawn ? low : high) = middle;
+    const double sharpest = 1.88 / thickness;
+    double low = drawn, high = drawn, over_low = over(low), over_high = over_low;
+    for (double step = 0.05 * drawn; over_high < 0.0 && high < sharpest; step *= 2.0) {
+        low = high, over_low = over_high;
+        high = std::min(high + step, sharpest);
+        over_high = over(high);
+    }
+    // Regula falsi; an end that stays is given half its weight (Illinois).
+    for (int i = 0, stayed = 0; i < 40 && over_low < 0.0 && over_high > 0.0; ++i) {
+        const double middle = high - over_high * (high - low) / (over_high - over_low);
+        const double over_middle = over(middle);
+        if (std::abs(over_middle) < 1e-7 * drawn) return bend_angle * middle / drawn;
+        if (over_middle > 0.0) {
+            high = middle, over_high = over_middle;
+            if (stayed == 1) over_low *= 0.5;
+            stayed = 1;
+        } else {
+            low = middle, over_low = over_middle;
+            if (stayed == -1) over_high *= 0.5;
+            stayed = -1;
+        }
     }
     return bend_angle * high / drawn;
 }

@@ -8,7 +8,9 @@
 //         so that a bend made to about its drawn radius takes about angle (r + k s); and a case without steps
 //         is by DIN 6935 alone, whose v for r = 1 and s = 1 at 90 degrees Tabellenbuch Metall prints as 1.9
 //         (from memory).
-// Allowed 15 per cent for the first: an air bend is no arc, its flanks are curved towards the shoulders.
+// Allowed up to 10 per cent less than that, and no more than that: an air bend is no arc, its flanks are
+// curved
+//         towards the shoulders, which shortens the way between the legs. Measured 5.8.
 
 #include <doctest/doctest.h>
 
@@ -38,7 +40,8 @@ TEST_CASE("flat pattern: by the mechanics a bend takes about its arc at the unst
     for (const FlatBend& b : pattern.bends) {
         const Bend& bend = c.part.bends[b.bend];
         const double arc = std::abs(bend.angle) * (bend.inside_radius + 0.45 * c.thickness);
-        CHECK(std::abs(b.mechanics - arc) < 0.15 * arc);
+        CHECK(b.mechanics < arc);
+        CHECK(b.mechanics > 0.9 * arc);
         CHECK(b.mid_stretch > 0.0);
         CHECK(b.made_radius > 0.0);
     }
