@@ -146,11 +146,12 @@ void check_all_bends_made(const StrictTable& part, const Case& job) {
     }
 }
 
+constexpr Range block_size = above_to(0.0, 2000.0);  // mm, of what stands about the tools
+
 std::optional<PressBlock> read_press_block(const StrictTable& press, const char* key) {
     if (!press.has(key)) return std::nullopt;
     const StrictTable block = press.table(key, {"width_mm", "height_mm"});
-    return PressBlock{block.number("width_mm", above_to(0.0, 5000.0)),
-                      block.number("height_mm", above_to(0.0, 5000.0))};
+    return PressBlock{block.number("width_mm", block_size), block.number("height_mm", block_size)};
 }
 
 std::optional<Press> read_press(const StrictTable& top) {
@@ -167,8 +168,8 @@ std::optional<Press> read_press(const StrictTable& top) {
     press.bed = read_press_block(table, "bed");
     if (table.has("gauge")) {
         const StrictTable gauge = table.table("gauge", {"height_mm", "length_mm", "stays"});
-        press.gauge = Gauge{gauge.number("height_mm", above_to(0.0, 5000.0)),
-                            gauge.number("length_mm", above_to(0.0, 5000.0)), gauge.truth_or("stays", false)};
+        press.gauge = Gauge{gauge.number("height_mm", block_size), gauge.number("length_mm", block_size),
+                            gauge.truth_or("stays", false)};
     }
     return press;
 }

@@ -39,7 +39,7 @@ const std::set<std::string> optional_keys = {
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
     "step.place.shift_mm", "step.pad", "step.clamp.on", "tool.spring.travel_mm", "tool.spring.count",
     "tool.spring.preload_N", "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity",
-    "press.title", "handling.stroke_s", "handling.turn_s", "handling.flip_s", "handling.tool_change_s",
+    "press.title", "press.gauge.stays", "handling.stroke_s", "handling.turn_s", "handling.flip_s", "handling.tool_change_s",
     "handling.gauge_change_s", "handling.slide_s", "run.friction", "run.layers", "run.elements_per_thickness",
     // of a card
     "tensile_strength_MPa", "elongation_percent", "r_value", "metal", "hardness",
@@ -70,6 +70,8 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"thickness_mm", {"-1", "0", "0.049", "20.1", "1e300"}},
     {"width_mm", {"-1", "0", "6000"}},
     {"blank_length_mm", {"0", "-3", "1e6"}},
+    {"length_mm", {"0", "-5", "1e4"}},
+    {"stays", {"1", "\"yes\""}},
     {"stroke_s", {"-1", "1e6"}},
     {"turn_s", {"-0.1"}},
     {"flip_s", {"-2"}},

@@ -192,6 +192,27 @@ title = "Bench press"
 force_kN = 40
 stroke_mm = 80
 
+[press.punch_holder]
+width_mm = 24
+height_mm = 45
+
+[press.die_holder]
+width_mm = 60
+height_mm = 30
+
+[press.ram]
+width_mm = 80
+height_mm = 120
+
+[press.bed]
+width_mm = 90
+height_mm = 200
+
+[press.gauge]
+height_mm = 6
+length_mm = 30
+stays = true
+
 [handling]
 stroke_s = 6.5
 turn_s = 3
