@@ -146,7 +146,7 @@ TEST_CASE("rules: the return flange of the wrong order is named before it is pre
     CHECK(stops(report) >= 1);
     const JobResult job = run_process(c, {});
     CHECK(stops(job.rules) == 1);
-    const std::string words = "step 'far wall': a return flange of 22.00 mm";
+    const std::string words = "step 'lip': a return flange of 40.00 mm";
     CHECK(std::any_of(job.findings.begin(), job.findings.end(),
                       [&](const std::string& f) { return f.rfind(words, 0) == 0; }));
 }
