@@ -11,6 +11,7 @@ namespace overbend::scenes {
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
+constexpr double slimmest = 3.0;  // thicknesses, of a wedge's shank; common practice, no source
 
 void add(const Case& c, const ProposedTools& proposed, Remedy& remedy) {
     const auto is_taken = [&](const std::string& name) {
@@ -71,6 +72,27 @@ Remedy pairs(Attempt& attempt, Which which) {
     return remedy;
 }
 
+// Wedges as slim as their noses and the strip allow, for return flanges beside them: for each V punch that is
+// there.
+Remedy slim_wedges(const Attempt& attempt) {
+    const Case& c = attempt.c;
+    Remedy remedy;
+    ProposedTools slim;
+    for (const Tool& t : c.tools) {
+        const auto* wedge = std::get_if<tool::VeePunch>(&t.shape);
+        if (!wedge) continue;
+        tool::VeePunch thinner = *wedge;
+        thinner.shank_width = std::max(2.0 * wedge->nose_radius + 0.5 * c.thickness, slimmest * c.thickness);
+        if (thinner.shank_width > 0.8 * wedge->shank_width) continue;
+        slim.tools.push_back({"slim " + t.name, thinner});
+        slim.reasons.push_back("as '" + t.name +
+                               "', its shank no wider than it needs to be, for the flanges beside it; " +
+                               "see that it bears the force");
+    }
+    add(c, slim, remedy);
+    return remedy;
+}
+
 }  // namespace
 
 Remedy remedy_for(Attempt& attempt, int stage) {
@@ -81,6 +103,8 @@ Remedy remedy_for(Attempt& attempt, int stage) {
             return remedy;
         case 1:
             return pairs(attempt, Which::blocked);
+        case 2:
+            return slim_wedges(attempt);
         case 3:
             return pairs(attempt, Which::all);
         default:
