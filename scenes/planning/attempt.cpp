@@ -5,7 +5,7 @@ namespace overbend::scenes {
 std::unique_ptr<Attempt> search_with(const Case& c, int orders, double margin) {
     auto attempt = std::make_unique<Attempt>();
     attempt->c = c;
-    attempt->blank = make_blank(c);
+    attempt->blank = planning_blank(c);
     attempt->choices = choices_of(attempt->c, attempt->blank);
     attempt->ways = std::make_unique<Ways>(attempt->c, attempt->blank, attempt->choices.possible, margin);
     // a bend that no tools make needs no search to say so

@@ -31,6 +31,18 @@ double furthest_corner(const std::vector<Convex>& pieces) {
     return furthest;
 }
 
+// Holds all corners of these pieces.
+struct Circle {
+    Vector2d middle = Vector2d::Zero();
+    double radius = 0.0;
+};
+Circle circle_about(const std::vector<Convex>& pieces) {
+    Vector2d low(1e300, 1e300), high(-1e300, -1e300);
+    for (const Convex& piece : pieces)
+        for (const Vector2d& c : piece.corners) low = low.cwiseMin(c), high = high.cwiseMax(c);
+    return {0.5 * (low + high), 0.5 * (high - low).norm()};
+}
+
 }  // namespace
 
 StrokeRoom::StrokeRoom(const StrokePath& path, Side left, Side right, std::vector<Obstacle> obstacles,
@@ -127,15 +139,29 @@ bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet mad
     if (left == 0 && right == 0) return false;  // they are joined by the bend itself
     const std::vector<Convex> a = pieces_of(left_.side, left, made_left, 0.0);
     const std::vector<Convex> b = pieces_of(right_.side, right, made_right, 0.0);
+    const Circle round_a = circle_about(a), round_b = circle_about(b);
     const double speed = 2.0 * speed_.shift + speed_.turn * (furthest_corner(a) + furthest_corner(b));
     double s = 0.0;
     while (true) {
         const PathPoint point = at(path_, s);
-        double least = 1e300;
-        for (const Convex& pa : a)
-            for (const Convex& pb : b)
-                least =
-                    std::min(least, clearance::apart(placed(left_, pa, point), placed(right_, pb, point)));
+        const auto middle = [&](const Half& half, const Circle& circle) {
+            const Frame& f = half.mirror ? point.left : point.right;
+            const Vector2d here = f.at + circle.middle.x() * f.along() + circle.middle.y() * f.across();
+            return half.mirror ? Vector2d(-here.x(), here.y()) : here;
+        };
+        // far apart, their circles tell enough
+        double least =
+            (middle(left_, round_a) - middle(right_, round_b)).norm() - round_a.radius - round_b.radius;
+        if (least < longest_step * speed) {
+            std::vector<Convex> there;
+            for (const Convex& pb : b) there.push_back(placed(right_, pb, point));
+            double nearest = 1e300;
+            for (const Convex& pa : a) {
+                const Convex here = placed(left_, pa, point);
+                for (const Convex& pb : there) nearest = std::min(nearest, clearance::apart(here, pb));
+            }
+            least = std::max(least, nearest);
+        }
         if (least <= 0.0) return true;
         if (s >= 1.0) return false;
         s = std::min(1.0, s + std::clamp(least / speed, shortest_step, longest_step));
