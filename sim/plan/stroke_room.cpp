@@ -11,6 +11,7 @@ namespace {
 using clearance::Convex;
 using Eigen::Vector2d;
 
+constexpr double unknown_reach = -1e300;
 constexpr double longest_step = 0.25;  // of s
 constexpr double shortest_step = 1.0 / 48.0;
 constexpr double lies_deep = 0.1;  // thicknesses: less is no overlap with what the strip lies on; shapes by
@@ -57,13 +58,14 @@ StrokeRoom::StrokeRoom(const StrokePath& path, Side left, Side right, std::vecto
     left_.marks.resize(left_.side.groups());
     right_.marks.resize(right_.side.groups());
     meetings_.resize(left_.marks.size() * right_.marks.size());
+    gauge_reach_.resize(right_.marks.size());
 }
 
 // ---- one group against the tools
 
 Convex StrokeRoom::placed(const Half& half, const Convex& piece, const PathPoint& point) const {
     const Frame& f = half.mirror ? point.left : point.right;
-    const Vector2d along = f.along(), across = f.across();
+    const Vector2d along = f.along(), across(-along.y(), along.x());
     Convex moved = piece;
     for (Vector2d& c : moved.corners) {
         const Vector2d here = f.at + c.x() * along + c.y() * across;
@@ -146,7 +148,9 @@ bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet mad
         const PathPoint point = at(path_, s);
         const auto middle = [&](const Half& half, const Circle& circle) {
             const Frame& f = half.mirror ? point.left : point.right;
-            const Vector2d here = f.at + circle.middle.x() * f.along() + circle.middle.y() * f.across();
+            const Vector2d along = f.along();
+            const Vector2d here =
+                f.at + circle.middle.x() * along + circle.middle.y() * Vector2d(-along.y(), along.x());
             return half.mirror ? Vector2d(-here.x(), here.y()) : here;
         };
         // far apart, their circles tell enough
@@ -212,14 +216,25 @@ int StrokeRoom::slides(BendSet made_left, BendSet made_right) {
     return ((all & no_way_in) ? 1 : 0) + ((all & no_way_out) ? 1 : 0);
 }
 
-double StrokeRoom::gauge(BendSet made_right) const {
+double StrokeRoom::gauge(BendSet made_right) {
+    double furthest = at(path_, 0.0).right.at.x();
+    for (int j = 0; j < right_.side.groups(); ++j) {
+        const BendSet bits = low_bits(made_right, j);
+        std::vector<double>& reaches = gauge_reach_[j];
+        if (reaches.empty()) reaches.assign(std::size_t{1} << j, unknown_reach);
+        if (reaches[bits] == unknown_reach) reaches[bits] = reach_at_gauge(j, bits);
+        furthest = std::max(furthest, reaches[bits]);
+    }
+    return furthest;
+}
+
+double StrokeRoom::reach_at_gauge(int group, BendSet made) const {
     const PathPoint start = at(path_, 0.0);
-    double furthest = start.right.at.x();
-    for (int j = 0; j < right_.side.groups(); ++j)
-        for (const Convex& piece : pieces_of(right_.side, j, low_bits(made_right, j), 0.0))
-            for (const Vector2d& c : placed(right_, piece, start).corners)
-                if (c.y() > options_.gauge_low && c.y() < options_.gauge_high)
-                    furthest = std::max(furthest, c.x());
+    double furthest = -1e299;
+    for (const Convex& piece : pieces_of(right_.side, group, made, 0.0))
+        for (const Vector2d& c : placed(right_, piece, start).corners)
+            if (c.y() > options_.gauge_low && c.y() < options_.gauge_high)
+                furthest = std::max(furthest, c.x());
     return furthest;
 }
 
