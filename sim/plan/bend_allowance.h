@@ -28,8 +28,8 @@ double din_allowance(double inside_radius, double thickness, double bend_angle);
 // deg has none.
 double din_compensation(double inside_radius, double thickness, double bend_angle);
 
-// What a bend takes of a leg that is measured on the outside, as DIN 6935 does: to the outer tangent, r + s, for
-// a bend angle of 90 deg and more; to the outer corner, (r + s) tan(bend_angle / 2), for less.
+// What a bend takes of a leg that is measured on the outside, as DIN 6935 does: to the outer tangent, r + s,
+// for a bend angle of 90 deg and more; to the outer corner, (r + s) tan(bend_angle / 2), for less.
 double outer_corner(double inside_radius, double thickness, double bend_angle);
 
 // Developed length by DIN 6935: both legs less v. The legs are measured on the outside: to the outer tangent
