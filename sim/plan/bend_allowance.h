@@ -9,8 +9,7 @@
 //        Straight-line formulas: Machinery's Handbook, 31st edition, p. 1421, equations 32 to 34.
 //
 // Throws OutOfRange: inside_radius < 0; thickness <= 0; a bend angle outside 0 to pi; a k-factor outside 0 to
-// 1;
-//        flange lengths too short for the bend.
+//        1; flange lengths too short for the bend.
 
 #pragma once
 

@@ -5,8 +5,8 @@
 //                      and 20 mm, as reproduced at scribd.com/document/74375167. Bend lines along the rolling
 //                      direction, and bend angles above 120 degrees: the next thicker column.
 //   stainless-1.4310   r/t by strength, thickness and direction, 1150 to 1900 MPa and 0.05 to 1 mm: a
-//   supplier's
-//                      sheet quoting EN 10151, thyssenkrupp-materials.co.uk/stainless-steel-301-14310.
+//                      supplier's sheet quoting EN 10151,
+//                      thyssenkrupp-materials.co.uk/stainless-steel-301-14310.
 //   aluminium-...      r/t by alloy, temper and thickness, 90 degrees: Aluminum Association's table of least
 //                      radii as on bjg-design.com/designbook/shbend.htm, 1/64 to 1/2 in. Between two columns
 //                      the thicker one is taken; of direction it says nothing.

@@ -26,10 +26,9 @@ double outer_strain(const material::Card& card, double thickness, double inside_
 // "outer-fibre strain": more than the card's elongation, both as engineering strains.
 //
 // Source  the condition behind the textbooks' formula for the least radius (Kalpakjian and Schmid, chapter
-// 16, from
-//         memory), there with the reduction of area. An elongation is a mean over a gauge length of 50 or 80
-//         mm: a bend often bears more, so this errs to the safe side. An elongation of 0 is not known: no
-//         finding.
+//         16, from memory), there with the reduction of area. An elongation is a mean over a gauge length
+//         of 50 or 80 mm: a bend often bears more, so this errs to the safe side. An elongation of 0 is not
+//         known: no finding.
 enum class StrainOf { drawing, simulated };
 std::optional<RuleFinding> overstrained(double outer_log_strain, double elongation, StrainOf of);
 
@@ -45,9 +44,8 @@ double least_hole_distance(double inside_radius, double thickness);
 // it and above twice it.
 //
 // Source  common practice, seen in public text, no standard behind it; its steps at 2.5 to 3 and at 8 to 9 mm
-// are
-//         closed here with the smaller factor. The band is ours: below 2/3 of it (4 s for thin strip) the
-//         nose of a usual punch does not find room and the force doubles; above twice it (12 s) flanges
+//         are closed here with the smaller factor. The band is ours: below 2/3 of it (4 s for thin strip)
+//         the nose of a usual punch does not find room and the force doubles; above twice it (12 s) flanges
 //         get long, and springback and the scatter of the angle large.
 std::optional<RuleFinding> odd_opening(double die_opening, double thickness);
 double usual_opening(double thickness);

@@ -68,8 +68,7 @@ struct ReturnFlange {
 
 // The longest straight flange that passes the punch at every angle of the stroke, to `longest` (mm) at most.
 // punch  as it stands, its nose's lowest point at the origin; the flange comes up at its right (x > 0):
-// mirror it
-//        for the left. nose_radius: round which the strip lies.
+//        mirror it for the left. nose_radius: round which the strip lies.
 double longest_return(const tool::ArcOutline& punch, double nose_radius, const ReturnFlange& f,
                       double longest);
 

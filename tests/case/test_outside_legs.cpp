@@ -1,10 +1,9 @@
 // Legs measured on the outside, turned into flats.
 //
 // Source  DIN 6935 as in Tabellenbuch Metall, page on cut lengths of bent parts: legs a and b to the outer
-// tangents
-//         (opening angle to 90 degrees) or to the outer corner (above), L = a + b - v. Its worked example:
-//         opening angle 60, a = 16, b = 21, r = 6, s = 5: v = 5.77 with k = 0.7 read off a diagram, L
-//         = 31.23, printed rounded up. With k = 0.6896 by the formula: v = 5.823, L = 31.177.
+//         tangents (opening angle to 90 degrees) or to the outer corner (above), L = a + b - v. Its worked
+//         example: opening angle 60, a = 16, b = 21, r = 6, s = 5: v = 5.77 with k = 0.7 read off a
+//         diagram, L = 31.23, printed rounded up. With k = 0.6896 by the formula: v = 5.823, L = 31.177.
 
 #include <doctest/doctest.h>
 

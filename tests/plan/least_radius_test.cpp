@@ -1,9 +1,8 @@
 // Least inside radii: every cell of the tables, their edges, and what has no table.
 //
 // Source  the rows of tests/outside/handbook.csv, which say where each was printed: DIN 6935 (1975-10) for
-// steel,
-//         EN 10151 as a supplier quotes it for 1.4310, the Aluminum Association's table; Kalpakjian and
-//         Schmid's table 16.3 from memory.
+//         steel, EN 10151 as a supplier quotes it for 1.4310, the Aluminum Association's table; Kalpakjian
+//         and Schmid's table 16.3 from memory.
 
 #include <doctest/doctest.h>
 

@@ -1,11 +1,10 @@
 // The blank fitted to the finished strip, and how far a profile lies off its drawing.
 //
 // Here    the drawing's legs are what the program works from; a second run with the fitted lines shows
-// whether it found
-//         them. Legs are measured where the first run's blank was wrong by tenths of a millimetre.
+//         whether it found them. Legs are measured where the first run's blank was wrong by tenths of a
+//         millimetre.
 // Allowed what a second run leaves: 0.02 mm; measured 0.001 (two V bends), 0.016 (wiped), 0.03 for a hem,
-// whose
-//         second run folds at another place.
+//         whose second run folds at another place.
 
 #include <doctest/doctest.h>
 

@@ -1,8 +1,7 @@
 // The rules of the trade as they are put to whole cases, before their strokes are run and after.
 //
 // Here    figures of the tables are checked in tests/plan; these checks hold that each rule is asked with the
-// right
-//         ones.
+//         right ones.
 
 #include <doctest/doctest.h>
 

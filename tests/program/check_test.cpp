@@ -11,8 +11,8 @@
 #include <string>
 
 #include "tests/files/own_folder.h"
-#include "tests/program/run_overbend.h"
 #include "tests/files/small_case.h"
+#include "tests/program/run_overbend.h"
 
 using namespace overbend::tests;
 using nlohmann::json;
