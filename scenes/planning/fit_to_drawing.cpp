@@ -2,11 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <map>
 
 #include "scenes/planning/tool_overbend.h"
 #include "scenes/process/fitted_blank.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
@@ -14,13 +14,6 @@ namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
 constexpr double worth_a_stop = 0.005 * degree;  // less is left alone: it would be noise in the file
-
-template <class... Values>
-std::string words(const char* form, Values... values) {
-    char text[300];
-    std::snprintf(text, sizeof text, form, values...);
-    return text;
-}
 
 double off_by(const Case& c, const JobResult& job, int bend) {
     return std::abs(c.part.bends[bend].angle) - std::abs(job.finished_angle[bend]);

@@ -2,11 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <functional>
 
 #include "scenes/planning/stroke_geometry.h"
 #include "sim/errors.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
@@ -21,13 +21,6 @@ constexpr double least_step = 0.5, most_step = 1.15;
 template <class Shape>
 const Shape* shape_of(const Case& c, int tool) {
     return std::get_if<Shape>(&c.tools[tool].shape);
-}
-
-template <class... Values>
-std::string words(const char* form, Values... values) {
-    char text[300];
-    std::snprintf(text, sizeof text, form, values...);
-    return text;
 }
 
 class Fitter {

@@ -2,10 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "scenes/planning/fitting_pairs.h"
 #include "scenes/planning/stroke_geometry.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
@@ -20,13 +20,6 @@ constexpr double corner_over_radius = 0.8;
 constexpr double relief = 2.0 * degree;
 constexpr double shoulder_thicknesses = 2.0;
 constexpr double pad_pressure = 0.033;  // preload N/mm over tensile strength times thickness
-
-template <class... Values>
-std::string words(const char* form, Values... values) {
-    char text[300];
-    std::snprintf(text, sizeof text, form, values...);
-    return text;
-}
 
 double hundredth(double value) {
     return std::round(100.0 * value) / 100.0;

@@ -3,12 +3,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <cstdio>
 #include <utility>
 
 #include "scenes/case/usual_sizes.h"
 #include "scenes/planning/stroke_geometry.h"
 #include "sim/plan/shop_rules.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
@@ -27,13 +27,6 @@ constexpr double nose_over_radius = 0.65;  // an air bend comes out wider than i
                                            // 6 to 10 t openings, 0.6 to 0.75
 constexpr double radius_over_opening = 0.16;  // common practice
 constexpr double same_nose = 0.15;            // two noses so near to one another are one
-
-template <class... Values>
-std::string words(const char* form, Values... values) {
-    char text[400];
-    std::snprintf(text, sizeof text, form, values...);
-    return text;
-}
 
 double tenth(double value) {
     return std::max(0.1, std::round(10.0 * value) / 10.0);

@@ -2,9 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "sim/errors.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
@@ -20,10 +20,7 @@ double whole_degrees_up(double angle) {
 }
 
 std::string told(const Tool& t, const char* what, double angle) {
-    char text[200];
-    std::snprintf(text, sizeof text, "'%s' was given %s of %.1f degrees for its overbend", t.name.c_str(),
-                  what, angle / degree);
-    return text;
+    return words("'%s' was given %s of %.1f degrees for its overbend", t.name.c_str(), what, angle / degree);
 }
 
 std::string change_groove(Tool& die, Tool& punch, int face, double more, bool punch_too) {

@@ -2,11 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "scenes/process/press_blocks.h"
 #include "scenes/process/step_clearance.h"
 #include "scenes/process/step_tools.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
@@ -20,13 +20,6 @@ plan::BendSet bit(int b) {
 
 bool lies_on(tool::Role role) {
     return role == tool::Role::die || role == tool::Role::pad || role == tool::Role::clamp;
-}
-
-template <class... Values>
-std::string words(const char* form, Values... values) {
-    char text[400];
-    std::snprintf(text, sizeof text, form, values...);
-    return text;
 }
 
 }  // namespace

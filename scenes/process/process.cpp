@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <chrono>
 #include <cmath>
-#include <cstdio>
 
 #include "scenes/process/fitted_blank.h"
 #include "scenes/process/job_rules.h"
@@ -13,19 +12,13 @@
 #include "sim/errors.h"
 #include "sim/strip/place.h"
 #include "sim/tolerances.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
-
-template <class... Values>
-std::string words(const char* form, Values... values) {
-    char text[400];
-    std::snprintf(text, sizeof text, form, values...);
-    return text;
-}
 
 // Angles as drawn: a strip that lies face down shows them with the other sign.
 double as_drawn(const strip::StripState& s, double angle) {

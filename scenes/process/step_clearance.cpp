@@ -1,23 +1,16 @@
 #include "scenes/process/step_clearance.h"
 
 #include <algorithm>
-#include <cstdio>
 
 #include "sim/clearance/access.h"
 #include "sim/clearance/sweep.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
 namespace {
 
 constexpr double small_press = 100.0;  // mm, its stroke; common practice, no source
-
-template <class... Values>
-std::string words(const char* form, Values... values) {
-    char text[400];
-    std::snprintf(text, sizeof text, form, values...);
-    return text;
-}
 
 std::string tool_words(const stroke::Recording& r, int k) {
     return std::string(tool::role_word(r.tools[k].role)) + " '" + r.tools[k].name + "'";

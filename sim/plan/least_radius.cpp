@@ -2,22 +2,16 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdio>
 #include <map>
 #include <vector>
+
+#include "sim/words.h"
 
 namespace overbend::plan {
 
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
-
-template <class... Values>
-std::string words(const char* form, Values... values) {
-    char text[200];
-    std::snprintf(text, sizeof text, form, values...);
-    return text;
-}
 
 // ---- DIN 6935
 

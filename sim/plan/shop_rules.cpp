@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "sim/material/pure_bending.h"
-#include "sim/plan/rule_words.h"
+#include "sim/words.h"
 
 namespace overbend::plan {
 
@@ -19,9 +19,8 @@ std::optional<RuleFinding> too_sharp(double inside_radius, const LeastRadius& le
     RuleFinding f;
     f.rule = "least inside radius";
     f.figure = inside_radius, f.limit = least.radius, f.unit = "mm";
-    f.words =
-        rule_words("an inside radius of %.2f mm is sharper than the %.2f mm of the table (%s): it may crack",
-                   inside_radius, least.radius, least.row.c_str());
+    f.words = words("an inside radius of %.2f mm is sharper than the %.2f mm of the table (%s): it may crack",
+                    inside_radius, least.radius, least.row.c_str());
     f.source = least.source;
     return f;
 }
@@ -46,7 +45,7 @@ std::optional<RuleFinding> overstrained(double outer_log_strain, double elongati
     RuleFinding f;
     f.rule = "outer-fibre strain";
     f.figure = 100.0 * stretched, f.limit = 100.0 * elongation, f.unit = "%";
-    f.words = rule_words(
+    f.words = words(
         "%s the outer fibre is stretched by %.0f per cent, more than the card's elongation of %.0f",
         of == StrainOf::drawing ? "at the drawing's radius" : "in the simulated bend", f.figure, f.limit);
     f.source = "the condition behind Kalpakjian and Schmid's least radius, with the elongation";
@@ -65,11 +64,10 @@ std::optional<RuleFinding> too_near(double edge_to_bend, double inside_radius, d
     f.figure = edge_to_bend, f.limit = least, f.unit = "mm";
     f.words =
         edge_to_bend < 0.0
-            ? rule_words(
-                  "its edge reaches %.2f mm into the bend; it should stay %.2f mm (r + 1.5 s) clear of it",
-                  -edge_to_bend, least)
-            : rule_words("its edge is %.2f mm from where the bend begins, less than %.2f mm (r + 1.5 s)",
-                         edge_to_bend, least);
+            ? words("its edge reaches %.2f mm into the bend; it should stay %.2f mm (r + 1.5 s) clear of it",
+                    -edge_to_bend, least)
+            : words("its edge is %.2f mm from where the bend begins, less than %.2f mm (r + 1.5 s)",
+                    edge_to_bend, least);
     f.source = "design guideline, lecture text in a public repository";
     return f;
 }
@@ -87,11 +85,11 @@ std::optional<RuleFinding> odd_opening(double die_opening, double thickness) {
     RuleFinding f;
     f.rule = "die opening";
     f.figure = die_opening, f.limit = narrow ? low : high, f.unit = "mm";
-    f.words = rule_words(
-        "a die opening of %.1f mm is far from the %.1f mm usual for this thickness (%.1f to %.1f): %s",
-        die_opening, usual, low, high,
-        narrow ? "the force is high, and the shoulders mark the strip"
-               : "flanges have to be long, and springback scatters");
+    f.words =
+        words("a die opening of %.1f mm is far from the %.1f mm usual for this thickness (%.1f to %.1f): %s",
+              die_opening, usual, low, high,
+              narrow ? "the force is high, and the shoulders mark the strip"
+                     : "flanges have to be long, and springback scatters");
     f.source = "common practice; the band is overbend's";
     return f;
 }
@@ -102,8 +100,8 @@ std::optional<RuleFinding> short_flange(double outside_leg, double die_opening) 
     RuleFinding f;
     f.rule = "least flange";
     f.figure = outside_leg, f.limit = least, f.unit = "mm";
-    f.words = rule_words("a leg of %.2f mm, measured outside, is less than 0.7 of the die's opening, %.2f mm",
-                         outside_leg, least);
+    f.words = words("a leg of %.2f mm, measured outside, is less than 0.7 of the die's opening, %.2f mm",
+                    outside_leg, least);
     f.source = "common practice, from memory";
     return f;
 }

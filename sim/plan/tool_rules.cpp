@@ -5,12 +5,14 @@
 
 #include "sim/errors.h"
 #include "sim/material/pure_bending.h"
-#include "sim/plan/rule_words.h"
 #include "sim/tool/signed_distance.h"
+#include "sim/words.h"
 
 namespace overbend::plan {
 
 namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
 
 using tool::Vec2;
 constexpr double rounding = 1e-9;  // mm and rad
@@ -40,9 +42,8 @@ std::optional<RuleFinding> slips_off(double from_line, const FlangeOnDie& f) {
     RuleFinding r;
     r.rule = "flange on the die";
     r.figure = from_line, r.limit = needed, r.unit = "mm";
-    r.words =
-        rule_words("%.2f mm of strip beside the bend line slip off the die's shoulder; it takes %.2f mm",
-                   from_line, needed);
+    r.words = words("%.2f mm of strip beside the bend line slip off the die's shoulder; it takes %.2f mm",
+                    from_line, needed);
     r.source = "geometry of the strip on the shoulder";
     r.stops = true;
     return r;
@@ -107,9 +108,8 @@ std::optional<RuleFinding> angle_out_of_reach(double loaded, double largest, con
     RuleFinding f;
     f.rule = "angle of the tools";
     f.figure = loaded / degree, f.limit = largest / degree, f.unit = "deg";
-    f.words =
-        rule_words("with its springback the bend takes %.1f degrees under load (%s), the tools reach %.1f",
-                   f.figure, how, f.limit);
+    f.words = words("with its springback the bend takes %.1f degrees under load (%s), the tools reach %.1f",
+                    f.figure, how, f.limit);
     f.source = "geometry of the tools; springback by the mechanics";
     f.stops = true;
     return f;
@@ -159,9 +159,8 @@ std::optional<RuleFinding> flange_hits_punch(const tool::ArcOutline& punch, doub
     RuleFinding r;
     r.rule = "return flange";
     r.figure = f.flange, r.limit = longest, r.unit = "mm";
-    r.words =
-        rule_words("a return flange of %.2f mm, %.2f mm away, runs into the punch; it passes up to %.2f mm",
-                   f.flange, f.base, longest);
+    r.words = words("a return flange of %.2f mm, %.2f mm away, runs into the punch; it passes up to %.2f mm",
+                    f.flange, f.base, longest);
     r.source = "geometry of the punch";
     r.stops = true;
     return r;
