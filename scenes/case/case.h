@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -40,6 +41,8 @@ struct Cutout {
 // A closed outline given by its corners or by its lines and arcs; role decided by where a step uses it.
 struct OutlineTool {
     tool::ArcOutline outline;
+    std::vector<tool::PathPoint> points = {};  // what it was made of, as a file gives it; whoever makes the
+                                               // outline otherwise leaves them empty
 };
 
 // Blocks, by the work they do.
@@ -56,13 +59,21 @@ struct WipingPunch {
 struct WipingDie {
     tool::Block block;  // its right edge is the one that is wiped over
 };
+// Wound springs, as a file gives them. The strip's width shares them: they make the Spring beside them.
+struct WoundSprings {
+    tool::HelicalSpring each;
+    int count = 1;
+    double preload = 0.0;  // N, of all together
+};
 struct Pad {
     tool::Block block;
     tool::Spring spring;  // its travel is what the spring itself allows
+    std::optional<WoundSprings> wound = std::nullopt;
 };
 struct Clamp {
     tool::Block block;
     std::optional<tool::Spring> spring;  // absent: firm
+    std::optional<WoundSprings> wound = std::nullopt;
 };
 
 struct Tool {
@@ -102,8 +113,8 @@ struct Step {
                               // whole width, or mm between a hem's inner faces; 0 for the drawing's angle
 };
 
-// What stands about the tools in the press, as plain blocks: the holders above the punch and below the die, the
-// ram above the one, the bed below the other. Absent: nothing is known to stand there.
+// What stands about the tools in the press, as plain blocks: the holders above the punch and below the die,
+// the ram above the one, the bed below the other. Absent: nothing is known to stand there.
 struct PressBlock {
     double width = 0.0;   // mm, centred on the punch's axis
     double height = 0.0;  // mm
@@ -128,7 +139,8 @@ struct Press {
 // across it (bend lines along it).
 enum class Rolling { lengthwise, crosswise };
 
-// What an order of strokes costs, in seconds. Defaults: a person at a small press, common practice, no source.
+// What an order of strokes costs, in seconds. Defaults: a person at a small press, common practice, no
+// source.
 struct Handling {
     double stroke = 5.0;         // one stroke: lay in, press, let go
     double turn = 2.0;           // the other end first
@@ -145,10 +157,20 @@ struct RunOptions {
     bool gravity = false;                 // the strip's weight bends it too
 };
 
+// Where the strip's card stands, for whoever writes the case again.
+struct CardOrigin {
+    enum class From { assets, file, table };
+    From from = From::assets;
+    std::string file;  // of a file: its whole path, right from any folder
+    // of a table in the case: where single numbers come from, by their key in the file
+    std::vector<std::pair<std::string, std::string>> sources;
+};
+
 struct Case {
     std::string file;  // as it was read, for messages
     std::string title;
     material::Card material;
+    CardOrigin card_origin;
     double thickness = 0.0;
     double width = 0.0;
     std::optional<double> blank_length;  // mm; worked out from the drawing when absent

@@ -45,16 +45,31 @@ material::Card read_named_card(const StrictTable& strip, const std::filesystem::
     }
 }
 
-material::Card read_material(const StrictTable& top, const StrictTable& strip,
-                             const std::filesystem::path& beside) {
+// A path that stays right wherever the case is written to.
+std::string path_from_anywhere(const std::filesystem::path& file) {
+    std::error_code unreadable;  // the file has been read
+    const std::filesystem::path whole = std::filesystem::weakly_canonical(file, unreadable);
+    return (unreadable ? std::filesystem::absolute(file) : whole).string();
+}
+
+void read_material(const StrictTable& top, const StrictTable& strip, const std::filesystem::path& beside,
+                   Case& job) {
     const bool here = top.has("material"), named = strip.has("material");
     if (here && named) {
         top.complain("material", "the material is given twice, here and as strip.material", "leave one out");
     }
-    if (here) return read_card_table(top.table("material", card_keys()), "material");
-    if (named) return read_named_card(strip, beside);
-    strip.complain_missing("material", "name a card (" + listed(known_cards()) +
-                                           ") or a .toml file, or give a table [material]");
+    if (!here && !named)
+        strip.complain_missing("material", "name a card (" + listed(known_cards()) +
+                                               ") or a .toml file, or give a table [material]");
+    if (here) {
+        const StrictTable table = top.table("material", card_keys());
+        job.material = read_card_table(table, "material");
+        job.card_origin = {CardOrigin::From::table, "", read_sources(table)};
+        return;
+    }
+    job.material = read_named_card(strip, beside);
+    if (is_path(job.material.name))
+        job.card_origin = {CardOrigin::From::file, path_from_anywhere(beside / job.material.name), {}};
 }
 
 void check_blank_length(const StrictTable& strip, const Case& job) {
@@ -176,7 +191,7 @@ Case read_case(const std::filesystem::path& file) {
 
     const StrictTable strip =
         top.table("strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm"});
-    job.material = read_material(top, strip, file.parent_path());
+    read_material(top, strip, file.parent_path(), job);
     job.thickness = strip.number("thickness_mm", from_to(0.05, 20.0));
     job.width = strip.number("width_mm", from_to(0.5, 5000.0));
     job.blank_length = strip.optional_number("blank_length_mm", above_to(0.0, 1e5));

@@ -1,0 +1,20 @@
+// Writes a case as the text of a case file, which read_case reads back to the same Case.
+
+#pragma once
+
+#include <string>
+
+#include "scenes/case/case.h"
+
+namespace overbend::scenes {
+
+// comment  what stands on top, behind a # on each line; none when empty
+//
+// Keys that say what holds without them are left out. Numbers are written in the fewest digits that read back
+// exactly; an angle reads back within 5e-15 of itself, and exactly when it came from a file. A card or rack
+// in a file is named by its whole path, so the text may be put into any folder. Comments of the file that the
+// case was read from are lost.
+// Precondition: a case that a file can give (names unique, see write_tool.h for the tools).
+std::string write_case(const Case& job, const std::string& comment = "");
+
+}  // namespace overbend::scenes
