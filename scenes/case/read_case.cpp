@@ -29,7 +29,7 @@ StrictTable read_top(const TomlFile& file) {
     StrictTable top(file);
     // Before all else, which may be different in another format.
     if (top.has("format")) check_format(top);
-    top.expect({"format", "title", "strip", "material", "part", "tool", "step", "press", "run"});
+    top.expect({"format", "title", "strip", "material", "part", "tool", "step", "press", "handling", "run"});
     if (!top.has("format")) top.complain_missing("format", format_remedy);
     return top;
 }
@@ -132,17 +132,26 @@ std::vector<Tool> read_tools(const StrictTable& top, double strip_width) {
         }
         tools.push_back(std::move(tool));
     }
-    if (tools.empty())
-        top.complain("tool", "there are no tools", "give at least one [[tool]] for a punch and a die");
     return tools;
 }
 
 std::vector<Step> read_steps(const StrictTable& top, const Case& job) {
     std::vector<Step> steps;
-    for (const StrictTable& entry : top.tables("step", step_keys()))
-        steps.push_back(read_step(entry, job, steps));
-    if (steps.empty()) top.complain("step", "there are no steps", "give at least one [[step]]");
+    const std::vector<StrictTable> entries = top.tables("step", step_keys());
+    if (!entries.empty() && job.tools.empty())
+        top.complain("tool", "there are steps, and no tools for them",
+                     "give at least one [[tool]] for a punch and a die");
+    for (const StrictTable& entry : entries) steps.push_back(read_step(entry, job, steps));
     return steps;
+}
+
+void check_anything_to_press(const StrictTable& top, const Case& job) {
+    const char* const planned = ", or have \"overbend plan\" work them out";
+    if (job.tools.empty())
+        top.complain("tool", "there are no tools",
+                     std::string("give at least one [[tool]] for a punch and a die") + planned);
+    if (job.steps.empty())
+        top.complain("step", "there are no steps", std::string("give at least one [[step]]") + planned);
 }
 
 void check_all_bends_made(const StrictTable& part, const Case& job) {
@@ -168,6 +177,21 @@ std::optional<Press> read_press(const StrictTable& top) {
     return press;
 }
 
+Handling read_handling(const StrictTable& top) {
+    Handling handling;
+    if (!top.has("handling")) return handling;
+    const StrictTable table =
+        top.table("handling", {"stroke_s", "turn_s", "flip_s", "tool_change_s", "gauge_change_s", "slide_s"});
+    constexpr Range seconds = from_to(0.0, 1e5);
+    handling.stroke = table.number_or("stroke_s", handling.stroke, seconds);
+    handling.turn = table.number_or("turn_s", handling.turn, seconds);
+    handling.flip = table.number_or("flip_s", handling.flip, seconds);
+    handling.tool_change = table.number_or("tool_change_s", handling.tool_change, seconds);
+    handling.gauge_change = table.number_or("gauge_change_s", handling.gauge_change, seconds);
+    handling.slide = table.number_or("slide_s", handling.slide, seconds);
+    return handling;
+}
+
 RunOptions read_run(const StrictTable& top) {
     RunOptions run;
     if (!top.has("run")) return run;
@@ -182,7 +206,7 @@ RunOptions read_run(const StrictTable& top) {
 
 }  // namespace
 
-Case read_case(const std::filesystem::path& file) {
+Case read_case(const std::filesystem::path& file, Needs needs) {
     const TomlFile toml = read_toml(file);
     const StrictTable top = read_top(toml);
     Case job;
@@ -204,9 +228,13 @@ Case read_case(const std::filesystem::path& file) {
 
     job.tools = read_tools(top, job.width);
     job.steps = read_steps(top, job);
-    check_all_bends_made(part, job);
-    check_hems_laid(part, job);
+    if (needs == Needs::steps) {
+        check_anything_to_press(top, job);
+        check_all_bends_made(part, job);
+        check_hems_laid(part, job);
+    }
     job.press = read_press(top);
+    job.handling = read_handling(top);
     job.run = read_run(top);
     return job;
 }

@@ -42,6 +42,8 @@
 //             steps, which press it again, if all but the last have a stop; a hem is one that flat tools
 //             press last
 //   [press]   title (none), force_kN, stroke_mm
+//   [handling]  what an order of strokes costs: stroke_s (5), turn_s (2), flip_s (2), tool_change_s (180),
+//             gauge_change_s (20), slide_s (4), each 0 to 1e5
 //   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8),
 //             gravity true or false (false): the strip's weight bends it too
 //
@@ -65,9 +67,14 @@
 
 namespace overbend::scenes {
 
+// What must stand in a case: tools, and steps that make every bend; or, to plan them, the strip and its
+// drawing alone. Tools and steps that stand there all the same are read and checked as ever, but need not
+// make all bends.
+enum class Needs { steps, drawing_alone };
+
 // Checks everything that can be told without pressing: keys, ranges, names, that each tool can be made and
 // that the tools of each step go together with this strip.
 // Throws CaseError for the first thing that is wrong, in the case file or in the card it names.
-Case read_case(const std::filesystem::path& file);
+Case read_case(const std::filesystem::path& file, Needs needs = Needs::steps);
 
 }  // namespace overbend::scenes

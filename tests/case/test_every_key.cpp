@@ -39,7 +39,8 @@ const std::set<std::string> optional_keys = {
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
     "step.place.shift_mm", "step.pad", "step.clamp.on", "tool.spring.travel_mm", "tool.spring.count",
     "tool.spring.preload_N", "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity",
-    "press.title", "run.friction", "run.layers", "run.elements_per_thickness",
+    "press.title", "handling.stroke_s", "handling.turn_s", "handling.flip_s", "handling.tool_change_s",
+    "handling.gauge_change_s", "handling.slide_s", "run.friction", "run.layers", "run.elements_per_thickness",
     // of a card
     "tensile_strength_MPa", "elongation_percent", "r_value", "sources.youngs_modulus_MPa",
     "sources.hardening"};
@@ -142,7 +143,13 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"rate_N_per_mm2", {"-1", "1e6"}},
     {"pad", {"\"ejectr\"", "\"wedge\"", "\"\""}},
     {"on", {"\"bed\"", "\"\""}},
-    {"gap_mm", {"-1", "101"}}};
+    {"gap_mm", {"-1", "101"}},
+    {"stroke_s", {"-1", "2e5"}},
+    {"turn_s", {"-1", "2e5"}},
+    {"flip_s", {"-1", "2e5"}},
+    {"tool_change_s", {"-1", "2e5"}},
+    {"gauge_change_s", {"-1", "2e5"}},
+    {"slide_s", {"-1", "2e5"}}};
 
 bool is_number(const std::string& value) {
     return value.find_first_not_of("-+.0123456789e") == std::string::npos;

@@ -190,6 +190,14 @@ title = "Bench press"
 force_kN = 40
 stroke_mm = 80
 
+[handling]
+stroke_s = 6
+turn_s = 2.5
+flip_s = 3
+tool_change_s = 240
+gauge_change_s = 0
+slide_s = 4.5
+
 [run]
 friction = 0.12
 layers = 15
