@@ -82,6 +82,7 @@ struct Tool {
                  tool::ChannelPunch, tool::ChannelDie, FlatPunch, FlatDie, WipingPunch, WipingDie, Pad, Clamp,
                  OutlineTool>
         shape;
+    bool from_rack = false;  // of the rack that the case names, not of the case itself
     bool is_punch() const;
     bool is_die() const;  // an outline is both
     bool is_pad() const;
@@ -178,7 +179,8 @@ struct Case {
     Rolling rolling = Rolling::lengthwise;
     Part part;
     std::vector<Cutout> cutouts;
-    std::vector<Tool> tools;
+    std::string rack;         // its name, or the whole path of its file; empty: none
+    std::vector<Tool> tools;  // the rack's before the case's own
     std::vector<Step> steps;
     std::optional<Press> press;
     Handling handling;

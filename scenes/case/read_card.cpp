@@ -3,9 +3,7 @@
 #include <algorithm>
 #include <map>
 
-#include "scenes/case/assets_folder.h"
-#include "scenes/case/case_error.h"
-#include "scenes/case/nearest_key.h"
+#include "scenes/case/named_asset.h"
 #include "scenes/case/strict_table.h"
 #include "sim/errors.h"
 
@@ -78,17 +76,6 @@ std::optional<material::ModulusDrop> read_modulus_drop(const StrictTable& table,
                                  drop.number("rate", above_to(0.0, 1e4))};
 }
 
-std::filesystem::path file_of(const std::string& name_or_path, const std::filesystem::path& beside) {
-    if (is_path(name_or_path)) return beside / name_or_path;
-    const Words known = known_cards();
-    if (std::find(known.begin(), known.end(), name_or_path) == known.end()) {
-        throw CaseError(
-            name_or_path, 0, 0, "", "there is no material card " + in_quotes(name_or_path),
-            "the nearest is " + nearest_key(name_or_path, known) + "; known cards: " + listed(known));
-    }
-    return assets_folder() / "materials" / (name_or_path + ".toml");
-}
-
 }  // namespace
 
 const std::vector<std::string>& card_keys() {
@@ -108,13 +95,7 @@ const std::vector<std::string>& card_keys() {
 }
 
 std::vector<std::string> known_cards() {
-    Words names;
-    std::error_code none;
-    for (const auto& entry : std::filesystem::directory_iterator(assets_folder() / "materials", none)) {
-        if (entry.path().extension() == ".toml") names.push_back(entry.path().stem().string());
-    }
-    std::sort(names.begin(), names.end());
-    return names;
+    return known_names(material_cards);
 }
 
 std::vector<std::pair<std::string, std::string>> read_sources(const StrictTable& table) {
@@ -126,13 +107,6 @@ std::vector<std::pair<std::string, std::string>> read_sources(const StrictTable&
     std::vector<std::pair<std::string, std::string>> found;
     for (const std::string& key : sources.present()) found.emplace_back(key, sources.text(key));
     return found;
-}
-
-bool is_path(const std::string& name_or_path) {
-    const std::string ending = ".toml";
-    const bool ends = name_or_path.size() > ending.size() &&
-                      name_or_path.compare(name_or_path.size() - ending.size(), ending.size(), ending) == 0;
-    return ends || name_or_path.find('/') != std::string::npos;
 }
 
 material::Card read_card_table(const StrictTable& table, const std::string& name) {
@@ -159,7 +133,7 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
 }
 
 material::Card read_card(const std::string& name_or_path, const std::filesystem::path& beside) {
-    const TomlFile file = read_toml(file_of(name_or_path, beside));
+    const TomlFile file = read_toml(file_of(name_or_path, beside, material_cards));
     StrictTable table(file);
     table.expect(card_keys());
     return read_card_table(table, name_or_path);

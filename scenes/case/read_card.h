@@ -27,7 +27,4 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
 // Where single numbers of that table come from, by their key. None where it does not say.
 std::vector<std::pair<std::string, std::string>> read_sources(const StrictTable& table);
 
-// Whether a card's name is the path of a file, not of a card in assets/materials.
-bool is_path(const std::string& name_or_path);
-
 }  // namespace overbend::scenes

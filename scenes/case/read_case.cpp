@@ -3,11 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/case/named_asset.h"
 #include "scenes/case/nearest_key.h"
 #include "scenes/case/read_card.h"
 #include "scenes/case/read_part.h"
 #include "scenes/case/read_step.h"
-#include "scenes/case/read_tool.h"
+#include "scenes/case/read_tools.h"
 #include "scenes/case/read_work.h"
 #include "scenes/case/strict_table.h"
 
@@ -29,7 +30,8 @@ StrictTable read_top(const TomlFile& file) {
     StrictTable top(file);
     // Before all else, which may be different in another format.
     if (top.has("format")) check_format(top);
-    top.expect({"format", "title", "strip", "material", "part", "tool", "step", "press", "handling", "run"});
+    top.expect(
+        {"format", "title", "rack", "strip", "material", "part", "tool", "step", "press", "handling", "run"});
     if (!top.has("format")) top.complain_missing("format", format_remedy);
     return top;
 }
@@ -43,13 +45,6 @@ material::Card read_named_card(const StrictTable& strip, const std::filesystem::
         if (error.line > 0) throw;
         strip.complain("material", error.wrong + " (" + error.file + ")", error.right);
     }
-}
-
-// A path that stays right wherever the case is written to.
-std::string path_from_anywhere(const std::filesystem::path& file) {
-    std::error_code unreadable;  // the file has been read
-    const std::filesystem::path whole = std::filesystem::weakly_canonical(file, unreadable);
-    return (unreadable ? std::filesystem::absolute(file) : whole).string();
 }
 
 void read_material(const StrictTable& top, const StrictTable& strip, const std::filesystem::path& beside,
@@ -118,21 +113,6 @@ std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
                        "give one for every bend of the path, from the blank's left end");
     for (std::size_t i = 0; i < lines.size(); ++i) check_line_clear(strip, lines, i, job);
     return lines;
-}
-
-std::vector<Tool> read_tools(const StrictTable& top, double strip_width) {
-    std::vector<Tool> tools;
-    for (const StrictTable& entry : top.tables("tool", {})) {
-        Tool tool = read_tool(entry, strip_width);
-        const bool taken = std::any_of(tools.begin(), tools.end(),
-                                       [&](const Tool& other) { return other.name == tool.name; });
-        if (taken) {
-            entry.complain("name", "there is a tool " + in_quotes(tool.name) + " before this one",
-                           "give every tool a name of its own");
-        }
-        tools.push_back(std::move(tool));
-    }
-    return tools;
 }
 
 std::vector<Step> read_steps(const StrictTable& top, const Case& job) {
@@ -226,7 +206,9 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
     job.bend_lines = read_bend_lines(strip, job);
     job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);
 
-    job.tools = read_tools(top, job.width);
+    const ToolsAtHand at_hand = read_tools(top, file.parent_path(), job.width);
+    job.rack = at_hand.rack;
+    job.tools = at_hand.tools;
     job.steps = read_steps(top, job);
     if (needs == Needs::steps) {
         check_anything_to_press(top, job);

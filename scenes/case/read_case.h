@@ -1,6 +1,7 @@
 // Reads a case file (TOML). Its keys, with their ranges, and in brackets what holds when they are left out:
 //
 //   format = 1, title
+//   rack = name of a rack of tools or .toml file (none): its tools stand before the case's own, see below
 //   [strip]   material = name of a card or .toml file (or a table [material] instead, see below),
 //             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out)
 //   [part]    path = [ { flat_mm }, { bend_deg, inside_radius_mm, name ("bend 1" ...) }, { flat_mm } ... ]
@@ -46,6 +47,9 @@
 //             gauge_change_s (20), slide_s (4), each 0 to 1e5
 //   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8),
 //             gravity true or false (false): the strip's weight bends it too
+//
+// A rack, as a file: title, source, and [[tool]] tables as above, their names unlike those of the case. Racks
+// that come with the program stand in assets/tools, cards in assets/materials; a path starts beside the case.
 //
 // A card, as a file or as the table [material]:
 //

@@ -161,9 +161,11 @@ std::string run_text(const RunOptions& run) {
 std::string write_case(const Case& job, const std::string& comment) {
     Entries top;
     top.whole("format", 1).text("title", job.title);
+    if (!job.rack.empty()) top.text("rack", job.rack);
     std::string text =
         comment_text(comment) + top.lines() + strip_text(job) + material_text(job) + part_text(job);
-    for (const Tool& tool : job.tools) text += "\n" + write_tool(tool);
+    for (const Tool& tool : job.tools)
+        if (!tool.from_rack) text += "\n" + write_tool(tool);
     for (const Step& step : job.steps) text += step_text(job, step);
     if (job.press) text += press_text(*job.press);
     return text + handling_text(job.handling) + run_text(job.run);

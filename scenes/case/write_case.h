@@ -14,6 +14,7 @@ namespace overbend::scenes {
 // exactly; an angle reads back within 5e-15 of itself, and exactly when it came from a file. A card or rack
 // in a file is named by its whole path, so the text may be put into any folder. Comments of the file that the
 // case was read from are lost.
+// Tools that came from the case's rack are not written: the rack is named.
 // Precondition: a case that a file can give (names unique, see write_tool.h for the tools).
 std::string write_case(const Case& job, const std::string& comment = "");
 

@@ -201,8 +201,8 @@ struct Leaves {
         add(path + ".points", points);
     }
     void take(const std::string& path, const Tool& value) {
-        const auto& [name, shape] = value;
-        add(path + ".name", name), add(path + ".shape", shape);
+        const auto& [name, shape, from_rack] = value;
+        add(path + ".name", name), add(path + ".shape", shape), add(path + ".from_rack", from_rack);
     }
 
     // ---- steps, the press and the run
@@ -242,11 +242,12 @@ struct Leaves {
     }
     void take(const Case& value) {
         const auto& [file, title, card, origin, thickness, width, blank_length, bend_lines, rolling, part,
-                     cutouts, tools, steps, press, handling, run] = value;
+                     cutouts, rack, tools, steps, press, handling, run] = value;
         add("title", title), add("material", card), add("card_origin", origin);
         add("thickness", thickness), add("width", width), add("blank_length", blank_length);
         add("bend_lines", bend_lines), add("rolling", rolling), add("part", part), add("cutouts", cutouts);
-        add("tools", tools), add("steps", steps), add("press", press), add("handling", handling);
+        add("rack", rack), add("tools", tools), add("steps", steps), add("press", press),
+            add("handling", handling);
         add("run", run);
     }
 };

@@ -28,15 +28,19 @@ std::string without(const std::string& text, const std::string& from, const std:
     return text.substr(0, text.find(from)) + text.substr(text.find(to));
 }
 
-const std::string no_steps = without(whole_case, "[[step]]", "[press]");
-const std::string no_tools = without(whole_case, "[[tool]]", "[press]");
+std::string no_steps() {
+    return without(whole_case, "[[step]]", "[press]");
+}
+std::string no_tools() {
+    return without(whole_case, "[[tool]]", "[press]");
+}
 
 }  // namespace
 
 TEST_CASE("the drawing alone is read for planning, with the tools that are there") {
-    CHECK(for_planning(no_steps).steps.empty());
-    CHECK(for_planning(no_steps).tools.size() == 8);
-    const Case bare = for_planning(no_tools);
+    CHECK(for_planning(no_steps()).steps.empty());
+    CHECK(for_planning(no_steps()).tools.size() == 8);
+    const Case bare = for_planning(no_tools());
     CHECK(bare.tools.empty());
     CHECK(bare.part.bends.size() == 5);
     REQUIRE(bare.press);
@@ -45,7 +49,7 @@ TEST_CASE("the drawing alone is read for planning, with the tools that are there
 }
 
 TEST_CASE("a case to be pressed needs its tools and steps; a plan makes them") {
-    for (const auto& [text, key] : {std::pair(no_steps, "step"), std::pair(no_tools, "tool")}) {
+    for (const auto& [text, key] : {std::pair(no_steps(), "step"), std::pair(no_tools(), "tool")}) {
         const auto error = mistake_in(text, as_case);
         REQUIRE(error);
         CHECK(error->key == key);

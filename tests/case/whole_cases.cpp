@@ -363,6 +363,53 @@ on = "ram"
 gravity = true
 )";
 
+const std::string racked_case = R"(format = 1
+title = "Angle with tools from a rack"
+rack = "small-press"
+
+[strip]
+material = "dc01"
+thickness_mm = 1
+width_mm = 20
+
+[[part.path]]
+flat_mm = 25
+[[part.path]]
+bend_deg = 90
+inside_radius_mm = 1
+[[part.path]]
+flat_mm = 25
+
+[[tool]]
+name = "own punch"
+kind = "vee-punch"
+angle_deg = 60
+nose_radius_mm = 1
+
+[[step]]
+name = "only"
+bends = ["bend 1"]
+punch = "own punch"
+[step.die]
+tool = "two-way die 8"
+)";
+
+const std::string rack_file = R"(title = "Two tools"
+source = "invented"
+
+[[tool]]
+name = "punch"
+kind = "vee-punch"
+angle_deg = 60
+nose_radius_mm = 1
+
+[[tool]]
+name = "die"
+kind = "open-die"
+opening_mm = 8
+shoulder_radius_mm = 1
+)";
+
 namespace {
 
 const std::string card_head = R"(title = "Invented metal"
