@@ -10,7 +10,11 @@
 //             cutouts = [ { at_mm, across_mm, hole_mm or slot_mm = [length, width] } ... ] (none)
 //             at and across: to the middle, from the left end and the lower edge of the blank
 //   [[tool]]  name, kind, and by kind, as in sim/tool/punch.h and die.h:
-//     vee-punch      angle_deg, nose_radius_mm, height_mm (60), shank_width_mm (12, or more for a large nose)
+//     vee-punch      angle_deg, nose_radius_mm, height_mm (60), shank_width_mm (12, or more for a large
+//     nose),
+//                    relief = { side = "left" or "right", from_mm, to_mm, set_back_mm, neck_mm,
+//                    root_radius_mm (0) } (none): room for a return flange. from and to: above the nose;
+//                    set_back: of its face past the punch's axis, negative short of it
 //     vee-die        faces = one or two of { angle_deg, opening_mm, shoulder_radius_mm (1),
 //                    bottom_radius_mm (0.4) }, width_mm (opening + 4 shoulder radii + 16),
 //                    height_mm (1.5 times the depth of its grooves + 25)

@@ -21,12 +21,26 @@ constexpr Range groove_angle = above_below(0.0, 180.0);  // deg
 constexpr Range offset_angle = above_to(0.0, 90.0);      // deg
 constexpr std::size_t most_points = 1000;
 
+tool::Relief read_relief(const StrictTable& punch) {
+    const StrictTable table =
+        punch.table("relief", {"side", "from_mm", "to_mm", "set_back_mm", "neck_mm", "root_radius_mm"});
+    tool::Relief relief;
+    relief.side = table.word("side", {"left", "right"}) == "left" ? tool::Side::left : tool::Side::right;
+    relief.from = table.number("from_mm", size);
+    relief.to = table.number("to_mm", size);
+    relief.set_back = table.number("set_back_mm", coordinate);
+    relief.neck = table.number("neck_mm", size);
+    relief.root_radius = table.number_or("root_radius_mm", 0.0, size_or_none);
+    return relief;
+}
+
 Shape read_vee_punch(const StrictTable& table) {
     tool::VeePunch punch;
     punch.angle = table.angle("angle_deg", groove_angle);
     punch.nose_radius = table.number("nose_radius_mm", size);
     punch.height = table.number_or("height_mm", usual::vee_punch_height, size);
     punch.shank_width = table.number_or("shank_width_mm", usual::shank_width(punch), size);
+    if (table.has("relief")) punch.relief = read_relief(table);
     return punch;
 }
 
@@ -139,7 +153,9 @@ struct Kind {
 
 const std::vector<Kind>& kinds() {
     static const std::vector<Kind> all = {
-        {"vee-punch", {"angle_deg", "nose_radius_mm", "height_mm", "shank_width_mm"}, read_vee_punch},
+        {"vee-punch",
+         {"angle_deg", "nose_radius_mm", "height_mm", "shank_width_mm", "relief"},
+         read_vee_punch},
         {"vee-die", {"faces", "width_mm", "height_mm"}, read_vee_die},
         {"open-die", {"opening_mm", "shoulder_radius_mm", "depth_mm", "width_mm"}, read_open_die},
         {"offset-punch",

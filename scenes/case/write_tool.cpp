@@ -25,6 +25,15 @@ std::string spring_text(const tool::Spring& spring, const std::optional<WoundSpr
     return entries.inline_table();
 }
 
+std::string relief_text(const tool::Relief& relief) {
+    Entries entries;
+    entries.text("side", relief.side == tool::Side::left ? "left" : "right");
+    entries.number("from_mm", relief.from).number("to_mm", relief.to);
+    entries.number("set_back_mm", relief.set_back).number("neck_mm", relief.neck);
+    entries.number_unless(0.0, "root_radius_mm", relief.root_radius);
+    return entries.inline_table();
+}
+
 std::string faces_text(const std::vector<tool::VeeFace>& faces) {
     std::vector<std::string> tables;
     for (const tool::VeeFace& face : faces) {
@@ -68,6 +77,7 @@ struct ShapeWriter {
         entries.angle("angle_deg", t.angle).number("nose_radius_mm", t.nose_radius);
         entries.number_unless(usual::vee_punch_height, "height_mm", t.height);
         entries.number_unless(usual::shank_width(t), "shank_width_mm", t.shank_width);
+        if (t.relief) entries.as_is("relief", relief_text(*t.relief));
     }
     void operator()(const tool::VeeDie& t) const {
         entries.as_is("faces", faces_text(t.faces));

@@ -111,10 +111,16 @@ struct Leaves {
     }
 
     // ---- tools
+    void take(const std::string& path, const tool::Relief& value) {
+        const auto& [side, from, to, set_back, neck, root] = value;
+        add(path + ".side", side), add(path + ".from", from), add(path + ".to", to);
+        add(path + ".set_back", set_back), add(path + ".neck", neck), add(path + ".root_radius", root);
+    }
     void take(const std::string& path, const tool::VeePunch& value) {
-        const auto& [angle, nose, height, shank] = value;
+        const auto& [angle, nose, height, shank, relief] = value;
         add(path + ".angle", angle), add(path + ".nose_radius", nose);
         add(path + ".height", height), add(path + ".shank_width", shank);
+        add(path + ".relief", relief);
     }
     void take(const std::string& path, const tool::VeeFace& value) {
         const auto& [angle, opening, shoulder, bottom] = value;

@@ -41,8 +41,9 @@ const std::set<std::string> optional_keys = {
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
     "step.place.shift_mm", "step.pad", "step.clamp.on", "tool.spring.travel_mm", "tool.spring.count",
     "tool.spring.preload_N", "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity",
-    "press.title", "handling.stroke_s", "handling.turn_s", "handling.flip_s", "handling.tool_change_s",
-    "handling.gauge_change_s", "handling.slide_s", "run.friction", "run.layers", "run.elements_per_thickness",
+    "press.title", "tool.relief.root_radius_mm", "handling.stroke_s", "handling.turn_s", "handling.flip_s",
+    "handling.tool_change_s", "handling.gauge_change_s", "handling.slide_s", "run.friction", "run.layers",
+    "run.elements_per_thickness",
     // of a card
     "tensile_strength_MPa", "elongation_percent", "r_value", "sources.youngs_modulus_MPa",
     "sources.hardening"};
@@ -149,6 +150,11 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"rate_N_per_mm2", {"-1", "1e6"}},
     {"pad", {"\"ejectr\"", "\"wedge\"", "\"\""}},
     {"on", {"\"bed\"", "\"\""}},
+    {"side", {"\"top\"", "\"\""}},
+    {"from_mm", {"0", "-1", "3000"}},
+    {"to_mm", {"0", "-1", "3000"}},
+    {"set_back_mm", {"-3000", "3000"}},
+    {"neck_mm", {"0", "-1", "3000"}},
     {"rack", {"\"small-pres\"", "\"tools/none.toml\"", "\"\""}},
     {"gap_mm", {"-1", "101"}},
     {"stroke_s", {"-1", "2e5"}},
@@ -192,7 +198,7 @@ TEST_CASE("every key that the readers know stands in one of them") {
         for (const KeyLine& key : every_key(document.text)) standing.insert(key.key);
     }
     for (const char* table : {"path", "cutouts", "faces", "points", "hardening", "backstress", "modulus_drop",
-                              "sources", "place", "stop", "spring", "clamp", "tool"}) {
+                              "sources", "place", "stop", "spring", "clamp", "tool", "relief"}) {
         standing.insert(table);  // these stand there as tables
     }
     using namespace overbend::scenes;

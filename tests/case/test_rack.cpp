@@ -50,6 +50,14 @@ TEST_CASE("a rack's tools stand before the case's own, and know where they are f
     for (std::size_t i = 0; i + 1 < job.tools.size(); ++i) CHECK(job.tools[i].from_rack);
     CHECK_FALSE(job.tools.back().from_rack);
     CHECK(job.tools.back().name == "own punch");
+    const auto& relief = std::get<tool::VeePunch>(job.tools.back().shape).relief;
+    REQUIRE(relief);
+    CHECK(relief->side == tool::Side::left);
+    CHECK(relief->from == 9.0);
+    CHECK(relief->to == 45.0);
+    CHECK(relief->set_back == 3.0);
+    CHECK(relief->neck == 2.5);
+    CHECK(relief->root_radius == 4.0);
     CHECK(job.steps[0].punch == static_cast<int>(job.tools.size()) - 1);
     CHECK(job.tools[job.steps[0].die].name == "two-way die 8");
     CHECK(case_of(whole_case).rack.empty());

@@ -116,6 +116,14 @@ TEST_CASE("keys that nothing but the writer knows yet stand where they belong") 
     CHECK(has(text, "\ngauge = { height_mm = 3.0, length_mm = 25.0 }\n"));
 }
 
+TEST_CASE("bend lines that were worked out are kept, to the last digit") {
+    Case job = case_of(whole_case);
+    job.bend_lines = {26.0 + 1.0 / 3.0, 48.5, 56.1, 84.0, 113.0 - 1e-13};
+    const std::string text = write_case(job);
+    CHECK(has(text, "\nbend_lines_mm = [26.333333333333332, 48.5, 56.1, 84.0, "));
+    CHECK(there_and_back(job, text).bend_lines == job.bend_lines);
+}
+
 TEST_CASE("an outline without its points is written as lines and arcs") {
     const Case job = case_of(whole_case);
     Case bare = job;

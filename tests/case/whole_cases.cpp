@@ -385,6 +385,13 @@ name = "own punch"
 kind = "vee-punch"
 angle_deg = 60
 nose_radius_mm = 1
+[tool.relief]
+side = "left"
+from_mm = 9
+to_mm = 45
+set_back_mm = 3
+neck_mm = 2.5
+root_radius_mm = 4
 
 [[step]]
 name = "only"
