@@ -1,5 +1,5 @@
-// Case files and cards that are right, for tests to spoil. Every key there is stands in one of them, each on
-// a line of its own.
+// Case files, racks and cards that are right, for tests to spoil. Every key there is stands in one of them,
+// each on a line of its own.
 
 #pragma once
 
