@@ -103,6 +103,7 @@ Colour tool_hue(tool::Role role) {
             return okabe_ito::sky_blue;
         case tool::Role::clamp:
         case tool::Role::holder:
+        case tool::Role::die_holder:
             return okabe_ito::reddish_purple;
         case tool::Role::gauge:
             return okabe_ito::yellow;
@@ -122,6 +123,7 @@ double tool_hatch_direction(tool::Role role) {
             return -1.5 * eighth_turn;
         case tool::Role::clamp:
         case tool::Role::holder:
+        case tool::Role::die_holder:
             return 1.5 * eighth_turn;
         case tool::Role::gauge:
             return 0.5 * eighth_turn;

@@ -126,6 +126,7 @@ struct PressBlock {
 struct Gauge {
     double height = 0.0;  // mm, from a thickness below the die's top face up
     double length = 0.0;  // mm, away from the strip
+    bool stays = false;   // through the stroke; else it draws back when the punch has touched the strip
 };
 
 struct Press {

@@ -90,7 +90,9 @@ const std::vector<std::string>& card_keys() {
                                "modulus_drop",
                                "r_value",
                                "tensile_strength_MPa",
-                               "elongation_percent"};
+                               "elongation_percent",
+                               "metal",
+                               "hardness"};
     return keys;
 }
 
@@ -124,6 +126,11 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
     card.r_value = table.number_or("r_value", 1.0, from_to(0.1, 10.0));
     card.tensile_strength = table.number_or("tensile_strength_MPa", 0.0, stress);
     card.elongation = table.number_or("elongation_percent", 0.0, above_to(0.0, 100.0)) / 100.0;
+    if (table.has("metal")) card.metal = table.word("metal", material::metal_words());
+    const std::string hardness = table.word_or("hardness", "medium", {"soft", "medium", "hard"});
+    card.hardness = hardness == "soft"   ? material::Hardness::soft
+                    : hardness == "hard" ? material::Hardness::hard
+                                         : material::Hardness::medium;
     try {
         material::check(card);
     } catch (const OutOfRange& error) {

@@ -102,7 +102,7 @@ void check_line_clear(const StrictTable& strip, const std::vector<double>& lines
 
 std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
     if (!strip.has("bend_lines_mm")) return {};
-    const std::vector<double> lines = strip.numbers("bend_lines_mm", above_to(0.0, 1e5));
+    std::vector<double> lines = strip.numbers("bend_lines_mm", above_to(0.0, 1e5));
     if (!job.blank_length)
         strip.complain("bend_lines_mm", "bend lines are given, and no length of the blank they lie on",
                        "give blank_length_mm too, or leave both out to have them worked out");
@@ -147,13 +147,31 @@ void check_all_bends_made(const StrictTable& part, const Case& job) {
     }
 }
 
+constexpr Range block_size = above_to(0.0, 2000.0);  // mm, of what stands about the tools
+
+std::optional<PressBlock> read_press_block(const StrictTable& press, const char* key) {
+    if (!press.has(key)) return std::nullopt;
+    const StrictTable block = press.table(key, {"width_mm", "height_mm"});
+    return PressBlock{block.number("width_mm", block_size), block.number("height_mm", block_size)};
+}
+
 std::optional<Press> read_press(const StrictTable& top) {
     if (!top.has("press")) return std::nullopt;
-    const StrictTable table = top.table("press", {"title", "force_kN", "stroke_mm"});
+    const StrictTable table = top.table(
+        "press", {"title", "force_kN", "stroke_mm", "punch_holder", "die_holder", "ram", "bed", "gauge"});
     Press press;
     press.title = table.text_or("title", "");
     press.force = table.number("force_kN", above_to(0.0, 1e5));
     press.stroke = table.number("stroke_mm", above_to(0.0, 5000.0));
+    press.punch_holder = read_press_block(table, "punch_holder");
+    press.die_holder = read_press_block(table, "die_holder");
+    press.ram = read_press_block(table, "ram");
+    press.bed = read_press_block(table, "bed");
+    if (table.has("gauge")) {
+        const StrictTable gauge = table.table("gauge", {"height_mm", "length_mm", "stays"});
+        press.gauge = Gauge{gauge.number("height_mm", block_size), gauge.number("length_mm", block_size),
+                            gauge.truth_or("stays", false)};
+    }
     return press;
 }
 
@@ -193,15 +211,18 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
     job.file = toml.file;
     job.title = top.text("title");
 
-    const StrictTable strip =
-        top.table("strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm"});
+    const StrictTable strip = top.table(
+        "strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm", "rolling"});
     read_material(top, strip, file.parent_path(), job);
     job.thickness = strip.number("thickness_mm", from_to(0.05, 20.0));
     job.width = strip.number("width_mm", from_to(0.5, 5000.0));
     job.blank_length = strip.optional_number("blank_length_mm", above_to(0.0, 1e5));
 
+    if (strip.word_or("rolling", "lengthwise", {"lengthwise", "crosswise"}) == "crosswise")
+        job.rolling = Rolling::crosswise;
+
     const StrictTable part = top.table("part", part_keys());
-    job.part = read_part(part);
+    job.part = read_part(part, job.thickness);
     check_blank_length(strip, job);
     job.bend_lines = read_bend_lines(strip, job);
     job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);

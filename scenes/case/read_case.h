@@ -3,8 +3,16 @@
 //   format = 1, title
 //   rack = name of a rack of tools or .toml file (none): its tools stand before the case's own, see below
 //   [strip]   material = name of a card or .toml file (or a table [material] instead, see below),
-//             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out)
+//             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out),
+//             bend_lines_mm = [ ... ] from the blank's left end, one a bend (worked out; with them
+//             blank_length_mm is required),
+//             rolling = "lengthwise" or "crosswise" ("lengthwise": the strip's length along the rolling
+//             direction, its bend lines across)
 //   [part]    path = [ { flat_mm }, { bend_deg, inside_radius_mm, name ("bend 1" ...) }, { flat_mm } ... ]
+//             A flat may be given as { outside_mm }, the leg measured on the outside as DIN 6935 does: at an
+//             end with a bend to the outer tangent (r + s beyond the flat) for 90 degrees and more, a hem's
+//             crown among them, to the outer corner ((r + s) tan(angle / 2)) for less; at the strip's ends
+//             to the end
 //             bend_deg from -180 to 180, not 0, positive turns the right-hand side up; 180 is a hem
 //             angle_tolerance_deg (1)
 //             cutouts = [ { at_mm, across_mm, hole_mm or slot_mm = [length, width] } ... ] (none)
@@ -46,9 +54,12 @@
 //             radius) free_deg is above 0 whatever the sense of the bend A bend may be named in several
 //             steps, which press it again, if all but the last have a stop; a hem is one that flat tools
 //             press last
-//   [press]   title (none), force_kN, stroke_mm
-//   [handling]  what an order of strokes costs: stroke_s (5), turn_s (2), flip_s (2), tool_change_s (180),
-//             gauge_change_s (20), slide_s (4), each 0 to 1e5
+//   [press]   title (none), force_kN, stroke_mm, and what stands about the tools, each if it is given:
+//             punch_holder, ram (above the punch), die_holder, bed (below the die) = { width_mm, height_mm },
+//             gauge = { height_mm above the die's face, length_mm, stays (false: it draws back when the punch
+//             has touched the strip) } to the right
+//   [handling] what an order costs, in seconds: stroke_s (5), turn_s (2), flip_s (2), tool_change_s (180),
+//             gauge_change_s (20), slide_s (4)
 //   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8),
 //             gravity true or false (false): the strip's weight bends it too
 //
@@ -64,6 +75,11 @@
 //   backstress = [ { C_MPa, gamma } ... ], one or two (none)
 //   modulus_drop = { to_MPa, rate } (none): the modulus falls to to_MPa with the plastic strain, by rate
 //   r_value (1), tensile_strength_MPa, elongation_percent (not known)
+//   metal (none) = "steel", "stainless-annealed", "stainless-hard", "stainless-1.4310", "brass-soft",
+//             "brass-hard", or "aluminium-" and alloy and temper, as aluminium-6061-t6: the row of a table of
+//             least radii, see sim/plan/least_radius.h
+//   hardness = "soft", "medium" or "hard" ("medium"): class of the handbook's straight lines for developed
+//             lengths, see sim/plan/bend_allowance.h
 //   sources = { key = source } for numbers that come from elsewhere (none)
 
 #pragma once

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "scenes/case/strict_table.h"
+#include "sim/plan/bend_allowance.h"
 
 namespace overbend::scenes {
 
@@ -16,9 +17,9 @@ constexpr Range cutout_size = above_to(0.0, 5000.0);  // mm
 constexpr Range place_on_blank = from_to(0.0, 1e5);   // mm; the strip's own limits are checked afterwards
 constexpr std::size_t most_bends = 200;
 
-const Words flat_keys = {"flat_mm"};
+const Words flat_keys = {"flat_mm", "outside_mm"};
 const Words bend_keys = {"bend_deg", "inside_radius_mm", "name"};
-const Words path_keys = {"flat_mm", "bend_deg", "inside_radius_mm", "name"};
+const Words path_keys = {"flat_mm", "outside_mm", "bend_deg", "inside_radius_mm", "name"};
 const char* const path_remedy = "a path goes flat, bend, flat, ... and ends with a flat";
 
 std::vector<StrictTable> path_entries(const StrictTable& table) {
@@ -55,11 +56,45 @@ void check_new(const StrictTable& entry, const Bend& bend, const std::vector<Ben
 
 // Flats and bends by turns; says which of the two must stand here.
 void check_turn(StrictTable& entry, bool flat_is_next) {
-    const bool flat = entry.has("flat_mm"), bend = entry.has("bend_deg");
+    const char* const flat_key = entry.has("outside_mm") ? "outside_mm" : "flat_mm";
+    const bool flat = entry.has(flat_key), bend = entry.has("bend_deg");
     if (flat && bend) entry.complain("", "it is a flat and a bend at once", "give them one after the other");
     if (flat_is_next && bend) entry.complain("bend_deg", "a flat belongs here, not a bend", path_remedy);
-    if (!flat_is_next && flat) entry.complain("flat_mm", "a bend belongs here, not a flat", path_remedy);
+    if (!flat_is_next && flat) entry.complain(flat_key, "a bend belongs here, not a flat", path_remedy);
     entry.expect(flat_is_next ? flat_keys : bend_keys);
+}
+
+// A flat's length, or the leg measured on the outside that is turned into one when its bends are known.
+double read_length(const StrictTable& entry) {
+    const bool flat = entry.has("flat_mm"), outside = entry.has("outside_mm");
+    if (flat == outside)
+        entry.complain("", flat ? "it has two lengths" : "it has no length",
+                       "give either flat_mm, between the bends' tangent points, or outside_mm, the leg as "
+                       "DIN 6935 measures it");
+    return entry.number(flat ? "flat_mm" : "outside_mm", flat_length);
+}
+
+// What the bends beside a leg leave of it as a flat.
+void turn_legs_into_flats(const std::vector<StrictTable>& entries, Part& part, double thickness) {
+    const auto corner = [&](std::size_t bend) {
+        const Bend& b = part.bends[bend];
+        return plan::outer_corner(b.inside_radius, thickness, std::abs(b.angle));
+    };
+    for (std::size_t i = 0; i < part.flats.size(); ++i) {
+        const StrictTable& entry = entries[2 * i];
+        if (!entry.has("outside_mm")) continue;
+        double taken = 0.0;
+        if (i > 0) taken += corner(i - 1);
+        if (i < part.bends.size()) taken += corner(i);
+        if (part.flats[i] <= taken)
+            entry.complain("outside_mm",
+                           "a leg of " + written(part.flats[i]) +
+                               " mm is too short for the bends beside it, which "
+                               "take " +
+                               worked_out(taken) + " mm of it",
+                           "give more than " + worked_out(taken) + " mm, or smaller radii");
+        part.flats[i] -= taken;
+    }
 }
 
 // The longest the blank can be: no bend takes more than its mid-line.
@@ -111,7 +146,7 @@ const std::vector<std::string>& part_keys() {
     return keys;
 }
 
-Part read_part(const StrictTable& table) {
+Part read_part(const StrictTable& table, double thickness) {
     Part part;
     // ISO 2768-1 class m, shorter leg to 10 mm: from memory.
     part.angle_tolerance = table.angle_or("angle_tolerance_deg", 1.0, above_to(0.0, 45.0));
@@ -120,7 +155,7 @@ Part read_part(const StrictTable& table) {
         const bool flat_is_next = i % 2 == 0;
         check_turn(entries[i], flat_is_next);
         if (flat_is_next) {
-            part.flats.push_back(entries[i].number("flat_mm", flat_length));
+            part.flats.push_back(read_length(entries[i]));
             continue;
         }
         const Bend bend = read_bend(entries[i], part.bends.size() + 1);
@@ -129,6 +164,7 @@ Part read_part(const StrictTable& table) {
     }
     if (part.flats.size() == part.bends.size())
         entries.back().complain("", "the path ends with a bend", path_remedy);
+    turn_legs_into_flats(entries, part, thickness);
     return part;
 }
 

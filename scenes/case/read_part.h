@@ -12,7 +12,8 @@ namespace overbend::scenes {
 class StrictTable;
 
 const std::vector<std::string>& part_keys();
-Part read_part(const StrictTable& table);
+// thickness: of the strip, mm; legs measured on the outside are turned into flats by it
+Part read_part(const StrictTable& table, double thickness);
 
 // thickness, width  of the strip, mm
 // blank_length      mm, if the file gives it; else the drawing's length along its mid-line is the limit

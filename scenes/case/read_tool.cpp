@@ -6,6 +6,7 @@
 
 #include "scenes/case/read_block.h"
 #include "scenes/case/strict_table.h"
+#include "scenes/case/tool_outline.h"
 #include "scenes/case/usual_sizes.h"
 #include "sim/errors.h"
 
@@ -38,7 +39,7 @@ Shape read_vee_punch(const StrictTable& table) {
     tool::VeePunch punch;
     punch.angle = table.angle("angle_deg", groove_angle);
     punch.nose_radius = table.number("nose_radius_mm", size);
-    punch.height = table.number_or("height_mm", usual::vee_punch_height, size);
+    punch.height = table.number_or("height_mm", usual_punch_height, size);
     punch.shank_width = table.number_or("shank_width_mm", usual::shank_width(punch), size);
     if (table.has("relief")) punch.relief = read_relief(table);
     return punch;
@@ -74,7 +75,7 @@ Shape read_open_die(const StrictTable& table) {
     die.die_opening = table.number("opening_mm", size);
     die.shoulder_radius = table.number("shoulder_radius_mm", size);
     die.depth = table.number_or("depth_mm", usual::depth(die), size);
-    die.width = table.number_or("width_mm", usual::width(die.die_opening, die.shoulder_radius), size);
+    die.width = table.number_or("width_mm", usual_die_width(die.die_opening, die.shoulder_radius), size);
     return die;
 }
 
@@ -189,23 +190,12 @@ const Kind& read_kind(const StrictTable& table) {
     return *std::find_if(kinds().begin(), kinds().end(), [&](const Kind& kind) { return kind.word == word; });
 }
 
-struct OutlineMaker {
-    void operator()(const tool::VeeDie& die) const {
-        for (std::size_t face = 1; face <= die.faces.size(); ++face)
-            make_outline(die, static_cast<int>(face));
-    }
-    void operator()(const OutlineTool&) const {}  // made while it was read
-    void operator()(const FlatPunch& t) const { block_facing_down(t.block); }
-    void operator()(const FlatDie& t) const { block_facing_up(t.block); }
-    void operator()(const WipingPunch& t) const { block_facing_down(t.block); }
-    void operator()(const WipingDie& t) const { block_facing_up(t.block); }
-    void operator()(const Pad& t) const { block_facing_up(t.block); }
-    void operator()(const Clamp& t) const { block_facing_down(t.block); }
-    template <class Other>
-    void operator()(const Other& other) const {
-        make_outline(other);
-    }
-};
+// Throws OutOfRange when it cannot be.
+void see_that_it_can_be_made(const Tool& tool) {
+    const auto* die = std::get_if<tool::VeeDie>(&tool.shape);
+    const int faces = die ? static_cast<int>(die->faces.size()) : 1;
+    for (int face = 1; face <= faces; ++face) tool_outline(tool, face);
+}
 
 }  // namespace
 
@@ -231,7 +221,7 @@ Tool read_tool(StrictTable table, double strip_width) {
     try {
         const std::string name = table.text("name");
         Tool tool{name, kind.read ? kind.read(table) : kind.read_with_spring(table, strip_width)};
-        std::visit(OutlineMaker{}, tool.shape);  // to see that it can be made
+        see_that_it_can_be_made(tool);
         return tool;
     } catch (const OutOfRange& error) {
         table.complain("", error.name + ": " + error.wrong, error.right);

@@ -10,29 +10,42 @@
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
 
+namespace overbend::scenes {
+
+constexpr double usual_punch_height = 60.0;
+inline double usual_shank_width(double nose_radius) {
+    return std::max(12.0, 2.0 * nose_radius + 2.0);
+}
+// Of a die's block, with top face beside the shoulders.
+inline double usual_die_width(double opening, double shoulder_radius) {
+    return opening + 4.0 * shoulder_radius + 16.0;
+}
+// groove_depths  of all its grooves together
+inline double usual_die_height(double groove_depths) {
+    return 1.5 * groove_depths + 25.0;
+}
+
+}  // namespace overbend::scenes
+
+// By the tool that they are left out of.
 namespace overbend::scenes::usual {
 
-constexpr double vee_punch_height = 60.0;
 inline double shank_width(const tool::VeePunch& punch) {
-    return std::max(12.0, 2.0 * punch.nose_radius + 2.0);
+    return usual_shank_width(punch.nose_radius);
 }
 
 constexpr double shoulder_radius = 1.0;  // of a V groove
 constexpr double bottom_radius = 0.4;    // of a V groove
-// Top face beside the shoulders.
-inline double width(double opening, double shoulder) {
-    return opening + 4.0 * shoulder + 16.0;
-}
 inline double width(const tool::VeeDie& die) {
     double widest = 0.0;
     for (const tool::VeeFace& face : die.faces)
-        widest = std::max(widest, width(face.die_opening, face.shoulder_radius));
+        widest = std::max(widest, usual_die_width(face.die_opening, face.shoulder_radius));
     return widest;
 }
 inline double height(const tool::VeeDie& die) {
     double depths = 0.0;
     for (const tool::VeeFace& face : die.faces) depths += tool::groove_depth(face);
-    return 1.5 * depths + 25.0;
+    return usual_die_height(depths);
 }
 inline double depth(const tool::OpenDie& die) {
     return 2.0 * die.die_opening;
@@ -49,7 +62,7 @@ inline double shank_width(const tool::ChannelPunch& punch) {
 }
 constexpr double channel_punch_height = 60.0;
 inline double width(const tool::ChannelDie& die) {
-    return std::max(die.die_opening + 30.0, width(die.die_opening, die.shoulder_radius));
+    return std::max(die.die_opening + 30.0, usual_die_width(die.die_opening, die.shoulder_radius));
 }
 inline double height(const tool::ChannelDie& die) {
     return die.depth + 20.0;

@@ -34,6 +34,12 @@ std::string backstress_text(const std::vector<material::Backstress>& backstress)
     return list_text(tables);
 }
 
+const char* word_of(material::Hardness hardness) {
+    return hardness == material::Hardness::soft   ? "soft"
+           : hardness == material::Hardness::hard ? "hard"
+                                                  : "medium";
+}
+
 }  // namespace
 
 std::string write_card_entries(const material::Card& card, const std::string& table,
@@ -56,6 +62,8 @@ std::string write_card_entries(const material::Card& card, const std::string& ta
     const auto reads_back = [&](double percent) { return percent / 100.0 == card.elongation; };
     if (card.elongation > 0.0)
         entries.number("elongation_percent", roundest(100.0 * card.elongation, reads_back));
+    if (!card.metal.empty()) entries.text("metal", card.metal);
+    if (card.hardness != material::Hardness::medium) entries.text("hardness", word_of(card.hardness));
     if (sources.empty()) return entries.lines();
 
     Entries from;

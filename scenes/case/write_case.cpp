@@ -126,11 +126,12 @@ std::string press_text(const Press& press) {
     block("die_holder", press.die_holder);
     block("ram", press.ram);
     block("bed", press.bed);
-    if (press.gauge)
-        entries.as_is("gauge", Entries()
-                                   .number("height_mm", press.gauge->height)
-                                   .number("length_mm", press.gauge->length)
-                                   .inline_table());
+    if (press.gauge) {
+        Entries gauge;
+        gauge.number("height_mm", press.gauge->height).number("length_mm", press.gauge->length);
+        if (press.gauge->stays) gauge.as_is("stays", "true");
+        entries.as_is("gauge", gauge.inline_table());
+    }
     return headed("press", entries);
 }
 

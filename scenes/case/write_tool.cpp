@@ -75,7 +75,7 @@ struct ShapeWriter {
 
     void operator()(const tool::VeePunch& t) const {
         entries.angle("angle_deg", t.angle).number("nose_radius_mm", t.nose_radius);
-        entries.number_unless(usual::vee_punch_height, "height_mm", t.height);
+        entries.number_unless(usual_punch_height, "height_mm", t.height);
         entries.number_unless(usual::shank_width(t), "shank_width_mm", t.shank_width);
         if (t.relief) entries.as_is("relief", relief_text(*t.relief));
     }
@@ -87,7 +87,7 @@ struct ShapeWriter {
     void operator()(const tool::OpenDie& t) const {
         entries.number("opening_mm", t.die_opening).number("shoulder_radius_mm", t.shoulder_radius);
         entries.number_unless(usual::depth(t), "depth_mm", t.depth);
-        entries.number_unless(usual::width(t.die_opening, t.shoulder_radius), "width_mm", t.width);
+        entries.number_unless(usual_die_width(t.die_opening, t.shoulder_radius), "width_mm", t.width);
     }
     void operator()(const tool::OffsetPunch& t) const {
         entries.number("offset_mm", t.offset).angle("angle_deg", t.angle);

@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "scenes/process/fitted_blank.h"
+#include "scenes/process/job_rules.h"
 #include "sim/material/layer_law.h"
 #include "sim/plan/bend_allowance.h"
 
@@ -33,8 +34,10 @@ Json closest_json(const stroke::Recording& r, const clearance::Closest& c) {
             {"blank_position_mm", c.blank_position},
             {"x_mm", c.at.x()},
             {"y_mm", c.at.y()},
+            {"x_on_tool_mm", c.on_tool.x()},
+            {"y_on_tool_mm", c.on_tool.y()},
             {"tool", r.tools[c.tool].name},
-            {"travel_mm", r.states[c.state].travel}};
+            {"travel_mm", c.travel}};
 }
 
 Json step_json(const Case& c, const StepResult& step) {
@@ -61,6 +64,8 @@ Json step_json(const Case& c, const StepResult& step) {
             {"least_clearance", closest_json(s.recording, step.least)},
             {"interferences", hits},
             {"warnings", step.warnings},
+            {"remarks", step.remarks},
+            {"gauge_mm", step.gauge},
             {"audit",
              {{"tools_N_mm_per_mm", a.tools},
               {"elastic_N_mm_per_mm", a.elastic},
@@ -77,13 +82,13 @@ Json step_json(const Case& c, const StepResult& step) {
             {"curve_travel_mm_force_N_per_mm", curve}};
 }
 
-// By the handbook's straight-line formula for soft steel.
+// By the handbook's straight-line formula for the card's class of hardness.
 double handbook_length(const Case& c) {
     double length = 0.0;
     for (const double flat : c.part.flats) length += flat;
     for (const Bend& b : c.part.bends)
         length +=
-            plan::handbook_allowance(b.inside_radius, c.thickness, std::abs(b.angle), plan::Hardness::medium);
+            plan::handbook_allowance(b.inside_radius, c.thickness, std::abs(b.angle), c.material.hardness);
     return length;
 }
 
@@ -141,6 +146,27 @@ Json part_json(const Case& c, const JobResult& job) {
     return part;
 }
 
+const char* place_word(plan::RulePlace place) {
+    if (place == plan::RulePlace::bend) return "bend";
+    return place == plan::RulePlace::step ? "step" : "cutout";
+}
+
+Json rules_json(const Case& c, const RuleReport& report) {
+    Json rules = Json::array();
+    for (const plan::RuleFinding& f : report.findings)
+        rules.push_back({{"rule", f.rule},
+                         {"on", place_word(f.place)},
+                         {"number", f.index + 1},
+                         {"place", place_words(c, f)},
+                         {"figure", f.figure},
+                         {"limit", f.limit},
+                         {"unit", f.unit},
+                         {"stops", f.stops},
+                         {"words", f.words},
+                         {"source", f.source}});
+    return rules;
+}
+
 const char* section_words(const Case& c) {
     const double hold = material::width_hold(c.width / c.thickness);
     if (hold >= 1.0) return "plane strain";
@@ -168,6 +194,8 @@ std::string results_json(const Case& c, const JobResult& job) {
                       {"width_hold", material::width_hold(c.width / c.thickness)},
                       {"feasible", job.solved && job.findings.empty()},
                       {"findings", job.findings},
+                      {"rules", rules_json(c, job.rules)},
+                      {"rules_not_checked", job.rules.not_checked},
                       {"steps", steps},
                       {"part", part_json(c, job)},
                       {"press", press}};

@@ -195,6 +195,8 @@ Fit fit_to_drawing(const Case& c, const FitOptions& options) {
         if (nearer) best = fit;
     }
     best.runs = fit.runs;
+    best.c.blank_length = best.job.blank.length;  // written down, even when nothing had to be corrected
+    best.c.bend_lines = best.job.blank.bend_line;
     if (!best.meets) say_why_not(options, best);
     return best;
 }

@@ -3,12 +3,10 @@
 #include <algorithm>
 #include <cmath>
 #include <future>
-#include <memory>
 #include <set>
 
-#include "scenes/planning/choices.h"
-#include "scenes/planning/precedence.h"
-#include "scenes/planning/ways.h"
+#include "scenes/planning/attempt.h"
+#include "scenes/planning/remedies.h"
 #include "sim/errors.h"
 
 namespace overbend::scenes {
@@ -29,38 +27,9 @@ void check(const Case& c) {
                              "write the steps for this part");
 }
 
-// ---- the search with one set of tools
-
-struct Attempt {
-    Case c;  // with its tools
-    Choices choices;
-    std::unique_ptr<Ways> ways;
-    plan::OrderSearch search;
-};
-
-std::unique_ptr<Attempt> search_with(const Case& c, const PlanOptions& options) {
-    auto attempt = std::make_unique<Attempt>();
-    attempt->c = c;
-    attempt->choices = choices_of(attempt->c);
-    attempt->ways =
-        std::make_unique<Ways>(attempt->c, make_blank(attempt->c), attempt->choices.possible, options.margin);
-    if (attempt->ways->count() > 0)
-        attempt->search =
-            plan::best_orders(attempt->ways->problem(), std::max(options.orders, options.run_through));
-    return attempt;
-}
-
-std::vector<Step> steps_of(const Ways& ways, const plan::Order& order) {
-    std::vector<Step> steps;
-    for (const plan::OrderStroke& s : order.strokes) steps.push_back(ways.step(s.way));
-    return steps;
-}
-
 void rank(const Attempt& attempt, PlanResult& result) {
     for (const plan::Order& order : attempt.search.best)
-        result.ranked.push_back({order, steps_of(*attempt.ways, order), OrderVerdict::not_run, ""});
-    result.sets += attempt.search.sets;
-    result.asked += attempt.search.asked;
+        result.ranked.push_back({order, attempt.steps_of(order), OrderVerdict::not_run, ""});
 }
 
 // ---- the best few through the mechanics
@@ -77,41 +46,33 @@ void judge(const JobResult& job, RankedOrder& order) {
 }
 
 // The cheapest is fitted to the drawing while the next ones are run once beside it.
-void run_through(const Case& c, const PlanOptions& options, PlanResult& result) {
-    const int count = std::min<int>(options.run_through, static_cast<int>(result.ranked.size()));
+void run_through(const Case& c, const FitOptions& fit_options, int count, PlanResult& result) {
+    count = std::min(count, static_cast<int>(result.ranked.size()));
     auto beside = std::async(std::launch::async, [&] {
-        for (int i = 1; i < count; ++i) {
-            ProcessOptions how;
-            judge(run_process(with_steps(c, result.ranked[i].steps), how), result.ranked[i]);
-        }
+        for (int i = 1; i < count; ++i)
+            judge(run_process(with_steps(c, result.ranked[i].steps), {}), result.ranked[i]);
     });
-    Fit first = fit_to_drawing(with_steps(c, result.ranked.front().steps), options.fit);
-    judge(first.job, result.ranked.front());
+    Fit fit = fit_to_drawing(with_steps(c, result.ranked.front().steps), fit_options);
+    judge(fit.job, result.ranked.front());
     beside.get();
-    for (int i = 0; i < static_cast<int>(result.ranked.size()) && result.chosen < 0; ++i) {
+    for (int i = 0; i < static_cast<int>(result.ranked.size()); ++i) {
         RankedOrder& order = result.ranked[i];
         if (order.verdict == OrderVerdict::refused) continue;
         if (i > 0) {
-            first = fit_to_drawing(with_steps(c, order.steps), options.fit);
-            judge(first.job, order);
+            fit = fit_to_drawing(with_steps(c, order.steps), fit_options);
+            judge(fit.job, order);
         }
-        if (order.verdict == OrderVerdict::works) result.chosen = i;
+        if (order.verdict != OrderVerdict::works) continue;
+        result.chosen = i;
+        result.found = true;
+        result.fit = std::move(fit);
+        return;
     }
-    if (result.chosen < 0) return;
-    result.found = true;
-    result.fit = std::move(first);
 }
 
-void reject(const Attempt& attempt, const Precedences& known, PlanResult& result) {
-    result.rejected = attempt.choices.rejected;
-    const std::vector<Bend>& bends = attempt.c.part.bends;
-    for (const Precedence& p : known.pairs)
-        result.rejected.push_back(
-            {"'" + bends[p.first].name + "' after '" + bends[p.then].name + "'", p.why});
-}
-
-// Tools that no step uses are left out of what was proposed; those of the rack stay.
-void leave_out_unused(Case& c, const std::vector<int>& own_tools) {
+// Proposed tools that no step uses are left out of the finished case, and out of what is told of them; those
+// that were there stay. proposed: in words, one for each tool beyond the given ones.
+void leave_out_unused(Case& c, int given_tools, std::vector<std::string>& proposed) {
     std::set<int> used;
     for (const Step& s : c.steps) {
         used.insert({s.punch, s.die});
@@ -120,16 +81,28 @@ void leave_out_unused(Case& c, const std::vector<int>& own_tools) {
     }
     std::vector<int> place(c.tools.size(), -1);
     std::vector<Tool> kept;
+    std::vector<std::string> told;
     for (int i = 0; i < static_cast<int>(c.tools.size()); ++i) {
-        if (std::count(own_tools.begin(), own_tools.end(), i) > 0 && used.count(i) == 0) continue;
+        if (i >= given_tools && used.count(i) == 0) continue;
         place[i] = static_cast<int>(kept.size());
         kept.push_back(c.tools[i]);
+        if (i >= given_tools) told.push_back(proposed[i - given_tools]);
     }
     c.tools = kept;
+    proposed = told;
     for (Step& s : c.steps) {
         s.punch = place[s.punch], s.die = place[s.die];
         if (s.pad) s.pad = place[*s.pad];
         if (s.clamp) s.clamp = place[*s.clamp];
+    }
+}
+
+// Names of steps that come twice get a number.
+void name_steps(Case& c) {
+    std::set<std::string> taken;
+    for (Step& s : c.steps) {
+        const std::string name = s.name;
+        for (int i = 2; !taken.insert(s.name).second; ++i) s.name = name + " " + std::to_string(i);
     }
 }
 
@@ -141,22 +114,47 @@ PlanResult plan_case(const Case& given, const PlanOptions& options) {
         if (options.progress) options.progress(what);
     };
     PlanResult result;
-    result.planned = given;
     Case c = given;
     c.steps.clear();
+    const int given_tools = static_cast<int>(c.tools.size());
 
-    say("searching with the tools that are there");
-    std::unique_ptr<Attempt> attempt = search_with(c, options);
-    std::vector<int> own_tools;
-    std::unique_ptr<Attempt> as_given;
-    if (attempt->search.best.empty() && !options.rack_only) {
-        as_given = std::move(attempt);
-        for (int round = 0; round < proposal_rounds; ++round) {
-            say("proposing tools");
-            const Proposal proposal = propose_for(c, *as_given, round);
-            attempt = search_with(proposal.c, options);
+    say("looking for an order with the tools that are there");
+    std::unique_ptr<Attempt> attempt = search_with(c, options.orders, options.margin);
+    result.sets = attempt->search.sets, result.asked = attempt->search.asked;
+    std::vector<std::string> cannot;  // what no tool helps
+    for (int stage = 0; attempt->search.best.empty() && stage < remedy_stages; ++stage) {
+        const Remedy remedy = remedy_for(*attempt, stage);
+        cannot.insert(cannot.end(), remedy.cannot.begin(), remedy.cannot.end());
+        if (remedy.tools.empty()) continue;
+        if (options.rack_only) {
+            result.would_help = remedy.reasons;
+            break;
         }
+        say("looking for an order with more tools");
+        result.proposed.insert(result.proposed.end(), remedy.reasons.begin(), remedy.reasons.end());
+        c.tools.insert(c.tools.end(), remedy.tools.begin(), remedy.tools.end());
+        attempt = search_with(c, options.orders, options.margin);
+        result.sets = attempt->search.sets, result.asked += attempt->search.asked;
     }
+    result.rejected = attempt->rejected();
+    result.planned = c;
+    if (attempt->search.best.empty()) {
+        result.reasons = why_not(*attempt);
+        result.reasons.insert(result.reasons.end(), cannot.begin(), cannot.end());
+        return result;
+    }
+    rank(*attempt, result);
+    say("running the best orders through the mechanics");
+    FitOptions fit = options.fit;
+    for (int i = given_tools; i < static_cast<int>(c.tools.size()); ++i) fit.own_tools.push_back(i);
+    run_through(c, fit, options.run_through, result);
+    if (!result.found) {
+        for (const RankedOrder& order : result.ranked) result.reasons.push_back(order.words);
+        return result;
+    }
+    result.planned = result.fit.c;
+    name_steps(result.planned);
+    leave_out_unused(result.planned, given_tools, result.proposed);
     return result;
 }
 

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "scenes/case/case.h"
+#include "scenes/planning/choices.h"
 #include "scenes/planning/fit_to_drawing.h"
 #include "sim/plan/bend_order.h"
 
@@ -17,7 +18,7 @@ namespace overbend::scenes {
 struct PlanOptions {
     int orders = 5;          // ranked in the table, >= 1
     int run_through = 3;     // of them run through the full mechanics, >= 1
-    double margin = 0.2;     // mm, kept by rule between the strip and what it does not lie on
+    double margin = 0.0;     // mm, kept by rule between the strip and what it does not lie on
     bool rack_only = false;  // no tool is proposed
     FitOptions fit;
     std::function<void(const std::string& what)> progress;
@@ -36,23 +37,18 @@ struct RankedOrder {
     std::string words;  // what was found against it
 };
 
-// Something that was looked at and turned down.
-struct Rejected {
-    std::string what;
-    std::string why;
-};
-
 struct PlanResult {
-    bool found = false;                 // an order that works in the mechanics
-    Case planned;                       // complete: the best order that works, else the case as it was
-    Fit fit;                            // of it
-    std::vector<RankedOrder> ranked;    // cheapest first
-    int chosen = -1;                    // of them
-    std::vector<Rejected> rejected;     // tools that do not fit, bends that cannot follow others
-    std::vector<std::string> proposed;  // tools that were added, with the reasons for their sizes
-    std::vector<std::string> reasons;   // why there is no plan
-    int sets = 0;                       // sets of made bends that were looked at
-    long asked = 0;                     // strokes looked at by rule
+    bool found = false;                   // an order that works in the mechanics
+    Case planned;                         // complete: the best order that works, else the case as it was
+    Fit fit;                              // of it
+    std::vector<RankedOrder> ranked;      // cheapest first
+    int chosen = -1;                      // of them
+    std::vector<Rejected> rejected;       // tools that do not fit, bends that cannot follow others
+    std::vector<std::string> proposed;    // tools that were added, with the reasons for their sizes
+    std::vector<std::string> would_help;  // with rack_only: tools that would be added
+    std::vector<std::string> reasons;     // why there is no plan
+    int sets = 0;                         // sets of made bends that were looked at
+    long asked = 0;                       // strokes looked at by rule
 };
 
 // The case's steps, if it has any, are not looked at. Throws OutOfRange: more bends than can be ordered; a

@@ -10,6 +10,9 @@
 
 namespace overbend::scenes {
 
+// The case's blank, with what each bend lets go by rule: worked out once for all strokes that are looked at.
+Blank planning_blank(const Case& c);
+
 // The drawing on its blank.
 plan::FoldedPart folded_part(const Case& c, const Blank& blank);
 

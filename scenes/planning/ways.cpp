@@ -4,6 +4,8 @@
 #include <cmath>
 #include <cstdio>
 
+#include "scenes/process/press_blocks.h"
+#include "scenes/process/step_clearance.h"
 #include "scenes/process/step_tools.h"
 
 namespace overbend::scenes {
@@ -11,7 +13,6 @@ namespace overbend::scenes {
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
-constexpr double open_without_press = 100.0;  // mm, a small press's stroke; common practice, no source
 
 plan::BendSet bit(int b) {
     return plan::BendSet{1} << b;
@@ -45,9 +46,11 @@ const clearance::Solid& Ways::solid_of(const tool::RigidTool& t, int face) {
 
 std::vector<plan::Obstacle> Ways::obstacles_of(const Step& step) {
     std::vector<plan::Obstacle> obstacles;
-    for (const tool::RigidTool& t : tools_of(c_, step)) {
-        // the strip lies on a pad wherever that is; a gauge is set when the bends beside it are known
-        if (t.role == tool::Role::pad || t.role == tool::Role::gauge) continue;
+    tool::ToolSet tools = tools_of(c_, step);  // the punch's origin at height 0
+    const tool::ToolSet blocks = press_blocks(c_, tools[0], tools[1]);
+    tools.insert(tools.end(), blocks.begin(), blocks.end());
+    for (const tool::RigidTool& t : tools) {
+        if (t.role == tool::Role::pad) continue;  // the strip lies on it wherever it is
         plan::Obstacle o;
         o.solid = &solid_of(t, t.role == tool::Role::die ? step.die_face : 0);
         o.stands = t.position;
@@ -87,7 +90,7 @@ void Ways::add(const StrokeChoice& choice, Face face, First first, double margin
     const Hold hold = hold_of(c_, blank_, step);
     plan::RoomOptions options;
     options.margin = margin;
-    options.raised = c_.press ? c_.press->stroke : open_without_press;
+    options.raised = ram_rise(c_);
     options.gauge_low = -c_.thickness;
     options.gauge_high = c_.press && c_.press->gauge ? c_.press->gauge->height : 3.0 * c_.thickness;
     rooms_.emplace_back(path, plan::left_of(laid, left_bend), plan::right_of(laid, right_bend),

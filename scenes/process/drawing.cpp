@@ -32,4 +32,13 @@ Blank make_blank(const Case& c) {
     return blank;
 }
 
+double blank_mass(const Case& c, const Blank& blank) {
+    double area = blank.length * c.width;
+    for (const Cutout& cut : c.cutouts) {
+        constexpr double quarter_circle = 0.78539816339744831;
+        area -= quarter_circle * cut.width * cut.width + (cut.length - cut.width) * cut.width;
+    }
+    return area * c.thickness * c.material.density * 1e-6;  // mm3 kg/m3 = 1e-6 g
+}
+
 }  // namespace overbend::scenes

@@ -16,9 +16,13 @@ struct Blank {
     double length = 0.0;
     std::vector<double> bend_line;  // middle of each bend
     std::vector<double> half_arc;   // half of each bend's allowance
+    std::vector<double> let_go;     // 1/mm, curvature that each bend lets go by rule; empty: not worked out
     // Middle of flat i (0 left of the first bend).
     double flat_middle(int i) const;
 };
 Blank make_blank(const Case& c);
+
+// In grams, less the cut-outs; 0 when the card has no density.
+double blank_mass(const Case& c, const Blank& blank);
 
 }  // namespace overbend::scenes

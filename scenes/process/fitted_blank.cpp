@@ -72,6 +72,7 @@ std::vector<bool> with_next(const Case& c) {
 std::vector<double> legs_missing(const Case& c, const Blank& used, const strip::StripState& finished) {
     const strip::StripState s = as_drawn(finished);
     std::vector<double> missing;
+    missing.reserve(c.part.flats.size());
     for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i)
         missing.push_back(drawn_leg(c, i) - made_leg(c, used, s, i));
     return missing;

@@ -10,9 +10,8 @@
 // tools', and the blank cannot mend it. Their lines move together, and lie where the bends came out.
 //
 // Holds   as far as the bends form alike when their lines are moved, which is what a second run with the
-// fitted lines
-//         shows; angles that are wrong are read as they are, and leave some hundredths of a millimetre a
-//         degree.
+//         fitted lines shows; angles that are wrong are read as they are, and leave some hundredths of a
+//         millimetre a degree.
 // Units   mm, rad.
 
 #pragma once

@@ -6,7 +6,10 @@
 #include <cstdio>
 
 #include "scenes/process/fitted_blank.h"
+#include "scenes/process/job_rules.h"
+#include "scenes/process/press_blocks.h"
 #include "scenes/process/scene.h"
+#include "scenes/process/step_clearance.h"
 #include "sim/errors.h"
 #include "sim/strip/place.h"
 #include "sim/tolerances.h"
@@ -46,28 +49,6 @@ void read_bends(const Case& c, const Blank& blank, const Step& step, StepResult&
     }
 }
 
-void read_clearance(const stroke::FormingZone& zone, StepResult& result) {
-    const stroke::Recording& r = result.stroke.recording;
-    result.clearance = clearance::least_distances(r, zone);
-    for (int i = 0; i < static_cast<int>(result.clearance.size()); ++i) {
-        const clearance::Closest& at = result.clearance[i];
-        if (at.distance < result.least.distance) result.least = at;
-        if (at.distance >= 0.0) continue;
-        std::vector<Interference>& found = result.interferences;
-        if (found.empty() || found.back().last_state != i - 1 || found.back().deepest.tool != at.tool)
-            found.push_back({i, i, at, ""});
-        found.back().last_state = i;
-        if (at.distance < found.back().deepest.distance) found.back().deepest = at;
-    }
-    for (Interference& f : result.interferences) {
-        const tool::RigidTool& t = r.tools[f.deepest.tool];
-        f.words = words(
-            "the strip %.1f mm from the blank's left end is %.2f mm deep in the %s '%s' at %.2f mm of travel",
-            f.deepest.blank_position, -f.deepest.distance, tool::role_word(t.role), t.name.c_str(),
-            r.states[f.deepest.state].travel);
-    }
-}
-
 void add_warnings(StepResult& result) {
     const double residue = result.stroke.audit.residue_percent();
     if (residue > limits::open_balance)
@@ -93,20 +74,12 @@ StepResult run_step(const Case& c, const Blank& blank, int index, const strip::S
         };
     result.stroke = stroke::press(scene, how);
     if (result.stroke.solved()) read_bends(c, blank, step, result);
-    read_clearance(scene.zone, result);
+    result.gauge = gauge_distance(scene.tools);
+    read_clearance(scene.zone, ram_rise(c), result);
     add_warnings(result);
     result.wall_ms =
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
     return result;
-}
-
-double blank_mass(const Case& c, const Blank& blank) {
-    double area = blank.length * c.width;
-    for (const Cutout& cut : c.cutouts) {
-        constexpr double quarter_circle = 0.78539816339744831;
-        area -= quarter_circle * cut.width * cut.width + (cut.length - cut.width) * cut.width;
-    }
-    return area * c.thickness * c.material.density * 1e-6;  // mm3 kg/m3 = 1e-6 g
 }
 
 // A figure to be written with two decimals, which must not come out as "-0.00".
@@ -135,6 +108,8 @@ void judge(const Case& c, JobResult& job) {
                       bend.name.c_str(), without_minus_nought(job.finished_angle[b] / degree),
                       bend.angle / degree, c.part.angle_tolerance / degree));
     }
+    for (const plan::RuleFinding& f : job.rules.findings)
+        if (f.stops) job.findings.push_back(place_words(c, f) + ": " + f.words);
 }
 
 }  // namespace
@@ -166,6 +141,7 @@ JobResult run_process(const Case& c, const ProcessOptions& options) {
         job.profile = fit_profile(c, job.blank, strip);
         job.fitted = fitted_blank(c, job.blank, strip);
     }
+    job.rules = job_rules(c, job.blank, job.steps);
     judge(c, job);
     return job;
 }

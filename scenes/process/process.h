@@ -13,6 +13,7 @@
 #include "scenes/process/drawing.h"
 #include "scenes/process/profile.h"
 #include "scenes/process/profile_fit.h"
+#include "scenes/process/rule_report.h"
 #include "sim/clearance/least_distance.h"
 #include "sim/stroke/stroke.h"
 
@@ -42,7 +43,9 @@ struct StepResult {
     clearance::Closest least;
     std::vector<Interference> interferences;
     std::vector<std::string> warnings;
-    double wall_ms = 0.0;  // printed, never written
+    std::vector<std::string> remarks;  // how the strip gets in and out where it does not in the plane
+    double gauge = 0.0;                // mm, from the punch's axis to the gauge's face; 0 without one
+    double wall_ms = 0.0;              // printed, never written
 };
 
 struct JobResult {
@@ -53,6 +56,7 @@ struct JobResult {
     double mass_g = 0.0;                 // of the blank less its cut-outs; 0 when the card has no density
     Blank fitted;                        // would have given the drawing's legs; of length 0 when not finished
     bool solved = false;                 // every stroke was
+    RuleReport rules;                    // of the trade
     std::vector<std::string> findings;   // what speaks against the job; empty: feasible
 };
 

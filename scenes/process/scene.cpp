@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/process/press_blocks.h"
 #include "scenes/process/step_tools.h"
 #include "scenes/process/weight.h"
 #include "sim/strip/mesh.h"
@@ -114,6 +115,9 @@ stroke::StrokeScene make_scene(const Case& c, const Blank& blank, const Step& st
     const double half_span =
         std::min({hold.half_span, hold.level_at - scene.zone.low, scene.zone.high - hold.level_at});
     stroke::place(scene, hold.level_at, std::max(half_span, c.thickness), hold.at_x);
+    const tool::RigidTool punch = scene.tools[0], die = scene.tools[1];
+    for (const tool::ToolSet& more : {press_blocks(c, punch, die), gauge_at(c, scene.strip)})
+        scene.tools.insert(scene.tools.end(), more.begin(), more.end());
     scene.stop = make_stop(c, blank, step, hold, scene.tools.front().position.y());
     return scene;
 }

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "scenes/case/tool_outline.h"
 #include "scenes/process/strip_stroke.h"
 
 namespace overbend::scenes {
@@ -108,26 +109,8 @@ Hold wiping_hold(const Case& c, const Blank& blank, const Step& step, const Wipi
     return hold;
 }
 
-// ---- outlines
-
-struct OutlineMaker {
-    int face = 1;
-    tool::ArcOutline operator()(const tool::VeeDie& die) const { return tool::make_outline(die, face); }
-    tool::ArcOutline operator()(const OutlineTool& given) const { return given.outline; }
-    tool::ArcOutline operator()(const FlatPunch& t) const { return tool::block_facing_down(t.block); }
-    tool::ArcOutline operator()(const FlatDie& t) const { return tool::block_facing_up(t.block); }
-    tool::ArcOutline operator()(const WipingPunch& t) const { return tool::block_facing_down(t.block); }
-    tool::ArcOutline operator()(const WipingDie& t) const { return tool::block_facing_up(t.block); }
-    tool::ArcOutline operator()(const Pad& t) const { return tool::block_facing_up(t.block); }
-    tool::ArcOutline operator()(const Clamp& t) const { return tool::block_facing_down(t.block); }
-    template <class Other>
-    tool::ArcOutline operator()(const Other& other) const {
-        return tool::make_outline(other);
-    }
-};
-
 tool::RigidTool stand(const Tool& t, tool::Role role, int face, double x) {
-    return {t.name, role, std::visit(OutlineMaker{face}, t.shape), tool::Vec2(x, 0.0)};
+    return {t.name, role, tool_outline(t, face), tool::Vec2(x, 0.0)};
 }
 
 // Where a block's own middle stands: the wiping die's wall at x = 0, its punch and clamp beside it.

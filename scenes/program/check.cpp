@@ -7,6 +7,7 @@
 
 #include "scenes/exchange/results_json.h"
 #include "scenes/exchange/whole_file.h"
+#include "scenes/process/job_rules.h"
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
 
@@ -31,6 +32,7 @@ void print_step(const scenes::Case& c, const scenes::StepResult& step, int numbe
     if (s.outcome != stroke::Outcome::reached)
         std::printf("      %s: %s\n", stroke::outcome_words(s.outcome), s.reason.c_str());
     for (const std::string& w : step.warnings) std::printf("      warning: %s\n", w.c_str());
+    for (const std::string& w : step.remarks) std::printf("      %s\n", w.c_str());
 }
 
 void print_bends(const scenes::Case& c, const scenes::JobResult& job) {
@@ -47,6 +49,20 @@ void print_bends(const scenes::Case& c, const scenes::JobResult& job) {
                         finished ? fixed(job.finished_angle[b.bend] / degree, 2).c_str() : "-",
                         b.shape_free.inside_radius, b.shape_free.thickness);
         }
+}
+
+// Cautions of the trade's rules; what stops a job stands among the verdict's reasons.
+void print_rules(const scenes::Case& c, const scenes::RuleReport& rules) {
+    bool any = false;
+    for (const plan::RuleFinding& f : rules.findings) {
+        if (f.stops) continue;
+        if (!any) std::printf("\nCautions, by rules of the trade:\n");
+        any = true;
+        std::printf("  - %s: %s [%s]\n", scenes::place_words(c, f).c_str(), f.words.c_str(),
+                    f.source.c_str());
+    }
+    for (const std::string& what : rules.not_checked)
+        std::printf("%sNot checked: %s.\n", any ? "" : "\n", what.c_str());
 }
 
 void print_job(const scenes::Case& c, const scenes::JobResult& job) {
@@ -71,6 +87,7 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job) {
     std::printf("\n%s\n", job.findings.empty() ? "Feasible: nothing found against this job."
                                                : "Not feasible as it is:");
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());
+    print_rules(c, job.rules);
     std::printf(
         "\nEstimates: prove them by a trial bend. Guard the press; mind the swinging flange and the sharp "
         "edges.\n");

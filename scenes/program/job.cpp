@@ -16,7 +16,8 @@ namespace {
     complain("--out", "the folder '" + out + "' " + what + "; give one that can be written");
 }
 
-// Sees, before any work is done for it, that the folder is there or can be made, and takes files.
+}  // namespace
+
 void check_folder(const std::string& out) {
     if (out.empty()) refuse(out, "has no name");
     std::filesystem::path there = std::filesystem::absolute(out).lexically_normal();
@@ -28,21 +29,32 @@ void check_folder(const std::string& out) {
     std::filesystem::remove(trial, error);
 }
 
-}  // namespace
+scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out) {
+    if (file.empty()) complain("case", "no file is named; give a case file");
+    scenes::Case c = scenes::read_case(file);
+    if (out) check_folder(*out);
+    return c;
+}
+
+scenes::ProcessOptions with_progress(const scenes::Case& c, const Output& output) {
+    scenes::ProcessOptions how;
+    if (shows_progress(output))
+        how.progress = [&c](int step, double travel) {
+            std::cerr << "\rstep " << step + 1 << " of " << c.steps.size() << ", " << c.steps[step].name
+                      << ": " << fixed(travel, 2) << " mm   " << std::flush;
+        };
+    return how;
+}
+
+void clear_progress(const Output& output) {
+    if (shows_progress(output)) std::cerr << "\r" << std::string(78, ' ') << "\r";
+}
 
 Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
     Job job;
-    if (file.empty()) complain("case", "no file is named; give a case file");
-    job.c = scenes::read_case(file);
-    if (out) check_folder(*out);
-    scenes::ProcessOptions how;
-    if (shows_progress(output))
-        how.progress = [&](int step, double travel) {
-            std::cerr << "\rstep " << step + 1 << " of " << job.c.steps.size() << ", "
-                      << job.c.steps[step].name << ": " << fixed(travel, 2) << " mm   " << std::flush;
-        };
-    job.result = scenes::run_process(job.c, how);
-    if (how.progress) std::cerr << "\r" << std::string(78, ' ') << "\r";
+    job.c = read_job_case(file, out);
+    job.result = scenes::run_process(job.c, with_progress(job.c, output));
+    clear_progress(output);
     return job;
 }
 

@@ -17,12 +17,23 @@ struct Job {
     scenes::JobResult result;
 };
 
-// Reads the case, sees that the folder `out` can be written where one is given, and runs the job.
+// Reads the case and sees that the folder `out` can be written where one is given.
 // Throws CaseError; CLI::ValidationError naming --out when the folder cannot be made or takes no files.
+scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out);
+
+// Progress for whoever watches; the case must outlive it.
+scenes::ProcessOptions with_progress(const scenes::Case& c, const Output& output);
+void clear_progress(const Output& output);
+
+// Reads the case as above, and runs the job.
 Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output);
 
 // done, verdict_no or not_computed, from the findings and whether all strokes were solved.
 Exit verdict(const scenes::JobResult& result);
+
+// Sees, before any work is done for it, that the folder is there or can be made, and takes files. Throws as
+// run_job.
+void check_folder(const std::string& out);
 
 // Makes the folder. Throws as run_job.
 std::filesystem::path make_folder(const std::string& out);

@@ -38,6 +38,8 @@ int run(int argc, char** argv) {
         "overbend COMMAND --help tells more, with an example.\n"
         "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
     overbend::program::add_check(app, status);
+    overbend::program::add_plan(app, status);
+    overbend::program::add_blank(app, status);
     overbend::program::add_film(app, status);
     overbend::program::add_bend(app, status);
     overbend::program::add_moment(app, status);

@@ -3,63 +3,58 @@
 #include <algorithm>
 #include <cmath>
 
-#include "sim/strip/place.h"
-#include "sim/tool/signed_distance.h"
+#include "sim/clearance/pieces.h"
 
 namespace overbend::clearance {
 
 namespace {
 
-// Whether this part of the strip is pressed or carried by the tool as it should be.
-bool belongs(const tool::RigidTool& t, double blank_position, const stroke::FormingZone& zone) {
-    const bool carries =
-        t.role == tool::Role::die || t.role == tool::Role::pad || t.role == tool::Role::clamp;
-    const double rest = carries ? 0.5 * (t.outline.box().high.x() - t.outline.box().low.x()) : 0.0;
-    return blank_position > zone.low - rest && blank_position < zone.high + rest;
-}
-
-void look_at(const stroke::Recording& r, int state, double blank_position, const Eigen::Vector2d& at,
-             const stroke::FormingZone& zone, Closest& least) {
-    for (int k = 0; k < static_cast<int>(r.tools.size()); ++k) {
-        const tool::RigidTool& t = r.tools[k];
-        if (belongs(t, blank_position, zone)) continue;
-        const Eigen::Vector2d local = at - stroke::tool_position(r.tools, k, r.states[state]);
-        const tool::Box& box = t.outline.box();
-        const double dx = std::max({box.low.x() - local.x(), 0.0, local.x() - box.high.x()});
-        const double dy = std::max({box.low.y() - local.y(), 0.0, local.y() - box.high.y()});
-        const double to_box = std::hypot(dx, dy);
-        if (to_box > 0.0 && to_box >= least.distance) continue;
-        const double distance = tool::nearest(t.outline, local).distance;
-        if (distance < least.distance) least = {distance, at, blank_position, k, state};
-    }
+bool carries(tool::Role role) {
+    return role == tool::Role::die || role == tool::Role::pad || role == tool::Role::clamp;
 }
 
 }  // namespace
 
-Closest least_distance(const stroke::Recording& r, int state, const stroke::FormingZone& zone) {
+Surroundings::Surroundings(const stroke::Recording& recording) : recording_(&recording) {
+    for (const tool::RigidTool& t : recording.tools) solids_.emplace_back(t.outline);
+}
+
+bool stands(const tool::RigidTool& t, stroke::Phase phase) {
+    return !t.draws_back || phase == stroke::Phase::placed;
+}
+
+bool may_touch(const tool::RigidTool& t, double blank_position, const stroke::FormingZone& zone) {
+    if (t.role == tool::Role::gauge) return true;
+    if (!carries(t.role)) return false;
+    const double rest = 0.5 * (t.outline.box().high.x() - t.outline.box().low.x());
+    return blank_position > zone.low - rest && blank_position < zone.high + rest;
+}
+
+Closest least_distance(const Surroundings& all, int state, const stroke::FormingZone& zone) {
+    const stroke::Recording& r = all.recording();
     Closest least;
-    const stroke::State& s = r.states[state];
-    for (std::size_t e = 0; e + 1 < r.blank_position.size(); ++e) {
-        const double from = r.blank_position[e], to = r.blank_position[e + 1];
-        const int pieces =
-            std::max(1, static_cast<int>(std::ceil(std::abs(to - from) / (0.5 * r.thickness))));
-        for (int i = 0; i <= pieces; ++i) {
-            const double at = from + (to - from) * i / pieces;
-            if (at > zone.low && at < zone.high) continue;
-            const strip::MidPoint m = strip::mid_point(r.blank_position, s.x, s.y, s.theta, at);
-            const Eigen::Vector2d middle(m.x, m.y), normal(-std::sin(m.theta), std::cos(m.theta));
-            for (const double side : {0.5, -0.5})
-                look_at(r, state, at, middle + side * r.thickness * normal, zone, least);
+    for (const Span& span : spans_outside(r, {state}, zone)) {
+        const Convex piece = piece_of(r, state, span);
+        for (int k = 0; k < all.count(); ++k) {
+            if (!stands(r.tools[k], r.states[state].phase)) continue;
+            const Vec2 position = stroke::tool_position(r.tools, k, r.states[state]);
+            const Gap found =
+                gap(all.solid(k), position, piece, std::max(0.0, std::min(least.distance, 1e6)));
+            if (found.distance >= least.distance) continue;
+            const double at = blank_position_of(span, piece, found.on_strip);
+            if (may_touch(r.tools[k], at, zone) && found.distance > -deep_enough * r.thickness) continue;
+            least = {found.distance, found.on_strip, found.on_solid, at, k, state, r.states[state].travel};
         }
     }
     return least;
 }
 
-std::vector<Closest> least_distances(const stroke::Recording& r, const stroke::FormingZone& zone) {
-    std::vector<Closest> all;
-    all.reserve(r.states.size());
-    for (int i = 0; i < static_cast<int>(r.states.size()); ++i) all.push_back(least_distance(r, i, zone));
-    return all;
+std::vector<Closest> least_distances(const Surroundings& all, const stroke::FormingZone& zone) {
+    std::vector<Closest> found;
+    const int states = static_cast<int>(all.recording().states.size());
+    found.reserve(states);
+    for (int i = 0; i < states; ++i) found.push_back(least_distance(all, i, zone));
+    return found;
 }
 
 }  // namespace overbend::clearance

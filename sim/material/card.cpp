@@ -90,6 +90,29 @@ struct FirstYield {
 
 }  // namespace
 
+const std::vector<std::string>& metal_words() {
+    static const std::vector<std::string> words = {"steel",
+                                                   "stainless-annealed",
+                                                   "stainless-hard",
+                                                   "stainless-1.4310",
+                                                   "brass-soft",
+                                                   "brass-hard",
+                                                   "aluminium-1100-o",
+                                                   "aluminium-1100-h12",
+                                                   "aluminium-1100-h14",
+                                                   "aluminium-1100-h16",
+                                                   "aluminium-1100-h18",
+                                                   "aluminium-5052-o",
+                                                   "aluminium-5052-h32",
+                                                   "aluminium-5052-h34",
+                                                   "aluminium-5052-h36",
+                                                   "aluminium-5052-h38",
+                                                   "aluminium-6061-o",
+                                                   "aluminium-6061-t4",
+                                                   "aluminium-6061-t6"};
+    return words;
+}
+
 void check(const Card& card) {
     demand_positive(card.youngs_modulus, "Young's modulus", " (MPa)");
     demand(card.poisson >= 0.0 && card.poisson < 0.5, "Poisson's ratio", card.poisson,

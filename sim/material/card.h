@@ -43,6 +43,13 @@ struct ModulusDrop {
     double to = 0.0, rate = 0.0;
 };  // MPa, 0 < to <= E0; -, > 0
 
+// How hard a strip is, in the classes of Machinery's Handbook (31st edition, p. 1421).
+enum class Hardness {
+    soft,    // soft brass and copper
+    medium,  // half-hard brass and copper, soft steel, aluminium
+    hard,    // bronze, hard copper, cold-rolled and spring steel
+};
+
 struct Card {
     std::string name;  // as a case calls it
     std::string title;
@@ -56,7 +63,12 @@ struct Card {
     double r_value = 1.0;           // normal anisotropy, width over thickness strain in a tensile test, > 0
     double tensile_strength = 0.0;  // MPa, for handbook formulas; 0 when not given
     double elongation = 0.0;        // fracture elongation, 0.45 for 45 per cent; 0 when not given
+    std::string metal;              // one of metal_words(), for the tables of the trade; empty: not given
+    Hardness hardness = Hardness::medium;  // class of the handbook's straight lines for developed lengths
 };
+
+// What tables of least radii have: "steel", "stainless-1.4310", "aluminium-6061-t6", ...
+const std::vector<std::string>& metal_words();
 
 // Throws OutOfRange for a value that cannot be.
 void check(const Card& card);

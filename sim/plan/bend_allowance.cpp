@@ -56,16 +56,19 @@ double din_compensation(double inside_radius, double thickness, double bend_angl
     const double allowance = din_allowance(inside_radius, thickness, bend_angle);
     // Opening angles above 165 deg; a whisker is left for converted degrees.
     if (bend_angle < 15.0 * pi / 180.0 - 1e-12) return 0.0;
+    return 2.0 * outer_corner(inside_radius, thickness, bend_angle) - allowance;
+}
+
+double outer_corner(double inside_radius, double thickness, double bend_angle) {
+    check(inside_radius, thickness, bend_angle);
     const double outer = inside_radius + thickness;
-    const double corner = bend_angle >= 0.5 * pi ? outer : outer * std::tan(0.5 * bend_angle);
-    return 2.0 * corner - allowance;
+    return bend_angle >= 0.5 * pi ? outer : outer * std::tan(0.5 * bend_angle);
 }
 
 double din_developed(double leg, double other_leg, double inside_radius, double thickness,
                      double bend_angle) {
     const double compensation = din_compensation(inside_radius, thickness, bend_angle);
-    const double outer = inside_radius + thickness;
-    const double corner = bend_angle >= 0.5 * pi ? outer : outer * std::tan(0.5 * bend_angle);
+    const double corner = outer_corner(inside_radius, thickness, bend_angle);
     for (const double length : {leg, other_leg}) {
         if (std::isfinite(length) && length >= corner * (1.0 - 1e-12)) continue;
         throw OutOfRange("leg", std::to_string(length) + " mm is shorter than its half of the bend",

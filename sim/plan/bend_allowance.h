@@ -9,10 +9,11 @@
 //        Straight-line formulas: Machinery's Handbook, 31st edition, p. 1421, equations 32 to 34.
 //
 // Throws OutOfRange: inside_radius < 0; thickness <= 0; a bend angle outside 0 to pi; a k-factor outside 0 to
-// 1;
-//        flange lengths too short for the bend.
+//        1; flange lengths too short for the bend.
 
 #pragma once
+
+#include "sim/material/card.h"
 
 namespace overbend::plan {
 
@@ -27,16 +28,16 @@ double din_allowance(double inside_radius, double thickness, double bend_angle);
 // deg has none.
 double din_compensation(double inside_radius, double thickness, double bend_angle);
 
+// What a bend takes of a leg that is measured on the outside, as DIN 6935 does: to the outer tangent, r + s,
+// for a bend angle of 90 deg and more; to the outer corner, (r + s) tan(bend_angle / 2), for less.
+double outer_corner(double inside_radius, double thickness, double bend_angle);
+
 // Developed length by DIN 6935: both legs less v. The legs are measured on the outside: to the outer tangent
 // for a bend angle of 90 deg and more, to the outer corner for less.
 double din_developed(double leg, double other_leg, double inside_radius, double thickness, double bend_angle);
 
 // How hard the strip is, in the handbook's three classes.
-enum class Hardness {
-    soft,    // soft brass and copper
-    medium,  // half-hard brass and copper, soft steel, aluminium
-    hard,    // bronze, hard copper, cold-rolled and spring steel
-};
+using material::Hardness;
 
 // Bend allowance by the handbook's straight line: (c s + 1.57 r) bend_angle / (pi/2), c = 0.55, 0.64, 0.71.
 double handbook_allowance(double inside_radius, double thickness, double bend_angle, Hardness hardness);

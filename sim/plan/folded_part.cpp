@@ -31,7 +31,8 @@ Frame past_bend(const Side& side, int bend, bool made, Frame f) {
 
 // A straight stretch of the strip.
 clearance::Convex straight_piece(const Frame& from, double length, double thickness) {
-    const Vector2d end = from.at + length * from.along(), half = 0.5 * thickness * from.across();
+    const Vector2d along = from.along(), end = from.at + length * along;
+    const Vector2d half = 0.5 * thickness * Vector2d(-along.y(), along.x());
     clearance::Convex piece;
     piece.corners = {from.at - half, end - half, end + half, from.at + half};
     return piece;

@@ -15,9 +15,8 @@ namespace overbend::plan {
 // A length over which the moment falls to nothing counts half, as in a beam bent in three points; so it is
 // half of the bend's arc and of both arms, from the nose to the shoulders, for a V.
 //
+// This is the curvature let go, 1/mm, > 0; the length is the caller's.
 // hold    of the width, 0 to 1, see sim/material/layer_law.h
-// length  mm, >= 0
-double springback_by_rule(const material::Card& card, double hold, double thickness, double inside_radius,
-                          double length);
+double curvature_let_go(const material::Card& card, double hold, double thickness, double inside_radius);
 
 }  // namespace overbend::plan

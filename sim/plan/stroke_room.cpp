@@ -11,8 +11,10 @@ namespace {
 using clearance::Convex;
 using Eigen::Vector2d;
 
+constexpr double unknown_reach = -1e300;
+constexpr int last_moment = 192;       // of the moments that are looked at, at even steps of s
+constexpr int least_moments = 4;       // between two that are
 constexpr double longest_step = 0.25;  // of s
-constexpr double shortest_step = 1.0 / 48.0;
 constexpr double lies_deep = 0.1;  // thicknesses: less is no overlap with what the strip lies on; shapes by
                                    // rule are no better than that
 
@@ -31,7 +33,30 @@ double furthest_corner(const std::vector<Convex>& pieces) {
     return furthest;
 }
 
+// The moment that can come next: a way is cut short to a whole one, never lengthened, but for the least.
+int next_moment(int now, double step) {
+    const int moments = std::max(least_moments, static_cast<int>(step * last_moment));
+    return std::min(last_moment, now + moments);
+}
+
+// Holds all corners of these pieces.
+struct Circle {
+    Vector2d middle = Vector2d::Zero();
+    double radius = 0.0;
+};
+Circle circle_about(const std::vector<Convex>& pieces) {
+    Vector2d low(1e300, 1e300), high(-1e300, -1e300);
+    for (const Convex& piece : pieces)
+        for (const Vector2d& c : piece.corners) low = low.cwiseMin(c), high = high.cwiseMax(c);
+    return {0.5 * (low + high), 0.5 * (high - low).norm()};
+}
+
 }  // namespace
+
+StrokeRoom::Moment StrokeRoom::moment_at(const StrokePath& path, double s) {
+    const PathPoint point = at(path, s);
+    return {point, point.left.along(), point.right.along()};
+}
 
 StrokeRoom::StrokeRoom(const StrokePath& path, Side left, Side right, std::vector<Obstacle> obstacles,
                        double reach_left, double reach_right, const RoomOptions& options)
@@ -45,18 +70,23 @@ StrokeRoom::StrokeRoom(const StrokePath& path, Side left, Side right, std::vecto
     left_.marks.resize(left_.side.groups());
     right_.marks.resize(right_.side.groups());
     meetings_.resize(left_.marks.size() * right_.marks.size());
+    gauge_reach_.resize(right_.marks.size());
+    for (int i = 0; i <= last_moment; ++i)
+        moments_.push_back(moment_at(path_, static_cast<double>(i) / last_moment));
 }
 
 // ---- one group against the tools
 
-Convex StrokeRoom::placed(const Half& half, const Convex& piece, const PathPoint& point) const {
-    const Frame& f = half.mirror ? point.left : point.right;
-    const Vector2d along = f.along(), across = f.across();
+Vector2d StrokeRoom::placed(const Half& half, const Vector2d& own, const Moment& moment) const {
+    const Frame& f = half.mirror ? moment.point.left : moment.point.right;
+    const Vector2d& along = half.mirror ? moment.left_along : moment.right_along;
+    const Vector2d here = f.at + own.x() * along + own.y() * Vector2d(-along.y(), along.x());
+    return half.mirror ? Vector2d(-here.x(), here.y()) : here;
+}
+
+Convex StrokeRoom::placed(const Half& half, const Convex& piece, const Moment& moment) const {
     Convex moved = piece;
-    for (Vector2d& c : moved.corners) {
-        const Vector2d here = f.at + c.x() * along + c.y() * across;
-        c = half.mirror ? Vector2d(-here.x(), here.y()) : here;
-    }
+    for (Vector2d& c : moved.corners) c = placed(half, c, moment);
     if (half.mirror) std::reverse(moved.corners.begin(), moved.corners.end());
     return moved;
 }
@@ -64,38 +94,39 @@ Convex StrokeRoom::placed(const Half& half, const Convex& piece, const PathPoint
 // By conservative advancement.
 bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& pieces) const {
     const double strip_speed = speed_.shift + speed_.turn * furthest_corner(pieces);
-    double s = 0.0;
-    while (true) {
-        const PathPoint point = at(path_, s);
+    for (int i = 0;;) {
+        const Moment& moment = moments_[i];
         double step = longest_step;
         for (const Convex& piece : pieces) {
-            const Convex here = placed(half, piece, point);
+            const Convex here = placed(half, piece, moment);
             for (const Obstacle& o : obstacles_) {
                 const double speed = strip_speed + (o.with_ram ? speed_.ram : 0.0);
                 const double margin = o.lies_on ? 0.0 : options_.margin;
                 const double distance =
-                    clearance::gap(*o.solid, stands(o, point.ram), here, margin + speed * step).distance;
+                    clearance::gap(*o.solid, stands(o, moment.point.ram), here, margin + speed * step)
+                        .distance;
                 if (distance < (o.lies_on ? -lies_deep * path_.thickness : margin)) return false;
                 if (distance < margin + speed * step) step = std::max(0.0, distance - margin) / speed;
             }
         }
-        if (s >= 1.0) return true;
-        s = std::min(1.0, s + std::max(step, shortest_step));
+        if (i == last_moment) return true;
+        i = next_moment(i, step);
     }
 }
 
 // Whether the punch, or what moves with it, stands over the strip on the way down to this moment, or up from
 // it.
 bool StrokeRoom::is_under_punch(const Half& half, const std::vector<Convex>& pieces, double s) const {
-    const PathPoint point = at(path_, s);
+    const Moment moment = moment_at(path_, s);
     for (const Convex& piece : pieces) {
-        const Convex here = placed(half, piece, point);
+        const Convex here = placed(half, piece, moment);
         for (const Obstacle& o : obstacles_) {
             if (!o.with_ram) continue;
             double raised = 0.0;
             while (raised <= options_.raised) {
                 const double distance =
-                    clearance::gap(*o.solid, stands(o, point.ram + raised), here, options_.raised).distance;
+                    clearance::gap(*o.solid, stands(o, moment.point.ram + raised), here, options_.raised)
+                        .distance;
                 if (distance < 0.0) return true;
                 raised += std::max(distance, 0.25);
             }
@@ -127,18 +158,26 @@ bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet mad
     if (left == 0 && right == 0) return false;  // they are joined by the bend itself
     const std::vector<Convex> a = pieces_of(left_.side, left, made_left, 0.0);
     const std::vector<Convex> b = pieces_of(right_.side, right, made_right, 0.0);
+    const Circle round_a = circle_about(a), round_b = circle_about(b);
     const double speed = 2.0 * speed_.shift + speed_.turn * (furthest_corner(a) + furthest_corner(b));
-    double s = 0.0;
-    while (true) {
-        const PathPoint point = at(path_, s);
-        double least = 1e300;
-        for (const Convex& pa : a)
-            for (const Convex& pb : b)
-                least =
-                    std::min(least, clearance::apart(placed(left_, pa, point), placed(right_, pb, point)));
+    for (int i = 0;;) {
+        const Moment& moment = moments_[i];
+        const Vector2d apart = placed(left_, round_a.middle, moment) - placed(right_, round_b.middle, moment);
+        // far apart, their circles tell enough
+        double least = apart.norm() - round_a.radius - round_b.radius;
+        if (least < longest_step * speed) {
+            std::vector<Convex> there;
+            for (const Convex& pb : b) there.push_back(placed(right_, pb, moment));
+            double nearest = 1e300;
+            for (const Convex& pa : a) {
+                const Convex here = placed(left_, pa, moment);
+                for (const Convex& pb : there) nearest = std::min(nearest, clearance::apart(here, pb));
+            }
+            least = std::max(least, nearest);
+        }
         if (least <= 0.0) return true;
-        if (s >= 1.0) return false;
-        s = std::min(1.0, s + std::clamp(least / speed, shortest_step, longest_step));
+        if (i == last_moment) return false;
+        i = next_moment(i, least / speed);
     }
 }
 
@@ -186,14 +225,24 @@ int StrokeRoom::slides(BendSet made_left, BendSet made_right) {
     return ((all & no_way_in) ? 1 : 0) + ((all & no_way_out) ? 1 : 0);
 }
 
-double StrokeRoom::gauge(BendSet made_right) const {
-    const PathPoint start = at(path_, 0.0);
-    double furthest = start.right.at.x();
-    for (int j = 0; j < right_.side.groups(); ++j)
-        for (const Convex& piece : pieces_of(right_.side, j, low_bits(made_right, j), 0.0))
-            for (const Vector2d& c : placed(right_, piece, start).corners)
-                if (c.y() > options_.gauge_low && c.y() < options_.gauge_high)
-                    furthest = std::max(furthest, c.x());
+double StrokeRoom::gauge(BendSet made_right) {
+    double furthest = at(path_, 0.0).right.at.x();
+    for (int j = 0; j < right_.side.groups(); ++j) {
+        const BendSet bits = low_bits(made_right, j);
+        std::vector<double>& reaches = gauge_reach_[j];
+        if (reaches.empty()) reaches.assign(std::size_t{1} << j, unknown_reach);
+        if (reaches[bits] == unknown_reach) reaches[bits] = reach_at_gauge(j, bits);
+        furthest = std::max(furthest, reaches[bits]);
+    }
+    return furthest;
+}
+
+double StrokeRoom::reach_at_gauge(int group, BendSet made) const {
+    double furthest = -1e299;
+    for (const Convex& piece : pieces_of(right_.side, group, made, 0.0))
+        for (const Vector2d& c : placed(right_, piece, moments_[0]).corners)
+            if (c.y() > options_.gauge_low && c.y() < options_.gauge_high)
+                furthest = std::max(furthest, c.x());
     return furthest;
 }
 
@@ -207,12 +256,13 @@ std::optional<Hit> StrokeRoom::worst_hit(BendSet made_left, BendSet made_right) 
             const std::vector<Convex> pieces = pieces_of(half.side, g, low_bits(made, g), half.reach);
             for (int m = 0; m <= moments; ++m) {
                 const double s = static_cast<double>(m) / moments;
-                const PathPoint point = at(path_, s);
+                const Moment moment = moment_at(path_, s);
                 for (const Convex& piece : pieces)
                     for (int k = 0; k < static_cast<int>(obstacles_.size()); ++k) {
                         const Obstacle& o = obstacles_[k];
-                        const clearance::Gap gap = clearance::gap(
-                            *o.solid, stands(o, point.ram), placed(half, piece, point), options_.margin);
+                        const clearance::Gap gap =
+                            clearance::gap(*o.solid, stands(o, moment.point.ram), placed(half, piece, moment),
+                                           options_.margin);
                         const double limit = o.lies_on ? -lies_deep * path_.thickness : options_.margin;
                         if (gap.distance >= limit) continue;
                         if (worst && worst->depth >= -gap.distance) continue;

@@ -57,7 +57,7 @@ class StrokeRoom {
     // How often the strip has to be slid along the bend line, in and off: 0 to 2. Only where there is room.
     int slides(BendSet made_left, BendSet made_right);
     // Where the gauge stands: furthest right of the axis within its heights.
-    double gauge(BendSet made_right) const;
+    double gauge(BendSet made_right);
 
     // The worst of what is in the way, looked for with more care; nothing when there is room.
     std::optional<Hit> worst_hit(BendSet made_left, BendSet made_right) const;
@@ -82,14 +82,24 @@ class StrokeRoom {
     bool is_under_punch(const Half& half, const std::vector<clearance::Convex>& pieces, double s) const;
     bool halves_meet(BendSet made_left, BendSet made_right);
     bool groups_meet(int left, BendSet made_left, int right, BendSet made_right) const;
-    clearance::Convex placed(const Half& half, const clearance::Convex& piece, const PathPoint& point) const;
+    double reach_at_gauge(int group, BendSet made) const;
+    // A moment of the stroke with the directions of its halves, which are asked for often.
+    struct Moment {
+        PathPoint point;
+        Eigen::Vector2d left_along, right_along;
+    };
+    static Moment moment_at(const StrokePath& path, double s);
+    Eigen::Vector2d placed(const Half& half, const Eigen::Vector2d& own, const Moment& moment) const;
+    clearance::Convex placed(const Half& half, const clearance::Convex& piece, const Moment& moment) const;
 
     StrokePath path_;
     PathSpeed speed_;
+    std::vector<Moment> moments_;  // from laid in to the stop
     double needed_ = 0.0;
     Half left_, right_;
     std::vector<Obstacle> obstacles_;
     RoomOptions options_;
+    std::vector<std::vector<double>> gauge_reach_;     // by group, by the bits before it
     std::vector<std::vector<std::uint8_t>> meetings_;  // by pair of groups, by both sets of bits
 };
 

@@ -134,7 +134,20 @@ const char* outcome_words(Outcome outcome) {
     return "";
 }
 
-StrokeResult press(const StrokeScene& scene, const StrokeOptions& options) {
+namespace {
+
+// Holders, ram, bed and gauge touch no strip that is pressed as it should be: they are left out of the
+// equations. They stand behind the tools that press.
+StrokeScene without_bystanders(const StrokeScene& scene) {
+    StrokeScene pressing = scene;
+    while (!pressing.tools.empty() && !tool::presses(pressing.tools.back().role)) pressing.tools.pop_back();
+    return pressing;
+}
+
+}  // namespace
+
+StrokeResult press(const StrokeScene& whole, const StrokeOptions& options) {
+    const StrokeScene scene = without_bystanders(whole);
     // Without gravity nothing loads the strip beyond the forming zone: it is left out of the equations,
     // exactly.
     const strip::Piece piece = pressed_piece(scene);
@@ -144,6 +157,7 @@ StrokeResult press(const StrokeScene& scene, const StrokeOptions& options) {
     const State placed = placed_state(scene, options.solver);
     for (State& s : result.recording.states) widen(s, placed, scene.strip, piece);
     result.recording.blank_position = scene.strip.blank_position;
+    result.recording.tools = whole.tools;
     strip::StripState free = scene.strip;
     strip::put_back(free, piece, result.free);
     result.free = std::move(free);

@@ -13,6 +13,7 @@ const char* role_word(Role role) {
         case Role::clamp:
             return "clamp";
         case Role::holder:
+        case Role::die_holder:
             return "holder";
         case Role::ram:
             return "ram";

@@ -15,8 +15,12 @@
 namespace overbend::tool {
 
 // A pad stands below the strip on a spring and presses up; a clamp stands above it on a spring and presses
-// down. A holder carries a punch.
-enum class Role { punch, die, pad, clamp, holder, ram, bed, gauge };
+// down. A holder carries the punch, a die holder the die. Only the first four press on the strip.
+enum class Role { punch, die, pad, clamp, holder, die_holder, ram, bed, gauge };
+
+inline bool presses(Role role) {
+    return role == Role::punch || role == Role::die || role == Role::pad || role == Role::clamp;
+}
 
 const char* role_word(Role role);  // "punch", "die", ...
 
@@ -29,6 +33,7 @@ struct RigidTool {
     std::optional<Spring> spring =
         std::nullopt;           // of a pad or clamp; without one it stands as firm as a die or a punch
     bool clamp_on_ram = false;  // a clamp's spring stands on the ram; else in the press's frame
+    bool draws_back = false;    // a gauge, when the punch has touched the strip: it is out of the way then
     // True for what goes down with the ram: its position is lowered by the travel.
     bool moves_with_ram() const {
         return role == Role::punch || role == Role::ram || role == Role::holder ||

@@ -1,13 +1,17 @@
 // What the kernel costs: one V bend of some 85 nodes and 11 layers to 90 degrees free, and the demo's six
-// strokes without pictures. Counts first, which do not depend on the machine; then the least of several
-// times.
+// strokes without pictures; the plan of a part of 8 bends, and the search alone for one of 12. Counts first,
+// which do not depend on the machine; then the least of several times.
 
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
+#include <memory>
+#include <string>
 
 #include "scenes/case/read_card.h"
 #include "scenes/case/read_case.h"
+#include "scenes/planning/attempt.h"
+#include "scenes/planning/plan.h"
 #include "scenes/process/process.h"
 #include "scenes/process/vee_bend.h"
 
@@ -28,9 +32,45 @@ double least_ms(int times, Work work) {
     return least;
 }
 
+// Cranked strips with long flats: every order goes for most of their bends, so that the search has much to
+// look at.
+scenes::Case cranked(int bends) {
+    constexpr double degree = 3.14159265358979323846 / 180.0;
+    scenes::Case c;
+    c.title = "cranked strip";
+    c.material = scenes::read_card("dc01", ".");
+    c.thickness = 1.0;
+    c.width = 20.0;
+    for (int i = 0; i <= bends; ++i) c.part.flats.push_back(18.0 + 4.0 * (i % 3));
+    for (int i = 0; i < bends; ++i)
+        c.part.bends.push_back(
+            {"bend " + std::to_string(i + 1), (i % 2 ? -1.0 : 1.0) * (i % 3 ? 60.0 : 90.0) * degree, 1.1});
+    c.part.angle_tolerance = degree;
+    c.tools = {{"wedge", tool::VeePunch{50.0 * degree, 1.0, 60.0, 12.0}},
+               {"blade", tool::VeePunch{30.0 * degree, 1.0, 80.0, 8.0}},
+               {"block",
+                tool::VeeDie{{{84.0 * degree, 8.0, 1.0, 0.4}, {84.0 * degree, 10.0, 1.0, 0.4}}, 30.0, 40.0}}};
+    return c;
+}
+
+void time_planning() {
+    const scenes::Case eight = cranked(8);
+    scenes::PlanResult plan;
+    const double plan_ms = least_ms(3, [&] { plan = scenes::plan_case(eight, {}); });
+    std::printf("plan of 8 bends: %s, %d runs, %ld strokes by rule, %.0f ms\n", plan.found ? "found" : "none",
+                plan.fit.runs, plan.asked, plan_ms);
+    const scenes::Case twelve = cranked(12);
+    std::unique_ptr<scenes::Attempt> attempt;
+    const double search_ms = least_ms(3, [&] { attempt = scenes::search_with(twelve, 5, 0.0); });
+    std::printf("search of 12 bends: %zu orders, %d ways, %d sets, %ld strokes by rule, %.0f ms\n",
+                attempt->search.best.size(), attempt->ways->count(), attempt->search.sets,
+                attempt->search.asked, search_ms);
+}
+
 }  // namespace
 
 int main() {
+    time_planning();
     scenes::VeeBend bend;
     bend.material = scenes::read_card("dc01", ".");
     bend.layers = 11;

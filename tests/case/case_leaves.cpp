@@ -84,7 +84,7 @@ struct Leaves {
     }
     void take(const std::string& path, const material::Card& value) {
         const auto& [name, title, source, modulus, poisson, density, hardening, backstress, drop, r_value,
-                     strength, elongation] = value;
+                     strength, elongation, metal, hardness] = value;
         // a card in a file is called by its path, which the origin compares
         if (name.find(".toml") == std::string::npos) add(path + ".name", name);
         add(path + ".title", title), add(path + ".source", source);
@@ -93,6 +93,7 @@ struct Leaves {
         add(path + ".backstress", backstress), add(path + ".modulus_drop", drop);
         add(path + ".r_value", r_value), add(path + ".strength", strength);
         add(path + ".elongation", elongation);
+        add(path + ".metal", metal), add(path + ".hardness", hardness);
     }
 
     // ---- the part
@@ -226,8 +227,8 @@ struct Leaves {
         add(path + ".width", width), add(path + ".height", height);
     }
     void take(const std::string& path, const Gauge& value) {
-        const auto& [height, length] = value;
-        add(path + ".height", height), add(path + ".length", length);
+        const auto& [height, length, stays] = value;
+        add(path + ".height", height), add(path + ".length", length), add(path + ".stays", stays);
     }
     void take(const std::string& path, const Press& value) {
         const auto& [title, force, stroke, punch_holder, die_holder, ram, bed, gauge] = value;

@@ -98,6 +98,31 @@ TEST_CASE("the material stands in one place") {
                        "leave one out"});
 }
 
+// The bends of the whole case take 1.5 to 4 mm of blank each, along the mid-line.
+TEST_CASE("bend lines lie on the blank, in order, with room for the bends") {
+    const std::string lines = "bend_lines_mm = [25.5, 47.5, 55, 82, 112.5]";
+    const std::vector<Mistake> mistakes = {
+        {"no length", "blank_length_mm = 150\n", "", lines, "strip.bend_lines_mm", "no length",
+         "blank_length_mm"},
+        {"too few", lines, "bend_lines_mm = [25.5, 47.5]", "bend_lines_mm", "strip.bend_lines_mm",
+         "2 bend lines for 5 bends", "every bend"},
+        {"not rising", lines, "bend_lines_mm = [25.5, 55, 47.5, 82, 112.5]", "bend_lines_mm",
+         "strip.bend_lines_mm[3]", "beside the line before", "more than 56.0472 mm"},
+        {"two at once", lines, "bend_lines_mm = [25.5, 47.5, 48.5, 82, 112.5]", "bend_lines_mm",
+         "strip.bend_lines_mm[3]", "\"bend 3\" leaves no room", "more than 48.5472 mm"},
+        {"at the left end", lines, "bend_lines_mm = [1.5, 47.5, 55, 82, 112.5]", "bend_lines_mm",
+         "strip.bend_lines_mm[1]", "left end", "more than 1.5708 mm"},
+        {"at the right end", lines, "bend_lines_mm = [25.5, 47.5, 55, 82, 149]", "bend_lines_mm",
+         "strip.bend_lines_mm[5]", "before the blank's end at 150 mm", "less than 148.037 mm"},
+        {"beyond", lines, "bend_lines_mm = [25.5, 47.5, 55, 82, 151]", "bend_lines_mm",
+         "strip.bend_lines_mm[5]", "before the blank's end", "less than"},
+        {"negative", lines, "bend_lines_mm = [-25.5, 47.5, 55, 82, 112.5]", "bend_lines_mm",
+         "strip.bend_lines_mm[1]", "", ""}};
+    for (const Mistake& mistake : mistakes) check(whole_case, mistake);
+    CHECK(case_of(whole_case).bend_lines == std::vector<double>{25.5, 47.5, 55.0, 82.0, 112.5});
+    CHECK(case_of(replaced(whole_case, lines + "\n", "")).bend_lines.empty());
+}
+
 TEST_CASE("a path goes flat, bend, flat") {
     const std::vector<Mistake> mistakes = {
         {"bend first", "[[part.path]]\nflat_mm = 24\n", "", "bend_deg = 90\ninside_radius_mm = 1.5",
@@ -144,7 +169,7 @@ TEST_CASE("cutouts lie within the strip") {
     }
     // without a blank length, the drawing's is the limit: 116.5 + 90 deg * (2 + 2.5 + 2.5) + 80 deg * 1.5 =
     // 129.6
-    const std::string drawn = replaced(whole_case, "blank_length_mm = 150\n", "");
+    const std::string drawn = cut(whole_case, "blank_length_mm = 150", "\n[material]");
     check(drawn, {"beyond the drawing", "at_mm = 60.0", "at_mm = 127", "at_mm = 127", "part.cutouts[2].at_mm",
                   "beyond", "125.59"});
     CHECK_FALSE(mistake_in(replaced(drawn, "at_mm = 60.0", "at_mm = 125.5"), as_case));

@@ -35,18 +35,18 @@ const std::vector<Document> documents = {
 
 // What may be left out, as plain paths. All else is required.
 const std::set<std::string> optional_keys = {
-    "strip.blank_length_mm", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
+    "strip.bend_lines_mm", "strip.rolling", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
     "tool.shank_width_mm", "tool.faces.shoulder_radius_mm", "tool.faces.bottom_radius_mm",
     "tool.root_radius_mm", "tool.land_mm", "tool.side_relief_deg", "tool.shank", "tool.floor_crown_mm",
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
     "step.place.shift_mm", "step.pad", "step.clamp.on", "tool.spring.travel_mm", "tool.spring.count",
     "tool.spring.preload_N", "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity",
-    "press.title", "tool.relief.root_radius_mm", "handling.stroke_s", "handling.turn_s", "handling.flip_s",
-    "handling.tool_change_s", "handling.gauge_change_s", "handling.slide_s", "run.friction", "run.layers",
-    "run.elements_per_thickness",
+    "press.title", "press.gauge.stays", "tool.relief.root_radius_mm", "handling.stroke_s", "handling.turn_s",
+    "handling.flip_s", "handling.tool_change_s", "handling.gauge_change_s", "handling.slide_s",
+    "run.friction", "run.layers", "run.elements_per_thickness",
     // of a card
-    "tensile_strength_MPa", "elongation_percent", "r_value", "sources.youngs_modulus_MPa",
-    "sources.hardening"};
+    "tensile_strength_MPa", "elongation_percent", "r_value", "metal", "hardness",
+    "sources.youngs_modulus_MPa", "sources.hardening"};
 
 // Required for one kind of tool or entry, optional for another; the places that are optional.
 const std::set<std::string> optional_places = {
@@ -56,6 +56,7 @@ const std::set<std::string> optional_places = {
 
 // Names that others rely on: without them, another key is to blame.
 const std::set<std::string> relied_upon = {"rack",
+                                           "strip.blank_length_mm",
                                            "part.path[2].name",
                                            "part.path[4].name",
                                            "part.path[6].name",
@@ -63,9 +64,9 @@ const std::set<std::string> relied_upon = {"rack",
                                            "part.path[10].name"};
 
 // One of several keys must stand in these tables: without it the table is to blame.
-const std::set<std::string> one_of_several = {"part.cutouts.hole_mm", "part.cutouts.slot_mm",
-                                              "step.stop.free_deg",   "step.stop.force_kN",
-                                              "step.stop.travel_mm",  "step.stop.gap_mm"};
+const std::set<std::string> one_of_several = {
+    "part.path.flat_mm",  "part.path.outside_mm", "part.cutouts.hole_mm", "part.cutouts.slot_mm",
+    "step.stop.free_deg", "step.stop.force_kN",   "step.stop.travel_mm",  "step.stop.gap_mm"};
 
 // Values that cannot be, by the key alone.
 const std::map<std::string, std::vector<std::string>> bad_values = {
@@ -76,6 +77,18 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"thickness_mm", {"-1", "0", "0.049", "20.1", "1e300"}},
     {"width_mm", {"-1", "0", "6000"}},
     {"blank_length_mm", {"0", "-3", "1e6"}},
+    {"length_mm", {"0", "-5", "1e4"}},
+    {"stays", {"1", "\"yes\""}},
+    {"stroke_s", {"-1", "1e6"}},
+    {"turn_s", {"-0.1"}},
+    {"flip_s", {"-2"}},
+    {"tool_change_s", {"-5", "2e5"}},
+    {"gauge_change_s", {"-1"}},
+    {"slide_s", {"-1"}},
+    {"rolling", {"\"across\"", "\"\""}},
+    {"metal", {"\"stel\"", "\"aluminium\"", "\"\""}},
+    {"hardness", {"\"half\"", "\"\""}},
+    {"bend_lines_mm", {"[]", "[25.5]", "[25.5, 47.5, 55, 82, 112.5, 120]"}},
     {"youngs_modulus_MPa", {"206", "0", "-206000", "1e9"}},
     {"poisson", {"-0.1", "0.5", "0.6"}},
     {"density_kg_m3", {"0", "7.85", "-1", "1e6"}},
@@ -95,6 +108,7 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"rate", {"0", "1e6"}},
     {"angle_tolerance_deg", {"0", "-1", "46"}},
     {"flat_mm", {"0", "-24", "5001"}},
+    {"outside_mm", {"0", "-10", "5001", "1.1"}},
     {"bend_deg", {"0", "180.1", "-180.1", "200"}},
     {"inside_radius_mm", {"-0.1", "1001"}},
     {"at_mm", {"-1", "1", "1e6", "149"}},

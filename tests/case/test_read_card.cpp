@@ -58,6 +58,10 @@ TEST_CASE("every law is read as it stands") {
     CHECK(swift.density == 7850.0);
     CHECK(swift.tensile_strength == 350.0);
     CHECK(swift.elongation == 0.3);
+    CHECK(swift.metal == "steel");
+    CHECK(swift.hardness == material::Hardness::hard);
+    CHECK(card_of(linear_card).metal.empty());
+    CHECK(card_of(linear_card).hardness == material::Hardness::medium);
     REQUIRE(swift.backstress.size() == 2);
     CHECK(swift.backstress[0].C == 3000.0);
     CHECK(swift.backstress[0].gamma == 30.0);

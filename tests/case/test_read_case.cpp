@@ -54,6 +54,8 @@ TEST_CASE("strip, material and drawing are read as they stand") {
     CHECK(job.thickness == 1.0);
     CHECK(job.width == 20.5);
     CHECK(job.blank_length.value() == 150.0);
+    CHECK(job.bend_lines == std::vector<double>{25.5, 47.5, 55.0, 82.0, 112.5});
+    CHECK(job.rolling == Rolling::crosswise);
     CHECK(job.material.name == "material");
     CHECK(job.material.title == "Invented steel");
     CHECK(std::get<material::Swift>(job.material.hardening).n == 0.22);
@@ -167,6 +169,8 @@ TEST_CASE("steps, press and run are read as they stand") {
 
 TEST_CASE("what is left out has the values that are promised") {
     const Case job = case_of(without(whole_case, {"strip.blank_length_mm",
+                                                  "strip.bend_lines_mm",
+                                                  "strip.rolling",
                                                   "part.angle_tolerance_deg",
                                                   "tool[1].height_mm",
                                                   "tool[1].shank_width_mm",
@@ -195,6 +199,8 @@ TEST_CASE("what is left out has the values that are promised") {
                                                   "run.layers",
                                                   "run.elements_per_thickness"}));
     CHECK_FALSE(job.blank_length.has_value());
+    CHECK(job.bend_lines.empty());
+    CHECK(job.rolling == Rolling::lengthwise);
     CHECK(near(job.part.angle_tolerance, rad(1.0)));
     CHECK(shape_of<tool::VeePunch>(job, 0).height == 60.0);
     CHECK(shape_of<tool::VeePunch>(job, 0).shank_width == 12.0);

@@ -79,12 +79,12 @@ TEST_CASE(
 
 TEST_CASE("the handling is read as it stands; by itself it is that of a person at a small press") {
     const Handling given = case_of(whole_case).handling;
-    CHECK(given.stroke == 6.0);
-    CHECK(given.turn == 2.5);
-    CHECK(given.flip == 3.0);
+    CHECK(given.stroke == 6.5);
+    CHECK(given.turn == 3.0);
+    CHECK(given.flip == 3.5);
     CHECK(given.tool_change == 240.0);
-    CHECK(given.gauge_change == 0.0);
-    CHECK(given.slide == 4.5);
+    CHECK(given.gauge_change == 25.0);
+    CHECK(given.slide == 7.0);
     const Handling usual = case_of(pressed_case).handling;
     CHECK(usual.stroke == 5.0);
     CHECK(usual.turn == 2.0);

@@ -16,6 +16,8 @@ density_kg_m3 = 7850
 const std::string swift_card = card_head + R"(tensile_strength_MPa = 350
 elongation_percent = 30
 r_value = 1.4
+metal = "steel"
+hardness = "hard"
 [hardening]
 law = "swift"
 K_MPa = 520

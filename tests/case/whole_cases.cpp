@@ -9,6 +9,8 @@ title = "Clip with everything"
 thickness_mm = 1
 width_mm = 20.5
 blank_length_mm = 150
+bend_lines_mm = [25.5, 47.5, 55, 82, 112.5]
+rolling = "crosswise"
 
 [material]
 title = "Invented steel"
@@ -190,13 +192,34 @@ title = "Bench press"
 force_kN = 40
 stroke_mm = 80
 
+[press.punch_holder]
+width_mm = 24
+height_mm = 45
+
+[press.die_holder]
+width_mm = 60
+height_mm = 30
+
+[press.ram]
+width_mm = 80
+height_mm = 120
+
+[press.bed]
+width_mm = 90
+height_mm = 200
+
+[press.gauge]
+height_mm = 6
+length_mm = 30
+stays = true
+
 [handling]
-stroke_s = 6
-turn_s = 2.5
-flip_s = 3
+stroke_s = 6.5
+turn_s = 3
+flip_s = 3.5
 tool_change_s = 240
-gauge_change_s = 0
-slide_s = 4.5
+gauge_change_s = 25
+slide_s = 7
 
 [run]
 friction = 0.12
@@ -214,7 +237,7 @@ width_mm = 20
 
 [part]
 [[part.path]]
-flat_mm = 9
+outside_mm = 10.1
 [[part.path]]
 bend_deg = 180
 inside_radius_mm = 0.1

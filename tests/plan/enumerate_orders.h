@@ -22,6 +22,17 @@ namespace enumeration {
 
 using Signature = std::vector<std::pair<plan::BendSet, int>>;
 
+inline double step_seconds(const plan::OrderCosts& c, const plan::Way* last, double last_gauge,
+                           const plan::Way& way, const plan::Use& use) {
+    const auto notch = [](double gauge) { return std::lround(gauge / plan::same_gauge); };
+    double seconds = c.stroke + c.slide * use.slides;
+    if (!last || last->tools != way.tools) seconds += c.tool_change;
+    if (!last || notch(last_gauge) != notch(use.gauge)) seconds += c.gauge_change;
+    if (last && last->right_first != way.right_first) seconds += c.turn;
+    if (last && last->face_down != way.face_down) seconds += c.flip;
+    return seconds;
+}
+
 struct Walk {
     const plan::OrderProblem& problem;
     plan::BendSet all;
@@ -37,20 +48,13 @@ struct Walk {
             if (!is_new) at->second = std::min(at->second, spent);
             return;
         }
-        const plan::OrderCosts& c = problem.costs;
         for (int w = 0; w < static_cast<int>(problem.ways.size()); ++w) {
             const plan::Way& way = problem.ways[w];
             if (way.bends & made) continue;
             const plan::Use use = problem.use(w, made);
             if (!use.possible) continue;
-            double more = c.stroke + c.slide * use.slides;
             const plan::Way* last = last_way < 0 ? nullptr : &problem.ways[last_way];
-            if (!last || last->tools != way.tools) more += c.tool_change;
-            if (!last ||
-                std::lround(last_gauge / plan::same_gauge) != std::lround(use.gauge / plan::same_gauge))
-                more += c.gauge_change;
-            if (last && last->right_first != way.right_first) more += c.turn;
-            if (last && last->face_down != way.face_down) more += c.flip;
+            const double more = step_seconds(problem.costs, last, last_gauge, way, use);
             so_far.emplace_back(way.bends, way.tools);
             go(made | way.bends, w, use.gauge, spent + more, so_far);
             so_far.pop_back();
@@ -77,6 +81,22 @@ inline Enumerated enumerate_orders(const plan::OrderProblem& problem) {
         if (count == most) found.furthest.push_back(set);
     }
     return found;
+}
+
+// What these ways cost one after the other; 1e300 when one cannot be used.
+inline double seconds_of(const plan::OrderProblem& problem, const std::vector<int>& ways) {
+    plan::BendSet made = 0;
+    const plan::Way* last = nullptr;
+    double last_gauge = 0.0, seconds = 0.0;
+    for (const int w : ways) {
+        const plan::Way& way = problem.ways[w];
+        const plan::Use use = problem.use(w, made);
+        if (!use.possible) return 1e300;
+        seconds += enumeration::step_seconds(problem.costs, last, last_gauge, way, use);
+        made |= way.bends;
+        last = &way, last_gauge = use.gauge;
+    }
+    return seconds;
 }
 
 }  // namespace overbend::tests

@@ -1,5 +1,5 @@
-// A part whose order is wrong: the lip bent first stands in the punch's way. The hit must be found and named,
-// on the right strip end and with a depth of the order of the flange's reach.
+// A part whose order is wrong: the wall bent first swings into the punch in the lip's stroke. The hit must be
+// found and named, on the right side of the strip and with a depth of the order of half the punch.
 
 #include <doctest/doctest.h>
 
@@ -13,11 +13,11 @@ TEST_CASE("a flange in the punch's way is found, named and measured") {
     const JobResult job = run_process(read_case("cases/wrong-order/case.toml"), {});
     REQUIRE(job.steps.size() == 3);
     CHECK(job.steps[0].interferences.empty());
-    CHECK(job.steps[1].interferences.empty());
-    REQUIRE_FALSE(job.steps[2].interferences.empty());
-    const Interference& hit = job.steps[2].interferences.front();
+    CHECK(job.steps[2].interferences.empty());
+    REQUIRE_FALSE(job.steps[1].interferences.empty());
+    const Interference& hit = job.steps[1].interferences.front();
     CHECK(hit.deepest.distance < -1.0);
-    CHECK(hit.deepest.blank_position < job.blank.bend_line[1]);  // the lip or the first wall
+    CHECK(hit.deepest.blank_position > job.blank.bend_line[1]);  // beyond the wall's bend
     CHECK(hit.words.find("straight punch") != std::string::npos);
     CHECK_FALSE(job.findings.empty());
 }

@@ -7,8 +7,8 @@
 #include <vector>
 
 #include "tests/files/own_folder.h"
+#include "tests/files/small_case.h"
 #include "tests/program/run_overbend.h"
-#include "tests/program/small_case.h"
 
 using namespace overbend::tests;
 

@@ -1,4 +1,4 @@
-#include "tests/program/small_case.h"
+#include "tests/files/small_case.h"
 
 #include "tests/files/own_folder.h"
 

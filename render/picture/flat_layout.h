@@ -1,0 +1,52 @@
+// Where everything stands on the drawing of a flat pattern. For flat_drawing.cpp.
+//
+// Units  mm for what is drawn, pixels for where.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "render/picture/flags.h"
+#include "render/picture/flat_drawing.h"
+
+namespace overbend::render {
+
+// A flag's words, one or two lines, and what it stands for.
+struct FlatLabel {
+    double at = 0.0;  // mm
+    std::vector<std::string> lines;
+    Colour colour;
+    double from_lower_edge = 0.0;  // mm, where its pole begins; for flags below
+};
+
+struct FlatLayout {
+    const FlatSheet* given = nullptr;
+    double unit = 0.0;  // the smallest words
+    int width = 0, height = 0;
+    std::vector<FlatLabel> above, below;
+    int lines_above = 3, lines_below = 2;  // of a flag; 1 where many stand over one another
+    std::vector<Flag> flags_above, flags_below;
+    double scale = 0.0;  // pixels a mm
+    Rect blank;
+    double foot = 0.0;               // where the drawing with its dimensions ends
+    double bottom = 0.0;             // where scale bar and cautions begin
+    std::vector<std::string> words;  // the cautions, wrapped
+    double margin() const { return 1.5 * unit; }
+    double line() const { return 1.35 * unit; }
+    double x(double mm) const { return blank.x + scale * mm; }
+    double y(double mm) const { return blank.bottom() - scale * mm; }
+};
+
+// Colours of a bend line by its sense, and of what is wrong: the published ones, darkened so that words in
+// them have 4.5 times the contrast of white paper.
+Colour bend_colour(const FlatBendLine& bend);
+Colour alarm_colour();
+
+// 12.5, 90: as few decimals as it takes, two at most.
+std::string short_number(double value);
+
+// Where all labels find room at this height. Throws OutOfRange: nowhere.
+FlatLayout lay_out_flat(const FlatSheet& sheet, int height);
+
+}  // namespace overbend::render

@@ -1,0 +1,79 @@
+#include "scenes/exchange/plan_json.h"
+
+#include <nlohmann/json.hpp>
+
+namespace overbend::scenes {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+const char* verdict_word(OrderVerdict verdict) {
+    switch (verdict) {
+        case OrderVerdict::not_run:
+            break;
+        case OrderVerdict::works:
+            return "works";
+        case OrderVerdict::refused:
+            return "refused";
+    }
+    return "not run";
+}
+
+Json order_json(const Case& c, const RankedOrder& order) {
+    Json steps = Json::array();
+    for (std::size_t i = 0; i < order.steps.size(); ++i) {
+        const Step& s = order.steps[i];
+        Json bends = Json::array();
+        for (const int b : s.bends) bends.push_back(c.part.bends[b].name);
+        steps.push_back({{"bends", bends},
+                         {"face", s.face == Face::down ? "down" : "up"},
+                         {"first", s.first == First::right ? "right" : "left"},
+                         {"gauge_mm", order.order.strokes[i].use.gauge}});
+    }
+    const plan::OrderWork& w = order.order.work;
+    return {{"seconds", order.order.seconds},
+            {"strokes", w.strokes},
+            {"turns", w.turns},
+            {"flips", w.flips},
+            {"tool_changes", w.tool_changes},
+            {"gauge_changes", w.gauge_changes},
+            {"slides", w.slides},
+            {"verdict", verdict_word(order.verdict)},
+            {"words", order.words},
+            {"steps", steps}};
+}
+
+}  // namespace
+
+std::string plan_json(const Case& c, const PlanResult& plan) {
+    Json orders = Json::array(), rejected = Json::array(), lines = Json::array();
+    for (const RankedOrder& o : plan.ranked) orders.push_back(order_json(c, o));
+    for (const Rejected& r : plan.rejected) rejected.push_back({{"what", r.what}, {"why", r.why}});
+    Json all = {{"format", 1},
+                {"title", c.title},
+                {"found", plan.found},
+                {"chosen_rank", plan.found ? Json(plan.chosen + 1) : Json(nullptr)},
+                {"orders", orders},
+                {"proposed_tools", plan.proposed},
+                {"rejected", rejected},
+                {"reasons", plan.reasons},
+                {"would_help", plan.would_help},
+                {"sets_of_made_bends", plan.sets},
+                {"strokes_looked_at", plan.asked}};
+    if (plan.found) {
+        for (const double line : plan.fit.job.blank.bend_line) lines.push_back(line);
+        all["drawing_met"] = plan.fit.meets;
+        all["runs"] = plan.fit.runs;
+        all["greatest_angle_deviation_deg"] = plan.fit.worst_angle / degree;
+        all["greatest_profile_deviation_mm"] = plan.fit.job.profile.greatest();
+        all["why_not_met"] = plan.fit.why_not;
+        all["changed_tools"] = plan.fit.changed_tools;
+        all["blank_length_mm"] = plan.fit.job.blank.length;
+        all["bend_lines_mm"] = lines;
+    }
+    return all.dump(2) + "\n";
+}
+
+}  // namespace overbend::scenes

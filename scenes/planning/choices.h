@@ -1,0 +1,26 @@
+// All strokes that a case's tools can make, and the tools that were turned down.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scenes/planning/ways.h"
+
+namespace overbend::scenes {
+
+// Something that was looked at and turned down.
+struct Rejected {
+    std::string what;
+    std::string why;
+};
+
+struct Choices {
+    std::vector<StrokeChoice> possible;
+    std::vector<Rejected> rejected;
+    std::vector<int> unserved;  // bends that no tools make
+};
+
+Choices choices_of(const Case& c, const Blank& blank);
+
+}  // namespace overbend::scenes

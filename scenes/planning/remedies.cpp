@@ -1,0 +1,115 @@
+#include "scenes/planning/remedies.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/planning/propose_pair.h"
+#include "scenes/planning/propose_vee.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+constexpr double slimmest = 3.0;  // thicknesses, of a wedge's shank; common practice, no source
+
+void add(const Case& c, const ProposedTools& proposed, Remedy& remedy) {
+    const auto is_taken = [&](const std::string& name) {
+        const auto has = [&](const Tool& t) { return t.name == name; };
+        return std::any_of(c.tools.begin(), c.tools.end(), has) ||
+               std::any_of(remedy.tools.begin(), remedy.tools.end(), has);
+    };
+    for (std::size_t i = 0; i < proposed.tools.size(); ++i) {
+        Tool tool = proposed.tools[i];
+        const std::string name = tool.name;
+        for (int n = 2; is_taken(tool.name); ++n) tool.name = name + " (" + std::to_string(n) + ")";
+        remedy.reasons.push_back("'" + tool.name + "': " + proposed.reasons[i]);
+        remedy.tools.push_back(tool);
+    }
+    remedy.cannot.insert(remedy.cannot.end(), proposed.cannot.begin(), proposed.cannot.end());
+}
+
+enum class Together { no, offset, channel };
+Together one_stroke(const Case& c, int left) {
+    const Bend &a = c.part.bends[left], &b = c.part.bends[left + 1];
+    if (std::abs(std::abs(a.angle) - std::abs(b.angle)) > 0.5 * degree) return Together::no;
+    if ((a.angle > 0.0) != (b.angle > 0.0))
+        return std::abs(a.angle) < 80.0 * degree ? Together::offset : Together::no;
+    const bool square = std::abs(std::abs(a.angle) - 90.0 * degree) < 1.0 * degree;
+    return square ? Together::channel : Together::no;
+}
+
+bool has_pair(const Attempt& attempt, int left) {
+    return std::any_of(attempt.choices.possible.begin(), attempt.choices.possible.end(),
+                       [left](const StrokeChoice& choice) {
+                           return choice.bends.size() == 2 && choice.bends.front() == left;
+                       });
+}
+
+bool block_one_another(Attempt& attempt, int a, int b) {
+    const auto before = [&](int first, int then) {
+        return std::any_of(attempt.known().pairs.begin(), attempt.known().pairs.end(),
+                           [&](const Precedence& p) { return p.first == first && p.then == then; });
+    };
+    const std::vector<int>& never = attempt.known().never;
+    const auto is_never = [&](int bend) { return std::count(never.begin(), never.end(), bend) > 0; };
+    return is_never(a) || is_never(b) || (before(a, b) && before(b, a));
+}
+
+enum class Which { blocked, all };
+Remedy pairs(Attempt& attempt, Which which) {
+    Remedy remedy;
+    const int bends = static_cast<int>(attempt.c.part.bends.size());
+    for (int b = 0; b + 1 < bends; ++b) {
+        const Together together = one_stroke(attempt.c, b);
+        if (together == Together::no || has_pair(attempt, b)) continue;
+        if (which == Which::blocked && !block_one_another(attempt, b, b + 1)) continue;
+        add(attempt.c,
+            together == Together::offset ? propose_offset(attempt.c, attempt.blank, b)
+                                         : propose_channel(attempt.c, attempt.blank, b),
+            remedy);
+    }
+    return remedy;
+}
+
+// Wedges as slim as their noses and the strip allow, for return flanges beside them: for each V punch that is
+// there.
+Remedy slim_wedges(const Attempt& attempt) {
+    const Case& c = attempt.c;
+    Remedy remedy;
+    ProposedTools slim;
+    for (const Tool& t : c.tools) {
+        const auto* wedge = std::get_if<tool::VeePunch>(&t.shape);
+        if (!wedge) continue;
+        tool::VeePunch thinner = *wedge;
+        thinner.shank_width = std::max(2.0 * wedge->nose_radius + 0.5 * c.thickness, slimmest * c.thickness);
+        if (thinner.shank_width > 0.8 * wedge->shank_width) continue;
+        slim.tools.push_back({"slim " + t.name, thinner});
+        slim.reasons.push_back("as '" + t.name +
+                               "', its shank no wider than it needs to be, for the flanges beside it; " +
+                               "see that it bears the force");
+    }
+    add(c, slim, remedy);
+    return remedy;
+}
+
+}  // namespace
+
+Remedy remedy_for(Attempt& attempt, int stage) {
+    Remedy remedy;
+    switch (stage) {
+        case 0:
+            add(attempt.c, propose_vee(attempt.c, attempt.blank, attempt.choices.unserved), remedy);
+            return remedy;
+        case 1:
+            return pairs(attempt, Which::blocked);
+        case 2:
+            return slim_wedges(attempt);
+        case 3:
+            return pairs(attempt, Which::all);
+        default:
+            return remedy;
+    }
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,112 @@
+#include "scenes/process/flat_pattern.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/process/fitted_blank.h"
+#include "scenes/process/job_rules.h"
+#include "scenes/process/legs.h"
+#include "sim/plan/bend_allowance.h"
+#include "sim/plan/shop_rules.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+// What the corner of a bend is along the mid-line as drawn, both sides of it.
+double drawn_corner(const Case& c, const Bend& bend) {
+    const double radius = bend.inside_radius + 0.5 * c.thickness;
+    return 2.0 * (is_doubled(bend) ? radius : radius * std::tan(0.5 * std::abs(bend.angle)));
+}
+
+// The same as made, from flat to flat, and the blank between the same places.
+double mechanics_allowance(const Case& c, const Blank& blank, const strip::StripState& s, int b) {
+    const FlatLine left = flat_line(blank, s, b), right = flat_line(blank, s, b + 1);
+    const Eigen::Vector2d back = -right.along;
+    double made = 0.0;
+    if (is_doubled(c.part.bends[b])) {
+        made = (furthest(blank, s, b, left.along) - left.at).dot(left.along) +
+               (furthest(blank, s, b, back) - right.at).dot(back);
+    } else {
+        const Eigen::Vector2d corner = crossing(left, right);
+        made = (corner - left.at).dot(left.along) + (corner - right.at).dot(back);
+    }
+    const double flat_to_flat = blank.flat_middle(b + 1) - blank.flat_middle(b);
+    return drawn_corner(c, c.part.bends[b]) - (made - flat_to_flat);
+}
+
+// The bend as it was shaped last.
+const BendResult* last_made(const JobResult& job, int b) {
+    const BendResult* found = nullptr;
+    for (const StepResult& step : job.steps)
+        for (const BendResult& made : step.bends)
+            if (made.bend == b) found = &made;
+    return found;
+}
+
+FlatBend flat_bend(const Case& c, const FlatPattern& pattern, int b) {
+    const Bend& bend = c.part.bends[b];
+    const double angle = std::abs(bend.angle);
+    FlatBend flat;
+    flat.bend = b;
+    flat.at = pattern.blank.bend_line[b];
+    flat.half_arc = pattern.blank.half_arc[b];
+    flat.din = plan::din_allowance(std::max(bend.inside_radius, 0.05 * c.thickness), c.thickness, angle);
+    flat.handbook = plan::handbook_allowance(bend.inside_radius, c.thickness, angle, c.material.hardness);
+    if (!pattern.simulated) return flat;
+    const strip::StripState s = as_drawn(pattern.job.steps.back().stroke.free);
+    flat.mechanics = mechanics_allowance(c, pattern.blank, s, b);
+    const BendResult* made = last_made(pattern.job, b);
+    flat.made_radius = made->shape_free.inside_radius;
+    // A volume that stays: what is thinner is longer.
+    flat.mid_stretch = c.thickness / made->shape_free.thickness - 1.0;
+    return flat;
+}
+
+FlatCutout flat_cutout(const Case& c, const Blank& blank, const Cutout& cutout) {
+    FlatCutout found;
+    double nearest = 1e9;
+    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
+        const double distance = edge_to_bend(cutout, blank, b);
+        const double least = plan::least_hole_distance(c.part.bends[b].inside_radius, c.thickness);
+        if (distance - least >= nearest) continue;
+        nearest = distance - least;
+        found = {b, distance, least};
+    }
+    return found;
+}
+
+void run_twice(const Case& c, const ProcessOptions& options, FlatPattern& pattern) {
+    pattern.job = run_process(c, options);
+    pattern.blank = pattern.job.blank;
+    if (!pattern.job.solved) return;
+    pattern.job = run_process(with_blank(c, pattern.job.fitted), options);
+    pattern.blank = pattern.job.blank;
+    pattern.simulated = pattern.job.solved;
+}
+
+}  // namespace
+
+Case with_blank(Case c, const Blank& blank) {
+    c.blank_length = blank.length;
+    c.bend_lines = blank.bend_line;
+    return c;
+}
+
+FlatPattern flat_pattern(const Case& c, const ProcessOptions& options) {
+    FlatPattern pattern;
+    pattern.blank = make_blank(c);
+    if (!c.steps.empty()) run_twice(c, options, pattern);
+    pattern.mass_g = blank_mass(c, pattern.blank);
+    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
+        pattern.bends.push_back(flat_bend(c, pattern, b));
+    for (const Cutout& cutout : c.cutouts) pattern.cutouts.push_back(flat_cutout(c, pattern.blank, cutout));
+    for (const double flat : c.part.flats) pattern.din += flat;
+    pattern.handbook = pattern.din;
+    for (const FlatBend& bend : pattern.bends) pattern.din += bend.din, pattern.handbook += bend.handbook;
+    if (pattern.simulated) pattern.mechanics = pattern.job.fitted.length;
+    pattern.rules = job_rules(c, pattern.blank, pattern.job.steps);
+    return pattern;
+}
+
+}  // namespace overbend::scenes

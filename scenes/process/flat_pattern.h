@@ -1,0 +1,59 @@
+// The flat pattern of a part: bend lines and what every bend takes of the blank, by the mechanics, by DIN
+// 6935 and by the handbook.
+//
+// An allowance is the blank that goes into a bend of the drawing, so that flats and allowances together are
+// the blank. By the mechanics it follows from the finished strip: the drawing's corner along the mid-line, 2
+// (r + s/2) tan(angle/2), less what the made corner is longer than the blank that went into it. Thinning, the
+// stretch of the mid-line and the true radius are in it; where a bend comes out sharper than it is drawn, the
+// corner holds more blank than its arc is long. Above 170 degrees legs end at the crown, and 2 (r + s/2)
+// stands for the corner.
+//
+// Units  mm, rad.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scenes/case/case.h"
+#include "scenes/process/process.h"
+
+namespace overbend::scenes {
+
+struct FlatBend {
+    int bend = 0;              // index into the part's bends
+    double at = 0.0;           // its line, from the blank's left end
+    double half_arc = 0.0;     // half of its allowance, as the blank has it
+    double din = 0.0;          // allowances
+    double handbook = 0.0;     // straight line for the card's class of hardness
+    double mechanics = 0.0;    // 0: not simulated
+    double made_radius = 0.0;  // inside radius as it comes out; 0: not simulated
+    double mid_stretch = 0.0;  // of the mid-line where it is bent most, 0.01 for 1 per cent
+};
+
+struct FlatCutout {
+    int bend = 0;               // the nearest
+    double edge_to_bend = 0.0;  // mm, see edge_to_bend in job_rules.h
+    double least = 0.0;         // by the rule
+    bool too_near() const { return edge_to_bend < least - 1e-9; }
+};
+
+struct FlatPattern {
+    Blank blank;  // with the lines that the job was simulated with last, or by DIN 6935 when it was not
+    bool simulated = false;
+    double mass_g = 0.0;
+    double din = 0.0, handbook = 0.0, mechanics = 0.0;  // lengths in total; mechanics 0 when not simulated
+    std::vector<FlatBend> bends;
+    std::vector<FlatCutout> cutouts;  // one a cut-out of the case
+    RuleReport rules;                 // on bends and cut-outs, and on steps where there are any
+    JobResult job;                    // the last run; without steps empty
+};
+
+// Runs the case, fits its blank and runs it once more with the fitted lines, so that they are proved. A case
+// without steps is not simulated; nor is one whose first run was not solved: then the job says why.
+FlatPattern flat_pattern(const Case& c, const ProcessOptions& options);
+
+// The case with another blank: its length and bend lines.
+Case with_blank(Case c, const Blank& blank);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,249 @@
+#include "scenes/process/job_rules.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/process/process.h"
+#include "scenes/process/step_tools.h"
+#include "sim/errors.h"
+#include "sim/material/layer_law.h"
+#include "sim/plan/least_radius.h"
+#include "sim/plan/shop_rules.h"
+#include "sim/plan/tool_rules.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using plan::RuleFinding;
+using plan::RulePlace;
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+void add(RuleReport& report, std::optional<RuleFinding> finding, RulePlace place, int index) {
+    if (!finding) return;
+    finding->place = place;
+    finding->index = index;
+    report.findings.push_back(*finding);
+}
+
+void not_checked(RuleReport& report, const std::string& what) {
+    if (std::find(report.not_checked.begin(), report.not_checked.end(), what) == report.not_checked.end())
+        report.not_checked.push_back(what);
+}
+
+double hold_of_width(const Case& c) {
+    return material::width_hold(c.width / c.thickness);
+}
+
+// ---- the drawing's bends
+
+void radius_rule(const Case& c, int b, RuleReport& report) {
+    const Bend& bend = c.part.bends[b];
+    plan::RadiusQuery query;
+    query.thickness = c.thickness;
+    query.bend_angle = std::abs(bend.angle);
+    query.along_rolling = c.rolling == Rolling::crosswise;
+    std::string why_not;
+    const std::optional<plan::LeastRadius> least = plan::least_radius(c.material, query, why_not);
+    if (least)
+        add(report, plan::too_sharp(bend.inside_radius, *least), RulePlace::bend, b);
+    else
+        not_checked(report, "least inside radius: " + why_not);
+}
+
+// The simulated strain where there is one, else that of the drawing's radius.
+void strain_rule(const Case& c, int b, const std::vector<StepResult>& steps, RuleReport& report) {
+    if (c.material.elongation <= 0.0) {
+        not_checked(report, "outer-fibre strain: the card gives no elongation");
+        return;
+    }
+    double simulated = 0.0;
+    for (const StepResult& step : steps)
+        for (const BendResult& made : step.bends)
+            if (made.bend == b) simulated = std::max(simulated, made.shape_loaded.outer_strain);
+    if (simulated > 0.0) {
+        add(report, plan::overstrained(simulated, c.material.elongation, plan::StrainOf::simulated),
+            RulePlace::bend, b);
+        return;
+    }
+    try {
+        const double drawn =
+            plan::outer_strain(c.material, c.thickness, c.part.bends[b].inside_radius, hold_of_width(c));
+        add(report, plan::overstrained(drawn, c.material.elongation, plan::StrainOf::drawing),
+            RulePlace::bend, b);
+    } catch (const NotSolved&) {
+        not_checked(report, "outer-fibre strain: pure bending to the drawing's radius was not solved");
+    }
+}
+
+// ---- cut-outs
+
+void cutout_rule(const Case& c, const Blank& blank, int index, RuleReport& report) {
+    double nearest = 1e9;
+    int bend = -1;
+    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
+        const double clear = edge_to_bend(c.cutouts[index], blank, b) -
+                             plan::least_hole_distance(c.part.bends[b].inside_radius, c.thickness);
+        if (clear < nearest) nearest = clear, bend = b;
+    }
+    if (bend < 0) return;
+    std::optional<RuleFinding> f = plan::too_near(edge_to_bend(c.cutouts[index], blank, bend),
+                                                  c.part.bends[bend].inside_radius, c.thickness);
+    if (f) f->words += ", bend '" + c.part.bends[bend].name + "'";
+    add(report, f, RulePlace::cutout, index);
+}
+
+// ---- V strokes
+
+// One bend over two shoulders, as the rules need it.
+struct VeeStroke {
+    const Step* step = nullptr;
+    int index = 0, bend = 0;
+    double die_opening = 0.0, shoulder_radius = 0.0;
+    const tool::VeePunch* punch = nullptr;  // null: an outline
+    const tool::VeeFace* face = nullptr;    // null: an open die
+    double radius = 0.0;                    // inside, under load
+    double loaded = 0.0;                    // bend angle under load, > 0
+    bool simulated = false;                 // radius and loaded are
+    bool clean = false;                     // the stroke came to its stop and touched nothing else
+};
+
+std::optional<VeeStroke> vee_stroke(const Case& c, int index, const std::vector<StepResult>& steps) {
+    VeeStroke v;
+    v.step = &c.steps[index], v.index = index, v.bend = v.step->bends.front();
+    const Tool& die = c.tools[v.step->die];
+    v.punch = std::get_if<tool::VeePunch>(&c.tools[v.step->punch].shape);
+    if (const auto* vee = std::get_if<tool::VeeDie>(&die.shape)) {
+        v.face = &vee->faces[v.step->die_face - 1];
+        v.die_opening = v.face->die_opening, v.shoulder_radius = v.face->shoulder_radius;
+    } else if (const auto* open = std::get_if<tool::OpenDie>(&die.shape)) {
+        v.die_opening = open->die_opening, v.shoulder_radius = open->shoulder_radius;
+    }
+    if (v.die_opening <= 0.0 || v.step->bends.size() != 1) return std::nullopt;
+
+    const Bend& bend = c.part.bends[v.bend];
+    v.radius = v.punch ? v.punch->nose_radius : bend.inside_radius;
+    if (index < static_cast<int>(steps.size()) && !steps[index].bends.empty()) {
+        const StepResult& run = steps[index];
+        v.simulated = true;
+        v.loaded = std::abs(run.bends.front().loaded);
+        v.clean = run.stroke.outcome == stroke::Outcome::reached && run.interferences.empty();
+        return v;
+    }
+    const double aim = v.step->stop == StopKind::free_angle ? v.step->stop_value : std::abs(bend.angle);
+    v.loaded = plan::loaded_angle(c.material, c.thickness, bend.inside_radius, aim, hold_of_width(c));
+    return v;
+}
+
+// What there is of the strip beside the bend line before its end or a bend that is made already.
+struct Run {
+    double length = 0.0;
+    int until = -1;  // the bend it ends at; -1: the blank's end
+};
+
+Run straight_run(const Case& c, const Blank& blank, const std::vector<bool>& made, int bend, int side) {
+    for (int b = bend + side; b >= 0 && b < static_cast<int>(c.part.bends.size()); b += side)
+        if (made[b]) return {side * (blank.bend_line[b] - blank.bend_line[bend]) - blank.half_arc[b], b};
+    const double end = side > 0 ? blank.length : 0.0;
+    return {side * (end - blank.bend_line[bend]), -1};
+}
+
+void flange_rules(const Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
+                  RuleReport& report) {
+    const Bend& bend = c.part.bends[v.bend];
+    const double outer = bend.inside_radius + c.thickness;
+    const double corner = outer * std::tan(0.5 * std::min(std::abs(bend.angle), 90.0 * degree));
+    const plan::FlangeOnDie on{v.die_opening, v.shoulder_radius, c.thickness, v.radius, v.loaded};
+    for (const int side : {-1, 1}) {
+        const Run run = straight_run(c, blank, made, v.bend, side);
+        const std::string beside = side < 0 ? " (left of the bend)" : " (right of the bend)";
+        std::optional<RuleFinding> slips = plan::slips_off(run.length, on);
+        if (slips && run.until >= 0) {
+            slips->words =
+                "bend '" + c.part.bends[run.until].name + "', made before, comes onto the die's shoulder";
+            slips->stops = false;
+        }
+        if (slips) slips->words += beside;
+        add(report, slips, RulePlace::step, v.index);
+        if (slips) continue;
+        std::optional<RuleFinding> brief =
+            plan::short_flange(run.length - blank.half_arc[v.bend] + corner, v.die_opening);
+        if (brief) brief->words += beside;
+        add(report, brief, RulePlace::step, v.index);
+    }
+}
+
+void return_rule(const Case& c, const std::vector<bool>& made, const VeeStroke& v, RuleReport& report) {
+    const tool::ArcOutline punch = tools_of(c, *v.step).front().outline;
+    for (const int side : {-1, 1}) {
+        const int other = v.bend + side;
+        if (other < 0 || other >= static_cast<int>(c.part.bends.size()) || !made[other]) continue;
+        const Bend &bend = c.part.bends[v.bend], &before = c.part.bends[other];
+        if ((bend.angle > 0.0) != (before.angle > 0.0)) continue;
+        const bool right = (side > 0) == (v.step->first == First::left);
+        const plan::ReturnFlange f{v.loaded,
+                                   v.radius,
+                                   c.part.flats[std::max(v.bend, other)],
+                                   std::abs(before.angle),
+                                   before.inside_radius,
+                                   c.part.flats[side > 0 ? other + 1 : other]};
+        std::optional<RuleFinding> hit =
+            plan::flange_hits_punch(right ? punch : tool::mirrored(punch), v.radius, f);
+        if (hit) hit->words += ", beyond bend '" + before.name + "'";
+        add(report, hit, RulePlace::step, v.index);
+    }
+}
+
+void vee_rules(const Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
+               RuleReport& report) {
+    const std::size_t before = report.findings.size();
+    add(report, plan::odd_opening(v.die_opening, c.thickness), RulePlace::step, v.index);
+    flange_rules(c, blank, made, v, report);
+    return_rule(c, made, v, report);
+    if (v.punch && v.face) {
+        add(report, plan::does_not_go_in(*v.punch, *v.face, c.thickness), RulePlace::step, v.index);
+        const double reach = tool::largest_bend_angle(*v.punch, *v.face, c.thickness);
+        add(report, plan::angle_out_of_reach(v.loaded, reach, v.simulated ? "simulated" : "estimated"),
+            RulePlace::step, v.index);
+    }
+    for (std::size_t i = before; v.clean && i < report.findings.size(); ++i) {
+        if (!report.findings[i].stops) continue;
+        report.findings[i].stops = false;
+        report.findings[i].words += "; the simulated stroke came through";
+    }
+}
+
+}  // namespace
+
+double edge_to_bend(const Cutout& cutout, const Blank& blank, int bend) {
+    const double middle = std::abs(cutout.at - blank.bend_line[bend]);
+    return middle - 0.5 * cutout.length - blank.half_arc[bend];
+}
+
+RuleReport job_rules(const Case& c, const Blank& blank, const std::vector<StepResult>& steps) {
+    RuleReport report;
+    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
+        radius_rule(c, b, report);
+        strain_rule(c, b, steps, report);
+    }
+    for (int i = 0; i < static_cast<int>(c.cutouts.size()); ++i) cutout_rule(c, blank, i, report);
+    std::vector<bool> made(c.part.bends.size(), false);
+    for (int i = 0; i < static_cast<int>(c.steps.size()); ++i) {
+        try {
+            const std::optional<VeeStroke> v = vee_stroke(c, i, steps);
+            if (v) vee_rules(c, blank, made, *v, report);
+        } catch (const NotSolved&) {
+            not_checked(report, "angle of the tools: springback at the drawing's radius was not solved");
+        }
+        for (const int b : c.steps[i].bends) made[b] = true;
+    }
+    return report;
+}
+
+std::string place_words(const Case& c, const RuleFinding& f) {
+    if (f.place == RulePlace::bend) return "bend '" + c.part.bends[f.index].name + "'";
+    if (f.place == RulePlace::step) return "step '" + c.steps[f.index].name + "'";
+    return "cut-out " + std::to_string(f.index + 1);
+}
+
+}  // namespace overbend::scenes

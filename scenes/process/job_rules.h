@@ -1,0 +1,28 @@
+// The rules of the trade applied to a case: to its drawing, its blank and its V strokes.
+//
+// Before the strokes are run, radii and angles under load are the drawing's and estimates; afterwards they
+// are the simulated ones. Where a stroke came to its stop without touching anything, what geometry alone
+// would call impossible is a caution: the simulation has the last word.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scenes/case/case.h"
+#include "scenes/process/drawing.h"
+#include "scenes/process/process.h"
+#include "scenes/process/rule_report.h"
+
+namespace overbend::scenes {
+
+// steps  as they were run, in the case's order and as many as were; empty: none yet
+RuleReport job_rules(const Case& c, const Blank& blank, const std::vector<StepResult>& steps);
+
+// From a cut-out's nearest edge to where a bend begins, along the blank; below 0 it reaches into the bend.
+double edge_to_bend(const Cutout& cutout, const Blank& blank, int bend);
+
+// Whose finding it is, in words: "bend 'lip'", "step 'hook'", "cut-out 2".
+std::string place_words(const Case& c, const plan::RuleFinding& finding);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,17 @@
+// What the rules of the trade have to say about a case.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "sim/plan/rule_finding.h"
+
+namespace overbend::scenes {
+
+struct RuleReport {
+    std::vector<plan::RuleFinding> findings;
+    std::vector<std::string> not_checked;  // rules that could not be asked, and why
+};
+
+}  // namespace overbend::scenes

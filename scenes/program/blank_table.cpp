@@ -1,0 +1,177 @@
+#include "scenes/program/blank_table.h"
+
+#include <cmath>
+#include <cstdio>
+
+#include "scenes/process/job_rules.h"
+#include "scenes/program/options.h"
+
+namespace overbend::program {
+
+namespace {
+
+using nlohmann::ordered_json;
+using scenes::FlatBend;
+using scenes::FlatPattern;
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+const char* how_found(const FlatPattern& pattern) {
+    return pattern.simulated ? "Bend lines by the mechanics, run again with them."
+                             : "Bend lines by DIN 6935; not simulated.";
+}
+
+// "-" where nothing was simulated.
+std::string figure(bool there, double value, int decimals) {
+    return there ? fixed(value, decimals) : "-";
+}
+
+void print_bends(const scenes::Case& c, const FlatPattern& pattern) {
+    std::printf("\n    %-16s %8s %8s %5s %7s %7s %7s | %9s %7s %8s | %7s %8s\n", "bend", "line", "from",
+                "turn", "angle", "radius", "radius", "allowance", "DIN", "hand-", "DIN", "handbook");
+    std::printf("    %-16s %8s %8s %5s %7s %7s %7s | %9s %7s %8s | %7s %8s\n", "", "at", "last", "", "",
+                "drawn", "made", "mechanics", "6935", "book", "less m.", "less m.");
+    std::printf("    %-16s %8s %8s %5s %7s %7s %7s | %9s %7s %8s | %7s %8s\n", "", "mm", "mm", "", "deg",
+                "mm", "mm", "mm", "mm", "mm", "mm", "mm");
+    double last = 0.0;
+    const bool made = pattern.simulated;
+    for (const FlatBend& b : pattern.bends) {
+        const scenes::Bend& bend = c.part.bends[b.bend];
+        std::printf("    %-16s %8.2f %8.2f %5s %7.1f %7.2f %7s | %9s %7.3f %8.3f | %7s %8s\n",
+                    bend.name.c_str(), b.at, b.at - last, bend.angle > 0.0 ? "up" : "down",
+                    std::abs(bend.angle) / degree, bend.inside_radius, figure(made, b.made_radius, 2).c_str(),
+                    figure(made, b.mechanics, 3).c_str(), b.din, b.handbook,
+                    figure(made, b.din - b.mechanics, 3).c_str(),
+                    figure(made, b.handbook - b.mechanics, 3).c_str());
+        last = b.at;
+    }
+    std::printf("    %-16s %8.2f %8.2f\n", "right end", pattern.blank.length, pattern.blank.length - last);
+}
+
+void print_lengths(const FlatPattern& pattern) {
+    std::printf("\nDeveloped length: ");
+    if (pattern.simulated) std::printf("%.2f mm by the mechanics, ", pattern.mechanics);
+    std::printf("%.2f mm by DIN 6935, %.2f mm by the handbook's straight line.\n", pattern.din,
+                pattern.handbook);
+}
+
+void print_cutouts(const scenes::Case& c, const FlatPattern& pattern) {
+    if (pattern.cutouts.empty()) return;
+    std::printf("\n    %-16s %8s %8s %14s %10s %10s  %s\n", "cut-out", "at", "across", "size", "to bend",
+                "least", "nearest bend");
+    std::printf("    %-16s %8s %8s %14s %10s %10s\n", "", "mm", "mm", "mm", "mm", "mm");
+    for (std::size_t i = 0; i < pattern.cutouts.size(); ++i) {
+        const scenes::Cutout& cut = c.cutouts[i];
+        const scenes::FlatCutout& flat = pattern.cutouts[i];
+        const bool round = cut.length == cut.width;
+        const std::string size = round ? "hole " + fixed(cut.width, 1)
+                                       : "slot " + fixed(cut.length, 1) + "x" + fixed(cut.width, 1);
+        std::printf("    %-16zu %8.2f %8.2f %14s %10.2f %10.2f  %s%s\n", i + 1, cut.at, cut.across,
+                    size.c_str(), flat.edge_to_bend, flat.least, c.part.bends[flat.bend].name.c_str(),
+                    flat.too_near() ? ": too near" : "");
+    }
+}
+
+bool on_the_blank(const plan::RuleFinding& f) {
+    return f.place != plan::RulePlace::step;
+}
+
+}  // namespace
+
+void print_pattern(const scenes::Case& c, const FlatPattern& pattern) {
+    std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n", c.title.c_str(),
+                c.material.title.c_str(), c.thickness, c.width, pattern.blank.length, pattern.mass_g);
+    std::printf("%s\n", how_found(pattern));
+    if (c.steps.empty())
+        std::printf(
+            "The case has no steps: `overbend plan` finds them, and with them the mechanics' lines.\n");
+    print_bends(c, pattern);
+    print_lengths(pattern);
+    print_cutouts(c, pattern);
+    bool any = false;
+    for (const plan::RuleFinding& f : pattern.rules.findings) {
+        if (!on_the_blank(f)) continue;
+        if (!any) std::printf("\nCautions, by rules of the trade:\n");
+        any = true;
+        std::printf("  - %s: %s [%s]\n", scenes::place_words(c, f).c_str(), f.words.c_str(),
+                    f.source.c_str());
+    }
+    if (pattern.simulated)
+        std::printf("\nBent so, the profile is at most %.2f mm off the drawing.\n",
+                    pattern.job.profile.greatest());
+    for (const std::string& f : pattern.job.findings) std::printf("  - %s\n", f.c_str());
+    std::printf("\nEstimates: prove them by a trial bend.\n");
+}
+
+ordered_json pattern_json(const scenes::Case& c, const FlatPattern& pattern) {
+    ordered_json bends = ordered_json::array(), cutouts = ordered_json::array(),
+                 rules = ordered_json::array();
+    const auto known = [&](double value) {
+        return pattern.simulated ? ordered_json(value) : ordered_json(nullptr);
+    };
+    for (const FlatBend& b : pattern.bends) {
+        const scenes::Bend& bend = c.part.bends[b.bend];
+        bends.push_back({{"name", bend.name},
+                         {"at_mm", b.at},
+                         {"angle_deg", bend.angle / degree},
+                         {"turn", bend.angle > 0.0 ? "up" : "down"},
+                         {"inside_radius_mm", bend.inside_radius},
+                         {"inside_radius_made_mm", known(b.made_radius)},
+                         {"mid_line_stretch", known(b.mid_stretch)},
+                         {"allowance_mechanics_mm", known(b.mechanics)},
+                         {"allowance_din_6935_mm", b.din},
+                         {"allowance_handbook_mm", b.handbook}});
+    }
+    for (std::size_t i = 0; i < pattern.cutouts.size(); ++i) {
+        const scenes::Cutout& cut = c.cutouts[i];
+        const scenes::FlatCutout& flat = pattern.cutouts[i];
+        cutouts.push_back({{"at_mm", cut.at},
+                           {"across_mm", cut.across},
+                           {"length_mm", cut.length},
+                           {"width_mm", cut.width},
+                           {"nearest_bend", c.part.bends[flat.bend].name},
+                           {"edge_to_bend_mm", flat.edge_to_bend},
+                           {"least_mm", flat.least},
+                           {"too_near", flat.too_near()}});
+    }
+    for (const plan::RuleFinding& f : pattern.rules.findings)
+        if (on_the_blank(f)) rules.push_back(scenes::place_words(c, f) + ": " + f.words);
+    return {{"format", 1},
+            {"title", c.title},
+            {"material", c.material.name},
+            {"thickness_mm", c.thickness},
+            {"width_mm", c.width},
+            {"simulated", pattern.simulated},
+            {"blank_length_mm", pattern.blank.length},
+            {"mass_g", pattern.mass_g},
+            {"developed_mechanics_mm", known(pattern.mechanics)},
+            {"developed_din_6935_mm", pattern.din},
+            {"developed_handbook_mm", pattern.handbook},
+            {"greatest_deviation_mm", known(pattern.job.profile.greatest())},
+            {"bends", bends},
+            {"cutouts", cutouts},
+            {"cautions", rules},
+            {"findings", pattern.job.findings}};
+}
+
+render::FlatSheet pattern_sheet(const scenes::Case& c, const FlatPattern& pattern) {
+    render::FlatSheet sheet;
+    sheet.title = c.title;
+    char thick[40];
+    std::snprintf(thick, sizeof thick, ", %g mm", c.thickness);
+    sheet.material = c.material.title + thick;
+    sheet.remark = how_found(pattern);
+    sheet.length = pattern.blank.length, sheet.width = c.width, sheet.mass_g = pattern.mass_g;
+    for (const FlatBend& b : pattern.bends) {
+        const scenes::Bend& bend = c.part.bends[b.bend];
+        sheet.bends.push_back({bend.name, b.at, b.half_arc, bend.angle, bend.inside_radius});
+    }
+    for (std::size_t i = 0; i < c.cutouts.size(); ++i) {
+        const scenes::Cutout& cut = c.cutouts[i];
+        sheet.holes.push_back({cut.at, cut.across, cut.width, cut.length, pattern.cutouts[i].too_near()});
+    }
+    for (const plan::RuleFinding& f : pattern.rules.findings)
+        if (on_the_blank(f)) sheet.cautions.push_back(scenes::place_words(c, f) + ": " + f.words);
+    return sheet;
+}
+
+}  // namespace overbend::program

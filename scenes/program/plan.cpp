@@ -1,0 +1,113 @@
+// overbend plan: from the drawing to a case that makes it.
+
+#include <cstdio>
+#include <iostream>
+#include <memory>
+#include <optional>
+
+#include "scenes/case/case_error.h"
+#include "scenes/case/read_case.h"
+#include "scenes/case/write_case.h"
+#include "scenes/exchange/plan_json.h"
+#include "scenes/exchange/results_json.h"
+#include "scenes/exchange/whole_file.h"
+#include "scenes/planning/plan.h"
+#include "scenes/program/commands.h"
+#include "scenes/program/job.h"
+#include "scenes/program/plan_print.h"
+#include "sim/errors.h"
+
+namespace overbend::program {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+struct PlanCommand {
+    std::string file;
+    std::string out = "out/plan";
+    int orders = 5;
+    double clearance = 0.0;
+    bool rack_only = false;
+    double angle_deg = 0.1;
+    double profile = 0.1;
+    Output output;
+};
+
+scenes::PlanOptions options_of(const PlanCommand& given) {
+    scenes::PlanOptions options;
+    options.orders = given.orders;
+    options.margin = given.clearance;
+    options.rack_only = given.rack_only;
+    options.fit.angle = given.angle_deg * degree;
+    options.fit.profile = given.profile;
+    if (!shows_progress(given.output)) return options;
+    options.progress = [](const std::string& what) { std::cerr << what << " ...\n"; };
+    return options;
+}
+
+std::string head_of(const scenes::Case& c, const scenes::PlanResult& plan) {
+    std::string head = "Planned from " + c.file + ": bend lines, order, tools and stops.\n";
+    head += "Estimates, to be proved by a trial bend.\n";
+    for (const std::string& tool : plan.proposed) head += "Proposed " + tool + "\n";
+    return head;
+}
+
+// What cannot be planned is a mistake of the case.
+scenes::PlanResult plan_of(const scenes::Case& c, const scenes::PlanOptions& options) {
+    try {
+        return scenes::plan_case(c, options);
+    } catch (const OutOfRange& error) {
+        throw scenes::CaseError(c.file, 0, 0, error.name, error.wrong, error.right);
+    }
+}
+
+void plan(const PlanCommand& given, int& status) {
+    if (given.file.empty()) complain("case", "no file is named; give a case file");
+    const scenes::Case c = scenes::read_case(given.file, scenes::Needs::drawing_alone);
+    check_folder(given.out);
+    const scenes::PlanResult result = plan_of(c, options_of(given));
+    std::optional<std::filesystem::path> file;
+    if (result.found) {
+        file = make_folder(given.out) / "case.toml";
+        scenes::write_whole(file->parent_path() / "results.json",
+                            scenes::results_json(result.planned, result.fit.job));
+        scenes::write_whole(*file, scenes::write_case(result.planned, head_of(c, result)));
+    }
+    if (given.output.json)
+        std::cout << scenes::plan_json(c, result);
+    else if (!given.output.quiet)
+        print_plan(c, result, file);
+    status = static_cast<int>(result.found && result.fit.meets ? Exit::done : Exit::verdict_no);
+}
+
+}  // namespace
+
+void add_plan(CLI::App& app, int& status) {
+    CLI::App* command =
+        app.add_subcommand("plan", "Works out blank, tools, order and stops from the drawing, as a case");
+    const auto given = std::make_shared<PlanCommand>();
+    command->add_option("case", given->file, "The case file; its steps are not looked at")->required();
+    command->add_option("--out", given->out, "Folder for the completed case.toml and its results.json")
+        ->capture_default_str();
+    command->add_option("--orders", given->orders, "How many orders are ranked")
+        ->check(whole_from_to(1, 50))
+        ->capture_default_str();
+    command
+        ->add_option("--clearance", given->clearance,
+                     "mm kept by rule between the strip and what it does not lie on")
+        ->check(from_to(0.0, 100.0, "mm"))
+        ->capture_default_str();
+    command->add_flag("--rack-only", given->rack_only, "propose no tools beyond the case's own");
+    command->add_option("--angle", given->angle_deg, "degrees that a finished angle may be off the drawing")
+        ->check(from_to(0.001, 45.0, "deg"))
+        ->capture_default_str();
+    command->add_option("--profile", given->profile, "mm that the finished profile may be off the drawing")
+        ->check(from_to(0.001, 100.0, "mm"))
+        ->capture_default_str();
+    add_output(*command, given->output);
+    command->footer("Example: overbend plan cases/cable-hook/case.toml --out out/plan");
+    command->callback([given, &status] { plan(*given, status); });
+}
+
+}  // namespace overbend::program

@@ -1,0 +1,134 @@
+#include "scenes/program/plan_print.h"
+
+#include <cstdio>
+#include <string>
+
+#include "scenes/program/options.h"
+
+namespace overbend::program {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+// "lip > hook (down) > shelf (turned)"
+std::string order_words(const scenes::RankedOrder& order) {
+    std::string words;
+    bool face_down = false, turned = false, first = true;
+    for (const scenes::Step& s : order.steps) {
+        const bool down = s.face == scenes::Face::down, right = s.first == scenes::First::right;
+        std::string how;
+        if (first ? down : down != face_down) how += down ? "face down" : "face up";
+        if (first ? right : right != turned)
+            how += std::string(how.empty() ? "" : ", ") + (right ? "right end first" : "left end first");
+        words += (first ? "" : " > ") + s.name + (how.empty() ? "" : " (" + how + ")");
+        face_down = down, turned = right, first = false;
+    }
+    return words;
+}
+
+const char* verdict_words(const scenes::RankedOrder& order, bool chosen) {
+    if (chosen) return "chosen";
+    switch (order.verdict) {
+        case scenes::OrderVerdict::works:
+            return "works";
+        case scenes::OrderVerdict::refused:
+            return "refused";
+        case scenes::OrderVerdict::not_run:
+            break;
+    }
+    return "not run";
+}
+
+void print_orders(const scenes::PlanResult& plan) {
+    if (plan.ranked.empty()) return;
+    std::printf("\n%4s %8s %8s %6s %6s %6s %6s %7s  %-8s %s\n", "rank", "seconds", "strokes", "turns",
+                "flips", "tools", "gauge", "slides", "verdict", "order");
+    for (std::size_t i = 0; i < plan.ranked.size(); ++i) {
+        const scenes::RankedOrder& o = plan.ranked[i];
+        const plan::OrderWork& w = o.order.work;
+        std::printf("%4zu %8.0f %8d %6d %6d %6d %6d %7d  %-8s %s\n", i + 1, o.order.seconds, w.strokes,
+                    w.turns, w.flips, w.tool_changes, w.gauge_changes, w.slides,
+                    verdict_words(o, static_cast<int>(i) == plan.chosen), order_words(o).c_str());
+        if (!o.words.empty()) std::printf("%71s%s\n", "", o.words.c_str());
+    }
+    std::printf(
+        "Seconds are the case's [handling] added up; the first set-up counts as a change of tools and "
+        "gauge.\n");
+}
+
+void print_list(const char* head, const std::vector<std::string>& sentences) {
+    if (sentences.empty()) return;
+    std::printf("\n%s\n", head);
+    for (const std::string& s : sentences) std::printf("  - %s\n", s.c_str());
+}
+
+void print_rejected(const scenes::PlanResult& plan) {
+    if (plan.rejected.empty()) return;
+    std::printf("\nTurned down:\n");
+    for (const scenes::Rejected& r : plan.rejected)
+        std::printf("  - %s: %s\n", r.what.c_str(), r.why.c_str());
+}
+
+void print_strokes(const scenes::Case& c, const scenes::PlanResult& plan) {
+    std::printf("\n    %-24s %-18s %-22s %-6s %-6s %8s %8s %9s\n", "step", "punch", "die", "face", "first",
+                "stop", "travel", "springback");
+    std::printf("    %-24s %-18s %-22s %-6s %-6s %8s %8s %9s\n", "", "", "", "", "", "free deg", "mm", "deg");
+    for (std::size_t i = 0; i < plan.planned.steps.size(); ++i) {
+        const scenes::Step& s = plan.planned.steps[i];
+        const scenes::StepResult& r = plan.fit.job.steps[i];
+        const int bend = s.first == scenes::First::right ? s.bends.back() : s.bends.front();
+        const double stop =
+            s.stop == scenes::StopKind::free_angle ? s.stop_value : std::abs(c.part.bends[bend].angle);
+        std::string die = plan.planned.tools[s.die].name;
+        const auto* vee = std::get_if<tool::VeeDie>(&plan.planned.tools[s.die].shape);
+        if (vee && vee->faces.size() > 1) die += ", face " + std::to_string(s.die_face);
+        std::printf("    %-24s %-18s %-22s %-6s %-6s %8.2f %8.3f %9.2f\n", s.name.c_str(),
+                    plan.planned.tools[s.punch].name.c_str(), die.c_str(),
+                    s.face == scenes::Face::down ? "down" : "up",
+                    s.first == scenes::First::right ? "right" : "left", stop / degree, r.stroke.stop_travel,
+                    r.bends.empty() ? 0.0 : r.bends.front().springback() / degree);
+    }
+}
+
+void print_fit(const scenes::Case& c, const scenes::PlanResult& plan) {
+    const scenes::Fit& fit = plan.fit;
+    std::printf("\nBlank %.2f mm long (DIN 6935: %.2f); bend lines at", fit.job.blank.length,
+                scenes::make_blank(c).length);
+    for (const double line : fit.job.blank.bend_line) std::printf(" %.2f", line);
+    std::printf(
+        " mm.\nAfter %d runs the finished part is at most %.3f degrees and %.3f mm off the drawing.\n",
+        fit.runs, fit.worst_angle / degree, fit.job.profile.greatest());
+}
+
+}  // namespace
+
+void print_plan(const scenes::Case& c, const scenes::PlanResult& plan,
+                const std::optional<std::filesystem::path>& file) {
+    std::printf("%s\n%s, %g mm thick, %g mm wide; %zu bends\n", c.title.c_str(), c.material.title.c_str(),
+                c.thickness, c.width, c.part.bends.size());
+    std::printf("%ld strokes looked at by rule, with %d sets of bends made before them\n", plan.asked,
+                plan.sets);
+    print_list("Proposed tools:", plan.proposed);
+    print_orders(plan);
+    if (plan.found) {
+        print_strokes(c, plan);
+        print_fit(c, plan);
+        print_list("Changed on the way:", plan.fit.changed_tools);
+    }
+    print_rejected(plan);
+    if (!plan.found) {
+        print_list("There is no plan for this part:", plan.reasons);
+        print_list("These tools would be tried if the case's own were not to do:", plan.would_help);
+    } else {
+        print_list("The drawing is not met to the last:", plan.fit.why_not);
+        std::printf("\n%s%s\n", plan.fit.meets ? "The drawing is met. " : "",
+                    file ? ("The completed case is " + file->string()).c_str() : "");
+    }
+    std::printf(
+        "\nEstimates: prove them by a trial bend. Guard the press; mind the swinging flange and the sharp "
+        "edges.\n");
+    std::fflush(stdout);
+}
+
+}  // namespace overbend::program

@@ -1,0 +1,87 @@
+// Each rule about a bend on both sides of its limit, and the limits against where they are printed.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "sim/material/pure_bending.h"
+#include "sim/plan/shop_rules.h"
+
+using namespace overbend;
+using namespace overbend::plan;
+
+namespace {
+
+void check_finding(const std::optional<RuleFinding>& f, double figure, double limit) {
+    REQUIRE(f);
+    CHECK(f->figure == doctest::Approx(figure));
+    CHECK(f->limit == doctest::Approx(limit));
+    CHECK_FALSE(f->stops);
+    CHECK_FALSE(f->rule.empty());
+    CHECK_FALSE(f->words.empty());
+    CHECK_FALSE(f->source.empty());
+    CHECK_FALSE(f->unit.empty());
+}
+
+}  // namespace
+
+TEST_CASE("least inside radius: the table's own is allowed, less is not") {
+    const LeastRadius least{1.6, "row", "source"};
+    CHECK_FALSE(too_sharp(1.6, least));
+    check_finding(too_sharp(1.59, least), 1.59, 1.6);
+}
+
+// 100 (e^strain - 1) per cent; the strain at which 28 per cent are reached is ln 1.28.
+TEST_CASE("outer-fibre strain: against the elongation, as engineering strains") {
+    CHECK_FALSE(overstrained(std::log(1.279), 0.28, StrainOf::drawing));
+    check_finding(overstrained(std::log(1.29), 0.28, StrainOf::drawing), 29.0, 28.0);
+    CHECK(overstrained(0.5, 0.28, StrainOf::simulated)->words.find("simulated") != std::string::npos);
+    CHECK_FALSE(overstrained(2.0, 0.0, StrainOf::drawing));  // not known
+}
+
+// With the unstretched layer in the middle the outer fibre is stretched by t / (2 r + t): 1/3 at r = t, 1/5
+// at r = 2 t (the formula behind R/T = 50/r% - 1, Kalpakjian and Schmid, from memory). It moves inwards, so
+// that ours is a little more; 6 per cent at r = t, 2 at r = 2 t.
+TEST_CASE("outer-fibre strain: of the drawing's radius") {
+    material::Card card;
+    card.youngs_modulus = 208000.0;
+    card.hardening = material::Hollomon{534.1, 0.1586};
+    for (const double ratio : {1.0, 2.0, 5.0}) {
+        CAPTURE(ratio);
+        const double middle = 1.0 / (2.0 * ratio + 1.0);
+        const double ours = std::exp(outer_strain(card, 1.5, 1.5 * ratio, 1.0)) - 1.0;
+        CHECK(ours > middle);
+        CHECK(ours < 1.08 * middle);
+    }
+    CHECK(outer_strain(card, 1.5, 0.0, 1.0) > outer_strain(card, 1.5, 0.5, 1.0));
+}
+
+// x >= r + 1.5 s: text of a lecture on design for bending.
+TEST_CASE("hole to bend: r + 1.5 s from where the bend begins") {
+    CHECK(least_hole_distance(2.0, 1.0) == 3.5);
+    CHECK_FALSE(too_near(3.5, 2.0, 1.0));
+    check_finding(too_near(3.4, 2.0, 1.0), 3.4, 3.5);
+    check_finding(too_near(-0.2, 2.0, 1.0), -0.2, 3.5);
+    CHECK(too_near(-0.2, 2.0, 1.0)->words.find("into the bend") != std::string::npos);
+}
+
+// V = 6 t to 2.5 mm, 8 t from 3 to 8, 10 t from 9 to 10, 12 t beyond: common practice, no standard.
+TEST_CASE("die opening: the usual one, and the band around it") {
+    CHECK(usual_opening(1.0) == 6.0);
+    CHECK(usual_opening(2.5) == 15.0);
+    CHECK(usual_opening(3.0) == 24.0);
+    CHECK(usual_opening(8.0) == 64.0);
+    CHECK(usual_opening(9.0) == 90.0);
+    CHECK(usual_opening(10.0) == 100.0);
+    CHECK(usual_opening(12.5) == 150.0);
+    CHECK_FALSE(odd_opening(4.0, 1.0));
+    CHECK_FALSE(odd_opening(12.0, 1.0));
+    check_finding(odd_opening(3.9, 1.0), 3.9, 4.0);
+    check_finding(odd_opening(12.1, 1.0), 12.1, 12.0);
+}
+
+// 0.7 V: common practice, from memory.
+TEST_CASE("least flange: 0.7 of the opening") {
+    CHECK_FALSE(short_flange(7.0, 10.0));
+    check_finding(short_flange(6.9, 10.0), 6.9, 7.0);
+}
