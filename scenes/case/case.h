@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -40,6 +41,8 @@ struct Cutout {
 // A closed outline given by its corners or by its lines and arcs; role decided by where a step uses it.
 struct OutlineTool {
     tool::ArcOutline outline;
+    std::vector<tool::PathPoint> points = {};  // what it was made of, as a file gives it; whoever makes the
+                                               // outline otherwise leaves them empty
 };
 
 // Blocks, by the work they do.
@@ -56,13 +59,21 @@ struct WipingPunch {
 struct WipingDie {
     tool::Block block;  // its right edge is the one that is wiped over
 };
+// Wound springs, as a file gives them. The strip's width shares them: they make the Spring beside them.
+struct WoundSprings {
+    tool::HelicalSpring each;
+    int count = 1;
+    double preload = 0.0;  // N, of all together
+};
 struct Pad {
     tool::Block block;
     tool::Spring spring;  // its travel is what the spring itself allows
+    std::optional<WoundSprings> wound = std::nullopt;
 };
 struct Clamp {
     tool::Block block;
     std::optional<tool::Spring> spring;  // absent: firm
+    std::optional<WoundSprings> wound = std::nullopt;
 };
 
 struct Tool {
@@ -71,6 +82,7 @@ struct Tool {
                  tool::ChannelPunch, tool::ChannelDie, FlatPunch, FlatDie, WipingPunch, WipingDie, Pad, Clamp,
                  OutlineTool>
         shape;
+    bool from_rack = false;  // of the rack that the case names, not of the case itself
     bool is_punch() const;
     bool is_die() const;  // an outline is both
     bool is_pad() const;
@@ -147,10 +159,20 @@ struct RunOptions {
     bool gravity = false;                 // the strip's weight bends it too
 };
 
+// Where the strip's card stands, for whoever writes the case again.
+struct CardOrigin {
+    enum class From { assets, file, table };
+    From from = From::assets;
+    std::string file;  // of a file: its whole path, right from any folder
+    // of a table in the case: where single numbers come from, by their key in the file
+    std::vector<std::pair<std::string, std::string>> sources;
+};
+
 struct Case {
     std::string file;  // as it was read, for messages
     std::string title;
     material::Card material;
+    CardOrigin card_origin;
     double thickness = 0.0;
     double width = 0.0;
     std::optional<double> blank_length;  // mm; worked out from the drawing when absent
@@ -158,7 +180,8 @@ struct Case {
     Rolling rolling = Rolling::lengthwise;
     Part part;
     std::vector<Cutout> cutouts;
-    std::vector<Tool> tools;
+    std::string rack;         // its name, or the whole path of its file; empty: none
+    std::vector<Tool> tools;  // the rack's before the case's own
     std::vector<Step> steps;
     std::optional<Press> press;
     Handling handling;

@@ -3,9 +3,7 @@
 #include <algorithm>
 #include <map>
 
-#include "scenes/case/assets_folder.h"
-#include "scenes/case/case_error.h"
-#include "scenes/case/nearest_key.h"
+#include "scenes/case/named_asset.h"
 #include "scenes/case/strict_table.h"
 #include "sim/errors.h"
 
@@ -78,32 +76,6 @@ std::optional<material::ModulusDrop> read_modulus_drop(const StrictTable& table,
                                  drop.number("rate", above_to(0.0, 1e4))};
 }
 
-// Sources of single numbers are for whoever reads the file; here they must only name what the card has.
-void check_sources(const StrictTable& table) {
-    if (!table.has("sources")) return;
-    Words numbers = card_keys();
-    for (const char* other : {"title", "source", "sources"}) {
-        numbers.erase(std::find(numbers.begin(), numbers.end(), other));
-    }
-    const StrictTable sources = table.table("sources", numbers);
-    for (const std::string& key : sources.present()) sources.text(key);
-}
-
-std::filesystem::path file_of(const std::string& name_or_path, const std::filesystem::path& beside) {
-    const std::string ending = ".toml";
-    const bool ends = name_or_path.size() > ending.size() &&
-                      name_or_path.compare(name_or_path.size() - ending.size(), ending.size(), ending) == 0;
-    if (ends || name_or_path.find('/') != std::string::npos) return beside / name_or_path;
-
-    const Words known = known_cards();
-    if (std::find(known.begin(), known.end(), name_or_path) == known.end()) {
-        throw CaseError(
-            name_or_path, 0, 0, "", "there is no material card " + in_quotes(name_or_path),
-            "the nearest is " + nearest_key(name_or_path, known) + "; known cards: " + listed(known));
-    }
-    return assets_folder() / "materials" / (name_or_path + ending);
-}
-
 }  // namespace
 
 const std::vector<std::string>& card_keys() {
@@ -125,13 +97,18 @@ const std::vector<std::string>& card_keys() {
 }
 
 std::vector<std::string> known_cards() {
-    Words names;
-    std::error_code none;
-    for (const auto& entry : std::filesystem::directory_iterator(assets_folder() / "materials", none)) {
-        if (entry.path().extension() == ".toml") names.push_back(entry.path().stem().string());
-    }
-    std::sort(names.begin(), names.end());
-    return names;
+    return known_names(material_cards);
+}
+
+std::vector<std::pair<std::string, std::string>> read_sources(const StrictTable& table) {
+    if (!table.has("sources")) return {};
+    Words numbers = card_keys();
+    for (const char* other : {"title", "source", "sources"})
+        numbers.erase(std::find(numbers.begin(), numbers.end(), other));
+    const StrictTable sources = table.table("sources", numbers);
+    std::vector<std::pair<std::string, std::string>> found;
+    for (const std::string& key : sources.present()) found.emplace_back(key, sources.text(key));
+    return found;
 }
 
 material::Card read_card_table(const StrictTable& table, const std::string& name) {
@@ -139,7 +116,7 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
     card.name = name;
     card.title = table.text("title");
     card.source = table.text("source");
-    check_sources(table);
+    read_sources(table);  // they must name what the card has
     card.youngs_modulus = table.number("youngs_modulus_MPa", modulus);
     card.poisson = table.number("poisson", from_below(0.0, 0.5));
     card.density = table.number("density_kg_m3", density);
@@ -163,7 +140,7 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
 }
 
 material::Card read_card(const std::string& name_or_path, const std::filesystem::path& beside) {
-    const TomlFile file = read_toml(file_of(name_or_path, beside));
+    const TomlFile file = read_toml(file_of(name_or_path, beside, material_cards));
     StrictTable table(file);
     table.expect(card_keys());
     return read_card_table(table, name_or_path);

@@ -4,6 +4,7 @@
 
 #include <filesystem>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "sim/material/card.h"
@@ -23,5 +24,7 @@ std::vector<std::string> known_cards();
 class StrictTable;
 const std::vector<std::string>& card_keys();
 material::Card read_card_table(const StrictTable& table, const std::string& name);
+// Where single numbers of that table come from, by their key. None where it does not say.
+std::vector<std::pair<std::string, std::string>> read_sources(const StrictTable& table);
 
 }  // namespace overbend::scenes

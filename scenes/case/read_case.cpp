@@ -3,11 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/case/named_asset.h"
 #include "scenes/case/nearest_key.h"
 #include "scenes/case/read_card.h"
 #include "scenes/case/read_part.h"
 #include "scenes/case/read_step.h"
-#include "scenes/case/read_tool.h"
+#include "scenes/case/read_tools.h"
 #include "scenes/case/read_work.h"
 #include "scenes/case/strict_table.h"
 
@@ -29,7 +30,8 @@ StrictTable read_top(const TomlFile& file) {
     StrictTable top(file);
     // Before all else, which may be different in another format.
     if (top.has("format")) check_format(top);
-    top.expect({"format", "title", "strip", "material", "part", "tool", "step", "press", "handling", "run"});
+    top.expect(
+        {"format", "title", "rack", "strip", "material", "part", "tool", "step", "press", "handling", "run"});
     if (!top.has("format")) top.complain_missing("format", format_remedy);
     return top;
 }
@@ -45,16 +47,24 @@ material::Card read_named_card(const StrictTable& strip, const std::filesystem::
     }
 }
 
-material::Card read_material(const StrictTable& top, const StrictTable& strip,
-                             const std::filesystem::path& beside) {
+void read_material(const StrictTable& top, const StrictTable& strip, const std::filesystem::path& beside,
+                   Case& job) {
     const bool here = top.has("material"), named = strip.has("material");
     if (here && named) {
         top.complain("material", "the material is given twice, here and as strip.material", "leave one out");
     }
-    if (here) return read_card_table(top.table("material", card_keys()), "material");
-    if (named) return read_named_card(strip, beside);
-    strip.complain_missing("material", "name a card (" + listed(known_cards()) +
-                                           ") or a .toml file, or give a table [material]");
+    if (!here && !named)
+        strip.complain_missing("material", "name a card (" + listed(known_cards()) +
+                                               ") or a .toml file, or give a table [material]");
+    if (here) {
+        const StrictTable table = top.table("material", card_keys());
+        job.material = read_card_table(table, "material");
+        job.card_origin = {CardOrigin::From::table, "", read_sources(table)};
+        return;
+    }
+    job.material = read_named_card(strip, beside);
+    if (is_path(job.material.name))
+        job.card_origin = {CardOrigin::From::file, path_from_anywhere(beside / job.material.name), {}};
 }
 
 void check_blank_length(const StrictTable& strip, const Case& job) {
@@ -105,32 +115,23 @@ std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
     return lines;
 }
 
-std::vector<Tool> read_tools(const StrictTable& top, double strip_width, Needs needs) {
-    std::vector<Tool> tools;
-    for (const StrictTable& entry : top.tables("tool", {})) {
-        Tool tool = read_tool(entry, strip_width);
-        const bool taken = std::any_of(tools.begin(), tools.end(),
-                                       [&](const Tool& other) { return other.name == tool.name; });
-        if (taken) {
-            entry.complain("name", "there is a tool " + in_quotes(tool.name) + " before this one",
-                           "give every tool a name of its own");
-        }
-        tools.push_back(std::move(tool));
-    }
-    if (tools.empty() && needs == Needs::steps)
-        top.complain("tool", "there are no tools",
-                     "give at least one [[tool]] for a punch and a die, or let overbend plan propose them");
-    return tools;
+std::vector<Step> read_steps(const StrictTable& top, const Case& job) {
+    std::vector<Step> steps;
+    const std::vector<StrictTable> entries = top.tables("step", step_keys());
+    if (!entries.empty() && job.tools.empty())
+        top.complain("tool", "there are steps, and no tools for them",
+                     "give at least one [[tool]] for a punch and a die");
+    for (const StrictTable& entry : entries) steps.push_back(read_step(entry, job, steps));
+    return steps;
 }
 
-std::vector<Step> read_steps(const StrictTable& top, const Case& job, Needs needs) {
-    std::vector<Step> steps;
-    for (const StrictTable& entry : top.tables("step", step_keys()))
-        steps.push_back(read_step(entry, job, steps));
-    if (steps.empty() && needs == Needs::steps)
-        top.complain("step", "there are no steps",
-                     "give at least one [[step]], or let overbend plan work them out");
-    return steps;
+void check_anything_to_press(const StrictTable& top, const Case& job) {
+    const char* const planned = ", or have \"overbend plan\" work them out";
+    if (job.tools.empty())
+        top.complain("tool", "there are no tools",
+                     std::string("give at least one [[tool]] for a punch and a die") + planned);
+    if (job.steps.empty())
+        top.complain("step", "there are no steps", std::string("give at least one [[step]]") + planned);
 }
 
 void check_all_bends_made(const StrictTable& part, const Case& job) {
@@ -175,18 +176,18 @@ std::optional<Press> read_press(const StrictTable& top) {
 }
 
 Handling read_handling(const StrictTable& top) {
-    Handling h;
-    if (!top.has("handling")) return h;
-    constexpr Range seconds = from_to(0.0, 1e5);
+    Handling handling;
+    if (!top.has("handling")) return handling;
     const StrictTable table =
         top.table("handling", {"stroke_s", "turn_s", "flip_s", "tool_change_s", "gauge_change_s", "slide_s"});
-    h.stroke = table.number_or("stroke_s", h.stroke, seconds);
-    h.turn = table.number_or("turn_s", h.turn, seconds);
-    h.flip = table.number_or("flip_s", h.flip, seconds);
-    h.tool_change = table.number_or("tool_change_s", h.tool_change, seconds);
-    h.gauge_change = table.number_or("gauge_change_s", h.gauge_change, seconds);
-    h.slide = table.number_or("slide_s", h.slide, seconds);
-    return h;
+    constexpr Range seconds = from_to(0.0, 1e5);
+    handling.stroke = table.number_or("stroke_s", handling.stroke, seconds);
+    handling.turn = table.number_or("turn_s", handling.turn, seconds);
+    handling.flip = table.number_or("flip_s", handling.flip, seconds);
+    handling.tool_change = table.number_or("tool_change_s", handling.tool_change, seconds);
+    handling.gauge_change = table.number_or("gauge_change_s", handling.gauge_change, seconds);
+    handling.slide = table.number_or("slide_s", handling.slide, seconds);
+    return handling;
 }
 
 RunOptions read_run(const StrictTable& top) {
@@ -212,7 +213,7 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
 
     const StrictTable strip = top.table(
         "strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm", "rolling"});
-    job.material = read_material(top, strip, file.parent_path());
+    read_material(top, strip, file.parent_path(), job);
     job.thickness = strip.number("thickness_mm", from_to(0.05, 20.0));
     job.width = strip.number("width_mm", from_to(0.5, 5000.0));
     job.blank_length = strip.optional_number("blank_length_mm", above_to(0.0, 1e5));
@@ -226,9 +227,15 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
     job.bend_lines = read_bend_lines(strip, job);
     job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);
 
-    job.tools = read_tools(top, job.width, needs);
-    job.steps = read_steps(top, job, needs);
-    if (needs == Needs::steps) check_all_bends_made(part, job), check_hems_laid(part, job);
+    const ToolsAtHand at_hand = read_tools(top, file.parent_path(), job.width);
+    job.rack = at_hand.rack;
+    job.tools = at_hand.tools;
+    job.steps = read_steps(top, job);
+    if (needs == Needs::steps) {
+        check_anything_to_press(top, job);
+        check_all_bends_made(part, job);
+        check_hems_laid(part, job);
+    }
     job.press = read_press(top);
     job.handling = read_handling(top);
     job.run = read_run(top);

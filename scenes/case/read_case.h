@@ -1,6 +1,7 @@
 // Reads a case file (TOML). Its keys, with their ranges, and in brackets what holds when they are left out:
 //
 //   format = 1, title
+//   rack = name of a rack of tools or .toml file (none): its tools stand before the case's own, see below
 //   [strip]   material = name of a card or .toml file (or a table [material] instead, see below),
 //             thickness_mm 0.05 to 20, width_mm 0.5 to 5000, blank_length_mm (worked out),
 //             bend_lines_mm = [ ... ] from the blank's left end, one a bend (worked out; with them
@@ -17,7 +18,11 @@
 //             cutouts = [ { at_mm, across_mm, hole_mm or slot_mm = [length, width] } ... ] (none)
 //             at and across: to the middle, from the left end and the lower edge of the blank
 //   [[tool]]  name, kind, and by kind, as in sim/tool/punch.h and die.h:
-//     vee-punch      angle_deg, nose_radius_mm, height_mm (60), shank_width_mm (12, or more for a large nose)
+//     vee-punch      angle_deg, nose_radius_mm, height_mm (60), shank_width_mm (12, or more for a large
+//     nose),
+//                    relief = { side = "left" or "right", from_mm, to_mm, set_back_mm, neck_mm,
+//                    root_radius_mm (0) } (none): room for a return flange. from and to: above the nose;
+//                    set_back: of its face past the punch's axis, negative short of it
 //     vee-die        faces = one or two of { angle_deg, opening_mm, shoulder_radius_mm (1),
 //                    bottom_radius_mm (0.4) }, width_mm (opening + 4 shoulder radii + 16),
 //                    height_mm (1.5 times the depth of its grooves + 25)
@@ -51,12 +56,15 @@
 //             press last
 //   [press]   title (none), force_kN, stroke_mm, and what stands about the tools, each if it is given:
 //             punch_holder, ram (above the punch), die_holder, bed (below the die) = { width_mm, height_mm },
-//             gauge = { height_mm above the die's face, length_mm, stays (false: it draws back when the punch has
-//             touched the strip) } to the right
+//             gauge = { height_mm above the die's face, length_mm, stays (false: it draws back when the punch
+//             has touched the strip) } to the right
 //   [handling] what an order costs, in seconds: stroke_s (5), turn_s (2), flip_s (2), tool_change_s (180),
 //             gauge_change_s (20), slide_s (4)
 //   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8),
 //             gravity true or false (false): the strip's weight bends it too
+//
+// A rack, as a file: title, source, and [[tool]] tables as above, their names unlike those of the case. Racks
+// that come with the program stand in assets/tools, cards in assets/materials; a path starts beside the case.
 //
 // A card, as a file or as the table [material]:
 //
@@ -83,8 +91,9 @@
 
 namespace overbend::scenes {
 
-// What a case is read for: to be run, or to be planned, for which tools and steps may be missing. Steps that
-// are there are checked all the same.
+// What must stand in a case: tools, and steps that make every bend; or, to plan them, the strip and its
+// drawing alone. Tools and steps that stand there all the same are read and checked as ever, but need not
+// make all bends.
 enum class Needs { steps, drawing_alone };
 
 // Checks everything that can be told without pressing: keys, ranges, names, that each tool can be made and

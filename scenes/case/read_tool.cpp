@@ -1,7 +1,6 @@
 #include "scenes/case/read_tool.h"
 
 #include <algorithm>
-#include <cmath>
 #include <functional>
 #include <utility>
 
@@ -23,12 +22,26 @@ constexpr Range groove_angle = above_below(0.0, 180.0);  // deg
 constexpr Range offset_angle = above_to(0.0, 90.0);      // deg
 constexpr std::size_t most_points = 1000;
 
+tool::Relief read_relief(const StrictTable& punch) {
+    const StrictTable table =
+        punch.table("relief", {"side", "from_mm", "to_mm", "set_back_mm", "neck_mm", "root_radius_mm"});
+    tool::Relief relief;
+    relief.side = table.word("side", {"left", "right"}) == "left" ? tool::Side::left : tool::Side::right;
+    relief.from = table.number("from_mm", size);
+    relief.to = table.number("to_mm", size);
+    relief.set_back = table.number("set_back_mm", coordinate);
+    relief.neck = table.number("neck_mm", size);
+    relief.root_radius = table.number_or("root_radius_mm", 0.0, size_or_none);
+    return relief;
+}
+
 Shape read_vee_punch(const StrictTable& table) {
     tool::VeePunch punch;
     punch.angle = table.angle("angle_deg", groove_angle);
     punch.nose_radius = table.number("nose_radius_mm", size);
     punch.height = table.number_or("height_mm", usual_punch_height, size);
-    punch.shank_width = table.number_or("shank_width_mm", usual_shank_width(punch.nose_radius), size);
+    punch.shank_width = table.number_or("shank_width_mm", usual::shank_width(punch), size);
+    if (table.has("relief")) punch.relief = read_relief(table);
     return punch;
 }
 
@@ -36,28 +49,24 @@ tool::VeeFace read_face(const StrictTable& table) {
     tool::VeeFace face;
     face.angle = table.angle("angle_deg", groove_angle);
     face.die_opening = table.number("opening_mm", size);
-    face.shoulder_radius = table.number_or("shoulder_radius_mm", 1.0, size);
-    face.bottom_radius = table.number_or("bottom_radius_mm", 0.4, size_or_none);
+    face.shoulder_radius = table.number_or("shoulder_radius_mm", usual::shoulder_radius, size);
+    face.bottom_radius = table.number_or("bottom_radius_mm", usual::bottom_radius, size_or_none);
     return face;
 }
 
 Shape read_vee_die(const StrictTable& table) {
     tool::VeeDie die;
-    double width = 0.0, depths = 0.0;
     if (!table.has("faces")) table.complain_missing("faces", "give a list of one or two grooves");
     for (const StrictTable& groove :
          table.tables("faces", {"angle_deg", "opening_mm", "shoulder_radius_mm", "bottom_radius_mm"})) {
-        const tool::VeeFace face = read_face(groove);
-        width = std::max(width, usual_die_width(face.die_opening, face.shoulder_radius));
-        depths += tool::groove_depth(face);
-        die.faces.push_back(face);
+        die.faces.push_back(read_face(groove));
     }
     if (die.faces.empty() || die.faces.size() > 2) {
         table.complain("faces", std::to_string(die.faces.size()) + " grooves are given",
                        "give a list of one or two grooves");
     }
-    die.width = table.number_or("width_mm", width, size);
-    die.height = table.number_or("height_mm", usual_die_height(depths), size);
+    die.width = table.number_or("width_mm", usual::width(die), size);
+    die.height = table.number_or("height_mm", usual::height(die), size);
     return die;
 }
 
@@ -65,7 +74,7 @@ Shape read_open_die(const StrictTable& table) {
     tool::OpenDie die;
     die.die_opening = table.number("opening_mm", size);
     die.shoulder_radius = table.number("shoulder_radius_mm", size);
-    die.depth = table.number_or("depth_mm", 2.0 * die.die_opening, size);
+    die.depth = table.number_or("depth_mm", usual::depth(die), size);
     die.width = table.number_or("width_mm", usual_die_width(die.die_opening, die.shoulder_radius), size);
     return die;
 }
@@ -75,10 +84,10 @@ Shape read_offset_punch(const StrictTable& table) {
     punch.offset = table.number("offset_mm", size);
     punch.angle = table.angle("angle_deg", offset_angle);
     punch.nose_radius = table.number("nose_radius_mm", size_or_none);
-    punch.root_radius = table.number_or("root_radius_mm", 0.5, size_or_none);
+    punch.root_radius = table.number_or("root_radius_mm", usual::root_radius, size_or_none);
     punch.clearance = table.number("clearance_mm", size);
-    punch.land = table.number_or("land_mm", 15.0, size);
-    punch.height = table.number_or("height_mm", 50.0, size);
+    punch.land = table.number_or("land_mm", usual::land, size);
+    punch.height = table.number_or("height_mm", usual::offset_punch_height, size);
     return punch;
 }
 
@@ -87,9 +96,9 @@ Shape read_offset_die(const StrictTable& table) {
     die.offset = table.number("offset_mm", size);
     die.angle = table.angle("angle_deg", offset_angle);
     die.shoulder_radius = table.number("shoulder_radius_mm", size_or_none);
-    die.root_radius = table.number_or("root_radius_mm", 0.5, size_or_none);
-    die.land = table.number_or("land_mm", 15.0, size);
-    die.height = table.number_or("height_mm", 40.0, size);
+    die.root_radius = table.number_or("root_radius_mm", usual::root_radius, size_or_none);
+    die.land = table.number_or("land_mm", usual::land, size);
+    die.height = table.number_or("height_mm", usual::offset_die_height, size);
     return die;
 }
 
@@ -99,13 +108,11 @@ Shape read_channel_punch(const StrictTable& table) {
     punch.corner_radius = table.number("corner_radius_mm", size_or_none);
     punch.side_relief = table.angle_or("side_relief_deg", 0.0, from_below(0.0, 30.0));
     punch.foot_height = table.number("foot_height_mm", size);
-    // as wide as the foot, which its relief makes narrower at the top
-    const double top = punch.width - 2.0 * punch.foot_height * std::tan(punch.side_relief);
-    punch.shank_width = table.number_or("shank_width_mm", top, size);
+    punch.shank_width = table.number_or("shank_width_mm", usual::shank_width(punch), size);
     const std::string side = table.word_or("shank", "middle", {"middle", "left", "right"});
     if (side == "left") punch.shank = tool::Shank::left;
     if (side == "right") punch.shank = tool::Shank::right;
-    punch.height = table.number_or("height_mm", 60.0, size);
+    punch.height = table.number_or("height_mm", usual::channel_punch_height, size);
     return punch;
 }
 
@@ -115,10 +122,8 @@ Shape read_channel_die(const StrictTable& table) {
     die.shoulder_radius = table.number("shoulder_radius_mm", size);
     die.depth = table.number("depth_mm", size);
     die.floor_crown = table.number_or("floor_crown_mm", 0.0, size_or_none);
-    const double width =
-        std::max(die.die_opening + 30.0, usual_die_width(die.die_opening, die.shoulder_radius));
-    die.width = table.number_or("width_mm", width, size);
-    die.height = table.number_or("height_mm", die.depth + 20.0, size);
+    die.width = table.number_or("width_mm", usual::width(die), size);
+    die.height = table.number_or("height_mm", usual::height(die), size);
     return die;
 }
 
@@ -137,7 +142,7 @@ Shape read_outline(const StrictTable& table) {
         table.complain("points", std::to_string(points.size()) + " points are given",
                        "give at most " + std::to_string(most_points));
     }
-    return OutlineTool{tool::from_points(points)};
+    return OutlineTool{tool::from_points(points), points};
 }
 
 struct Kind {
@@ -149,7 +154,9 @@ struct Kind {
 
 const std::vector<Kind>& kinds() {
     static const std::vector<Kind> all = {
-        {"vee-punch", {"angle_deg", "nose_radius_mm", "height_mm", "shank_width_mm"}, read_vee_punch},
+        {"vee-punch",
+         {"angle_deg", "nose_radius_mm", "height_mm", "shank_width_mm", "relief"},
+         read_vee_punch},
         {"vee-die", {"faces", "width_mm", "height_mm"}, read_vee_die},
         {"open-die", {"opening_mm", "shoulder_radius_mm", "depth_mm", "width_mm"}, read_open_die},
         {"offset-punch",

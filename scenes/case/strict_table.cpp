@@ -29,7 +29,8 @@ std::string unit_of(std::string_view key) {
         {"_kN", "kN"},
         {"_MPa", "MPa"},
         {"_kg_m3", "kg/m3"},
-        {"_percent", "per cent"}};
+        {"_percent", "per cent"},
+        {"_s", "seconds"}};
     for (const auto& [suffix, unit] : units) {
         const bool ends = key.size() > suffix.size() && key.substr(key.size() - suffix.size()) == suffix;
         if (ends) return " (" + unit + ")";

@@ -1,78 +1,150 @@
 #include "scenes/case/toml_text.h"
 
+#include <array>
 #include <charconv>
 #include <cmath>
 #include <cstdio>
-#include <cstdlib>
 
 namespace overbend::scenes {
 
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;
+constexpr double pi = 3.14159265358979323846;
+constexpr std::size_t widest_line = 110;  // letters, with the key before it
 
-std::string with_point(std::string text) {
-    if (text.find_first_of(".eE") == std::string::npos) text += ".0";
+bool is_control(char c) {
+    return static_cast<unsigned char>(c) < 0x20 || c == 0x7f;
+}
+
+std::string joined(const std::vector<std::string>& entries) {
+    std::string text;
+    for (const std::string& entry : entries) text += (text.empty() ? "" : ", ") + entry;
     return text;
+}
+
+double in_digits(double value, int digits) {
+    std::array<char, 40> text{};
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), value,
+                                   std::chars_format::scientific, digits - 1);
+    double found = 0.0;
+    std::from_chars(text.data(), end.ptr, found);
+    return found;
 }
 
 }  // namespace
 
 std::string number_text(double value) {
-    char text[64];
-    const std::to_chars_result end = std::to_chars(text, text + sizeof text, value);
-    return with_point(std::string(text, end.ptr));
+    const double size = std::abs(value);
+    const bool plain = size == 0.0 || (size >= 1e-5 && size < 1e15);
+    std::array<char, 64> text{};
+    const auto end = std::to_chars(text.data(), text.data() + text.size(), value,
+                                   plain ? std::chars_format::fixed : std::chars_format::scientific);
+    std::string found(text.data(), end.ptr);
+    if (found.find_first_of(".e") == std::string::npos) found += ".0";
+    return found;
 }
 
-std::string degrees_text(double angle) {
-    char text[64];
-    for (int digits = 3; digits <= 17; ++digits) {
-        std::snprintf(text, sizeof text, "%.*g", digits, angle / degree);
-        if (std::abs(std::strtod(text, nullptr) * degree - angle) <= 3e-16 * std::abs(angle)) break;
+double roundest(double value, const std::function<bool(double)>& reads_back) {
+    for (int digits = 1; digits <= 17; ++digits) {
+        const double found = in_digits(value, digits);
+        if (reads_back(found)) return found;
     }
-    return with_point(text);
+    return in_digits(value, 15);
 }
 
-std::string quoted_text(const std::string& text) {
-    std::string quoted = "\"";
+std::string angle_text(double rad) {
+    return number_text(roundest(rad * 180.0 / pi, [&](double deg) { return deg * pi / 180.0 == rad; }));
+}
+
+std::string quoted(std::string_view text) {
+    std::string found = "\"";
     for (const char c : text) {
-        char code[8];
-        if (c == '"' || c == '\\')
-            quoted += std::string("\\") + c;
-        else if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f)
-            std::snprintf(code, sizeof code, "\\u%04x", static_cast<unsigned>(static_cast<unsigned char>(c))),
-                quoted += code;
+        std::array<char, 8> code{};
+        std::snprintf(code.data(), code.size(), "\\u%04x", static_cast<unsigned char>(c));
+        if (is_control(c))
+            found += code.data();
         else
-            quoted += c;
+            found += (c == '"' || c == '\\') ? std::string("\\") + c : std::string(1, c);
     }
-    return quoted + "\"";
+    return found + "\"";
 }
 
-Inline& Inline::put(const char* key, const std::string& value) {
-    body_ += (body_.empty() ? "" : ", ") + std::string(key) + " = " + value;
+std::string comment_text(const std::string& comment) {
+    std::string found, line;
+    const auto end_line = [&] {
+        found += (line.empty() ? "#" : "# " + line) + "\n";
+        line.clear();
+    };
+    for (const char c : comment) {
+        if (c == '\n')
+            end_line();
+        else if (!is_control(c))
+            line += c;
+    }
+    if (!line.empty()) end_line();
+    return found;
+}
+
+Entries& Entries::as_is(std::string_view key, const std::string& toml) {
+    lines_.push_back(std::string(key) + " = " + toml);
     return *this;
 }
 
-Lines& Lines::put(const char* key, const std::string& value) {
-    text_ += std::string(key) + " = " + value + "\n";
-    return *this;
+Entries& Entries::number(std::string_view key, double value) {
+    return as_is(key, number_text(value));
 }
 
-Lines& Lines::header(const std::string& name) {
-    text_ += "\n" + name + "\n";
-    return *this;
+Entries& Entries::angle(std::string_view key, double rad) {
+    return as_is(key, angle_text(rad));
 }
 
-Lines& Lines::raw(const std::string& line) {
-    text_ += line + "\n";
-    return *this;
+Entries& Entries::whole(std::string_view key, int value) {
+    return as_is(key, std::to_string(value));
 }
 
-Lines& Lines::list(const char* key, const std::vector<std::string>& entries) {
-    text_ += std::string(key) + " = [\n";
-    for (const std::string& entry : entries) text_ += "  " + entry + ",\n";
-    text_ += "]\n";
-    return *this;
+Entries& Entries::text(std::string_view key, std::string_view value) {
+    return as_is(key, quoted(value));
+}
+
+Entries& Entries::number_unless(double usual, std::string_view key, double value) {
+    return value == usual ? *this : number(key, value);
+}
+
+Entries& Entries::angle_unless(double usual_deg, std::string_view key, double rad) {
+    return rad == usual_deg * pi / 180.0 ? *this : angle(key, rad);
+}
+
+std::string Entries::lines() const {
+    std::string text;
+    for (const std::string& line : lines_) text += line + "\n";
+    return text;
+}
+
+std::string Entries::inline_table() const {
+    return "{ " + joined(lines_) + " }";
+}
+
+std::string list_text(const std::vector<std::string>& entries) {
+    const std::string line = "[ " + joined(entries) + " ]";
+    return line.size() <= widest_line ? line : long_list_text(entries);
+}
+
+std::string long_list_text(const std::vector<std::string>& entries) {
+    std::string text = "[\n";
+    for (const std::string& entry : entries) text += "  " + entry + ",\n";
+    return text + "]";
+}
+
+std::string numbers_text(const std::vector<double>& values) {
+    std::vector<std::string> entries;
+    for (const double value : values) entries.push_back(number_text(value));
+    return "[" + joined(entries) + "]";
+}
+
+std::string texts_text(const std::vector<std::string>& texts) {
+    std::vector<std::string> entries;
+    for (const std::string& text : texts) entries.push_back(quoted(text));
+    return "[" + joined(entries) + "]";
 }
 
 }  // namespace overbend::scenes

@@ -1,46 +1,54 @@
-// TOML as text for people to read. For the writers in scenes/case only.
+// TOML as people write it: keys in the order they are given, small tables on one line, numbers in the fewest
+// digits that read back exactly. (The library's own writer sorts keys and has one layout.)
 
 #pragma once
 
+#include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace overbend::scenes {
 
-// The shortest decimal number that is this one; always with a point or an exponent.
+// 1.0, 0.05, 1e-07; finite.
 std::string number_text(double value);
-// In degrees, the shortest that comes back as this angle in rad to the last bit but one.
-std::string degrees_text(double angle);
-std::string quoted_text(const std::string& text);
+// rad, as the fewest degrees that StrictTable::angle turns into exactly that; where there are none, as near
+// as fifteen digits come (5e-15 of it).
+std::string angle_text(double rad);
+// The number of the fewest digits, up to seventeen, near the value that reads back as it should; the value in
+// fifteen digits where there is none.
+double roundest(double value, const std::function<bool(double)>& reads_back);
+// In quotes, with quotes, backslashes and control characters escaped.
+std::string quoted(std::string_view text);
+// Every line behind "# "; no control characters. Ends with a line break; empty stays empty.
+std::string comment_text(const std::string& comment);
 
-// Keys and values on one line: { a = 1.0, b = "x" }.
-class Inline {
+// The entries of one table.
+class Entries {
   public:
-    Inline& number(const char* key, double value) { return put(key, number_text(value)); }
-    Inline& degrees(const char* key, double angle) { return put(key, degrees_text(angle)); }
-    Inline& text(const char* key, const std::string& value) { return put(key, quoted_text(value)); }
-    Inline& put(const char* key, const std::string& value);
-    std::string str() const { return "{ " + body_ + " }"; }
+    Entries& number(std::string_view key, double value);
+    Entries& angle(std::string_view key, double rad);
+    Entries& whole(std::string_view key, int value);
+    Entries& text(std::string_view key, std::string_view value);
+    Entries& as_is(std::string_view key, const std::string& toml);  // a value that is TOML already
+    // Nothing where the value is what the reader takes without the key.
+    Entries& number_unless(double usual, std::string_view key, double value);
+    Entries& angle_unless(double usual_deg, std::string_view key, double rad);
+
+    bool empty() const { return lines_.empty(); }
+    std::string lines() const;         // "key = value\n" each
+    std::string inline_table() const;  // "{ key = value, key = value }"
 
   private:
-    std::string body_;
+    std::vector<std::string> lines_;
 };
 
-// Keys and values below one another.
-class Lines {
-  public:
-    Lines& number(const char* key, double value) { return put(key, number_text(value)); }
-    Lines& degrees(const char* key, double angle) { return put(key, degrees_text(angle)); }
-    Lines& text(const char* key, const std::string& value) { return put(key, quoted_text(value)); }
-    Lines& put(const char* key, const std::string& value);
-    Lines& header(const std::string& name);  // "[strip]", after an empty line
-    Lines& raw(const std::string& line);
-    // A list with an entry a line.
-    Lines& list(const char* key, const std::vector<std::string>& entries);
-    const std::string& str() const { return text_; }
-
-  private:
-    std::string text_;
-};
+// "[ a, b ]", or an entry a line where that is too long or there are too many.
+std::string list_text(const std::vector<std::string>& entries);
+// An entry a line, indented.
+std::string long_list_text(const std::vector<std::string>& entries);
+// "[1.0, 2.5]", "["a", "b"]".
+std::string numbers_text(const std::vector<double>& values);
+std::string texts_text(const std::vector<std::string>& texts);
 
 }  // namespace overbend::scenes

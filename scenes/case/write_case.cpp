@@ -1,8 +1,6 @@
 #include "scenes/case/write_case.h"
 
-#include <filesystem>
-#include <sstream>
-
+#include "scenes/case/toml_text.h"
 #include "scenes/case/write_card.h"
 #include "scenes/case/write_tool.h"
 
@@ -10,162 +8,168 @@ namespace overbend::scenes {
 
 namespace {
 
-// ---- strip and part
-
-bool is_file(const std::string& material) {
-    return material.find('/') != std::string::npos ||
-           (material.size() > 5 && material.compare(material.size() - 5, 5, ".toml") == 0);
+std::string headed(const std::string& header, const Entries& entries) {
+    return entries.empty() ? "" : "\n[" + header + "]\n" + entries.lines();
 }
 
-// A card's file is looked for beside the case it was named in.
-std::string whole_path(const Case& c) {
-    const std::filesystem::path beside = std::filesystem::path(c.file).parent_path();
-    return std::filesystem::absolute(beside / c.material.name).lexically_normal().string();
+// ---- the strip and its material
+
+std::string strip_text(const Case& job) {
+    Entries entries;
+    if (job.card_origin.from == CardOrigin::From::assets) entries.text("material", job.material.name);
+    if (job.card_origin.from == CardOrigin::From::file) entries.text("material", job.card_origin.file);
+    entries.number("thickness_mm", job.thickness).number("width_mm", job.width);
+    if (job.blank_length) entries.number("blank_length_mm", *job.blank_length);
+    if (!job.bend_lines.empty()) entries.as_is("bend_lines_mm", numbers_text(job.bend_lines));
+    if (job.rolling == Rolling::crosswise) entries.text("rolling", "crosswise");
+    return headed("strip", entries);
 }
 
-std::string list_text(const std::vector<double>& values) {
-    std::string text;
-    for (const double v : values) text += (text.empty() ? "[" : ", ") + number_text(v);
-    return text + "]";
+std::string material_text(const Case& job) {
+    if (job.card_origin.from != CardOrigin::From::table) return "";
+    return "\n[material]\n" + write_card_entries(job.material, "material", job.card_origin.sources);
 }
 
-void write_strip(const Case& c, Lines& lines) {
-    lines.header("[strip]");
-    const bool table = c.material.name == "material";
-    if (!table) lines.text("material", is_file(c.material.name) ? whole_path(c) : c.material.name);
-    lines.number("thickness_mm", c.thickness).number("width_mm", c.width);
-    if (c.rolling == Rolling::crosswise) lines.text("rolling", "crosswise");
-    if (c.blank_length) lines.number("blank_length_mm", *c.blank_length);
-    if (!c.bend_lines.empty()) lines.put("bend_lines_mm", list_text(c.bend_lines));
-    if (table) write_card(c.material, lines);
-}
+// ---- the part
 
-std::string cutout_text(const Cutout& cut) {
-    Inline text;
-    text.number("at_mm", cut.at).number("across_mm", cut.across);
-    if (cut.length == cut.width)
-        text.number("hole_mm", cut.width);
-    else
-        text.put("slot_mm", list_text({cut.length, cut.width}));
-    return text.str();
-}
-
-void write_part(const Case& c, Lines& lines) {
-    lines.header("[part]").degrees("angle_tolerance_deg", c.part.angle_tolerance);
-    std::vector<std::string> path;
-    for (std::size_t i = 0; i < c.part.flats.size(); ++i) {
-        path.push_back(Inline().number("flat_mm", c.part.flats[i]).str());
-        if (i >= c.part.bends.size()) continue;
-        const Bend& bend = c.part.bends[i];
-        path.push_back(Inline()
-                           .degrees("bend_deg", bend.angle)
-                           .number("inside_radius_mm", bend.inside_radius)
-                           .text("name", bend.name)
-                           .str());
+std::string path_text(const Part& part) {
+    std::vector<std::string> tables;
+    for (std::size_t i = 0; i < part.flats.size(); ++i) {
+        tables.push_back(Entries().number("flat_mm", part.flats[i]).inline_table());
+        if (i == part.bends.size()) break;
+        const Bend& bend = part.bends[i];
+        Entries entries;
+        entries.angle("bend_deg", bend.angle).number("inside_radius_mm", bend.inside_radius);
+        if (bend.name != "bend " + std::to_string(i + 1)) entries.text("name", bend.name);
+        tables.push_back(entries.inline_table());
     }
-    lines.list("path", path);
-    std::vector<std::string> cutouts;
-    for (const Cutout& cut : c.cutouts) cutouts.push_back(cutout_text(cut));
-    if (!cutouts.empty()) lines.list("cutouts", cutouts);
+    return long_list_text(tables);
 }
 
-// ---- steps
-
-std::string stop_text(const Step& step) {
-    switch (step.stop) {
-        case StopKind::drawing_angle:
-            break;
-        case StopKind::free_angle:
-            return Inline().degrees("free_deg", step.stop_value).str();
-        case StopKind::travel:
-            return Inline().number("travel_mm", step.stop_value).str();
-        case StopKind::force:
-            return Inline().number("force_kN", step.stop_value).str();
-        case StopKind::gap:
-            return Inline().number("gap_mm", step.stop_value).str();
+std::string cutouts_text(const std::vector<Cutout>& cutouts) {
+    std::vector<std::string> tables;
+    for (const Cutout& cutout : cutouts) {
+        Entries entries;
+        entries.number("at_mm", cutout.at).number("across_mm", cutout.across);
+        if (cutout.length == cutout.width)
+            entries.number("hole_mm", cutout.width);
+        else
+            entries.as_is("slot_mm", numbers_text({cutout.length, cutout.width}));
+        tables.push_back(entries.inline_table());
     }
-    return "";
+    return list_text(tables);
 }
 
-std::string place_text(const Step& step) {
-    const bool usual = step.face == Face::up && step.first == First::left && step.shift == 0.0;
-    if (usual) return "";
-    Inline text;
-    if (step.face == Face::down) text.text("face", "down");
-    if (step.first == First::right) text.text("first", "right");
-    if (step.shift != 0.0) text.number("shift_mm", step.shift);
-    return text.str();
+std::string part_text(const Case& job) {
+    Entries entries;
+    entries.angle("angle_tolerance_deg", job.part.angle_tolerance);
+    entries.as_is("path", path_text(job.part));
+    if (!job.cutouts.empty()) entries.as_is("cutouts", cutouts_text(job.cutouts));
+    return headed("part", entries);
 }
 
-void write_step(const Case& c, const Step& step, Lines& lines) {
-    lines.header("[[step]]").text("name", step.name);
-    std::string bends;
-    for (const int b : step.bends) bends += (bends.empty() ? "[" : ", ") + quoted_text(c.part.bends[b].name);
-    lines.put("bends", bends + "]").text("punch", c.tools[step.punch].name);
-    const Tool& die = c.tools[step.die];
+// ---- the steps
+
+std::string die_text(const Step& step, const Tool& die) {
     const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
-    if (vee && vee->faces.size() > 1)
-        lines.put("die", Inline().text("tool", die.name).put("face", std::to_string(step.die_face)).str());
-    else
-        lines.text("die", die.name);
-    if (step.pad) lines.text("pad", c.tools[*step.pad].name);
-    if (step.clamp)
-        lines.put("clamp", Inline()
-                               .text("tool", c.tools[*step.clamp].name)
-                               .text("on", step.clamp_on == ClampOn::ram ? "ram" : "frame")
-                               .str());
-    if (!place_text(step).empty()) lines.put("place", place_text(step));
-    if (!stop_text(step).empty()) lines.put("stop", stop_text(step));
+    if (!vee || vee->faces.size() == 1) return quoted(die.name);
+    return Entries().text("tool", die.name).whole("face", step.die_face).inline_table();
 }
 
-// ---- press, handling, run
-
-std::string block_text(const PressBlock& block) {
-    return Inline().number("width_mm", block.width).number("height_mm", block.height).str();
+Entries place_of(const Step& step) {
+    Entries entries;
+    if (step.face == Face::down) entries.text("face", "down");
+    if (step.first == First::right) entries.text("first", "right");
+    entries.number_unless(0.0, "shift_mm", step.shift);
+    return entries;
 }
 
-void write_press(const Press& press, Lines& lines) {
-    lines.header("[press]");
-    if (!press.title.empty()) lines.text("title", press.title);
-    lines.number("force_kN", press.force).number("stroke_mm", press.stroke);
-    if (press.punch_holder) lines.put("punch_holder", block_text(*press.punch_holder));
-    if (press.die_holder) lines.put("die_holder", block_text(*press.die_holder));
-    if (press.ram) lines.put("ram", block_text(*press.ram));
-    if (press.bed) lines.put("bed", block_text(*press.bed));
-    if (!press.gauge) return;
-    Inline gauge;
-    gauge.number("height_mm", press.gauge->height).number("length_mm", press.gauge->length);
-    if (press.gauge->stays) gauge.put("stays", "true");
-    lines.put("gauge", gauge.str());
+Entries stop_of(const Step& step) {
+    Entries entries;
+    if (step.stop == StopKind::free_angle) entries.angle("free_deg", step.stop_value);
+    if (step.stop == StopKind::travel) entries.number("travel_mm", step.stop_value);
+    if (step.stop == StopKind::force) entries.number("force_kN", step.stop_value);
+    if (step.stop == StopKind::gap) entries.number("gap_mm", step.stop_value);
+    return entries;
 }
 
-void write_handling(const Handling& h, Lines& lines) {
-    lines.header("[handling]").number("stroke_s", h.stroke).number("turn_s", h.turn).number("flip_s", h.flip);
-    lines.number("tool_change_s", h.tool_change).number("gauge_change_s", h.gauge_change);
-    lines.number("slide_s", h.slide);
+std::string step_text(const Case& job, const Step& step) {
+    Entries entries;
+    std::vector<std::string> bends;
+    for (const int bend : step.bends) bends.push_back(job.part.bends[bend].name);
+    entries.text("name", step.name).as_is("bends", texts_text(bends));
+    entries.text("punch", job.tools[step.punch].name).as_is("die", die_text(step, job.tools[step.die]));
+    if (step.pad) entries.text("pad", job.tools[*step.pad].name);
+    if (step.clamp) {
+        const std::string& name = job.tools[*step.clamp].name;
+        const std::string on_ram = Entries().text("tool", name).text("on", "ram").inline_table();
+        entries.as_is("clamp", step.clamp_on == ClampOn::ram ? on_ram : quoted(name));
+    }
+    if (const Entries place = place_of(step); !place.empty()) entries.as_is("place", place.inline_table());
+    if (const Entries stop = stop_of(step); !stop.empty()) entries.as_is("stop", stop.inline_table());
+    return headed("[step]", entries);
 }
 
-void write_run(const RunOptions& run, Lines& lines) {
-    lines.header("[run]").number("friction", run.friction).put("layers", std::to_string(run.layers));
-    lines.number("elements_per_thickness", run.elements_per_thickness);
-    lines.put("gravity", run.gravity ? "true" : "false");
+// ---- the press and the run
+
+std::string press_text(const Press& press) {
+    Entries entries;
+    if (!press.title.empty()) entries.text("title", press.title);
+    entries.number("force_kN", press.force).number("stroke_mm", press.stroke);
+    const auto block = [&](const char* key, const std::optional<PressBlock>& given) {
+        if (!given) return;
+        entries.as_is(
+            key,
+            Entries().number("width_mm", given->width).number("height_mm", given->height).inline_table());
+    };
+    block("punch_holder", press.punch_holder);
+    block("die_holder", press.die_holder);
+    block("ram", press.ram);
+    block("bed", press.bed);
+    if (press.gauge) {
+        Entries gauge;
+        gauge.number("height_mm", press.gauge->height).number("length_mm", press.gauge->length);
+        if (press.gauge->stays) gauge.as_is("stays", "true");
+        entries.as_is("gauge", gauge.inline_table());
+    }
+    return headed("press", entries);
+}
+
+std::string handling_text(const Handling& handling) {
+    const Handling usual;
+    Entries entries;
+    entries.number_unless(usual.stroke, "stroke_s", handling.stroke);
+    entries.number_unless(usual.turn, "turn_s", handling.turn);
+    entries.number_unless(usual.flip, "flip_s", handling.flip);
+    entries.number_unless(usual.tool_change, "tool_change_s", handling.tool_change);
+    entries.number_unless(usual.gauge_change, "gauge_change_s", handling.gauge_change);
+    entries.number_unless(usual.slide, "slide_s", handling.slide);
+    return headed("handling", entries);
+}
+
+std::string run_text(const RunOptions& run) {
+    const RunOptions usual;
+    Entries entries;
+    entries.number_unless(usual.friction, "friction", run.friction);
+    if (run.layers != usual.layers) entries.whole("layers", run.layers);
+    entries.number_unless(usual.elements_per_thickness, "elements_per_thickness", run.elements_per_thickness);
+    if (run.gravity) entries.as_is("gravity", "true");
+    return headed("run", entries);
 }
 
 }  // namespace
 
-std::string write_case(const Case& c, const std::string& head) {
-    Lines lines;
-    std::istringstream comments(head);
-    for (std::string line; std::getline(comments, line);) lines.raw("# " + line);
-    lines.put("format", "1").text("title", c.title);
-    write_strip(c, lines);
-    write_part(c, lines);
-    for (const Tool& tool : c.tools) write_tool(tool, lines);
-    for (const Step& step : c.steps) write_step(c, step, lines);
-    if (c.press) write_press(*c.press, lines);
-    write_handling(c.handling, lines);
-    write_run(c.run, lines);
-    return lines.str();
+std::string write_case(const Case& job, const std::string& comment) {
+    Entries top;
+    top.whole("format", 1).text("title", job.title);
+    if (!job.rack.empty()) top.text("rack", job.rack);
+    std::string text =
+        comment_text(comment) + top.lines() + strip_text(job) + material_text(job) + part_text(job);
+    for (const Tool& tool : job.tools)
+        if (!tool.from_rack) text += "\n" + write_tool(tool);
+    for (const Step& step : job.steps) text += step_text(job, step);
+    if (job.press) text += press_text(*job.press);
+    return text + handling_text(job.handling) + run_text(job.run);
 }
 
 }  // namespace overbend::scenes

@@ -1,5 +1,4 @@
-// Writes a case as the TOML text that read_case reads back to the same case: everything is there, in the
-// order and the style of the example cases.
+// Writes a case as the text of a case file, which read_case reads back to the same Case.
 
 #pragma once
 
@@ -9,8 +8,14 @@
 
 namespace overbend::scenes {
 
-// head  comment lines on top, without their "# "; may be empty. A material card that came from a file is
-// named by its whole path, so that the text may be put anywhere.
-std::string write_case(const Case& c, const std::string& head);
+// comment  what stands on top, behind a # on each line; none when empty
+//
+// Keys that say what holds without them are left out. Numbers are written in the fewest digits that read back
+// exactly; an angle reads back within 5e-15 of itself, and exactly when it came from a file. A card or rack
+// in a file is named by its whole path, so the text may be put into any folder. Comments of the file that the
+// case was read from are lost.
+// Tools that came from the case's rack are not written: the rack is named.
+// Precondition: a case that a file can give (names unique, see write_tool.h for the tools).
+std::string write_case(const Case& job, const std::string& comment = "");
 
 }  // namespace overbend::scenes

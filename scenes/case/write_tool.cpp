@@ -2,105 +2,160 @@
 
 #include <cmath>
 
+#include "scenes/case/toml_text.h"
+#include "scenes/case/usual_sizes.h"
+
 namespace overbend::scenes {
 
 namespace {
 
-constexpr double no_limit = 1e200;  // a spring's travel beyond which it is not given
-
-std::string spring_text(const tool::Spring& spring) {
-    Inline text;
-    text.number("preload_N_per_mm", spring.preload).number("rate_N_per_mm2", spring.rate);
-    if (spring.solid < no_limit) text.number("travel_mm", spring.solid);
-    return text.str();
+std::string spring_text(const tool::Spring& spring, const std::optional<WoundSprings>& wound) {
+    Entries entries;
+    if (wound) {
+        entries.number("wire_mm", wound->each.wire).number("coil_mm", wound->each.coil_diameter);
+        entries.number("turns", wound->each.turns);
+        entries.number("shear_modulus_MPa", wound->each.shear_modulus);
+        if (wound->count != 1) entries.whole("count", wound->count);
+        entries.number_unless(0.0, "preload_N", wound->preload);
+    } else {
+        entries.number_unless(0.0, "preload_N_per_mm", spring.preload);
+        entries.number_unless(0.0, "rate_N_per_mm2", spring.rate);
+    }
+    entries.number_unless(tool::Spring().solid, "travel_mm", spring.solid);
+    return entries.inline_table();
 }
 
-struct Writer {
-    Lines& lines;
+std::string relief_text(const tool::Relief& relief) {
+    Entries entries;
+    entries.text("side", relief.side == tool::Side::left ? "left" : "right");
+    entries.number("from_mm", relief.from).number("to_mm", relief.to);
+    entries.number("set_back_mm", relief.set_back).number("neck_mm", relief.neck);
+    entries.number_unless(0.0, "root_radius_mm", relief.root_radius);
+    return entries.inline_table();
+}
+
+std::string faces_text(const std::vector<tool::VeeFace>& faces) {
+    std::vector<std::string> tables;
+    for (const tool::VeeFace& face : faces) {
+        Entries entries;
+        entries.angle("angle_deg", face.angle).number("opening_mm", face.die_opening);
+        entries.number_unless(usual::shoulder_radius, "shoulder_radius_mm", face.shoulder_radius);
+        entries.number_unless(usual::bottom_radius, "bottom_radius_mm", face.bottom_radius);
+        tables.push_back(entries.inline_table());
+    }
+    return list_text(tables);
+}
+
+// The ends of its lines and arcs.
+std::vector<tool::PathPoint> points_of(const tool::ArcOutline& outline) {
+    std::vector<tool::PathPoint> points;
+    for (const tool::Piece& piece : outline.pieces())
+        points.push_back({piece.start, 0.0, piece.is_arc() ? std::tan(0.25 * piece.sweep) : 0.0});
+    return points;
+}
+
+std::string points_text(const std::vector<tool::PathPoint>& points) {
+    std::vector<std::string> tables;
+    for (const tool::PathPoint& point : points) {
+        Entries entries;
+        entries.number("x_mm", point.at.x()).number("y_mm", point.at.y());
+        entries.number_unless(0.0, "radius_mm", point.radius).number_unless(0.0, "bulge", point.bulge);
+        tables.push_back(entries.inline_table());
+    }
+    return long_list_text(tables);
+}
+
+const char* word_of(tool::Shank shank) {
+    return shank == tool::Shank::left ? "left" : shank == tool::Shank::right ? "right" : "middle";
+}
+
+// One for each kind, its keys in the order of the head of read_case.h.
+struct ShapeWriter {
+    Entries& entries;
 
     void operator()(const tool::VeePunch& t) const {
-        lines.degrees("angle_deg", t.angle).number("nose_radius_mm", t.nose_radius);
-        lines.number("height_mm", t.height).number("shank_width_mm", t.shank_width);
+        entries.angle("angle_deg", t.angle).number("nose_radius_mm", t.nose_radius);
+        entries.number_unless(usual_punch_height, "height_mm", t.height);
+        entries.number_unless(usual::shank_width(t), "shank_width_mm", t.shank_width);
+        if (t.relief) entries.as_is("relief", relief_text(*t.relief));
     }
     void operator()(const tool::VeeDie& t) const {
-        std::vector<std::string> faces;
-        for (const tool::VeeFace& f : t.faces)
-            faces.push_back(Inline()
-                                .degrees("angle_deg", f.angle)
-                                .number("opening_mm", f.die_opening)
-                                .number("shoulder_radius_mm", f.shoulder_radius)
-                                .number("bottom_radius_mm", f.bottom_radius)
-                                .str());
-        lines.list("faces", faces).number("width_mm", t.width).number("height_mm", t.height);
+        entries.as_is("faces", faces_text(t.faces));
+        entries.number_unless(usual::width(t), "width_mm", t.width);
+        entries.number_unless(usual::height(t), "height_mm", t.height);
     }
     void operator()(const tool::OpenDie& t) const {
-        lines.number("opening_mm", t.die_opening).number("shoulder_radius_mm", t.shoulder_radius);
-        lines.number("depth_mm", t.depth).number("width_mm", t.width);
+        entries.number("opening_mm", t.die_opening).number("shoulder_radius_mm", t.shoulder_radius);
+        entries.number_unless(usual::depth(t), "depth_mm", t.depth);
+        entries.number_unless(usual_die_width(t.die_opening, t.shoulder_radius), "width_mm", t.width);
     }
     void operator()(const tool::OffsetPunch& t) const {
-        lines.number("offset_mm", t.offset).degrees("angle_deg", t.angle);
-        lines.number("nose_radius_mm", t.nose_radius).number("root_radius_mm", t.root_radius);
-        lines.number("clearance_mm", t.clearance).number("land_mm", t.land).number("height_mm", t.height);
+        entries.number("offset_mm", t.offset).angle("angle_deg", t.angle);
+        entries.number("nose_radius_mm", t.nose_radius);
+        entries.number_unless(usual::root_radius, "root_radius_mm", t.root_radius);
+        entries.number("clearance_mm", t.clearance);
+        entries.number_unless(usual::land, "land_mm", t.land);
+        entries.number_unless(usual::offset_punch_height, "height_mm", t.height);
     }
     void operator()(const tool::OffsetDie& t) const {
-        lines.number("offset_mm", t.offset).degrees("angle_deg", t.angle);
-        lines.number("shoulder_radius_mm", t.shoulder_radius).number("root_radius_mm", t.root_radius);
-        lines.number("land_mm", t.land).number("height_mm", t.height);
+        entries.number("offset_mm", t.offset).angle("angle_deg", t.angle);
+        entries.number("shoulder_radius_mm", t.shoulder_radius);
+        entries.number_unless(usual::root_radius, "root_radius_mm", t.root_radius);
+        entries.number_unless(usual::land, "land_mm", t.land);
+        entries.number_unless(usual::offset_die_height, "height_mm", t.height);
     }
     void operator()(const tool::ChannelPunch& t) const {
-        lines.number("width_mm", t.width).number("corner_radius_mm", t.corner_radius);
-        lines.degrees("side_relief_deg", t.side_relief).number("foot_height_mm", t.foot_height);
-        lines.number("shank_width_mm", t.shank_width);
-        lines.text("shank", t.shank == tool::Shank::left    ? "left"
-                            : t.shank == tool::Shank::right ? "right"
-                                                            : "middle");
-        lines.number("height_mm", t.height);
+        entries.number("width_mm", t.width).number("corner_radius_mm", t.corner_radius);
+        entries.angle_unless(0.0, "side_relief_deg", t.side_relief);
+        entries.number("foot_height_mm", t.foot_height);
+        if (t.shank != tool::Shank::middle) entries.text("shank", word_of(t.shank));
+        entries.number_unless(usual::shank_width(t), "shank_width_mm", t.shank_width);
+        entries.number_unless(usual::channel_punch_height, "height_mm", t.height);
     }
     void operator()(const tool::ChannelDie& t) const {
-        lines.number("opening_mm", t.die_opening).number("shoulder_radius_mm", t.shoulder_radius);
-        lines.number("depth_mm", t.depth).number("floor_crown_mm", t.floor_crown);
-        lines.number("width_mm", t.width).number("height_mm", t.height);
+        entries.number("opening_mm", t.die_opening).number("shoulder_radius_mm", t.shoulder_radius);
+        entries.number("depth_mm", t.depth).number_unless(0.0, "floor_crown_mm", t.floor_crown);
+        entries.number_unless(usual::width(t), "width_mm", t.width);
+        entries.number_unless(usual::height(t), "height_mm", t.height);
     }
-    void block(const tool::Block& b) const {
-        lines.number("width_mm", b.width)
-            .number("corner_radius_mm", b.right_radius)
-            .number("height_mm", b.height);
-    }
-    void operator()(const FlatPunch& t) const { block(t.block); }
-    void operator()(const FlatDie& t) const { block(t.block); }
+    void operator()(const FlatPunch& t) const { block(t.block, usual::flat_height); }
+    void operator()(const FlatDie& t) const { block(t.block, usual::flat_height); }
     void operator()(const WipingPunch& t) const {
-        block(t.block);
-        lines.number("clearance_mm", t.clearance);
+        entries.number("width_mm", t.block.width);
+        entries.number_unless(0.0, "corner_radius_mm", t.block.left_radius);
+        entries.number("clearance_mm", t.clearance);
+        entries.number_unless(usual::wiping_height, "height_mm", t.block.height);
     }
     void operator()(const WipingDie& t) const {
-        lines.number("width_mm", t.block.width).number("edge_radius_mm", t.block.right_radius);
-        lines.number("height_mm", t.block.height);
+        entries.number("width_mm", t.block.width).number("edge_radius_mm", t.block.right_radius);
+        entries.number_unless(usual::wiping_height, "height_mm", t.block.height);
     }
     void operator()(const Pad& t) const {
-        block(t.block);
-        lines.put("spring", spring_text(t.spring));
+        block(t.block, usual::pad_height);
+        entries.as_is("spring", spring_text(t.spring, t.wound));
     }
     void operator()(const Clamp& t) const {
-        block(t.block);
-        if (t.spring) lines.put("spring", spring_text(*t.spring));
+        block(t.block, usual::pad_height);
+        if (t.spring) entries.as_is("spring", spring_text(*t.spring, t.wound));
     }
     void operator()(const OutlineTool& t) const {
-        std::vector<std::string> points;
-        for (const tool::Piece& piece : t.outline.pieces()) {
-            Inline point;
-            point.number("x_mm", piece.start.x()).number("y_mm", piece.start.y());
-            if (piece.is_arc()) point.number("bulge", std::tan(0.25 * piece.sweep));
-            points.push_back(point.str());
-        }
-        lines.list("points", points);
+        entries.as_is("points", points_text(t.points.empty() ? points_of(t.outline) : t.points));
+    }
+
+    void block(const tool::Block& block, double usual_height) const {
+        entries.number("width_mm", block.width);
+        entries.number_unless(0.0, "corner_radius_mm", block.left_radius);
+        entries.number_unless(usual_height, "height_mm", block.height);
     }
 };
 
 }  // namespace
 
-void write_tool(const Tool& tool, Lines& lines) {
-    lines.header("[[tool]]").text("name", tool.name).text("kind", kind_word(tool));
-    std::visit(Writer{lines}, tool.shape);
+std::string write_tool(const Tool& tool) {
+    Entries entries;
+    entries.text("name", tool.name).text("kind", kind_word(tool));
+    std::visit(ShapeWriter{entries}, tool.shape);
+    return "[[tool]]\n" + entries.lines();
 }
 
 }  // namespace overbend::scenes

@@ -1,13 +1,16 @@
-// A tool as a [[tool]] of a case file. For scenes/case only.
+// Writes a tool as a case file's [[tool]] table.
 
 #pragma once
 
+#include <string>
+
 #include "scenes/case/case.h"
-#include "scenes/case/toml_text.h"
 
 namespace overbend::scenes {
 
-// All its keys, none left out. Wound springs are written as the rate they have.
-void write_tool(const Tool& tool, Lines& lines);
+// The table with its header. Sizes that the reader takes anyway (usual_sizes.h) are left out.
+// Precondition: a tool that a case file can give; so a block has one radius at both corners, a wiping die one
+// at its right.
+std::string write_tool(const Tool& tool);
 
 }  // namespace overbend::scenes

@@ -8,38 +8,6 @@
 
 namespace overbend::tool {
 
-// ---- V punch
-
-ArcOutline make_outline(const VeePunch& punch) {
-    require_above_zero("nose radius", punch.nose_radius);
-    require_above_zero("punch height", punch.height);
-    require_above_zero("shank width", punch.shank_width);
-    require_between_flat_and_doubled("punch angle", punch.angle);
-    const double half_width = 0.5 * punch.shank_width;
-    if (punch.nose_radius > half_width) {
-        throw OutOfRange(
-            "nose radius",
-            mm(punch.nose_radius) + " does not fit under a shank " + mm(punch.shank_width) + " wide",
-            "at most " + mm(half_width) + " fits");
-    }
-
-    // The flanks, run on to the axis, meet below the nose.
-    const double half_angle = 0.5 * punch.angle;
-    const double tip = -punch.nose_radius * (1.0 / std::sin(half_angle) - 1.0);
-    const double wedge = tip + half_width / std::tan(half_angle);
-    if (punch.height <= wedge) {
-        throw OutOfRange("punch height",
-                         mm(punch.height) + " ends within the wedge, which runs out into a shank " +
-                             mm(punch.shank_width) + " wide at a height of " + mm(wedge),
-                         "give more than that, or a narrower shank");
-    }
-    return round_corners({{{0.0, tip}, punch.nose_radius},
-                          {{half_width, wedge}, 0.0},
-                          {{half_width, punch.height}, 0.0},
-                          {{-half_width, punch.height}, 0.0},
-                          {{-half_width, wedge}, 0.0}});
-}
-
 // ---- offset punch
 
 ArcOutline make_outline(const OffsetPunch& punch) {

@@ -5,9 +5,28 @@
 
 #pragma once
 
+#include <optional>
+
 #include "sim/tool/arc_outline.h"
 
 namespace overbend::tool {
+
+enum class Side { left, right };
+
+// Room cut out of one side of a V punch above its nose (a swan neck), for a flange that was bent before and
+// stands over the bend that is made. Its lower face leads in at 45 degrees from the punch's side, as a return
+// flange at 90 degrees comes in; a plane face parallel to the axis follows, then an upper face at 45 degrees
+// back out to the shank. Behind the plane face the neck stands out from the shank, where that is too narrow
+// for it, and runs back to it at 45 degrees.
+struct Relief {
+    Side side = Side::right;  // of the punch as it stands in the press
+    double from = 0.0;        // where it begins, above the nose's lowest point, > the end of the nose's arc
+    double to = 0.0;          // where it ends, < height; from both, the faces at 45 degrees must have room
+    double set_back = 0.0;  // of the plane face past the axis, away from the relieved side; < 0: short of it
+    double neck = 0.0;      // least thickness behind the plane face, and of what the wedge leaves below
+                            // it, > 0; the neck is thicker where the shank's other side is further off
+    double root_radius = 0.0;  // of its two inner corners, >= 0
+};
 
 // A wedge with a rounded nose, running out into a straight shank.
 struct VeePunch {
@@ -15,6 +34,7 @@ struct VeePunch {
     double nose_radius = 0.0;  // > 0, at most half the shank's width; tangent to both flanks
     double height = 0.0;       // from nose to the shank's top, more than the wedge needs to reach its width
     double shank_width = 0.0;  // > 0
+    std::optional<Relief> relief = std::nullopt;
 };
 ArcOutline make_outline(const VeePunch& punch);
 

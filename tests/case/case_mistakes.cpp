@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <fstream>
+
 #include "scenes/case/read_card.h"
 #include "scenes/case/read_case.h"
 
@@ -14,6 +16,15 @@ void as_case(const fs::path& file) {
 }
 void as_card(const fs::path& file) {
     scenes::read_card(file.string(), "");
+}
+void as_rack(const fs::path& file) {
+    const fs::path job = file.parent_path() / "job.toml";
+    std::ofstream(job)
+        << "format = 1\ntitle = \"Drawing\"\nrack = " << file.filename()
+        << "\n[strip]\nmaterial = \"dc01\"\nthickness_mm = 1\nwidth_mm = 20\n"
+           "[part]\npath = [ { flat_mm = 9 }, { bend_deg = 90, inside_radius_mm = 1 }, { flat_mm "
+           "= 9 } ]\n";
+    scenes::read_case(job, scenes::Needs::drawing_alone);
 }
 
 std::optional<scenes::CaseError> mistake_in(const std::string& text, const Reader& read) {

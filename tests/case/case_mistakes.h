@@ -13,10 +13,12 @@
 
 namespace overbend::tests {
 
-// A reader of a file: read_case, or read_card as it reads a path.
+// A reader of a file: read_case, read_card as it reads a path, or read_case of a case beside the file, whose
+// rack it is.
 using Reader = std::function<void(const std::filesystem::path&)>;
 void as_case(const std::filesystem::path& file);
 void as_card(const std::filesystem::path& file);
+void as_rack(const std::filesystem::path& file);
 
 // What the reader says of a file with this text; nothing when it has no objection. Checks what holds for
 // every mistake: the file's name, a remedy, one line of message.

@@ -10,6 +10,7 @@
 #include "scenes/case/read_part.h"
 #include "scenes/case/read_step.h"
 #include "scenes/case/read_tool.h"
+#include "scenes/case/read_tools.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/every_key.h"
 #include "tests/case/whole_cases.h"
@@ -29,7 +30,8 @@ const std::vector<Document> documents = {
     {"case", whole_case, as_case},  {"pressed case", pressed_case, as_case},
     {"swift", swift_card, as_card}, {"hollomon", hollomon_card, as_card},
     {"voce", voce_card, as_card},   {"linear", linear_card, as_card},
-    {"table", table_card, as_card}};
+    {"table", table_card, as_card}, {"racked case", racked_case, as_case},
+    {"rack", rack_file, as_rack}};
 
 // What may be left out, as plain paths. All else is required.
 const std::set<std::string> optional_keys = {
@@ -39,8 +41,9 @@ const std::set<std::string> optional_keys = {
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
     "step.place.shift_mm", "step.pad", "step.clamp.on", "tool.spring.travel_mm", "tool.spring.count",
     "tool.spring.preload_N", "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity",
-    "press.title", "press.gauge.stays", "handling.stroke_s", "handling.turn_s", "handling.flip_s", "handling.tool_change_s",
-    "handling.gauge_change_s", "handling.slide_s", "run.friction", "run.layers", "run.elements_per_thickness",
+    "press.title", "press.gauge.stays", "tool.relief.root_radius_mm", "handling.stroke_s", "handling.turn_s",
+    "handling.flip_s", "handling.tool_change_s", "handling.gauge_change_s", "handling.slide_s",
+    "run.friction", "run.layers", "run.elements_per_thickness",
     // of a card
     "tensile_strength_MPa", "elongation_percent", "r_value", "metal", "hardness",
     "sources.youngs_modulus_MPa", "sources.hardening"};
@@ -52,9 +55,13 @@ const std::set<std::string> optional_places = {
     "tool[8].corner_radius_mm", "tool[10].corner_radius_mm", "tool[11].corner_radius_mm"};
 
 // Names that others rely on: without them, another key is to blame.
-const std::set<std::string> relied_upon = {"strip.blank_length_mm", "part.path[2].name",
-                                           "part.path[4].name",     "part.path[6].name",
-                                           "part.path[8].name",     "part.path[10].name"};
+const std::set<std::string> relied_upon = {"rack",
+                                           "strip.blank_length_mm",
+                                           "part.path[2].name",
+                                           "part.path[4].name",
+                                           "part.path[6].name",
+                                           "part.path[8].name",
+                                           "part.path[10].name"};
 
 // One of several keys must stand in these tables: without it the table is to blame.
 const std::set<std::string> one_of_several = {
@@ -157,7 +164,19 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"rate_N_per_mm2", {"-1", "1e6"}},
     {"pad", {"\"ejectr\"", "\"wedge\"", "\"\""}},
     {"on", {"\"bed\"", "\"\""}},
-    {"gap_mm", {"-1", "101"}}};
+    {"side", {"\"top\"", "\"\""}},
+    {"from_mm", {"0", "-1", "3000"}},
+    {"to_mm", {"0", "-1", "3000"}},
+    {"set_back_mm", {"-3000", "3000"}},
+    {"neck_mm", {"0", "-1", "3000"}},
+    {"rack", {"\"small-pres\"", "\"tools/none.toml\"", "\"\""}},
+    {"gap_mm", {"-1", "101"}},
+    {"stroke_s", {"-1", "2e5"}},
+    {"turn_s", {"-1", "2e5"}},
+    {"flip_s", {"-1", "2e5"}},
+    {"tool_change_s", {"-1", "2e5"}},
+    {"gauge_change_s", {"-1", "2e5"}},
+    {"slide_s", {"-1", "2e5"}}};
 
 bool is_number(const std::string& value) {
     return value.find_first_not_of("-+.0123456789e") == std::string::npos;
@@ -193,11 +212,11 @@ TEST_CASE("every key that the readers know stands in one of them") {
         for (const KeyLine& key : every_key(document.text)) standing.insert(key.key);
     }
     for (const char* table : {"path", "cutouts", "faces", "points", "hardening", "backstress", "modulus_drop",
-                              "sources", "place", "stop", "spring", "clamp"}) {
+                              "sources", "place", "stop", "spring", "clamp", "tool", "relief"}) {
         standing.insert(table);  // these stand there as tables
     }
     using namespace overbend::scenes;
-    for (const auto& keys : {tool_keys(), part_keys(), step_keys(), card_keys()}) {
+    for (const auto& keys : {tool_keys(), part_keys(), step_keys(), card_keys(), rack_keys()}) {
         for (const std::string& key : keys) CHECK_MESSAGE(standing.count(key) == 1, key);
     }
 }

@@ -1,5 +1,5 @@
-// A part whose order is wrong: the wall bent first swings into the punch in the lip's stroke. The hit must be found
-// and named, on the right side of the strip and with a depth of the order of half the punch.
+// A part whose order is wrong: the wall bent first swings into the punch in the lip's stroke. The hit must be
+// found and named, on the right side of the strip and with a depth of the order of half the punch.
 
 #include <doctest/doctest.h>
 

@@ -1,0 +1,71 @@
+#include "scenes/case/read_tools.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "scenes/case/case_error.h"
+#include "scenes/case/named_asset.h"
+#include "scenes/case/read_tool.h"
+#include "scenes/case/strict_table.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+// The tools of one file, behind those that are there.
+void add_tools(const StrictTable& top, double width, bool from_rack, std::vector<Tool>& tools) {
+    for (const StrictTable& entry : top.tables("tool", {})) {
+        Tool tool = read_tool(entry, width);
+        tool.from_rack = from_rack;
+        const auto same = std::find_if(tools.begin(), tools.end(),
+                                       [&](const Tool& other) { return other.name == tool.name; });
+        if (same != tools.end())
+            entry.complain("name",
+                           "there is a tool " + in_quotes(tool.name) +
+                               (same->from_rack && !from_rack ? " in the rack" : " before this one"),
+                           "give every tool a name of its own");
+        tools.push_back(std::move(tool));
+    }
+}
+
+std::vector<Tool> read_rack(const TomlFile& file, double width) {
+    StrictTable top(file);
+    top.expect(rack_keys());
+    top.text("title");
+    top.text("source");
+    std::vector<Tool> tools;
+    add_tools(top, width, true, tools);
+    if (tools.empty()) top.complain("tool", "the rack is empty", "give at least one [[tool]]");
+    return tools;
+}
+
+// A rack that cannot be found is the case's mistake.
+TomlFile open_rack(const StrictTable& top, const std::string& name, const std::filesystem::path& beside) {
+    try {
+        return read_toml(file_of(name, beside, tool_racks));
+    } catch (const CaseError& error) {
+        if (error.line > 0) throw;
+        top.complain("rack", error.wrong + " (" + error.file + ")", error.right);
+    }
+}
+
+}  // namespace
+
+const std::vector<std::string>& rack_keys() {
+    static const Words keys = {"title", "source", "tool"};
+    return keys;
+}
+
+ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& beside, double width) {
+    ToolsAtHand found;
+    if (top.has("rack")) {
+        const std::string name = top.text("rack");
+        const TomlFile file = open_rack(top, name, beside);
+        found.tools = read_rack(file, width);
+        found.rack = is_path(name) ? path_from_anywhere(file.file) : name;
+    }
+    add_tools(top, width, false, found.tools);
+    return found;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,27 @@
+// Reads all tools of a case: those of the rack that it names, and its own.
+
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "scenes/case/case.h"
+
+namespace overbend::scenes {
+
+class StrictTable;
+
+struct ToolsAtHand {
+    std::string rack;         // as Case::rack
+    std::vector<Tool> tools;  // the rack's before the case's own
+};
+// beside  the folder that a relative path of a rack starts from
+// width   of the strip, which shares a pad's wound springs, mm
+// Throws CaseError, in the case or in its rack: a tool that cannot be, a name given twice, no such rack.
+ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& beside, double width);
+
+// The keys of a rack's file.
+const std::vector<std::string>& rack_keys();
+
+}  // namespace overbend::scenes
