@@ -126,7 +126,7 @@ struct PressBlock {
 struct Gauge {
     double height = 0.0;  // mm, from a thickness below the die's top face up
     double length = 0.0;  // mm, away from the strip
-    bool stays = false;   // through the stroke; else it draws back when the punch has touched the strip
+    double draws_back = 60.0;  // mm, when the punch has touched the strip; 0: it stays
 };
 
 struct Press {

@@ -168,9 +168,9 @@ std::optional<Press> read_press(const StrictTable& top) {
     press.ram = read_press_block(table, "ram");
     press.bed = read_press_block(table, "bed");
     if (table.has("gauge")) {
-        const StrictTable gauge = table.table("gauge", {"height_mm", "length_mm", "stays"});
+        const StrictTable gauge = table.table("gauge", {"height_mm", "length_mm", "draws_back_mm"});
         press.gauge = Gauge{gauge.number("height_mm", block_size), gauge.number("length_mm", block_size),
-                            gauge.truth_or("stays", false)};
+                            gauge.number_or("draws_back_mm", Gauge{}.draws_back, from_to(0.0, 2000.0))};
     }
     return press;
 }

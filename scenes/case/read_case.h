@@ -56,8 +56,8 @@
 //             press last
 //   [press]   title (none), force_kN, stroke_mm, and what stands about the tools, each if it is given:
 //             punch_holder, ram (above the punch), die_holder, bed (below the die) = { width_mm, height_mm },
-//             gauge = { height_mm above the die's face, length_mm, stays (false: it draws back when the punch
-//             has touched the strip) } to the right
+//             gauge = { height_mm above the die's face, length_mm, draws_back_mm (60), to the right, when
+//             the punch has touched the strip } to the right of it
 //   [handling] what an order costs, in seconds: stroke_s (5), turn_s (2), flip_s (2), tool_change_s (180),
 //             gauge_change_s (20), slide_s (4)
 //   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8),

@@ -129,7 +129,7 @@ std::string press_text(const Press& press) {
     if (press.gauge) {
         Entries gauge;
         gauge.number("height_mm", press.gauge->height).number("length_mm", press.gauge->length);
-        if (press.gauge->stays) gauge.as_is("stays", "true");
+        gauge.number_unless(Gauge{}.draws_back, "draws_back_mm", press.gauge->draws_back);
         entries.as_is("gauge", gauge.inline_table());
     }
     return headed("press", entries);

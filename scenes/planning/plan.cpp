@@ -70,26 +70,54 @@ void run_through(const Case& c, const FitOptions& fit_options, int count, PlanRe
     }
 }
 
-// Proposed tools that no step uses are left out of the finished case, and out of what is told of them; those
-// that were there stay. proposed: in words, one for each tool beyond the given ones.
-void leave_out_unused(Case& c, int given_tools, std::vector<std::string>& proposed) {
+std::set<int> tools_of_steps(const std::vector<Step>& steps) {
     std::set<int> used;
-    for (const Step& s : c.steps) {
+    for (const Step& s : steps) {
         used.insert({s.punch, s.die});
         if (s.pad) used.insert(*s.pad);
         if (s.clamp) used.insert(*s.clamp);
     }
+    return used;
+}
+
+// Of what is told of proposed tools, what these steps use.
+std::vector<std::string> used_of(const std::vector<Step>& steps, int given_tools,
+                                 const std::vector<std::string>& proposed) {
+    std::vector<std::string> told;
+    for (const int tool : tools_of_steps(steps))
+        if (tool >= given_tools) told.push_back(proposed[tool - given_tools]);
+    return told;
+}
+
+// Adds one kind of tools after the other until there is an order; returns what no tool helps.
+std::vector<std::string> add_tools(Case& c, const PlanOptions& options, std::unique_ptr<Attempt>& attempt,
+                                   PlanResult& result) {
+    std::vector<std::string> cannot;
+    for (int stage = 0; attempt->search.best.empty() && stage < remedy_stages; ++stage) {
+        const Remedy remedy = remedy_for(*attempt, stage);
+        cannot.insert(cannot.end(), remedy.cannot.begin(), remedy.cannot.end());
+        if (remedy.tools.empty()) continue;
+        result.proposed.insert(result.proposed.end(), remedy.reasons.begin(), remedy.reasons.end());
+        c.tools.insert(c.tools.end(), remedy.tools.begin(), remedy.tools.end());
+        attempt = search_with(c, options.orders, options.margin);
+        result.sets = attempt->search.sets, result.asked += attempt->search.asked;
+    }
+    return cannot;
+}
+
+// Proposed tools that no step uses are left out of the finished case, and out of what is told of them; those
+// that were there stay. proposed: in words, one for each tool beyond the given ones.
+void leave_out_unused(Case& c, int given_tools, std::vector<std::string>& proposed) {
+    const std::set<int> used = tools_of_steps(c.steps);
+    proposed = used_of(c.steps, given_tools, proposed);
     std::vector<int> place(c.tools.size(), -1);
     std::vector<Tool> kept;
-    std::vector<std::string> told;
     for (int i = 0; i < static_cast<int>(c.tools.size()); ++i) {
         if (i >= given_tools && used.count(i) == 0) continue;
         place[i] = static_cast<int>(kept.size());
         kept.push_back(c.tools[i]);
-        if (i >= given_tools) told.push_back(proposed[i - given_tools]);
     }
     c.tools = kept;
-    proposed = told;
     for (Step& s : c.steps) {
         s.punch = place[s.punch], s.die = place[s.die];
         if (s.pad) s.pad = place[*s.pad];
@@ -121,28 +149,28 @@ PlanResult plan_case(const Case& given, const PlanOptions& options) {
     say("looking for an order with the tools that are there");
     std::unique_ptr<Attempt> attempt = search_with(c, options.orders, options.margin);
     result.sets = attempt->search.sets, result.asked = attempt->search.asked;
-    std::vector<std::string> cannot;  // what no tool helps
-    for (int stage = 0; attempt->search.best.empty() && stage < remedy_stages; ++stage) {
-        const Remedy remedy = remedy_for(*attempt, stage);
-        cannot.insert(cannot.end(), remedy.cannot.begin(), remedy.cannot.end());
-        if (remedy.tools.empty()) continue;
-        if (options.rack_only) {
-            result.would_help = remedy.reasons;
-            break;
-        }
+    const bool own_do = !attempt->search.best.empty();
+    if (!own_do) {
+        if (options.rack_only) result.rejected = attempt->rejected(), result.reasons = why_not(*attempt);
         say("looking for an order with more tools");
-        result.proposed.insert(result.proposed.end(), remedy.reasons.begin(), remedy.reasons.end());
-        c.tools.insert(c.tools.end(), remedy.tools.begin(), remedy.tools.end());
-        attempt = search_with(c, options.orders, options.margin);
-        result.sets = attempt->search.sets, result.asked += attempt->search.asked;
+        const std::vector<std::string> cannot = add_tools(c, options, attempt, result);
+        const bool helped = !attempt->search.best.empty();
+        if (options.rack_only) {
+            if (helped)
+                result.would_help =
+                    used_of(attempt->steps_of(attempt->search.best.front()), given_tools, result.proposed);
+            result.proposed.clear();
+            return result;
+        }
+        if (!helped) {
+            result.rejected = attempt->rejected(), result.reasons = why_not(*attempt);
+            result.reasons.insert(result.reasons.end(), cannot.begin(), cannot.end());
+            result.planned = c;
+            return result;
+        }
     }
     result.rejected = attempt->rejected();
     result.planned = c;
-    if (attempt->search.best.empty()) {
-        result.reasons = why_not(*attempt);
-        result.reasons.insert(result.reasons.end(), cannot.begin(), cannot.end());
-        return result;
-    }
     rank(*attempt, result);
     say("running the best orders through the mechanics");
     FitOptions fit = options.fit;

@@ -45,7 +45,7 @@ struct PlanResult {
     int chosen = -1;                      // of them
     std::vector<Rejected> rejected;       // tools that do not fit, bends that cannot follow others
     std::vector<std::string> proposed;    // tools that were added, with the reasons for their sizes
-    std::vector<std::string> would_help;  // with rack_only: tools that would be added
+    std::vector<std::string> would_help;  // with rack_only: added tools with which there would be an order
     std::vector<std::string> reasons;     // why there is no plan
     int sets = 0;                         // sets of made bends that were looked at
     long asked = 0;                       // strokes looked at by rule

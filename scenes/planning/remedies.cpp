@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "scenes/planning/propose_pair.h"
+#include "scenes/planning/propose_relieved.h"
 #include "scenes/planning/propose_vee.h"
 
 namespace overbend::scenes {
@@ -11,7 +13,6 @@ namespace overbend::scenes {
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
-constexpr double slimmest = 3.0;  // thicknesses, of a wedge's shank; common practice, no source
 
 void add(const Case& c, const ProposedTools& proposed, Remedy& remedy) {
     const auto is_taken = [&](const std::string& name) {
@@ -72,25 +73,15 @@ Remedy pairs(Attempt& attempt, Which which) {
     return remedy;
 }
 
-// Wedges as slim as their noses and the strip allow, for return flanges beside them: for each V punch that is
-// there.
-Remedy slim_wedges(const Attempt& attempt) {
-    const Case& c = attempt.c;
-    Remedy remedy;
-    ProposedTools slim;
-    for (const Tool& t : c.tools) {
-        const auto* wedge = std::get_if<tool::VeePunch>(&t.shape);
-        if (!wedge) continue;
-        tool::VeePunch thinner = *wedge;
-        thinner.shank_width = std::max(2.0 * wedge->nose_radius + 0.5 * c.thickness, slimmest * c.thickness);
-        if (thinner.shank_width > 0.8 * wedge->shank_width) continue;
-        slim.tools.push_back({"slim " + t.name, thinner});
-        slim.reasons.push_back("as '" + t.name +
-                               "', its shank no wider than it needs to be, for the flanges beside it; " +
-                               "see that it bears the force");
-    }
-    add(c, slim, remedy);
-    return remedy;
+// Neighbours of like sense of which the first cannot be bent once the second is made: its flange leans over
+// the bend.
+std::vector<std::pair<int, int>> leaning_over(Attempt& attempt) {
+    std::vector<std::pair<int, int>> pairs;
+    const std::vector<Bend>& bends = attempt.c.part.bends;
+    for (const Precedence& p : attempt.known().pairs)
+        if (std::abs(p.first - p.then) == 1 && (bends[p.first].angle > 0.0) == (bends[p.then].angle > 0.0))
+            pairs.emplace_back(p.first, p.then);
+    return pairs;
 }
 
 }  // namespace
@@ -104,7 +95,8 @@ Remedy remedy_for(Attempt& attempt, int stage) {
         case 1:
             return pairs(attempt, Which::blocked);
         case 2:
-            return slim_wedges(attempt);
+            add(attempt.c, propose_relieved(attempt.c, leaning_over(attempt)), remedy);
+            return remedy;
         case 3:
             return pairs(attempt, Which::all);
         default:

@@ -10,7 +10,7 @@
 namespace overbend::scenes {
 
 // 0: grooves and punches for bends that nothing makes; 1: pairs that make neighbours in one stroke which
-// block one another; 2: slim wedges for what is still blocked; 3: pairs for all neighbours that can have
+// block one another; 2: relieved punches for what is still blocked; 3: pairs for all neighbours that can have
 // one.
 constexpr int remedy_stages = 4;
 

@@ -55,7 +55,7 @@ tool::ToolSet gauge_at(const Case& c, const strip::StripState& placed) {
     const tool::Block finger{gauge.length, 0.0, 0.0, gauge.height + c.thickness};
     tool::RigidTool stands{"gauge", Role::gauge, tool::block_facing_down(finger),
                            tool::Vec2(face + 0.5 * gauge.length, low)};
-    stands.draws_back = !gauge.stays;
+    stands.draws_back = gauge.draws_back;
     return {stands};
 }
 

@@ -119,7 +119,7 @@ void print_plan(const scenes::Case& c, const scenes::PlanResult& plan,
     print_rejected(plan);
     if (!plan.found) {
         print_list("There is no plan for this part:", plan.reasons);
-        print_list("These tools would be tried if the case's own were not to do:", plan.would_help);
+        print_list("With these tools added there would be an order:", plan.would_help);
     } else {
         print_list("The drawing is not met to the last:", plan.fit.why_not);
         std::printf("\n%s%s\n", plan.fit.meets ? "The drawing is met. " : "",

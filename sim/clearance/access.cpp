@@ -58,7 +58,6 @@ class Ways {
         const double length = (to - from).norm();
         const Vec2 along = length > 0.0 ? Vec2((to - from) / length) : Vec2(0.0, 0.0);
         for (int k = 0; k < all_.count(); ++k) {
-            if (!clearance::stands(tools()[k], all_.recording().states[state_].phase)) continue;
             for (const Convex& piece : pieces)
                 if (meets(
                         k, piece,

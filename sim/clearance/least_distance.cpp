@@ -19,10 +19,6 @@ Surroundings::Surroundings(const stroke::Recording& recording) : recording_(&rec
     for (const tool::RigidTool& t : recording.tools) solids_.emplace_back(t.outline);
 }
 
-bool stands(const tool::RigidTool& t, stroke::Phase phase) {
-    return !t.draws_back || phase == stroke::Phase::placed;
-}
-
 bool may_touch(const tool::RigidTool& t, double blank_position, const stroke::FormingZone& zone) {
     if (t.role == tool::Role::gauge) return true;
     if (!carries(t.role)) return false;
@@ -36,7 +32,6 @@ Closest least_distance(const Surroundings& all, int state, const stroke::Forming
     for (const Span& span : spans_outside(r, {state}, zone)) {
         const Convex piece = piece_of(r, state, span);
         for (int k = 0; k < all.count(); ++k) {
-            if (!stands(r.tools[k], r.states[state].phase)) continue;
             const Vec2 position = stroke::tool_position(r.tools, k, r.states[state]);
             const Gap found =
                 gap(all.solid(k), position, piece, std::max(0.0, std::min(least.distance, 1e6)));

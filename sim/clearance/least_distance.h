@@ -40,14 +40,12 @@ class Surroundings {
     std::vector<Solid> solids_;
 };
 
-// Whether the tool stands in the press in that phase: a gauge may have drawn back.
-bool stands(const tool::RigidTool& tool, stroke::Phase phase);
-
 // Whether the strip may touch the tool there as it should.
 bool may_touch(const tool::RigidTool& tool, double blank_position, const stroke::FormingZone& zone);
 // How deep an overlap has to be that counts where it may, over the thickness: a strip that lies on a face is
-// some thousandths in it where it is pressed, and the face is not solved for beyond the zone.
-constexpr double deep_enough = 0.2;
+// some thousandths in it (0.005 in the cases that come along), and the face is not solved for beyond the
+// zone.
+constexpr double deep_enough = 0.05;
 
 // One state.
 Closest least_distance(const Surroundings& surroundings, int state, const stroke::FormingZone& zone);

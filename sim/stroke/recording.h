@@ -47,15 +47,17 @@ struct Recording {
 };
 
 // Position of a tool: lowered by the travel when it goes with the ram, moved back by its spring's
-// compression.
-inline Eigen::Vector2d tool_position(const tool::RigidTool& t, double travel, double compression) {
+// compression, drawn back once the strip does not lie as placed any more.
+inline Eigen::Vector2d tool_position(const tool::RigidTool& t, double travel, double compression,
+                                     Phase phase = Phase::pressing) {
     const double down = t.moves_with_ram() ? travel : 0.0;
-    return {t.position.x(), t.position.y() - down + t.gives_way() * compression};
+    const double back = phase == Phase::placed ? 0.0 : t.draws_back;
+    return {t.position.x() + back, t.position.y() - down + t.gives_way() * compression};
 }
 // Of tool k in a state.
 inline Eigen::Vector2d tool_position(const tool::ToolSet& tools, int k, const State& s) {
     const bool sprung = k < static_cast<int>(s.compression.size());
-    return tool_position(tools[k], s.travel, sprung ? s.compression[k] : 0.0);
+    return tool_position(tools[k], s.travel, sprung ? s.compression[k] : 0.0, s.phase);
 }
 
 }  // namespace overbend::stroke

@@ -33,7 +33,7 @@ struct RigidTool {
     std::optional<Spring> spring =
         std::nullopt;           // of a pad or clamp; without one it stands as firm as a die or a punch
     bool clamp_on_ram = false;  // a clamp's spring stands on the ram; else in the press's frame
-    bool draws_back = false;    // a gauge, when the punch has touched the strip: it is out of the way then
+    double draws_back = 0.0;    // mm to the right, once the punch has touched the strip, >= 0: of a gauge
     // True for what goes down with the ram: its position is lowered by the travel.
     bool moves_with_ram() const {
         return role == Role::punch || role == Role::ram || role == Role::holder ||

@@ -227,8 +227,8 @@ struct Leaves {
         add(path + ".width", width), add(path + ".height", height);
     }
     void take(const std::string& path, const Gauge& value) {
-        const auto& [height, length, stays] = value;
-        add(path + ".height", height), add(path + ".length", length), add(path + ".stays", stays);
+        const auto& [height, length, draws_back] = value;
+        add(path + ".height", height), add(path + ".length", length), add(path + ".draws_back", draws_back);
     }
     void take(const std::string& path, const Press& value) {
         const auto& [title, force, stroke, punch_holder, die_holder, ram, bed, gauge] = value;

@@ -41,7 +41,7 @@ const std::set<std::string> optional_keys = {
     "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
     "step.place.shift_mm", "step.pad", "step.clamp.on", "tool.spring.travel_mm", "tool.spring.count",
     "tool.spring.preload_N", "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity",
-    "press.title", "press.gauge.stays", "tool.relief.root_radius_mm", "handling.stroke_s", "handling.turn_s",
+    "press.title", "press.gauge.draws_back_mm", "tool.relief.root_radius_mm", "handling.stroke_s", "handling.turn_s",
     "handling.flip_s", "handling.tool_change_s", "handling.gauge_change_s", "handling.slide_s",
     "run.friction", "run.layers", "run.elements_per_thickness",
     // of a card
@@ -78,7 +78,7 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"width_mm", {"-1", "0", "6000"}},
     {"blank_length_mm", {"0", "-3", "1e6"}},
     {"length_mm", {"0", "-5", "1e4"}},
-    {"stays", {"1", "\"yes\""}},
+    {"draws_back_mm", {"-1", "1e4"}},
     {"stroke_s", {"-1", "1e6"}},
     {"turn_s", {"-0.1"}},
     {"flip_s", {"-2"}},

@@ -106,8 +106,8 @@ TEST_CASE("what stands about the tools, and how the strip was cut, reads back as
     const std::string text = write_case(job);
     CHECK(has(text, "\nrolling = \"crosswise\"\n"));
     CHECK(has(text, "\npunch_holder = { width_mm = 24.0, height_mm = 45.0 }\n"));
-    CHECK(has(text, "\ngauge = { height_mm = 6.0, length_mm = 30.0, stays = true }\n"));
-    job.press->gauge->stays = false;
+    CHECK(has(text, "\ngauge = { height_mm = 6.0, length_mm = 30.0, draws_back_mm = 0.0 }\n"));
+    job.press->gauge->draws_back = Gauge{}.draws_back;
     job.press->die_holder.reset();
     check_round_trip(job);
 }

@@ -211,7 +211,7 @@ height_mm = 200
 [press.gauge]
 height_mm = 6
 length_mm = 30
-stays = true
+draws_back_mm = 0
 
 [handling]
 stroke_s = 6.5

@@ -119,7 +119,7 @@ TEST_CASE("a gauge that draws back is in the way while the strip is laid in alon
     r.tools.push_back(pin(8.0, {50.0, 15.0}));
     r.tools[0].role = tool::Role::gauge;
     CHECK(clearance::least_distance(Surroundings(r), 0, zone).tool == 0);
-    r.tools[0].draws_back = true;
+    r.tools[0].draws_back = 40.0;
     CHECK(clearance::least_distance(Surroundings(r), 0, zone).tool == -1);
     r.states[0].phase = stroke::Phase::placed;
     CHECK(clearance::least_distance(Surroundings(r), 0, zone).tool == 0);
