@@ -5,6 +5,7 @@
 
 #include "render/picture/flat_layout.h"
 #include "render/picture/palette.h"
+#include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
@@ -18,16 +19,6 @@ const Colour& ink() {
 const Colour& muted() {
     return theme_colours(Theme::light).muted;
 }
-void add_text(DrawingList& list, const std::string& words, const Point& at, double size, const Colour& colour,
-              Across across = Across::left, Weight weight = Weight::normal) {
-    list.items.push_back(Text{words, at, across, size, colour, weight, std::nullopt});
-}
-
-void add_line(DrawingList& list, const Point& a, const Point& b, const Colour& colour, double width,
-              std::vector<double> dash = {}) {
-    list.items.push_back(Shape{polyline({a, b}), std::nullopt, colour, width, std::move(dash), std::nullopt});
-}
-
 // A dimension line with a slim arrow at either end; from outside where there is no room between.
 void add_dimension(DrawingList& list, const Point& a, const Point& b, double unit) {
     add_line(list, a, b, ink(), 0.06 * unit);
@@ -155,23 +146,6 @@ void paint_dimensions(DrawingList& list, const FlatLayout& s) {
              Across::right);
 }
 
-// A bar of a round length, about a sixth of the picture's width.
-void paint_scale_bar(DrawingList& list, const FlatLayout& s) {
-    const double wanted = s.width / (6.0 * s.scale), power = std::pow(10.0, std::floor(std::log10(wanted)));
-    const double length = wanted / power >= 5.0 ? 5.0 * power : wanted / power >= 2.0 ? 2.0 * power : power;
-    const double y = s.bottom + s.line(), high = 0.3 * s.unit;
-    for (int i = 0; i < 2; ++i)
-        list.items.push_back(Shape{
-            rectangle({s.margin() + 0.5 * i * s.scale * length, y - high, 0.5 * s.scale * length, high}),
-            i == 0 ? ink() : list.background,
-            ink(),
-            0.06 * s.unit,
-            {},
-            std::nullopt});
-    add_text(list, short_number(length) + " mm", {s.margin() + s.scale * length + 0.6 * s.unit, y}, s.unit,
-             ink());
-}
-
 void paint_foot(DrawingList& list, const FlatLayout& s) {
     double y = s.bottom + 1.2 * s.line();
     for (std::size_t i = 0; i < s.words.size(); ++i) {
@@ -202,7 +176,7 @@ DrawingList draw_flat(const FlatSheet& sheet, int height) {
     paint_end_lines(list, s);
     paint_flags(list, s);
     paint_dimensions(list, s);
-    paint_scale_bar(list, s);
+    add_scale_bar(list, {s.margin(), s.bottom + s.line()}, s.scale, s.width / 6.0, s.unit);
     paint_foot(list, s);
     return list;
 }

@@ -26,8 +26,7 @@ struct Sheet {
     // Where tool k stands.
     Place place_of(int k) const {
         const bool sprung = k < static_cast<int>(state.compression.size());
-        return stroke::tool_position(tools()[k], travel(), sprung ? state.compression[k] : 0.0,
-                                     state.phase);
+        return stroke::tool_position(tools()[k], travel(), sprung ? state.compression[k] : 0.0, state.phase);
     }
     const tool::ToolSet& tools() const { return info.tools ? *info.tools : recording.tools; }
 };

@@ -4,17 +4,14 @@
 #include <memory>
 #include <optional>
 
-#include "render/picture/painter.h"
 #include "scenes/program/blank_table.h"
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
+#include "scenes/program/sheets.h"
 
 namespace overbend::program {
 
 namespace {
-
-constexpr int page_height = 794;  // px of 0.75 pt: a sheet of A4 lying on its side
-constexpr int png_height = 1588;  // twice as fine
 
 struct BlankOptions {
     std::string file;
@@ -22,18 +19,19 @@ struct BlankOptions {
     Output output;
 };
 
-void write_drawings(const render::FlatSheet& sheet, const std::filesystem::path& folder) {
-    const render::DrawingList page = render::draw_flat(sheet, page_height);
-    render::write_svg(page, folder / "blank.svg");
-    render::write_pdf(page, folder / "blank.pdf");
-    render::write_png(render::draw_flat(sheet, png_height), folder / "blank.png");
+// A drawing without steps is laid out by the rules; one with steps has to be a whole job.
+scenes::Case read_drawing_or_job(const BlankOptions& options) {
+    scenes::Case c = read_job_case(options.file, options.out, scenes::Needs::drawing_alone);
+    return c.steps.empty() ? c : read_job_case(options.file, options.out, scenes::Needs::steps);
 }
 
 void blank(const BlankOptions& options, int& status) {
-    const scenes::Case c = read_job_case(options.file, options.out);
+    const scenes::Case c = read_drawing_or_job(options);
     const scenes::FlatPattern pattern = scenes::flat_pattern(c, with_progress(c, options.output));
     clear_progress(options.output);
-    if (options.out) write_drawings(pattern_sheet(c, pattern), make_folder(*options.out));
+    if (options.out)
+        write_sheet([&](int height) { return render::draw_flat(pattern_sheet(c, pattern), height); },
+                    make_folder(*options.out), "blank");
     if (options.output.json)
         print_json(pattern_json(c, pattern));
     else if (!options.output.quiet)

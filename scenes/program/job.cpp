@@ -16,8 +16,7 @@ namespace {
     complain("--out", "the folder '" + out + "' " + what + "; give one that can be written");
 }
 
-}  // namespace
-
+// Sees, before any work is done for it, that the folder is there or can be made, and takes files.
 void check_folder(const std::string& out) {
     if (out.empty()) refuse(out, "has no name");
     std::filesystem::path there = std::filesystem::absolute(out).lexically_normal();
@@ -29,9 +28,12 @@ void check_folder(const std::string& out) {
     std::filesystem::remove(trial, error);
 }
 
-scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out) {
+}  // namespace
+
+scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
+                           scenes::Needs needs) {
     if (file.empty()) complain("case", "no file is named; give a case file");
-    scenes::Case c = scenes::read_case(file);
+    scenes::Case c = scenes::read_case(file, needs);
     if (out) check_folder(*out);
     return c;
 }

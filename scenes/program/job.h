@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 
+#include "scenes/case/read_case.h"
 #include "scenes/process/process.h"
 #include "scenes/program/exit_status.h"
 #include "scenes/program/options.h"
@@ -19,7 +20,8 @@ struct Job {
 
 // Reads the case and sees that the folder `out` can be written where one is given.
 // Throws CaseError; CLI::ValidationError naming --out when the folder cannot be made or takes no files.
-scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out);
+scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
+                           scenes::Needs needs = scenes::Needs::steps);
 
 // Progress for whoever watches; the case must outlive it.
 scenes::ProcessOptions with_progress(const scenes::Case& c, const Output& output);
@@ -30,10 +32,6 @@ Job run_job(const std::string& file, const std::optional<std::string>& out, cons
 
 // done, verdict_no or not_computed, from the findings and whether all strokes were solved.
 Exit verdict(const scenes::JobResult& result);
-
-// Sees, before any work is done for it, that the folder is there or can be made, and takes files. Throws as
-// run_job.
-void check_folder(const std::string& out);
 
 // Makes the folder. Throws as run_job.
 std::filesystem::path make_folder(const std::string& out);

@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 
+#include "render/picture/profile_drawing.h"
 #include "scenes/case/case_error.h"
 #include "scenes/case/read_case.h"
 #include "scenes/case/write_case.h"
@@ -15,7 +16,9 @@
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
 #include "scenes/program/plan_print.h"
+#include "scenes/program/sheets.h"
 #include "sim/errors.h"
+#include "sim/words.h"
 
 namespace overbend::program {
 
@@ -62,14 +65,37 @@ scenes::PlanResult plan_of(const scenes::Case& c, const scenes::PlanOptions& opt
     }
 }
 
+std::string place_words(const scenes::Case& c, const scenes::ProfilePoint& p) {
+    return p.bend >= 0 ? "bend '" + c.part.bends[p.bend].name + "'" : "flat " + std::to_string(p.flat + 1);
+}
+
+render::ProfileSheet profile_sheet(const scenes::Case& c, const scenes::Fit& fit) {
+    const scenes::ProfileFit& profile = fit.job.profile;
+    render::ProfileSheet sheet;
+    sheet.title = c.title;
+    sheet.remark = words("%s, %g mm; every angle within %.3f degrees", c.material.title.c_str(), c.thickness,
+                         fit.worst_angle / degree);
+    sheet.thickness = c.thickness;
+    sheet.drawn = profile.drawn, sheet.made = profile.made;
+    for (const scenes::ProfilePoint& p : profile.points) {
+        const auto is = [&](const scenes::ProfilePoint& worst) {
+            return (p.drawn - worst.drawn).norm() < 1e-9;
+        };
+        sheet.places.push_back(
+            {p.drawn, p.made, place_words(c, p), is(profile.worst_on_flats) || is(profile.worst_in_bends)});
+    }
+    return sheet;
+}
+
 void plan(const PlanCommand& given, int& status) {
-    if (given.file.empty()) complain("case", "no file is named; give a case file");
-    const scenes::Case c = scenes::read_case(given.file, scenes::Needs::drawing_alone);
-    check_folder(given.out);
+    const scenes::Case c = read_job_case(given.file, given.out, scenes::Needs::drawing_alone);
     const scenes::PlanResult result = plan_of(c, options_of(given));
     std::optional<std::filesystem::path> file;
     if (result.found) {
         file = make_folder(given.out) / "case.toml";
+        const render::ProfileSheet sheet = profile_sheet(result.planned, result.fit);
+        write_sheet([&](int height) { return render::draw_profile(sheet, height); }, file->parent_path(),
+                    "profile");
         scenes::write_whole(file->parent_path() / "results.json",
                             scenes::results_json(result.planned, result.fit.job));
         scenes::write_whole(*file, scenes::write_case(result.planned, head_of(c, result)));
@@ -88,7 +114,9 @@ void add_plan(CLI::App& app, int& status) {
         app.add_subcommand("plan", "Works out blank, tools, order and stops from the drawing, as a case");
     const auto given = std::make_shared<PlanCommand>();
     command->add_option("case", given->file, "The case file; its steps are not looked at")->required();
-    command->add_option("--out", given->out, "Folder for the completed case.toml and its results.json")
+    command
+        ->add_option("--out", given->out,
+                     "Folder for the completed case.toml, its results.json and the profile on the drawing")
         ->capture_default_str();
     command->add_option("--orders", given->orders, "How many orders are ranked")
         ->check(whole_from_to(1, 50))

@@ -74,9 +74,12 @@ class Ways {
         int first = -1;
         for (const double lift : {0.02, 0.1, 0.25, 0.5, 0.75})
             for (const double tilt : {0.0, -0.4, 0.4, -0.8, 0.8}) {
-                const int blocked = hit_on_way(lift * up, tilt, up, width);
-                if (blocked < 0) return -1;
-                if (first < 0) first = blocked;
+                for (const double aside : {0.0, 3.0}) {  // thicknesses, away from the gauge first
+                    const int blocked =
+                        hit_on_way(aside * all_.recording().thickness, lift * up, tilt, up, width);
+                    if (blocked < 0) return -1;
+                    if (first < 0) first = blocked;
+                }
             }
         return first;
     }
@@ -103,10 +106,11 @@ class Ways {
         }
     }
 
-    int hit_on_way(double lift, double tilt, double up, double width) const {
+    int hit_on_way(double aside, double lift, double tilt, double up, double width) const {
         constexpr double step = 0.05;  // rad, of the tilting
-        const Vec2 lifted(0.0, lift);
-        int blocked = hit_by_strip(pieces_, Vec2::Zero(), lifted, up);
+        const Vec2 off(-aside, 0.0), lifted(-aside, lift);
+        int blocked = aside > 0.0 ? hit_by_strip(pieces_, Vec2::Zero(), off, up) : -1;
+        if (blocked < 0) blocked = hit_by_strip(pieces_, off, lifted, up);
         if (blocked >= 0) return blocked;
         std::vector<Convex> tilted = pieces_;
         const int steps = static_cast<int>(std::ceil(std::abs(tilt) / step));

@@ -1,8 +1,8 @@
 // Laying the strip in and taking it away, in the plane of the picture.
 //
 // The operator stands left. The strip is brought in flat over the die with the ram up, and let down on to it;
-// then the punch comes down to it. After the stroke the punch goes up, and the strip is lifted and drawn back
-// to the left. What cannot go that way still goes along the bend line, sideways: the state in which it lies,
+// then the punch comes down to it. After the stroke the punch goes up, and the strip is drawn off the gauge,
+// lifted, tilted if that helps, and drawn back to the left. What cannot go that way still goes along the bend line, sideways: the state in which it lies,
 // or hangs on the punch, is free of everything.
 //
 // Units  mm.

@@ -1,0 +1,23 @@
+// What drawings on a sheet of paper have in common: words, lines, the bar of the scale.
+//
+// Units  pixels, and px a mm for the scale.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "render/picture/drawing_list.h"
+
+namespace overbend::render {
+
+void add_text(DrawingList& list, const std::string& words, const Point& at, double size, const Colour& colour,
+              Across across = Across::left, Weight weight = Weight::normal);
+void add_line(DrawingList& list, const Point& a, const Point& b, const Colour& colour, double width,
+              std::vector<double> dash = {});
+
+// A bar of a round length with its words, its lower left corner at `at`; no longer than `longest`.
+// unit: size of the words.
+void add_scale_bar(DrawingList& list, const Point& at, double pixels_per_mm, double longest, double unit);
+
+}  // namespace overbend::render
