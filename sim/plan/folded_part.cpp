@@ -16,23 +16,26 @@ bool is_made(BendSet made, int bend) {
     return (made >> bend) & 1u;
 }
 
+int pieces_of_bend(double angle) {
+    return std::max(1, static_cast<int>(std::ceil(std::abs(angle) / arc_piece)));
+}
+
 // From the end of one flat to the beginning of the next over a bend.
 Frame past_bend(const Side& side, int bend, bool made, Frame f) {
     if (!made) {
         f.at += side.allowance[bend] * f.along();
         return f;
     }
-    const double angle = side.angle[bend], way = angle > 0.0 ? 1.0 : -1.0;
+    const double way = side.angle[bend] > 0.0 ? 1.0 : -1.0;
     const Vector2d centre = f.at + way * side.radius[bend] * f.across();
-    f.turn += angle;
+    f.turn_by(side.turn[bend]);
     f.at = centre - way * side.radius[bend] * f.across();
     return f;
 }
 
 // A straight stretch of the strip.
 clearance::Convex straight_piece(const Frame& from, double length, double thickness) {
-    const Vector2d along = from.along(), end = from.at + length * along;
-    const Vector2d half = 0.5 * thickness * Vector2d(-along.y(), along.x());
+    const Vector2d end = from.at + length * from.along(), half = 0.5 * thickness * from.across();
     clearance::Convex piece;
     piece.corners = {from.at - half, end - half, end + half, from.at + half};
     return piece;
@@ -40,15 +43,15 @@ clearance::Convex straight_piece(const Frame& from, double length, double thickn
 
 void add_arc(const Side& side, int bend, const Frame& from, std::vector<clearance::Convex>& pieces) {
     const double angle = side.angle[bend], way = angle > 0.0 ? 1.0 : -1.0;
-    const int count = std::max(1, static_cast<int>(std::ceil(std::abs(angle) / arc_piece)));
-    const double step = angle / count;
+    const int count = pieces_of_bend(angle);
     const double inner = std::max(0.0, side.radius[bend] - 0.5 * side.thickness);
-    const double outer = (side.radius[bend] + 0.5 * side.thickness) / std::cos(0.5 * step);
+    const double outer =
+        (side.radius[bend] + 0.5 * side.thickness) / std::sqrt(0.5 * (1.0 + side.turn_of_piece[bend].cos));
     const Vector2d centre = from.at + way * side.radius[bend] * from.across();
     Frame f = from;
     for (int i = 0; i < count; ++i) {
         const Vector2d out = -way * f.across();
-        f.turn += step;
+        f.turn_by(side.turn_of_piece[bend]);
         const Vector2d out_after = -way * f.across();
         // a sharp bend has its inner corners in one place
         const double in = std::max(inner, 1e-3 * side.thickness);
@@ -63,6 +66,13 @@ void add_arc(const Side& side, int bend, const Frame& from, std::vector<clearanc
     }
 }
 
+void add_turns(Side& side) {
+    for (const double angle : side.angle) {
+        side.turn.emplace_back(angle);
+        side.turn_of_piece.emplace_back(angle / pieces_of_bend(angle));
+    }
+}
+
 template <class List>
 void append_outwards(const List& from, int first, int last, List& to) {
     const int step = first <= last ? 1 : -1;
@@ -71,12 +81,11 @@ void append_outwards(const List& from, int first, int last, List& to) {
 
 }  // namespace
 
-Vector2d Frame::along() const {
-    return {std::cos(turn), std::sin(turn)};
-}
+Turn::Turn(double angle_) : angle(angle_), cos(std::cos(angle_)), sin(std::sin(angle_)) {}
 
-Vector2d Frame::across() const {
-    return {-std::sin(turn), std::cos(turn)};
+void Frame::turn_by(const Turn& by) {
+    turn_ += by.angle;
+    along_ = {by.cos * along_.x() - by.sin * along_.y(), by.sin * along_.x() + by.cos * along_.y()};
 }
 
 FoldedPart as_laid(const FoldedPart& part, bool face_down, bool right_first) {
@@ -105,6 +114,7 @@ Side left_of(const FoldedPart& laid, int b) {
     append_outwards(laid.angle, b - 1, 0, side.angle);
     append_outwards(laid.radius, b - 1, 0, side.radius);
     append_outwards(laid.allowance, b - 1, 0, side.allowance);
+    add_turns(side);
     return side;
 }
 
@@ -117,6 +127,7 @@ Side right_of(const FoldedPart& laid, int b) {
     append_outwards(laid.angle, b + 1, last, side.angle);
     append_outwards(laid.radius, b + 1, last, side.radius);
     append_outwards(laid.allowance, b + 1, last, side.allowance);
+    add_turns(side);
     return side;
 }
 

@@ -27,6 +27,29 @@ struct FoldedPart {
 FoldedPart as_laid(const FoldedPart& part, bool face_down, bool right_first);
 BendSet as_laid(BendSet set, int bends, bool right_first);
 
+// An angle with its cosine and sine, which are asked for again and again.
+struct Turn {
+    double angle = 0.0, cos = 1.0, sin = 0.0;
+    Turn() = default;
+    explicit Turn(double angle_);
+};
+
+// A place and the way it looks.
+class Frame {
+  public:
+    Eigen::Vector2d at = Eigen::Vector2d::Zero();
+    double turn() const { return turn_; }
+    const Eigen::Vector2d& along() const { return along_; }
+    // A quarter turn counter-clockwise from along.
+    Eigen::Vector2d across() const { return {-along_.y(), along_.x()}; }
+    void turn_to(double angle) { turn_ = 0.0, along_ = Eigen::Vector2d::UnitX(), turn_by(Turn(angle)); }
+    void turn_by(const Turn& by);
+
+  private:
+    double turn_ = 0.0;
+    Eigen::Vector2d along_ = Eigen::Vector2d::UnitX();  // unit, kept with the turn
+};
+
 // What hangs on one side of a stroke's bend, walked outwards: m flats, m - 1 bends between them. In
 // coordinates of its own: it begins at the origin along +x, y is up in the press; the left side is seen in a
 // mirror, in which bends up still turn up. Bit k of a set: the bend between its flats k and k + 1.
@@ -34,6 +57,8 @@ struct Side {
     double thickness = 0.0;
     std::vector<double> flats;
     std::vector<double> angle, radius, allowance;
+    std::vector<Turn> turn,
+        turn_of_piece;  // over the whole bend, and over one of the pieces that it is cut into
     int groups() const { return static_cast<int>(flats.size()); }
 };
 
@@ -43,14 +68,6 @@ Side right_of(const FoldedPart& laid, int b);
 // The bits of a whole set that lie on a side, in its own numbering.
 BendSet bits_left_of(BendSet laid, int b);
 BendSet bits_right_of(BendSet laid, int b);
-
-// Where a group begins and which way it goes.
-struct Frame {
-    Eigen::Vector2d at = Eigen::Vector2d::Zero();
-    double turn = 0.0;
-    Eigen::Vector2d along() const;
-    Eigen::Vector2d across() const;  // a quarter turn counter-clockwise from along
-};
 
 // Group j: the bend before flat j, made or not, and flat j. Its shape depends on bits 0 ... j - 1 of the set.
 Frame frame_of(const Side& side, int group, BendSet made);

@@ -22,7 +22,7 @@ double nose_height(const StrokePath& p, double turn) {
 Frame round_nose(const StrokePath& p, double turn, double height, double s) {
     const double mid = p.nose + 0.5 * p.thickness;
     Frame f;
-    f.turn = turn;
+    f.turn_to(turn);
     f.at = Vector2d(p.nose_x, height) + mid * Vector2d(std::sin(turn), -std::cos(turn)) +
            (1.0 - s) * p.half_allowance * f.along();
     return f;
@@ -53,7 +53,7 @@ PathPoint over_edge(const StrokePath& p, double s) {
     const Vector2d centre(-p.shoulder, -p.shoulder), normal(std::sin(turn), std::cos(turn));
     PathPoint point;
     point.left.at = {p.shoulder, 0.5 * p.thickness};
-    point.right.turn = -turn;
+    point.right.turn_to(-turn);
     point.right.at = centre + mid * normal + (1.0 - s) * 2.0 * p.half_allowance * point.right.along();
     // the punch's corner on the strip's outer surface
     const double lowest = -p.shoulder - p.nose - 3.0 * p.thickness;
@@ -107,7 +107,7 @@ double needed_straight(const StrokePath& path) {
     for (int i = 0; i <= 16; ++i) {
         const double s = i / 16.0;
         // a wall that stands upright leans on the shoulder no more
-        if (at(path, s).right.turn < 1.5) most = std::max(most, arm(path, s));
+        if (at(path, s).right.turn() < 1.5) most = std::max(most, arm(path, s));
     }
     return most;
 }
@@ -121,8 +121,8 @@ PathSpeed fastest(const StrokePath& path) {
         const PathPoint now = at(path, static_cast<double>(i) / samples);
         const double shift =
             std::max((now.left.at - last.left.at).norm(), (now.right.at - last.right.at).norm());
-        const double turn =
-            std::max(std::abs(now.left.turn - last.left.turn), std::abs(now.right.turn - last.right.turn));
+        const double turn = std::max(std::abs(now.left.turn() - last.left.turn()),
+                                     std::abs(now.right.turn() - last.right.turn()));
         speed.shift = std::max(speed.shift, safety * samples * shift);
         speed.turn = std::max(speed.turn, safety * samples * turn);
         speed.ram = std::max(speed.ram, safety * samples * std::abs(now.ram - last.ram));

@@ -53,11 +53,6 @@ Circle circle_about(const std::vector<Convex>& pieces) {
 
 }  // namespace
 
-StrokeRoom::Moment StrokeRoom::moment_at(const StrokePath& path, double s) {
-    const PathPoint point = at(path, s);
-    return {point, point.left.along(), point.right.along()};
-}
-
 StrokeRoom::StrokeRoom(const StrokePath& path, Side left, Side right, std::vector<Obstacle> obstacles,
                        double reach_left, double reach_right, const RoomOptions& options)
     : path_(path),
@@ -72,21 +67,20 @@ StrokeRoom::StrokeRoom(const StrokePath& path, Side left, Side right, std::vecto
     meetings_.resize(left_.marks.size() * right_.marks.size());
     gauge_reach_.resize(right_.marks.size());
     for (int i = 0; i <= last_moment; ++i)
-        moments_.push_back(moment_at(path_, static_cast<double>(i) / last_moment));
+        moments_.push_back(at(path_, static_cast<double>(i) / last_moment));
 }
 
 // ---- one group against the tools
 
-Vector2d StrokeRoom::placed(const Half& half, const Vector2d& own, const Moment& moment) const {
-    const Frame& f = half.mirror ? moment.point.left : moment.point.right;
-    const Vector2d& along = half.mirror ? moment.left_along : moment.right_along;
-    const Vector2d here = f.at + own.x() * along + own.y() * Vector2d(-along.y(), along.x());
+Vector2d StrokeRoom::placed(const Half& half, const Vector2d& own, const PathPoint& point) const {
+    const Frame& f = half.mirror ? point.left : point.right;
+    const Vector2d here = f.at + own.x() * f.along() + own.y() * f.across();
     return half.mirror ? Vector2d(-here.x(), here.y()) : here;
 }
 
-Convex StrokeRoom::placed(const Half& half, const Convex& piece, const Moment& moment) const {
+Convex StrokeRoom::placed(const Half& half, const Convex& piece, const PathPoint& point) const {
     Convex moved = piece;
-    for (Vector2d& c : moved.corners) c = placed(half, c, moment);
+    for (Vector2d& c : moved.corners) c = placed(half, c, point);
     if (half.mirror) std::reverse(moved.corners.begin(), moved.corners.end());
     return moved;
 }
@@ -95,16 +89,15 @@ Convex StrokeRoom::placed(const Half& half, const Convex& piece, const Moment& m
 bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& pieces) const {
     const double strip_speed = speed_.shift + speed_.turn * furthest_corner(pieces);
     for (int i = 0;;) {
-        const Moment& moment = moments_[i];
+        const PathPoint& point = moments_[i];
         double step = longest_step;
         for (const Convex& piece : pieces) {
-            const Convex here = placed(half, piece, moment);
+            const Convex here = placed(half, piece, point);
             for (const Obstacle& o : obstacles_) {
                 const double speed = strip_speed + (o.with_ram ? speed_.ram : 0.0);
                 const double margin = o.lies_on ? 0.0 : options_.margin;
                 const double distance =
-                    clearance::gap(*o.solid, stands(o, moment.point.ram), here, margin + speed * step)
-                        .distance;
+                    clearance::gap(*o.solid, stands(o, point.ram), here, margin + speed * step).distance;
                 if (distance < (o.lies_on ? -lies_deep * path_.thickness : margin)) return false;
                 if (distance < margin + speed * step) step = std::max(0.0, distance - margin) / speed;
             }
@@ -117,16 +110,15 @@ bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& piece
 // Whether the punch, or what moves with it, stands over the strip on the way down to this moment, or up from
 // it.
 bool StrokeRoom::is_under_punch(const Half& half, const std::vector<Convex>& pieces, double s) const {
-    const Moment moment = moment_at(path_, s);
+    const PathPoint point = at(path_, s);
     for (const Convex& piece : pieces) {
-        const Convex here = placed(half, piece, moment);
+        const Convex here = placed(half, piece, point);
         for (const Obstacle& o : obstacles_) {
             if (!o.with_ram) continue;
             double raised = 0.0;
             while (raised <= options_.raised) {
                 const double distance =
-                    clearance::gap(*o.solid, stands(o, moment.point.ram + raised), here, options_.raised)
-                        .distance;
+                    clearance::gap(*o.solid, stands(o, point.ram + raised), here, options_.raised).distance;
                 if (distance < 0.0) return true;
                 raised += std::max(distance, 0.25);
             }
@@ -161,16 +153,16 @@ bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet mad
     const Circle round_a = circle_about(a), round_b = circle_about(b);
     const double speed = 2.0 * speed_.shift + speed_.turn * (furthest_corner(a) + furthest_corner(b));
     for (int i = 0;;) {
-        const Moment& moment = moments_[i];
-        const Vector2d apart = placed(left_, round_a.middle, moment) - placed(right_, round_b.middle, moment);
+        const PathPoint& point = moments_[i];
+        const Vector2d apart = placed(left_, round_a.middle, point) - placed(right_, round_b.middle, point);
         // far apart, their circles tell enough
         double least = apart.norm() - round_a.radius - round_b.radius;
         if (least < longest_step * speed) {
             std::vector<Convex> there;
-            for (const Convex& pb : b) there.push_back(placed(right_, pb, moment));
+            for (const Convex& pb : b) there.push_back(placed(right_, pb, point));
             double nearest = 1e300;
             for (const Convex& pa : a) {
-                const Convex here = placed(left_, pa, moment);
+                const Convex here = placed(left_, pa, point);
                 for (const Convex& pb : there) nearest = std::min(nearest, clearance::apart(here, pb));
             }
             least = std::max(least, nearest);
@@ -256,13 +248,12 @@ std::optional<Hit> StrokeRoom::worst_hit(BendSet made_left, BendSet made_right) 
             const std::vector<Convex> pieces = pieces_of(half.side, g, low_bits(made, g), half.reach);
             for (int m = 0; m <= moments; ++m) {
                 const double s = static_cast<double>(m) / moments;
-                const Moment moment = moment_at(path_, s);
+                const PathPoint point = at(path_, s);
                 for (const Convex& piece : pieces)
                     for (int k = 0; k < static_cast<int>(obstacles_.size()); ++k) {
                         const Obstacle& o = obstacles_[k];
-                        const clearance::Gap gap =
-                            clearance::gap(*o.solid, stands(o, moment.point.ram), placed(half, piece, moment),
-                                           options_.margin);
+                        const clearance::Gap gap = clearance::gap(
+                            *o.solid, stands(o, point.ram), placed(half, piece, point), options_.margin);
                         const double limit = o.lies_on ? -lies_deep * path_.thickness : options_.margin;
                         if (gap.distance >= limit) continue;
                         if (worst && worst->depth >= -gap.distance) continue;

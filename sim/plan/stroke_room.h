@@ -83,18 +83,12 @@ class StrokeRoom {
     bool halves_meet(BendSet made_left, BendSet made_right);
     bool groups_meet(int left, BendSet made_left, int right, BendSet made_right) const;
     double reach_at_gauge(int group, BendSet made) const;
-    // A moment of the stroke with the directions of its halves, which are asked for often.
-    struct Moment {
-        PathPoint point;
-        Eigen::Vector2d left_along, right_along;
-    };
-    static Moment moment_at(const StrokePath& path, double s);
-    Eigen::Vector2d placed(const Half& half, const Eigen::Vector2d& own, const Moment& moment) const;
-    clearance::Convex placed(const Half& half, const clearance::Convex& piece, const Moment& moment) const;
+    Eigen::Vector2d placed(const Half& half, const Eigen::Vector2d& own, const PathPoint& point) const;
+    clearance::Convex placed(const Half& half, const clearance::Convex& piece, const PathPoint& point) const;
 
     StrokePath path_;
     PathSpeed speed_;
-    std::vector<Moment> moments_;  // from laid in to the stop
+    std::vector<PathPoint> moments_;  // from laid in to the stop
     double needed_ = 0.0;
     Half left_, right_;
     std::vector<Obstacle> obstacles_;

@@ -51,7 +51,7 @@ TEST_CASE("a made bend turns what follows up, and takes its radius' room") {
     const Frame past = frame_of(right, 2, 1);
     CHECK(past.at.x() == doctest::Approx(20.0 + 2.5));
     CHECK(past.at.y() == doctest::Approx(2.5 + 30.0));
-    CHECK(past.turn == doctest::Approx(right_angle));
+    CHECK(past.turn() == doctest::Approx(right_angle));
 }
 
 TEST_CASE("seen from the left the same bends turn up as well") {

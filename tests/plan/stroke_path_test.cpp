@@ -34,11 +34,11 @@ TEST_CASE("a V stroke begins flat, and ends at its angle") {
     const StrokePath p = vee();
     const PathPoint start = at(p, 0.0), end = at(p, 1.0);
     CHECK(start.ram == doctest::Approx(1.0));  // the nose on a strip as thick as that
-    CHECK(start.right.turn == 0.0);
+    CHECK(start.right.turn() == 0.0);
     CHECK(start.right.at.y() == doctest::Approx(0.5));
     CHECK(start.right.at.x() == doctest::Approx(1.5));
-    CHECK(end.right.turn + end.left.turn == doctest::Approx(p.loaded));
-    CHECK(at(p, let_go(p)).right.turn == doctest::Approx(0.5 * p.free));
+    CHECK(end.right.turn() + end.left.turn() == doctest::Approx(p.loaded));
+    CHECK(at(p, let_go(p)).right.turn() == doctest::Approx(0.5 * p.free));
     CHECK(end.ram < start.ram);
 }
 
@@ -65,7 +65,7 @@ TEST_CASE("a wiped flange lies on the edge, and the punch's corner on the flange
         const PathPoint point = at(p, i / 20.0);
         CHECK(across(point.right, {-2.0, -2.0}) == doctest::Approx(2.5));
         CHECK(across(point.right, {1.2 + 3.0, point.ram + 3.0}) == doctest::Approx(3.5));
-        CHECK(point.right.turn < 0.0);
+        CHECK(point.right.turn() < 0.0);
     }
 }
 
@@ -88,7 +88,7 @@ TEST_CASE("nothing moves faster than the bounds say") {
     for (int i = 0; i < moments; ++i) {
         const PathPoint a = at(p, static_cast<double>(i) / moments), b = at(p, (i + 1.0) / moments);
         CHECK((b.right.at - a.right.at).norm() * moments <= bound.shift);
-        CHECK(std::abs(b.right.turn - a.right.turn) * moments <= bound.turn);
+        CHECK(std::abs(b.right.turn() - a.right.turn()) * moments <= bound.turn);
         CHECK(std::abs(b.ram - a.ram) * moments <= bound.ram);
     }
 }
