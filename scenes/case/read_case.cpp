@@ -11,6 +11,7 @@
 #include "scenes/case/read_tools.h"
 #include "scenes/case/read_work.h"
 #include "scenes/case/strict_table.h"
+#include "sim/plan/bend_order.h"
 
 namespace overbend::scenes {
 
@@ -202,6 +203,18 @@ RunOptions read_run(const StrictTable& top) {
     return run;
 }
 
+void check_plannable(const StrictTable& part, const Case& job) {
+    const int bends = static_cast<int>(job.part.bends.size());
+    if (bends > plan::most_bends_to_order)
+        part.complain("path", std::to_string(bends) + " bends are too many to find their order",
+                      "give at most " + std::to_string(plan::most_bends_to_order) + ", or write the steps");
+    for (int b = 0; b < bends; ++b)
+        if (std::abs(job.part.bends[b].angle) > plan::sharpest_to_order)
+            complain_of_bend(part, static_cast<std::size_t>(b),
+                             in_quotes(job.part.bends[b].name) + " is a hem, and hems are not planned",
+                             "write the steps for this part");
+}
+
 }  // namespace
 
 Case read_case(const std::filesystem::path& file, Needs needs) {
@@ -236,6 +249,7 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
         check_all_bends_made(part, job);
         check_hems_laid(part, job);
     }
+    if (needs == Needs::plan) check_plannable(part, job);
     job.press = read_press(top);
     job.handling = read_handling(top);
     job.run = read_run(top);

@@ -93,8 +93,8 @@ namespace overbend::scenes {
 
 // What must stand in a case: tools, and steps that make every bend; or, to plan them, the strip and its
 // drawing alone. Tools and steps that stand there all the same are read and checked as ever, but need not
-// make all bends.
-enum class Needs { steps, drawing_alone };
+// make all bends. A plan asks besides that there are no more bends than can be put in order, and no hems.
+enum class Needs { steps, drawing_alone, plan };
 
 // Checks everything that can be told without pressing: keys, ranges, names, that each tool can be made and
 // that the tools of each step go together with this strip.

@@ -13,18 +13,15 @@ namespace overbend::scenes {
 
 namespace {
 
-constexpr double hem_angle = 170.0 * 3.14159265358979323846 / 180.0;
-
+// What reading a case for a plan refuses, with its line.
 void check(const Case& c) {
-    const int bends = static_cast<int>(c.part.bends.size());
-    if (bends > plan::most_bends_to_order)
-        throw OutOfRange(
-            "part.path", std::to_string(bends) + " bends are too many to find their order",
-            "give at most " + std::to_string(plan::most_bends_to_order) + ", or write the steps");
+    if (static_cast<int>(c.part.bends.size()) > plan::most_bends_to_order)
+        throw OutOfRange("bends", std::to_string(c.part.bends.size()) + " cannot be put in order",
+                         "give at most " + std::to_string(plan::most_bends_to_order));
     for (const Bend& b : c.part.bends)
-        if (std::abs(b.angle) > hem_angle)
-            throw OutOfRange("part.path", "'" + b.name + "' is a hem, and hems are not planned",
-                             "write the steps for this part");
+        if (std::abs(b.angle) > plan::sharpest_to_order)
+            throw OutOfRange("bend angle", "'" + b.name + "' is a hem, which is not planned",
+                             "give less than 170 deg");
 }
 
 void rank(const Attempt& attempt, PlanResult& result) {

@@ -39,22 +39,43 @@ tool::ToolSet press_blocks(const Case& c, const tool::RigidTool& punch, const to
     return blocks;
 }
 
-tool::ToolSet gauge_at(const Case& c, const strip::StripState& placed) {
-    if (!c.press || !c.press->gauge) return {};
-    const Gauge& gauge = *c.press->gauge;
-    const double low = -c.thickness, high = gauge.height;
-    double face = 0.0;
+namespace {
+
+constexpr double over_the_edge = 3.0;  // thicknesses that a bent-down end may stand out below the gauge
+
+// How far right the strip reaches, at the gauge's height and anywhere.
+struct Reach {
+    double at_height = 0.0, anywhere = 0.0;
+};
+Reach reach_of(const Case& c, const strip::StripState& placed) {
+    Reach reach;
     for (int i = 0; i < placed.nodes(); ++i)
         for (const double side : {0.5, -0.5}) {
             const double x = placed.x[i] - side * placed.thickness * std::sin(placed.theta[i]);
             const double y = placed.y[i] + side * placed.thickness * std::cos(placed.theta[i]);
-            if (y >= low && y <= high) face = std::max(face, x);
+            reach.anywhere = std::max(reach.anywhere, x);
+            if (y >= -c.thickness && y <= c.press->gauge->height)
+                reach.at_height = std::max(reach.at_height, x);
         }
-    if (face <= 0.0) return {};
+    return reach;
+}
+
+}  // namespace
+
+bool gauge_finds_no_edge(const Case& c, const strip::StripState& placed) {
+    if (!c.press || !c.press->gauge) return false;
+    const Reach reach = reach_of(c, placed);
+    return reach.at_height <= 0.0 || reach.anywhere > reach.at_height + over_the_edge * c.thickness;
+}
+
+tool::ToolSet gauge_at(const Case& c, const strip::StripState& placed) {
+    if (!c.press || !c.press->gauge || gauge_finds_no_edge(c, placed)) return {};
+    const Gauge& gauge = *c.press->gauge;
+    const double face = reach_of(c, placed).at_height;
     // its middle at the origin, its lower edge a thickness below the die's top face
     const tool::Block finger{gauge.length, 0.0, 0.0, gauge.height + c.thickness};
     tool::RigidTool stands{"gauge", Role::gauge, tool::block_facing_down(finger),
-                           tool::Vec2(face + 0.5 * gauge.length, low)};
+                           tool::Vec2(face + 0.5 * gauge.length, -c.thickness)};
     stands.draws_back = gauge.draws_back;
     return {stands};
 }

@@ -15,9 +15,13 @@ namespace overbend::scenes {
 // press.
 tool::ToolSet press_blocks(const Case& c, const tool::RigidTool& punch, const tool::RigidTool& die);
 
-// The gauge, its face against what of the placed strip lies furthest right at its height; none when the press
-// has none, or the strip is nowhere at its height right of the punch's axis.
+// The gauge, its face against what of the placed strip lies furthest right at its height. None when the press
+// has none; or when the strip has no edge there but goes on beyond, below or above it: it would be hit as
+// soon as the strip turns.
 tool::ToolSet gauge_at(const Case& c, const strip::StripState& placed);
+
+// Whether the press has a gauge that finds no edge of the placed strip.
+bool gauge_finds_no_edge(const Case& c, const strip::StripState& placed);
 
 // From the punch's axis to the gauge's face; 0 without a gauge.
 double gauge_distance(const tool::ToolSet& tools);

@@ -68,6 +68,9 @@ StepResult run_step(const Case& c, const Blank& blank, int index, const strip::S
     result.stroke = stroke::press(scene, how);
     if (result.stroke.solved()) read_bends(c, blank, step, result);
     result.gauge = gauge_distance(scene.tools);
+    if (gauge_finds_no_edge(c, scene.strip))
+        result.remarks.push_back(
+            "the gauge finds no edge at its height: the strip goes on below or above it");
     read_clearance(scene.zone, ram_rise(c), result);
     add_warnings(result);
     result.wall_ms =

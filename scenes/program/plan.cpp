@@ -6,8 +6,6 @@
 #include <optional>
 
 #include "render/picture/profile_drawing.h"
-#include "scenes/case/case_error.h"
-#include "scenes/case/read_case.h"
 #include "scenes/case/write_case.h"
 #include "scenes/exchange/plan_json.h"
 #include "scenes/exchange/results_json.h"
@@ -17,7 +15,6 @@
 #include "scenes/program/job.h"
 #include "scenes/program/plan_print.h"
 #include "scenes/program/sheets.h"
-#include "sim/errors.h"
 #include "sim/words.h"
 
 namespace overbend::program {
@@ -56,15 +53,6 @@ std::string head_of(const scenes::Case& c, const scenes::PlanResult& plan) {
     return head;
 }
 
-// What cannot be planned is a mistake of the case.
-scenes::PlanResult plan_of(const scenes::Case& c, const scenes::PlanOptions& options) {
-    try {
-        return scenes::plan_case(c, options);
-    } catch (const OutOfRange& error) {
-        throw scenes::CaseError(c.file, 0, 0, error.name, error.wrong, error.right);
-    }
-}
-
 std::string place_words(const scenes::Case& c, const scenes::ProfilePoint& p) {
     return p.bend >= 0 ? "bend '" + c.part.bends[p.bend].name + "'" : "flat " + std::to_string(p.flat + 1);
 }
@@ -88,8 +76,8 @@ render::ProfileSheet profile_sheet(const scenes::Case& c, const scenes::Fit& fit
 }
 
 void plan(const PlanCommand& given, int& status) {
-    const scenes::Case c = read_job_case(given.file, given.out, scenes::Needs::drawing_alone);
-    const scenes::PlanResult result = plan_of(c, options_of(given));
+    const scenes::Case c = read_job_case(given.file, given.out, scenes::Needs::plan);
+    const scenes::PlanResult result = scenes::plan_case(c, options_of(given));
     std::optional<std::filesystem::path> file;
     if (result.found) {
         file = make_folder(given.out) / "case.toml";

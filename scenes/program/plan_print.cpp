@@ -1,5 +1,7 @@
 #include "scenes/program/plan_print.h"
 
+#include <algorithm>
+#include <cmath>
 #include <cstdio>
 #include <string>
 
@@ -70,21 +72,32 @@ void print_rejected(const scenes::PlanResult& plan) {
         std::printf("  - %s: %s\n", r.what.c_str(), r.why.c_str());
 }
 
-void print_strokes(const scenes::Case& c, const scenes::PlanResult& plan) {
-    std::printf("\n    %-24s %-18s %-22s %-6s %-6s %8s %8s %9s\n", "step", "punch", "die", "face", "first",
-                "stop", "travel", "springback");
-    std::printf("    %-24s %-18s %-22s %-6s %-6s %8s %8s %9s\n", "", "", "", "", "", "free deg", "mm", "deg");
-    for (std::size_t i = 0; i < plan.planned.steps.size(); ++i) {
-        const scenes::Step& s = plan.planned.steps[i];
+std::string die_words(const scenes::Case& c, const scenes::Step& s) {
+    const scenes::Tool& die = c.tools[s.die];
+    const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
+    return vee && vee->faces.size() > 1 ? die.name + ", face " + std::to_string(s.die_face) : die.name;
+}
+
+void print_strokes(const scenes::PlanResult& plan) {
+    const scenes::Case& c = plan.planned;
+    int steps = 4, punches = 5, dies = 3;  // widths of the columns
+    for (const scenes::Step& s : c.steps) {
+        steps = std::max(steps, static_cast<int>(s.name.size()));
+        punches = std::max(punches, static_cast<int>(c.tools[s.punch].name.size()));
+        dies = std::max(dies, static_cast<int>(die_words(c, s).size()));
+    }
+    std::printf("\n    %-*s  %-*s  %-*s  %-4s  %-5s %9s %8s %10s\n", steps, "step", punches, "punch", dies,
+                "die", "face", "first", "stop", "travel", "springback");
+    std::printf("    %-*s  %-*s  %-*s  %-4s  %-5s %9s %8s %10s\n", steps, "", punches, "", dies, "", "", "",
+                "free deg", "mm", "deg");
+    for (std::size_t i = 0; i < c.steps.size(); ++i) {
+        const scenes::Step& s = c.steps[i];
         const scenes::StepResult& r = plan.fit.job.steps[i];
         const int bend = s.first == scenes::First::right ? s.bends.back() : s.bends.front();
         const double stop =
             s.stop == scenes::StopKind::free_angle ? s.stop_value : std::abs(c.part.bends[bend].angle);
-        std::string die = plan.planned.tools[s.die].name;
-        const auto* vee = std::get_if<tool::VeeDie>(&plan.planned.tools[s.die].shape);
-        if (vee && vee->faces.size() > 1) die += ", face " + std::to_string(s.die_face);
-        std::printf("    %-24s %-18s %-22s %-6s %-6s %8.2f %8.3f %9.2f\n", s.name.c_str(),
-                    plan.planned.tools[s.punch].name.c_str(), die.c_str(),
+        std::printf("    %-*s  %-*s  %-*s  %-4s  %-5s %9.2f %8.3f %10.2f\n", steps, s.name.c_str(), punches,
+                    c.tools[s.punch].name.c_str(), dies, die_words(c, s).c_str(),
                     s.face == scenes::Face::down ? "down" : "up",
                     s.first == scenes::First::right ? "right" : "left", stop / degree, r.stroke.stop_travel,
                     r.bends.empty() ? 0.0 : r.bends.front().springback() / degree);
@@ -97,8 +110,8 @@ void print_fit(const scenes::Case& c, const scenes::PlanResult& plan) {
                 scenes::make_blank(c).length);
     for (const double line : fit.job.blank.bend_line) std::printf(" %.2f", line);
     std::printf(
-        " mm.\nAfter %d runs the finished part is at most %.3f degrees and %.3f mm off the drawing.\n",
-        fit.runs, fit.worst_angle / degree, fit.job.profile.greatest());
+        " mm.\nAfter %d run%s the finished part is at most %.3f degrees and %.3f mm off the drawing.\n",
+        fit.runs, fit.runs == 1 ? "" : "s", fit.worst_angle / degree, fit.job.profile.greatest());
 }
 
 }  // namespace
@@ -112,7 +125,7 @@ void print_plan(const scenes::Case& c, const scenes::PlanResult& plan,
     print_list("Proposed tools:", plan.proposed);
     print_orders(plan);
     if (plan.found) {
-        print_strokes(c, plan);
+        print_strokes(plan);
         print_fit(c, plan);
         print_list("Changed on the way:", plan.fit.changed_tools);
     }

@@ -20,6 +20,8 @@ namespace overbend::plan {
 using BendSet = std::uint32_t;
 
 constexpr int most_bends_to_order = 16;
+constexpr double sharpest_to_order =
+    2.967;  // rad, 170 degrees: beyond, a bend is a hem, and takes two strokes
 
 // One way of making a stroke: which bends, and the set-up it asks for.
 struct Way {
