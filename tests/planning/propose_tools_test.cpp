@@ -9,6 +9,7 @@
 #include "scenes/case/read_card.h"
 #include "scenes/planning/fitting_pairs.h"
 #include "scenes/planning/propose_pair.h"
+#include "scenes/planning/propose_relieved.h"
 #include "scenes/planning/propose_vee.h"
 #include "scenes/process/process.h"
 #include "tests/planning/random_part.h"
@@ -159,4 +160,33 @@ TEST_CASE("a flange over a channel's mouth makes an L of the foot; two that all 
     const ProposedTools closed = propose_channel(c, make_blank(c), 1);
     CHECK(closed.tools.empty());
     CHECK(closed.cannot.size() == 1);
+}
+
+TEST_CASE("a relieved punch leaves room where the flange leans over, in the mechanics too") {
+    // Walls as long as the channel is wide, and longer: the straight punch is hit, the relieved one is not.
+    for (const double wall : {20.0, 28.0}) {
+        CAPTURE(wall);
+        Case c = one_bend("dc01", 1.0, 1.1, 90.0, 20.0);
+        c.part.flats = {wall, 20.0, wall};
+        c.part.bends = {{"left", 90.0 * degree, 1.1}, {"right", 90.0 * degree, 1.1}};
+        c.tools = {{"straight", tool::VeePunch{80.0 * degree, 1.0, 60.0, 12.0}},
+                   {"block", tool::VeeDie{{{84.0 * degree, 8.0, 1.0, 0.4}}, 28.0, 31.0}}};
+        const ProposedTools proposed = propose_relieved(c, {{0, 1}, {1, 0}});
+        REQUIRE(proposed.tools.size() == 1);
+        c.tools.push_back(proposed.tools[0]);
+        Step left, right;
+        left.name = "left", left.bends = {0}, left.die = 1;
+        right.name = "right", right.bends = {1}, right.die = 1;
+        left.first = First::right;  // the made flange lies right of the punch
+        right.first = First::left;
+        for (const int punch : {0, 2}) {
+            left.punch = right.punch = punch;
+            right.first = First::right, left.first = First::left;
+            c.steps = {right, left};
+            const JobResult job = run_process(c, {});
+            REQUIRE(job.solved);
+            CHECK(job.steps[0].interferences.empty());
+            CHECK(job.steps[1].interferences.empty() == (punch == 2));
+        }
+    }
 }
