@@ -11,7 +11,7 @@ namespace {
 constexpr double row = 1.72;  // units, height of a line of readouts
 constexpr double press_height = 4.0 * row;
 constexpr double bends_height = 5.0 * row;
-constexpr double legend_height = 5.8;
+constexpr double legend_height = 7.6;
 constexpr double pad = 0.8;  // units, within the panel
 constexpr double gap = 1.2;  // units, between columns
 

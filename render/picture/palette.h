@@ -45,6 +45,8 @@ struct ThemeColours {
     Colour alarm_ink;  // words on a patch of `alarm`
     Colour accent;     // the step's number
     Colour accent_ink;
+    Colour alarm_words;  // `alarm` in words, which have to stand out more than a mark
+    Colour neutral;      // the neutral line
 };
 const ThemeColours& theme_colours(Theme theme);
 

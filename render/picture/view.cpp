@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/lens_place.h"
 #include "render/picture/tool_labels.h"
 
 namespace overbend::render {
@@ -56,7 +57,47 @@ Box worth_seeing(const Recording& recording) {
     return box;
 }
 
+// With some room below left for the magnifier.
+View fitted_view(const Recording& recording, const Layout& layout, double room_below) {
+    const double u = layout.unit;
+    const Box box = worth_seeing(recording);
+    // Bands above and below are left for the names of the tools and for the scale.
+    const double top = 2.6 * u;
+    const double bottom = 3.0 * u + room_below;
+    const double side = 1.2 * u;
+    View view;
+    view.stage = layout.stage;
+    view.note = note_box(layout);
+    const Place extent = box.high - box.low;
+    view.scale = std::min((view.stage.width - 2.0 * side) / extent.x(),
+                          (view.stage.height - top - bottom) / extent.y());
+    view.centre = 0.5 * (box.low + box.high);
+    view.centre.y() += 0.5 * (top - bottom) / view.scale;
+    return view;
+}
+
+// The view with the largest magnifier: the strip is drawn smaller only when there is no room for a large one.
+View view_with_lens(const Recording& recording, const Layout& layout, const std::vector<double>& bend_lines) {
+    constexpr double large = 12.0;  // units
+    const double u = layout.unit;
+    View best = fitted_view(recording, layout, 0.0);
+    for (const double room : {0.0, 4.0, 8.0, 11.0}) {
+        if (room > 0.4 * layout.stage.height / u) break;
+        View view = fitted_view(recording, layout, room * u);
+        view.lens = place_lens(recording, view, layout, bend_lines);
+        if (view.lens && (!best.lens || view.lens->box.height > best.lens->box.height)) best = view;
+        if (best.lens && best.lens->box.height >= large * u) break;
+    }
+    return best;
+}
+
 }  // namespace
+
+Rect note_box(const Layout& layout) {
+    const double u = layout.unit;
+    const double width = std::min(21.0 * u, layout.stage.width - 1.2 * u);
+    return {layout.stage.right() - 0.6 * u - width, layout.stage.y + 0.6 * u, width, 1.8 * u};
+}
 
 Rect key_box(const Layout& layout) {
     const double u = layout.unit;
@@ -67,19 +108,8 @@ Rect key_box(const Layout& layout) {
 View choose_view(const Recording& recording, const PictureSize& size, const ViewOptions& options) {
     check_recording(recording);
     const Layout layout = lay_out(size, options.charts);
-    const double u = layout.unit;
-    const Box box = worth_seeing(recording);
-    // Bands above and below are left for the names of the tools and for the scale.
-    const double top = 2.6 * u;
-    const double bottom = 3.0 * u;
-    const double side = 1.2 * u;
-    View view;
-    view.stage = layout.stage;
-    const Place extent = box.high - box.low;
-    view.scale = std::min((view.stage.width - 2.0 * side) / extent.x(),
-                          (view.stage.height - top - bottom) / extent.y());
-    view.centre = 0.5 * (box.low + box.high);
-    view.centre.y() += 0.5 * (top - bottom) / view.scale;
+    View view = options.lens == Lens::shown ? view_with_lens(recording, layout, options.bend_lines)
+                                            : fitted_view(recording, layout, 0.0);
     view.labels = place_labels(recording, view, layout);
     return view;
 }
