@@ -14,6 +14,7 @@
 #include <stdexcept>
 #include <unordered_map>
 
+#include "render/picture/fonts.h"
 #include "sim/errors.h"
 
 #if defined(__SANITIZE_ADDRESS__)
@@ -47,10 +48,8 @@ namespace {
 struct Release {
     void operator()(cairo_t* c) const { cairo_destroy(c); }
     void operator()(cairo_surface_t* s) const { cairo_surface_destroy(s); }
-    void operator()(cairo_font_options_t* o) const { cairo_font_options_destroy(o); }
     void operator()(PangoFontDescription* d) const { pango_font_description_free(d); }
     void operator()(PangoLayout* l) const { g_object_unref(l); }
-    void operator()(PangoContext* c) const { g_object_unref(c); }
 };
 template <typename T>
 using Handle = std::unique_ptr<T, Release>;
@@ -118,15 +117,8 @@ void paint_item(cairo_t* cairo, const Shape& shape) {
 // their distances and no rounding to pixels is left.
 constexpr double layout_size = 100.0;
 
-Handle<PangoLayout> laid_out(cairo_t* cairo, const Text& text) {
-    Handle<PangoContext> context(pango_cairo_create_context(cairo));
-    Handle<cairo_font_options_t> options(cairo_font_options_create());
-    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
-    cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
-    cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
-    pango_cairo_context_set_font_options(context.get(), options.get());
-    pango_cairo_context_set_resolution(context.get(), 72.0);
-    Handle<PangoLayout> layout(pango_layout_new(context.get()));
+Handle<PangoLayout> laid_out(const Text& text) {
+    Handle<PangoLayout> layout(pango_layout_new(font_context()));
     Handle<PangoFontDescription> font(pango_font_description_new());
     pango_font_description_set_family_static(font.get(), "DejaVu Sans");
     pango_font_description_set_weight(font.get(),
@@ -149,7 +141,7 @@ Point layout_origin(PangoLayout* layout, Across across) {
 
 // Adds a text's outlines to the path.
 void add_outlines(cairo_t* cairo, const Text& text) {
-    const Handle<PangoLayout> layout = laid_out(cairo, text);
+    const Handle<PangoLayout> layout = laid_out(text);
     const Point origin = layout_origin(layout.get(), text.across);
     cairo_save(cairo);
     cairo_translate(cairo, text.at.x(), text.at.y());
@@ -338,9 +330,7 @@ void write_pdf(const DrawingList& list, const std::filesystem::path& path) {
 }
 
 Rect painted_box(const Text& text) {
-    const Handle<cairo_surface_t> surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, 1, 1));
-    const Handle<cairo_t> cairo(cairo_create(surface.get()));
-    const Handle<PangoLayout> layout = laid_out(cairo.get(), text);
+    const Handle<PangoLayout> layout = laid_out(text);
     const Point origin = layout_origin(layout.get(), text.across);
     PangoRectangle ink;
     pango_layout_get_extents(layout.get(), &ink, nullptr);
