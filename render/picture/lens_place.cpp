@@ -58,21 +58,38 @@ int points_on_tools(const std::vector<std::vector<Point>>& tools, const Rect& bo
     return count;
 }
 
+Rect box_of(const std::vector<Point>& points) {
+    Point low = points.front();
+    Point high = points.front();
+    for (const Point& p : points) {
+        low = low.cwiseMin(p);
+        high = high.cwiseMax(p);
+    }
+    return {low.x(), low.y(), high.x() - low.x(), high.y() - low.y()};
+}
+
 struct Room {
     Rect stage;
+    std::vector<Rect> from_above;  // boxes of what comes down with the ram, at the end of the stroke
     Swept swept;
     std::vector<Point> ways;
     std::vector<std::vector<Point>> tools;
     std::vector<Rect> taken;
 };
 
+enum class Punch { kept_clear, may_be_covered };
+
 // The best place for a box of this size; none when the strip comes everywhere.
-std::optional<Rect> best_place(const Room& room, double width, double height, double u) {
+std::optional<Rect> best_place(const Room& room, double width, double height, double u, Punch punch) {
     std::optional<Rect> best;
     double least = 1e300;
     for (double y = room.stage.y; y + height <= room.stage.bottom(); y += 0.5 * u)
         for (double x = room.stage.x; x + width <= room.stage.right(); x += 0.5 * u) {
             const Rect box{x, y, width, height};
+            if (punch == Punch::kept_clear &&
+                std::any_of(room.from_above.begin(), room.from_above.end(),
+                            [&](const Rect& other) { return overlap(grown(box, 0.5 * u), other); }))
+                continue;
             double near = 1e300;
             for (const Point& p : room.ways) near = std::min(near, distance(box, p));
             if (near < arcs * u) continue;
@@ -106,22 +123,25 @@ std::optional<LensPlace> place_lens(const Recording& recording, const View& view
     room.swept = swept_by_stroke(recording, view);
     room.ways = bend_ways(recording, view, lines);
     const stroke::State& last = deepest_state(recording);
-    for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k)
-        room.tools.push_back(
-            tool_points(recording.tools[k], stroke::tool_position(recording.tools, k, last), view));
-    room.taken = {key_box(layout), note_box(layout)};
-    if (layout.panel.width <= 0.0) room.taken.push_back(layout.legend);
-    for (const double height : {15.0, 13.5, 12.0, 10.5, 9.0}) {
-        const double width = 1.2 * height * u;
-        const double wanted = width / (seen_across * recording.thickness * view.scale);
-        if (wanted < least_useful) return {};
-        const std::optional<Rect> found = best_place(room, width, (height + key_height) * u, u);
-        if (!found) continue;
-        lens.magnification = round_magnification(wanted);
-        lens.box = {found->x, found->y, width, height * u};
-        lens.key = {found->x, lens.box.bottom(), width, key_height * u};
-        return lens;
+    for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k) {
+        const tool::RigidTool& t = recording.tools[k];
+        room.tools.push_back(tool_points(t, stroke::tool_position(recording.tools, k, last), view));
+        if (t.moves_with_ram()) room.from_above.push_back(box_of(room.tools.back()));
     }
+    room.taken = {key_box(layout), view.note};
+    if (layout.panel.width <= 0.0) room.taken.push_back(layout.legend);
+    for (const Punch punch : {Punch::kept_clear, Punch::may_be_covered})
+        for (const double height : {15.0, 13.5, 12.0, 10.5, 9.0}) {
+            const double width = 1.2 * height * u;
+            const double wanted = width / (seen_across * recording.thickness * view.scale);
+            if (wanted < least_useful) break;
+            const std::optional<Rect> found = best_place(room, width, (height + key_height) * u, u, punch);
+            if (!found) continue;
+            lens.magnification = round_magnification(wanted);
+            lens.box = {found->x, found->y, width, height * u};
+            lens.key = {found->x, lens.box.bottom(), width, key_height * u};
+            return lens;
+        }
     return {};
 }
 

@@ -103,7 +103,7 @@ DrawingList draw_stage(const Recording& recording, double moment, const StageInf
     list.width = size.width;
     list.height = size.height;
     list.background = with_opacity(colours.page, info.backdrop == Backdrop::page ? 1.0 : 0.0);
-    Sheet sheet{recording, drawn, actual, moment, whole, layout, view, colours, list, {}, {}};
+    Sheet sheet{recording, drawn, actual, moment, whole, layout, view, colours, list, {}, {}, {}};
 
     if (shows_lens(sheet)) sheet.taken = {view.lens->box, view.lens->key};
     add_panels(sheet);
@@ -112,6 +112,7 @@ DrawingList draw_stage(const Recording& recording, double moment, const StageInf
     add_ghost(sheet);
     add_ticks(sheet);
     add_angle_lines(sheet);
+    add_lens_marker(sheet);
     add_tool_labels(sheet);
     add_scale(sheet);
     add_note(sheet);

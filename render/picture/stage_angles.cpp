@@ -77,6 +77,8 @@ void add_angle_lines(Sheet& sheet, const BendMark& mark) {
     add_cased_line(sheet, polyline({a.corner, on_arc(a, a.radius + 1.2 * u, a.from)}), sheet.colours.ink,
                    thin, dash);
     add_cased_line(sheet, arc(a.corner, a.radius, a.from, a.to), sheet.colours.ink, 1.5 * thin);
+    for (int i = 0; i <= 12; ++i)
+        sheet.arcs.push_back(on_arc(a, a.radius, a.from + i / 12.0 * (a.to - a.from)));
     const std::optional<MeasuredBend> was = bend_under_load(sheet, mark);
     if (!was) return;
     const AngleArc b = angle_arc(sheet, *was, a.radius + 0.7 * u);
@@ -91,7 +93,8 @@ void add_angle_words(Sheet& sheet, const BendMark& mark) {
     const stroke::Phase phase = sheet.state.phase;
     const std::string name = mark.name.empty() || sheet.layout.narrow ? "" : mark.name + " ";
     const double angle = measured(sheet.recording, sheet.actual, mark).angle;
-    const std::string lead = phase == stroke::Phase::free   ? "free "
+    const std::string lead = sheet.layout.narrow            ? ""
+                             : phase == stroke::Phase::free ? "free "
                              : was                          ? "now "
                              : phase == stroke::Phase::held ? "under load "
                                                             : "";

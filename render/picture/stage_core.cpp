@@ -20,12 +20,37 @@ struct CoreRun {
     std::vector<double> along;
 };
 
+// The fronts are known at layers and elements alone, so that they run in steps; they are smoothed over about
+// a third of a thickness along the strip.
+void smooth(const Sheet& sheet, CoreRun& run) {
+    const double reach = 0.18 * sheet.recording.thickness;
+    const std::vector<std::optional<Core>> rough = run.core;
+    for (size_t i = 0, first = 0, end = 0; i < rough.size(); ++i) {
+        while (run.along[i] - run.along[first] > reach) ++first;
+        while (end < rough.size() && run.along[end] - run.along[i] <= reach) ++end;
+        if (!rough[i]) continue;
+        double low = 0.0, high = 0.0, weight = 0.0;
+        for (size_t j = first; j < end; ++j) {
+            if (!rough[j]) continue;
+            const double w = 1.0 - std::abs(run.along[j] - run.along[i]) / (1.05 * reach);
+            low += w * rough[j]->low;
+            high += w * rough[j]->high;
+            weight += w;
+        }
+        run.core[i]->low = low / weight;
+        run.core[i]->high = high / weight;
+        const auto whole = [](const std::optional<Core>& c) { return c && c->whole; };
+        run.core[i]->whole = std::all_of(rough.begin() + first, rough.begin() + end, whole);
+    }
+}
+
 CoreRun cores(const Sheet& sheet, const std::vector<Station>& at) {
     CoreRun run;
     for (size_t i = 0; i < at.size(); ++i) {
         run.core.push_back(elastic_core(sheet.recording, sheet.state, at[i]));
         run.along.push_back(i == 0 ? 0.0 : run.along.back() + (at[i].middle - at[i - 1].middle).norm());
     }
+    smooth(sheet, run);
     return run;
 }
 

@@ -40,23 +40,23 @@ void add_neutral_line(Sheet& lens, const std::vector<Station>& at) {
         }
         drawing = height.has_value();
     }
-    if (!path.empty()) add_cased_line(lens, path, lens.colours.neutral, 0.2 * u, {0.8 * u, 0.4 * u});
+    if (path.empty()) return;
+    for (const bool casing : {true, false}) {
+        Shape line;
+        line.path = path;
+        line.stroke = casing ? with_opacity(diverging(0.0), 0.85) : neutral_line_colour();
+        line.line_width = (casing ? 0.44 : 0.2) * u;
+        if (!casing) line.dash = {0.8 * u, 0.4 * u};
+        line.clip = lens.view.stage;
+        lens.list.items.emplace_back(std::move(line));
+    }
 }
 
 // What the magnifier shows, on a sheet of its own whose stage is its box.
 void add_magnified(Sheet& sheet, const LensPlace& lens, const View& view) {
     const double u = sheet.unit();
-    Sheet inner{sheet.recording,
-                sheet.state,
-                sheet.actual,
-                sheet.moment,
-                sheet.info,
-                sheet.layout,
-                view,
-                sheet.colours,
-                sheet.list,
-                {},
-                {}};
+    Sheet inner{sheet.recording, sheet.state, sheet.actual, sheet.moment, sheet.info, sheet.layout, view,
+                sheet.colours,   sheet.list,  {},           {},           {}};
     add_fill(sheet.list, rectangle(lens.box), sheet.colours.stage);
     add_tools(inner);
     const double reach = 0.5 * std::hypot(view.width_mm(), view.height_mm()) + sheet.recording.thickness;
@@ -76,7 +76,12 @@ void add_marker(Sheet& sheet, const LensPlace& lens, const Place& looked_at) {
     const Rect marked{centre.x() - 0.5 * lens.box.width / lens.magnification,
                       centre.y() - 0.5 * lens.box.height / lens.magnification,
                       lens.box.width / lens.magnification, lens.box.height / lens.magnification};
-    add_cased_line(sheet, rectangle(marked, 0.3 * u), sheet.colours.ink, 0.12 * u);
+    Shape frame;
+    frame.path = rectangle(marked, 0.3 * u);
+    frame.stroke = sheet.colours.ink;
+    frame.line_width = 1.3 * sheet.layout.line;
+    frame.clip = sheet.view.stage;
+    sheet.list.items.emplace_back(std::move(frame));
     // Between the corners that face one another.
     const bool left = lens.box.centre().x() < centre.x();
     const bool above = lens.box.centre().y() < centre.y();
@@ -112,7 +117,8 @@ void add_key(Sheet& sheet, const LensPlace& lens) {
     const double x = key.x + 0.6 * u;
     add_words(sheet.list, times(lens.magnification), {x, baseline_for_middle(key.y + 0.95 * u, u)}, how);
     const double y = key.y + 2.3 * u;
-    add_line(sheet.list, polyline({{x, y}, {x + 2.4 * u, y}}), sheet.colours.neutral, 0.2 * u,
+    add_fill(sheet.list, rectangle({x, y - 0.5 * u, 2.4 * u, u}), diverging(0.0));
+    add_line(sheet.list, polyline({{x, y}, {x + 2.4 * u, y}}), neutral_line_colour(), 0.2 * u,
              {0.8 * u, 0.4 * u});
     add_words(sheet.list, "neutral line", {x + 2.9 * u, baseline_for_middle(y, u)}, plain);
 }
@@ -123,11 +129,16 @@ bool shows_lens(const Sheet& sheet) {
     return sheet.info.lens == Lens::shown && sheet.view.lens && !sheet.info.motion;
 }
 
+void add_lens_marker(Sheet& sheet) {
+    if (!shows_lens(sheet)) return;
+    const LensPlace& lens = *sheet.view.lens;
+    add_marker(sheet, lens, spot_on(sheet.recording, sheet.state, lens.blank_position).at);
+}
+
 void add_lens(Sheet& sheet) {
     if (!shows_lens(sheet)) return;
     const LensPlace& lens = *sheet.view.lens;
     const Place looked_at = spot_on(sheet.recording, sheet.state, lens.blank_position).at;
-    add_marker(sheet, lens, looked_at);
     add_magnified(sheet, lens, lens_view(lens, sheet.view, looked_at));
     add_key(sheet, lens);
     const Rect frame{lens.box.x, lens.box.y, lens.box.width, lens.box.height + lens.key.height};
@@ -143,7 +154,9 @@ void add_note(Sheet& sheet) {
     std::string words = "springback drawn " + number + " times as large";
     if (text_width(words, u, Weight::bold) > sheet.view.note.width - u) words = "springback \u00d7 " + number;
     const double width = text_width(words, u, Weight::bold) + u;
-    const Rect box{sheet.view.note.right() - width, sheet.view.note.y, width, sheet.view.note.height};
+    const bool left = sheet.view.note.centre().x() < sheet.view.stage.centre().x();
+    const Rect box{left ? sheet.view.note.x : sheet.view.note.right() - width, sheet.view.note.y, width,
+                   sheet.view.note.height};
     add_plate(sheet, box, sheet.colours.loaded);
     add_words(sheet.list, words, {box.centre().x(), baseline_for_middle(box.centre().y(), u)},
               {u, sheet.colours.loaded, Across::middle, Weight::bold, {}});

@@ -22,6 +22,8 @@ struct Sheet {
     std::vector<Rect> taken;        // boxes of the words on the stage
     std::vector<Point> kept_clear;  // points along the strip's middle and the punch's nose, on the picture
 
+    std::vector<Point> arcs;  // points along the angles' arcs, on the picture
+
     double unit() const { return layout.unit; }
     double travel() const { return info.punch_travel.value_or(state.travel); }
     // Where tool k stands.
@@ -41,6 +43,7 @@ void add_ticks(Sheet& sheet);
 void add_angle_lines(Sheet& sheet);
 void add_tool_labels(Sheet& sheet);
 bool shows_lens(const Sheet& sheet);
+void add_lens_marker(Sheet& sheet);
 void add_lens(Sheet& sheet);
 void add_note(Sheet& sheet);
 void add_scale(Sheet& sheet);
@@ -83,8 +86,9 @@ struct CalloutLine {
 void add_callout(Sheet& sheet, const std::vector<CalloutLine>& lines, const Point& near, double direction,
                  double away, const Colour& edge);
 
-// Room for a box of this size near a point, inside the stage, off all boxes taken, and off the strip where
-// that can be: the first free place of those nearest to it, beginning in the given direction.
+// Room for a box of this size near a point, inside the stage, off all boxes taken, and off the strip, the
+// punch and the arcs where that can be, else off the strip and the punch: the first free place of those
+// nearest to it, beginning in the given direction.
 std::optional<Rect> free_room(const Sheet& sheet, const Point& near, double direction, double away,
                               double width, double height);
 

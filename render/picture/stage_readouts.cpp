@@ -151,6 +151,11 @@ void add_legend_in_line(Sheet& sheet) {
     const std::string name = scale_name(sheet);
     const std::string low = scale_number(sheet, 0.0), high = scale_number(sheet, 1.0);
     double from = box.x + 0.7 * u;
+    if (box.width >= legend_with_elastic * u - 1e-6) {
+        add_core_sample(sheet, {from, box.y + 0.4 * u, 2.4 * u, 1.2 * u});
+        add_words(sheet.list, "elastic: has never flowed", {from + 2.9 * u, base}, left);
+        from += 2.9 * u + text_width("elastic: has never flowed", u) + 1.4 * u;
+    }
     if (box.width > 22.0 * u) {
         add_words(sheet.list, name, {from, base}, left);
         from += text_width(name, u) + 1.2 * u;

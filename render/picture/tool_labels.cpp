@@ -65,6 +65,14 @@ std::optional<double> off_middle(const std::vector<Point>& outline, const Rect& 
     return std::abs((left - box.x) - (box.right() - right));
 }
 
+// From a box to an outline, where the two do not meet.
+double distance_to(const std::vector<Point>& outline, const Rect& box) {
+    const Point foot = nearest_on(outline, box.centre());
+    const double dx = std::max({box.x - foot.x(), 0.0, foot.x() - box.right()});
+    const double dy = std::max({box.y - foot.y(), 0.0, foot.y() - box.bottom()});
+    return std::hypot(dx, dy);
+}
+
 constexpr double beside = 5000.0;  // what speaks against a place that is not on the tool
 
 // What speaks against a place, in pixels; the least wins. Best on the tool, near its middle, far from the
@@ -87,7 +95,7 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
     if (const std::optional<double> off = off_middle(own, box))
         return away + 0.4 * beside + to_edge + 4.0 * *off + 2.0 * near_arc;
     const double straddling = points_inside(own, with_air) > 0 ? 1500.0 : 0.0;
-    return away + beside + straddling + to_edge + 3.0 * (nearest_on(own, box.centre()) - box.centre()).norm();
+    return away + beside + straddling + 0.15 * to_edge + 3.0 * distance_to(own, box);
 }
 
 bool is_seen(const std::vector<Point>& outline, const Rect& stage) {

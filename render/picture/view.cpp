@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "render/picture/lens_place.h"
+#include "render/picture/swept.h"
 #include "render/picture/tool_labels.h"
 
 namespace overbend::render {
@@ -57,6 +58,23 @@ Box worth_seeing(const Recording& recording) {
     return box;
 }
 
+// The corner of the stage that the strip stays away from; the upper right one where it comes everywhere.
+Rect note_place(const Recording& recording, const View& view, const Layout& layout) {
+    const double u = layout.unit;
+    const Rect room = grown(layout.stage, -0.6 * u);
+    const double width = std::min(21.0 * u, room.width);
+    const double height = 1.8 * u;
+    const bool legend_there = layout.panel.width <= 0.0;
+    const double low = (legend_there ? layout.legend.y - 0.4 * u : room.bottom()) - height;
+    const Swept swept = swept_by_stroke(recording, view);
+    const std::vector<Rect> corners = {{room.right() - width, room.y, width, height},
+                                       {room.x, room.y, width, height},
+                                       {room.right() - width, low, width, height}};
+    for (const Rect& corner : corners)
+        if (!overlap(corner, key_box(layout)) && !crossed(swept, corner, 1.5 * u)) return corner;
+    return corners.front();
+}
+
 // With some room below left for the magnifier.
 View fitted_view(const Recording& recording, const Layout& layout, double room_below) {
     const double u = layout.unit;
@@ -67,12 +85,12 @@ View fitted_view(const Recording& recording, const Layout& layout, double room_b
     const double side = 1.2 * u;
     View view;
     view.stage = layout.stage;
-    view.note = note_box(layout);
     const Place extent = box.high - box.low;
     view.scale = std::min((view.stage.width - 2.0 * side) / extent.x(),
                           (view.stage.height - top - bottom) / extent.y());
     view.centre = 0.5 * (box.low + box.high);
     view.centre.y() += 0.5 * (top - bottom) / view.scale;
+    view.note = note_place(recording, view, layout);
     return view;
 }
 
@@ -92,12 +110,6 @@ View view_with_lens(const Recording& recording, const Layout& layout, const std:
 }
 
 }  // namespace
-
-Rect note_box(const Layout& layout) {
-    const double u = layout.unit;
-    const double width = std::min(21.0 * u, layout.stage.width - 1.2 * u);
-    return {layout.stage.right() - 0.6 * u - width, layout.stage.y + 0.6 * u, width, 1.8 * u};
-}
 
 Rect key_box(const Layout& layout) {
     const double u = layout.unit;

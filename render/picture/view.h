@@ -68,9 +68,6 @@ View between(const View& a, const View& b, double part);
 // mm
 double raised_by(const stroke::Recording& recording, const View& view);
 
-// Room for the note, in the stage's upper right corner, which labels keep clear of.
-Rect note_box(const Layout& layout);
-
 // The place of the scale and the key to the arrows, which labels keep clear of.
 Rect key_box(const Layout& layout);
 
