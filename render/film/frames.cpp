@@ -8,6 +8,7 @@
 #include <mutex>
 #include <thread>
 
+#include "render/film/paint_in_order.h"
 #include "render/picture/painter.h"
 #include "sim/errors.h"
 
@@ -53,11 +54,6 @@ std::vector<Sequence> sequences_of(const FilmJob& job, const fs::path& out_dir, 
         sequences.push_back(
             {out_dir / numbered("stroke_%02d", static_cast<int>(i) + 1), job.strokes[i].step_name, 0});
     return sequences;
-}
-
-bool look_the_same(const Moment& a, const Moment& b) {
-    return a.stroke == b.stroke && a.passage == b.passage && a.at == b.at && a.carried == b.carried &&
-           a.punch_travel == b.punch_travel && a.caption == b.caption;
 }
 
 // The frames of a stroke are those of the job between two carries: painted once, written to both. So are
@@ -182,13 +178,6 @@ class Workshop {
     std::exception_ptr failure_;
 };
 
-int threads_for(int wanted, size_t tasks) {
-    if (wanted < 0 || wanted > 256)
-        throw OutOfRange("threads", std::to_string(wanted), "it must be 0 (one a core) to 256");
-    const int cores = std::max(1, static_cast<int>(std::thread::hardware_concurrency()));
-    return std::max(1, std::min(wanted == 0 ? cores : wanted, static_cast<int>(tasks)));
-}
-
 }  // namespace
 
 PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const fs::path& out_dir,
@@ -198,7 +187,7 @@ PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const f
     film.frames_per_second = list.frames_per_second;
     film.sequences = sequences_of(job, out_dir, paint.sequences);
     const std::vector<Task> tasks = tasks_of(list, paint.sequences, film.sequences);
-    const int threads = threads_for(paint.threads, tasks.size());
+    const int threads = painters_for(paint.threads, tasks.size());
     for (const Sequence& sequence : film.sequences) make_empty(sequence.folder);
     film.wanted = frames_in(tasks);
     film.painted = Workshop(job, options, list, tasks).run(threads, progress);
