@@ -4,6 +4,7 @@
 #include <cairo-svg.h>
 #include <pango/pangocairo.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <fstream>
@@ -165,8 +166,10 @@ void paint_item(cairo_t* cairo, const Text& text) {
 void paint_on(cairo_surface_t* surface, const DrawingList& list) {
     check(cairo_surface_status(surface));
     const Handle<cairo_t> cairo(cairo_create(surface));
-    set_colour(cairo.get(), list.background);
-    cairo_paint(cairo.get());
+    if (list.background.opacity > 0.0) {
+        set_colour(cairo.get(), list.background);
+        cairo_paint(cairo.get());
+    }
     for (const Item& item : list.items) std::visit([&](const auto& i) { paint_item(cairo.get(), i); }, item);
     check(cairo_status(cairo.get()));
 }
@@ -202,9 +205,13 @@ void paint(const DrawingList& list, Pixels& into) {
     check_size(list);
     into.width = list.width;
     into.height = list.height;
+    into.alpha = list.background.opacity < 1.0 ? Alpha::premultiplied : Alpha::unused;
     into.bgra.resize(size_t{4} * list.width * list.height);
+    const bool opaque = into.alpha == Alpha::unused;
+    if (!opaque) std::fill(into.bgra.begin(), into.bgra.end(), std::uint8_t{0});
     const Handle<cairo_surface_t> surface(cairo_image_surface_create_for_data(
-        into.bgra.data(), CAIRO_FORMAT_RGB24, list.width, list.height, 4 * list.width));
+        into.bgra.data(), opaque ? CAIRO_FORMAT_RGB24 : CAIRO_FORMAT_ARGB32, list.width, list.height,
+        4 * list.width));
     paint_on(surface.get(), list);
     cairo_surface_finish(surface.get());
     check(cairo_surface_status(surface.get()));

@@ -27,6 +27,10 @@ constexpr Colour reddish_purple{204 / 255.0, 121 / 255.0, 167 / 255.0, 1.0};
 
 enum class Theme { light, dark };
 
+// What is behind everything: the theme's page, or nothing, for a picture that is laid on something else. The
+// theme is then to be that of what it is laid on.
+enum class Backdrop { page, transparent };
+
 // What everything on a picture is painted with.
 struct ThemeColours {
     Colour page;       // behind everything

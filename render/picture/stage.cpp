@@ -23,6 +23,9 @@ void check_info(const StageInfo& info) {
                          "it must be between 1 and the count of steps");
     if (!(info.tool_opacity >= 0.0 && info.tool_opacity <= 1.0))
         throw OutOfRange("tool opacity", fixed(info.tool_opacity, 2), "it must be between 0 and 1");
+    if (!(info.springback_scale >= 1.0 && info.springback_scale <= 20.0))
+        throw OutOfRange("scale of springback", fixed(info.springback_scale, 2),
+                         "it must be between 1 and 20");
 }
 
 // The information with what the caller left to be found.
@@ -63,11 +66,19 @@ State state_at(const Recording& recording, double moment) {
     return blended(recording, recording.states[before], recording.states[after], moment - before);
 }
 
+View choose_view(const Recording& recording, const PictureSize& size, const StageInfo& info) {
+    ViewOptions options;
+    options.charts = info.charts;
+    options.lens = info.lens;
+    for (const BendMark& bend : info.bends) options.bend_lines.push_back(bend.blank_position);
+    return choose_view(recording, size, options);
+}
+
 DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
                        const PictureSize& size, const View& view) {
     check_recording(recording);
     check_info(info);
-    const Layout layout = lay_out(size);
+    const Layout layout = lay_out(size, info.charts);
     const ThemeColours& colours = theme_colours(info.theme);
     const State state = state_at(recording, moment);
     const StageInfo whole = completed(recording, info);
@@ -75,7 +86,7 @@ DrawingList draw_stage(const Recording& recording, double moment, const StageInf
     DrawingList list;
     list.width = size.width;
     list.height = size.height;
-    list.background = colours.page;
+    list.background = with_opacity(colours.page, info.backdrop == Backdrop::page ? 1.0 : 0.0);
     Sheet sheet{recording, state, moment, whole, layout, view, colours, list, {}, {}};
 
     add_panels(sheet);
@@ -85,19 +96,20 @@ DrawingList draw_stage(const Recording& recording, double moment, const StageInf
     add_angle_lines(sheet);
     add_tool_labels(sheet);
     add_scale(sheet);
+    if (info.charts == Charts::hidden) add_legend(sheet);
     add_arrows(sheet);
     add_interferences(sheet);
     add_angle_words(sheet);
     add_head_and_caption(sheet);
     add_readouts(sheet);
     add_curve(sheet);
-    add_legend(sheet);
+    if (info.charts == Charts::shown) add_legend(sheet);
     return list;
 }
 
 DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
                        const PictureSize& size) {
-    return draw_stage(recording, moment, info, size, choose_view(recording, size));
+    return draw_stage(recording, moment, info, size, choose_view(recording, size, info));
 }
 
 }  // namespace overbend::render

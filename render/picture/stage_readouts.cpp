@@ -111,9 +111,57 @@ Row clearance_row(const Sheet& sheet) {
     return {"least clearance", "clearance", {least ? fixed(*least, 2) + " mm" : unknown}, sheet.colours.ink};
 }
 
+// The colours from one end of the scale to the other. Each patch reaches to the bar's end and is painted over
+// by the next, so that no gap shines through.
+void add_colour_bar(Sheet& sheet, const Rect& bar) {
+    const bool stress = sheet.info.colouring == Colouring::hoop_stress;
+    const int patches = 80;
+    for (int i = 0; i < patches; ++i) {
+        const double from = bar.width * i / patches;
+        const double part = (i + 0.5) / patches;
+        add_fill(sheet.list, rectangle({bar.x + from, bar.y, bar.width - from, bar.height}),
+                 stress ? diverging(2.0 * part - 1.0) : sequential(part));
+    }
+    add_line(sheet.list, rectangle(bar), sheet.colours.muted, sheet.layout.line);
+}
+
+// The number at a part of the scale, 0 to 1.
+std::string scale_number(const Sheet& sheet, double part) {
+    const bool stress = sheet.info.colouring == Colouring::hoop_stress;
+    const double limit = sheet.info.colour_limit;
+    const double value = stress ? (2.0 * part - 1.0) * limit : part * limit;
+    const int decimals = stress ? (limit < 10.0 ? 1 : 0) : (limit < 0.1 ? 3 : 2);
+    return (stress && value > 0.0 ? "+" : "") + fixed(value, value == 0.0 ? 0 : decimals);
+}
+
+// Where there is no panel: the name, and the bar between its ends' numbers, on a plate.
+void add_legend_in_line(Sheet& sheet) {
+    const double u = sheet.unit();
+    const bool stress = sheet.info.colouring == Colouring::hoop_stress;
+    const Rect& box = sheet.layout.legend;
+    add_plate(sheet, box, sheet.colours.rule);
+    const double base = baseline_for_middle(box.centre().y(), u);
+    const Words left{u, sheet.colours.ink, Across::left, Weight::normal, {}};
+    Words right = left;
+    right.across = Across::right;
+    const std::string name = stress ? "hoop stress, MPa" : "plastic strain";
+    const std::string low = scale_number(sheet, 0.0), high = scale_number(sheet, 1.0);
+    double from = box.x + 0.7 * u;
+    if (box.width > 22.0 * u) {
+        add_words(sheet.list, name, {from, base}, left);
+        from += text_width(name, u) + 1.2 * u;
+    }
+    add_words(sheet.list, low, {from, base}, left);
+    add_words(sheet.list, high, {box.right() - 0.7 * u, base}, right);
+    from += text_width(low, u) + 0.5 * u;
+    const double to = box.right() - 1.2 * u - text_width(high, u);
+    add_colour_bar(sheet, {from, box.y + 0.5 * u, to - from, box.height - u});
+}
+
 }  // namespace
 
 void add_readouts(Sheet& sheet) {
+    if (sheet.info.charts == Charts::hidden) return;
     const ThemeColours& c = sheet.colours;
     // A punch that is only lowered or raised presses with nothing.
     const double force = sheet.info.punch_travel ? 0.0 : sheet.state.punch_force;
@@ -133,32 +181,23 @@ void add_readouts(Sheet& sheet) {
 }
 
 void add_legend(Sheet& sheet) {
+    if (sheet.info.charts == Charts::hidden) {
+        add_legend_in_line(sheet);
+        return;
+    }
     const double u = sheet.unit();
     const Rect& box = sheet.layout.legend;
     const bool stress = sheet.info.colouring == Colouring::hoop_stress;
     const Words muted{u, sheet.colours.muted, Across::left, Weight::normal, {}};
     add_words(sheet.list, stress ? "hoop stress, MPa" : "plastic strain", {box.x, box.y + u}, muted);
     const Rect bar{box.x, box.y + 1.6 * u, box.width, 1.3 * u};
-    // Each patch reaches to the bar's end and is painted over by the next, so that no gap shines through.
-    const int patches = 80;
-    for (int i = 0; i < patches; ++i) {
-        const double from = bar.width * i / patches;
-        const double part = (i + 0.5) / patches;
-        add_fill(sheet.list, rectangle({bar.x + from, bar.y, bar.width - from, bar.height}),
-                 stress ? diverging(2.0 * part - 1.0) : sequential(part));
-    }
-    add_line(sheet.list, rectangle(bar), sheet.colours.muted, sheet.layout.line);
-    const double limit = sheet.info.colour_limit;
-    const int decimals = stress ? (limit < 10.0 ? 1 : 0) : (limit < 0.1 ? 3 : 2);
+    add_colour_bar(sheet, bar);
     const double below = bar.bottom() + 1.3 * u;
     for (const Across across : {Across::left, Across::middle, Across::right}) {
         const double part = 0.5 * static_cast<int>(across);
-        const double value = stress ? (2.0 * part - 1.0) * limit : part * limit;
         Words how = muted;
         how.across = across;
-        const std::string sign = stress && value > 0.0 ? "+" : "";
-        add_words(sheet.list, sign + fixed(value, value == 0.0 ? 0 : decimals),
-                  {bar.x + part * bar.width, below}, how);
+        add_words(sheet.list, scale_number(sheet, part), {bar.x + part * bar.width, below}, how);
     }
     if (!stress) return;
     Words right = muted;

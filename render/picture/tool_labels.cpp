@@ -133,7 +133,7 @@ std::vector<ToolLabel> place_labels(const Recording& recording, const View& view
         for (double y = room.y; y + 1.8 * u <= room.bottom(); y += 0.5 * u)
             for (double x = room.x; x + width <= room.right(); x += 0.5 * u) {
                 const Rect box{x, y, width, 1.8 * u};
-                const bool taken = overlap(box, key_box(layout)) ||
+                const bool taken = overlap(box, key_box(layout)) || overlap(box, layout.legend) ||
                                    std::any_of(labels.begin(), labels.end(), [&](const ToolLabel& other) {
                                        return overlap(grown(box, 0.3 * u), other.box);
                                    });

@@ -64,9 +64,9 @@ Rect key_box(const Layout& layout) {
     return {layout.stage.x + 0.6 * u, layout.stage.bottom() - 2.6 * u, width, 2.0 * u};
 }
 
-View choose_view(const Recording& recording, const PictureSize& size) {
+View choose_view(const Recording& recording, const PictureSize& size, const ViewOptions& options) {
     check_recording(recording);
-    const Layout layout = lay_out(size);
+    const Layout layout = lay_out(size, options.charts);
     const double u = layout.unit;
     const Box box = worth_seeing(recording);
     // Bands above and below are left for the names of the tools and for the scale.
