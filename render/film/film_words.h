@@ -10,7 +10,7 @@ namespace overbend::render {
 
 std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook& look);
 
-// While the strip is carried to its place for the next stroke.
-std::string carry_caption(const StrokeFilm& next, const Carry& carry);
+// Between two strokes; from and to: indices of the strokes before and after, -1: none.
+std::string between_caption(Passage passage, const FilmJob& job, int from, int to, const Carry& carry);
 
 }  // namespace overbend::render

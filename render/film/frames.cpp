@@ -36,14 +36,19 @@ bool is_frame_name(const std::string& name) {
            std::all_of(name.begin() + 6, name.begin() + 11, [](char c) { return c >= '0' && c <= '9'; });
 }
 
+void remove_frames(const fs::path& folder) {
+    std::vector<fs::path> frames;
+    std::error_code ignored;
+    for (const fs::directory_entry& entry : fs::directory_iterator(folder, ignored))
+        if (is_frame_name(entry.path().filename().string())) frames.push_back(entry.path());
+    for (const fs::path& path : frames) fs::remove(path, ignored);
+}
+
 void make_empty(const fs::path& folder) {
     std::error_code error;
     fs::create_directories(folder, error);
     if (error) throw std::runtime_error("folder cannot be made: " + folder.string() + ": " + error.message());
-    std::vector<fs::path> old;
-    for (const fs::directory_entry& entry : fs::directory_iterator(folder))
-        if (is_frame_name(entry.path().filename().string())) old.push_back(entry.path());
-    for (const fs::path& path : old) fs::remove(path);
+    remove_frames(folder);
 }
 
 std::vector<Sequence> sequences_of(const FilmJob& job, const fs::path& out_dir, Sequences which) {
@@ -51,8 +56,8 @@ std::vector<Sequence> sequences_of(const FilmJob& job, const fs::path& out_dir, 
     if (which != Sequences::strokes) sequences.push_back({out_dir / "job", "", 0});
     if (which == Sequences::job) return sequences;
     for (size_t i = 0; i < job.strokes.size(); ++i)
-        sequences.push_back(
-            {out_dir / numbered("stroke_%02d", static_cast<int>(i) + 1), job.strokes[i].step_name, 0});
+        sequences.push_back({out_dir / numbered("stroke_%02d", number_of(job, static_cast<int>(i))),
+                             job.strokes[i].step_name, 0});
     return sequences;
 }
 
@@ -68,7 +73,7 @@ std::vector<Task> tasks_of(const FrameList& list, Sequences which, std::vector<S
         const Moment& moment = list.moments[i];
         std::vector<fs::path> files;
         if (which != Sequences::strokes) files.push_back(next_file(sequences[0]));
-        if (which != Sequences::job && moment.passage != Passage::carry)
+        if (which != Sequences::job && in_a_stroke(moment.passage))
             files.push_back(next_file(sequences[first_stroke + moment.stroke]));
         if (files.empty()) continue;
         if (!tasks.empty() && look_the_same(list.moments[tasks.back().moment], moment)) {
@@ -190,7 +195,15 @@ PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const f
     const int threads = painters_for(paint.threads, tasks.size());
     for (const Sequence& sequence : film.sequences) make_empty(sequence.folder);
     film.wanted = frames_in(tasks);
-    film.painted = Workshop(job, options, list, tasks).run(threads, progress);
+    try {
+        film.painted = Workshop(job, options, list, tasks).run(threads, progress);
+    } catch (...) {
+        for (const Sequence& sequence : film.sequences) remove_frames(sequence.folder);
+        throw;
+    }
+    // Half a film would pass for a whole one.
+    if (!film.complete())
+        for (const Sequence& sequence : film.sequences) remove_frames(sequence.folder);
     return film;
 }
 

@@ -118,8 +118,9 @@ class Painters {
 }  // namespace
 
 bool look_the_same(const Moment& a, const Moment& b) {
-    return a.stroke == b.stroke && a.passage == b.passage && a.at == b.at && a.carried == b.carried &&
-           a.punch_travel == b.punch_travel && a.caption == b.caption;
+    return a.stroke == b.stroke && a.passage == b.passage && a.at == b.at && a.from == b.from &&
+           a.to == b.to && a.part == b.part && a.punch_travel == b.punch_travel && a.caption == b.caption &&
+           a.springback_scale == b.springback_scale;
 }
 
 std::vector<Shot> shots_of(const FrameList& list) {
