@@ -157,9 +157,9 @@ DrawingList draw_title_card(const FilmJob& job, const FilmOptions& options) {
     y = add_lines(card, job.title.empty() ? "Bending of a strip" : job.title, 2.6 * u, y, c.ink, Weight::bold,
                   2) +
         1.0 * u;
-    if (!job.material.empty()) y = add_lines(card, job.material, 1.25 * u, y, c.ink, Weight::normal, 2);
-    y = add_lines(card, strip_words(job), 1.25 * u, y, c.ink, Weight::normal, 2);
-    y = add_lines(card, work_words(job), 1.25 * u, y, c.ink, Weight::normal, 2);
+    if (!job.material.empty()) y = add_lines(card, job.material, 1.4 * u, y, c.ink, Weight::normal, 2);
+    y = add_lines(card, strip_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
+    y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
     const std::string mind =
         "Computed, an estimate: prove it by a trial bend. Guard the press, keep hands out of the tools, and "
         "mind "

@@ -64,7 +64,8 @@ std::string dwell_words(const StrokeFilm& stroke, const StrokeLook& look) {
 
 std::string press_words(const StrokeFilm& stroke) {
     const std::string of = names(stroke.bends);
-    return "Press: now slowly; the punch bends the strip" + (of.empty() ? "" : " at " + of) + ".";
+    return "Press: the ram goes on slowly, and the punch bends the strip" + (of.empty() ? "" : " at " + of) +
+           ".";
 }
 
 // "the wedge", "the wedge and the two-way block": what presses on one side, by its name.
@@ -83,15 +84,15 @@ std::string tool_names(const StrokeFilm& stroke, const ToolChange& sides) {
     return all;
 }
 
-// The same names before and after: one tool is set another way, as the other groove of a block.
-std::string change_words(const StrokeFilm* before, const StrokeFilm& after) {
+// First what goes, then what comes. The same names before and after: a tool is set another way, as the other
+// groove of a block.
+std::string change_words(const Moment& moment, const StrokeFilm* before, const StrokeFilm& after) {
     const ToolChange sides = tool_change(before, after);
     const std::string come = tool_names(after, sides);
-    if (!before) return "Set up: " + come + " are put in.";
-    const std::string go = tool_names(*before, sides);
-    if (go == come) return "Set up: " + come + " is turned for the next bend.";
-    return "Set up: " + go + (go.find(" and ") == std::string::npos ? " goes out, " : " go out, ") + come +
-           (come.find(" and ") == std::string::npos ? " comes in." : " come in.");
+    const std::string go = before ? tool_names(*before, sides) : "";
+    if (go == come) return "Set up: " + come + ", turned for the next bend.";
+    if (before && moment.part < new_tools_from) return "Take out: " + go + ".";
+    return "Put in: " + come + ".";
 }
 
 std::string lay_in_words(const StrokeFilm& after) {
@@ -132,17 +133,17 @@ std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook&
     }
 }
 
-std::string between_caption(Passage passage, const FilmJob& job, int from, int to, const Carry& carry) {
-    switch (passage) {
+std::string between_caption(const Moment& m, const FilmJob& job, const Carry& carry) {
+    switch (m.passage) {
         case Passage::away:
-            return away_words(job.strokes[from], to < 0);
+            return away_words(job.strokes[m.from], m.to < 0);
         case Passage::turn:
             return std::string(carry.turning == Turning::none ? "Carry: " : "Turn: ") + carry_words(carry) +
                    ".";
         case Passage::change:
-            return change_words(from >= 0 ? &job.strokes[from] : nullptr, job.strokes[to]);
+            return change_words(m, m.from >= 0 ? &job.strokes[m.from] : nullptr, job.strokes[m.to]);
         default:
-            return lay_in_words(job.strokes[to]);
+            return lay_in_words(job.strokes[m.to]);
     }
 }
 

@@ -10,7 +10,7 @@ namespace overbend::render {
 
 std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook& look);
 
-// Between two strokes; from and to: indices of the strokes before and after, -1: none.
-std::string between_caption(Passage passage, const FilmJob& job, int from, int to, const Carry& carry);
+// Of a moment between two strokes. carry: how the part gets from one to the other.
+std::string between_caption(const Moment& moment, const FilmJob& job, const Carry& carry);
 
 }  // namespace overbend::render

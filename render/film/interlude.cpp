@@ -16,8 +16,8 @@ constexpr double lifted_part = 0.06;    // of the stage's height, between the di
 constexpr double dimmed = 0.4;          // opacity of the tools while the part is turned
 constexpr double towards_us = 0.16;     // a part slid along the bend line is drawn so much larger
 constexpr double towards_shift = 0.22;  // and shifted by so much of the stage's height, left and down
+constexpr double zooming = 0.3;         // of the turning, at either end
 constexpr double gone_at = 0.45;        // of the change: the old tools are out of the picture
-constexpr double coming_from = 0.5;     // the new ones begin to come
 
 bool goes_with_upper(const RigidTool& t) {
     return t.moves_with_ram();
@@ -27,11 +27,14 @@ bool is_gauge(const RigidTool& t) {
     return t.role == Role::gauge;
 }
 
+// A block turned to its other groove has the same name and size, so that all of the outline is compared.
 bool same_tool(const RigidTool& a, const RigidTool& b) {
-    const tool::Box& p = a.outline.box();
-    const tool::Box& q = b.outline.box();
-    return a.name == b.name && a.role == b.role && std::abs(a.outline.area() - b.outline.area()) < 1e-9 &&
-           (p.low - q.low).norm() < 1e-9 && (p.high - q.high).norm() < 1e-9;
+    const std::vector<tool::Piece>& p = a.outline.pieces();
+    const std::vector<tool::Piece>& q = b.outline.pieces();
+    if (a.name != b.name || a.role != b.role || p.size() != q.size()) return false;
+    for (std::size_t i = 0; i < p.size(); ++i)
+        if ((p[i].start - q[i].start).norm() > 1e-6 || std::abs(p[i].sweep - q[i].sweep) > 1e-6) return false;
+    return true;
 }
 
 const RigidTool* find_same(const ToolSet& tools, const RigidTool& wanted) {
@@ -134,7 +137,7 @@ Stood tools_at(const FilmJob& job, const FrameList& frames, const Moment& m, con
         next = standing(*after->recording, after->recording->states.front(), frames.looks[m.to].raised,
                         stood.travel);
     const bool old_ones = before && (!after || m.passage == Passage::away || m.passage == Passage::turn ||
-                                     (m.passage == Passage::change && m.part < coming_from));
+                                     (m.passage == Passage::change && m.part < new_tools_from));
     if (old_ones) {
         if (after && m.passage != Passage::away)
             slide(old, next, change, m.passage == Passage::turn ? eased(m.part) : 1.0);
@@ -152,7 +155,7 @@ Stood tools_at(const FilmJob& job, const FrameList& frames, const Moment& m, con
     if (m.passage == Passage::change) {
         // At the beginning of a film they have the whole passage.
         const double left =
-            1.0 - (before ? part_between(m.part, coming_from, 0.95) : part_between(m.part, 0.0, 0.7));
+            1.0 - (before ? part_between(m.part, new_tools_from, 0.95) : part_between(m.part, 0.0, 0.7));
         if (change.upper) shift_side(next, true, left * way_out(next, true, view));
         if (change.lower) {
             shift_side(next, false, left * way_out(next, false, view));
@@ -211,7 +214,7 @@ Carried carried_at(const Moment& m) {
         case Passage::away:
             return {eased(m.part), 0.0, 0.0};
         case Passage::turn:
-            return {1.0, part_between(m.part, 0.0, 0.65), part_between(m.part, 0.35, 1.0)};
+            return {1.0, part_between(m.part, 0.2, 0.7), part_between(m.part, 0.4, 0.9)};
         case Passage::change:
             return {1.0, 1.0, 1.0};
         default:
@@ -254,7 +257,10 @@ View view_at(const FrameList& frames, const Moment& m) {
     if (m.from < 0 || m.passage == Passage::change || m.passage == Passage::lay_in)
         return frames.looks[m.to].view;
     if (m.passage == Passage::away) return frames.looks[m.from].view;
-    return between(frames.looks[m.from].view, frames.looks[m.to].view, eased(m.part));
+    // Out, until the whole part is seen, and in again.
+    const StrokeLook& from = frames.looks[m.from];
+    if (m.part < 0.5) return between(from.view, from.turning_view, part_between(m.part, 0.0, zooming));
+    return between(from.turning_view, frames.looks[m.to].view, part_between(m.part, 1.0 - zooming, 1.0));
 }
 
 }  // namespace
@@ -265,6 +271,34 @@ ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after) {
     const ToolSet& b = after.recording->tools;
     const auto other = [&](bool upper) { return !all_found(a, b, upper) || !all_found(b, a, upper); };
     return {other(true), other(false)};
+}
+
+View turning_view(const FilmJob& job, const FrameList& frames, int from, int to) {
+    const View& a = frames.looks[from].view;
+    const View& b = frames.looks[to].view;
+    const stroke::State& state = job.strokes[from].recording->states.back();
+    tool::Box box;  // with the die's middle in it
+    Moment m;
+    m.passage = Passage::turn;
+    m.from = from;
+    m.to = to;
+    for (int i = 0; i <= 12; ++i) {
+        m.part = i / 12.0;
+        const StripMotion motion = strip_motion(job, frames, m);
+        for (std::size_t k = 0; k < state.x.size(); ++k) {
+            const Place p = motion.turn * Place(state.x[k], state.y[k]) + motion.shift;
+            box.low = box.low.cwiseMin(p);
+            box.high = box.high.cwiseMax(p);
+        }
+    }
+    View view = a;
+    view.labels.clear();
+    view.lens.reset();
+    view.centre = 0.5 * (box.low + box.high);
+    const Place extent = box.high - box.low;
+    view.scale = std::min({a.scale, b.scale, 0.94 * view.stage.width / std::max(1e-9, extent.x()),
+                           0.9 * view.stage.height / std::max(1e-9, extent.y())});
+    return view;
 }
 
 DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,

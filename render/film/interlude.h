@@ -10,6 +10,9 @@
 
 namespace overbend::render {
 
+// Part of the change from which the new tools come.
+constexpr double new_tools_from = 0.5;
+
 // Which sides of the press get other tools.
 struct ToolChange {
     bool upper = false;  // punch, holder, ram, a clamp on the ram
@@ -19,6 +22,10 @@ struct ToolChange {
 
 // before: none at the beginning of a film, when all tools are brought in.
 ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after);
+
+// What is seen while the part is turned: the whole of it, all the way. The looks' views and carries must be
+// there.
+View turning_view(const FilmJob& job, const FrameList& frames, int from, int to);
 
 // A frame between two strokes. moment: one of those passages.
 DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,

@@ -28,9 +28,9 @@ constexpr double true_size_at =
     0.85;  // of the free passage: a springback drawn larger has its true size again
 
 // Shares of the time between two strokes.
-constexpr double away_share = 0.9 / 5.0;
-constexpr double turn_share = 1.5 / 5.0;
-constexpr double change_share = 1.6 / 5.0;
+constexpr double away_share = 0.9 / 6.0;
+constexpr double turn_share = 2.2 / 6.0;
+constexpr double change_share = 1.8 / 6.0;
 constexpr double lay_in_share = 1.0 - away_share - turn_share - change_share;
 
 constexpr double title_seconds = 4.0;
@@ -200,9 +200,9 @@ void add_between(const FilmJob& job, int from, int to, Passage passage, double s
     moment.to = to;
     moment.stroke = from >= 0 ? from : to;
     if (from >= 0) moment.at = static_cast<double>(job.strokes[from].recording->states.size()) - 1.0;
-    moment.caption = between_caption(passage, job, from, to, from >= 0 ? list.looks[from].carry : Carry{});
     for (int i = 1; i <= count; ++i) {
         moment.part = static_cast<double>(i) / count;
+        moment.caption = between_caption(moment, job, from >= 0 ? list.looks[from].carry : Carry{});
         list.moments.push_back(moment);
     }
 }
@@ -249,7 +249,10 @@ FrameList timeline(const FilmJob& job, const FilmOptions& options) {
     }
     list.colour_limit = colour_limit(recordings, options.colouring);
     const int count = static_cast<int>(job.strokes.size());
-    for (int i = 0; i + 1 < count; ++i) list.looks[i].carry = find_carry(*recordings[i], *recordings[i + 1]);
+    for (int i = 0; i + 1 < count; ++i) {
+        list.looks[i].carry = find_carry(*recordings[i], *recordings[i + 1]);
+        list.looks[i].turning_view = turning_view(job, list, i, i + 1);
+    }
     if (options.cards == Cards::shown) add_card(Passage::title, title_seconds, list);
     for (int i = 0; i < count; ++i) {
         // Over strokes that are left out, or that came to no end, no part is carried.

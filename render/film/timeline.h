@@ -76,7 +76,7 @@ struct FilmOptions {
     double springback_scale = 1.0;    // 1 to 20: how much larger than it is the springback is drawn
     double frames_per_second = 30.0;  // 1 to 120
     double seconds_per_stroke = 8.0;  // 1 to 120
-    double seconds_between = 5.0;     // between two strokes with a change of tools; less without, 0.1 to 60
+    double seconds_between = 6.0;     // between two strokes with a change of tools; less without, 0.1 to 60
 };
 
 // In the order in which they come. The cards belong to no stroke; away to lay_in are between two.
@@ -120,6 +120,7 @@ struct StrokeLook {
     double loaded_at = 0.0;       // the moment at the stop
     std::vector<BendMark> bends;  // complete
     Carry carry;                  // to the next stroke
+    View turning_view;            // meanwhile
 };
 
 struct FrameList {

@@ -26,7 +26,7 @@ struct FilmCommand {
     double springback_scale = 1.0;
     double frames_per_second = 30.0;
     double seconds_per_stroke = 8.0;
-    double seconds_between = 5.0;
+    double seconds_between = 6.0;
     double gif_limit = 20.0;  // MB, of 1000000 bytes
     std::vector<std::string> stills;
     std::vector<std::string> still_forms;
