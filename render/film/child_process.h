@@ -20,7 +20,7 @@ using GoOn = std::function<bool()>;
 
 // Thrown when it said false. Nothing is left of what was begun.
 struct Interrupted : std::exception {
-    const char* what() const noexcept override { return "interrupted: nothing was written"; }
+    const char* what() const noexcept override { return "interrupted; nothing half done is left"; }
 };
 
 class ChildProcess {

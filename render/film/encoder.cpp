@@ -50,7 +50,7 @@ std::vector<std::string> command(Coding coding, const std::string& file, const P
         add_input(words, "yuv420p", size, rate);
         // A key picture every two seconds, so that a player can jump. Colours as in yuv.h.
         add(words,
-            {"-an", "-c:v", "libx264", "-preset", "superfast", "-tune", "animation", "-crf", "18", "-g"});
+            {"-an", "-c:v", "libx264", "-preset", "veryfast", "-tune", "animation", "-crf", "18", "-g"});
         words.push_back(std::to_string(std::max(1L, std::lround(2.0 * rate))));
         add(words, {"-profile:v",  "high",          "-pix_fmt",
                     "yuv420p",     "-color_range",  "tv",
@@ -105,6 +105,11 @@ std::string encoder_path(const fs::path& path) {
     return "file:" + path.string();
 }
 
+std::string ended_words(int status) {
+    if (status > 128) return std::string("the encoder was ended: ") + ::strsignal(status - 128);
+    return "the encoder ended before its time, with status " + std::to_string(status);
+}
+
 // On the disk, not only on its way there. Empty, or the reason.
 std::string flushed(const fs::path& path) {
     const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
@@ -152,15 +157,18 @@ Encoder::~Encoder() {
 }
 
 void Encoder::fail(const std::string& status) {
-    const std::string words = child_->last_words();
+    std::string words = child_->last_words();
+    // It tells of the name that the film has meanwhile, and what it was about: the reason stands behind that.
+    const std::string meanwhile = encoder_path(beside_) + ": ";
+    const std::size_t at = words.rfind(meanwhile);
+    if (at != std::string::npos) words = words.substr(at + meanwhile.size());
     const std::string what = coding_ == Coding::gif_palette ? "the colours of the film" : file_.string();
     throw std::runtime_error(what + ": cannot be written: " + (words.empty() ? status : words));
 }
 
 void Encoder::take(const std::vector<std::uint8_t>& frame, const GoOn& go_on) {
     if (child_->write(frame.data(), frame.size(), go_on)) return;
-    const int status = child_->finish(go_on);
-    fail("the encoder ended before the film did, with status " + std::to_string(status));
+    fail(ended_words(child_->finish(go_on)));
 }
 
 std::uintmax_t Encoder::bytes_written() const {
@@ -172,8 +180,7 @@ std::uintmax_t Encoder::bytes_written() const {
 void Encoder::wait_for_success(const GoOn& go_on) {
     const int status = child_->finish(go_on);
     // It may tell of a full disk and end with status 0 all the same.
-    if (status != 0 || !child_->last_words().empty())
-        fail("the encoder ended with status " + std::to_string(status));
+    if (status != 0 || !child_->last_words().empty()) fail(ended_words(status));
 }
 
 std::uintmax_t Encoder::finish_encoding(const GoOn& go_on) {

@@ -44,6 +44,15 @@ void remove_frames(const fs::path& folder) {
     for (const fs::path& path : frames) fs::remove(path, ignored);
 }
 
+// After a film that was not finished; a folder in which something else stands stays.
+void remove_half(const std::vector<Sequence>& sequences) {
+    std::error_code ignored;
+    for (const Sequence& sequence : sequences) {
+        remove_frames(sequence.folder);
+        fs::remove(sequence.folder, ignored);
+    }
+}
+
 void make_empty(const fs::path& folder) {
     std::error_code error;
     fs::create_directories(folder, error);
@@ -198,12 +207,11 @@ PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const f
     try {
         film.painted = Workshop(job, options, list, tasks).run(threads, progress);
     } catch (...) {
-        for (const Sequence& sequence : film.sequences) remove_frames(sequence.folder);
+        remove_half(film.sequences);
         throw;
     }
     // Half a film would pass for a whole one.
-    if (!film.complete())
-        for (const Sequence& sequence : film.sequences) remove_frames(sequence.folder);
+    if (!film.complete()) remove_half(film.sequences);
     return film;
 }
 
