@@ -164,8 +164,11 @@ DrawingList draw_title_card(const FilmJob& job, const FilmOptions& options) {
         "Computed, an estimate: prove it by a trial bend. Guard the press, keep hands out of the tools, and "
         "mind "
         "the swinging flange and the sharp edges.";
-    const double low = card.words.bottom() - 3.0 * 1.5 * 1.1 * u;
-    add_lines(card, mind, 1.1 * u, std::max(low, y + 0.8 * u), c.muted, Weight::normal, 3);
+    // At the lower edge, and never cut.
+    const double size = 1.1 * u;
+    const auto lines = wrapped(mind, size, card.words.width, card.words.width, 8).size();
+    const double low = card.words.bottom() - 1.5 * size * static_cast<double>(lines);
+    add_lines(card, mind, size, std::max(low, y + 0.8 * u), c.muted, Weight::normal, 8);
     if (job.finished) add_part(card, placed_part(*job.finished->recording, grown(card.part, -1.5 * u)));
     return card.list;
 }

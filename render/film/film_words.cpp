@@ -63,7 +63,8 @@ std::string dwell_words(const StrokeFilm& stroke, const StrokeLook& look) {
 }
 
 std::string press_words(const StrokeFilm& stroke) {
-    const std::string of = names(stroke.bends);
+    std::string of = names(stroke.bends);
+    if (of == "bend") of = "";
     return "Press: the ram goes on slowly, and the punch bends the strip" + (of.empty() ? "" : " at " + of) +
            ".";
 }
