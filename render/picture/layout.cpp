@@ -11,7 +11,7 @@ namespace {
 constexpr double row = 1.72;  // units, height of a line of readouts
 constexpr double press_height = 4.0 * row;
 constexpr double bends_height = 5.0 * row;
-constexpr double legend_height = 5.8;
+constexpr double legend_height = 7.6;
 constexpr double pad = 0.8;  // units, within the panel
 constexpr double gap = 1.2;  // units, between columns
 
@@ -52,7 +52,8 @@ void lay_out_bare(const PictureSize& size, double margin, Layout& at) {
     const double u = at.unit;
     at.panel = {size.width - margin, at.head.bottom(), 0.0, 0.0};
     at.stage = {margin, at.head.bottom(), size.width - 2.0 * margin, at.caption.y - at.head.bottom()};
-    const double width = std::min(27.0 * u, at.stage.width - 1.2 * u);
+    const double wanted = at.stage.width > 72.0 * u ? legend_with_elastic : 27.0;
+    const double width = std::min(wanted * u, at.stage.width - 1.2 * u);
     const bool beside = at.stage.width > 24.5 * u + width + 1.8 * u;
     at.legend = {at.stage.right() - 0.6 * u - width, at.stage.bottom() - (beside ? 2.6 : 4.9) * u, width,
                  2.0 * u};

@@ -32,6 +32,9 @@ struct Layout {
     bool narrow = false;  // less room than names and angles need side by side: both are kept short
 };
 
+// Width in units from which on the legend on the stage has room for the elastic layers.
+constexpr double legend_with_elastic = 45.0;
+
 Layout lay_out(const PictureSize& size, Charts charts = Charts::shown);
 
 }  // namespace overbend::render

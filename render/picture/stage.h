@@ -37,6 +37,12 @@ struct StripMotion {
     Place shift = Place::Zero();
 };
 
+// A bend line of the blank, marked by a tick that travels with the strip.
+struct BendTick {
+    std::string name;
+    double blank_position = 0.0;  // mm from the blank's left end
+};
+
 struct StageInfo {
     std::string job_title;
     std::string step_name;
@@ -45,6 +51,7 @@ struct StageInfo {
     std::string caption;       // words up to a first colon are set bold
     double strip_width = 0.0;  // mm, > 0
     std::vector<BendMark> bends;
+    std::vector<BendTick> ticks;  // all the part's bend lines; those of `bends` are marked in any case
     std::vector<InterferenceMark> interferences;
     std::optional<double> least_clearance;  // mm
     Theme theme = Theme::light;

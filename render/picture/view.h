@@ -28,8 +28,8 @@ enum class Lens { hidden, shown };
 
 // Where the magnifier stands on the picture, and what it looks at: a place of the strip, which it follows.
 struct LensPlace {
-    Point centre = Point::Zero();
-    double radius = 0.0;          // pixels
+    Rect box;                     // the magnified part
+    Rect key;                     // the words below it
     double magnification = 1.0;   // against the stage
     double blank_position = 0.0;  // mm from the blank's left end
 };
@@ -47,6 +47,7 @@ struct View {
     double scale = 1.0;            // pixels per mm
     std::vector<ToolLabel> labels;
     std::optional<LensPlace> lens;  // none: not asked for, or no room for it
+    Rect note;                      // for what has to be said of the picture as a whole
 
     Point on_picture(const Place& p) const {
         return stage.centre() + scale * Point(p.x() - centre.x(), centre.y() - p.y());
