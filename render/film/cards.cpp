@@ -107,7 +107,7 @@ std::string plain(double value) {
 std::string strip_words(const FilmJob& job) {
     const stroke::Recording& r = *job.strokes.front().recording;
     const double length = std::abs(r.blank_position.back() - r.blank_position.front());
-    return "strip " + plain(r.thickness) + " mm thick, " + plain(job.strip_width) + " mm wide, blank " +
+    return "strip " + plain(r.thickness) + " mm thick, " + plain(job.strip_width) + " mm wide, " +
            fixed(length, 1) + " mm long";
 }
 

@@ -48,10 +48,11 @@ std::vector<std::string> command(Coding coding, const std::string& file, const P
                                    "-xerror",         "-y"};
     if (coding == Coding::mp4) {
         add_input(words, "yuv420p", size, rate);
-        // A key picture every two seconds, so that a player can jump. Colours as in yuv.h.
+        // A key picture every two seconds, or thirty of a slow film, so that a player can jump. Colours as in
+        // yuv.h.
         add(words,
             {"-an", "-c:v", "libx264", "-preset", "veryfast", "-tune", "animation", "-crf", "18", "-g"});
-        words.push_back(std::to_string(std::max(1L, std::lround(2.0 * rate))));
+        words.push_back(std::to_string(std::max(30L, std::lround(2.0 * rate))));
         add(words, {"-profile:v",  "high",          "-pix_fmt",
                     "yuv420p",     "-color_range",  "tv",
                     "-colorspace", "bt709",         "-color_primaries",

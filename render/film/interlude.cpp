@@ -82,6 +82,7 @@ ToolSet standing(const Recording& recording, const stroke::State& state, double 
 
 struct Stood {
     ToolSet tools;
+    ToolSet in_place;     // the same, where they will stand
     double travel = 0.0;  // the stage's
     double opacity = 1.0;
     bool names = false;
@@ -152,6 +153,7 @@ Stood tools_at(const FilmJob& job, const FrameList& frames, const Moment& m, con
         stood.tools = old;
         return stood;
     }
+    stood.in_place = next;
     if (m.passage == Passage::change) {
         // At the beginning of a film they have the whole passage.
         const double left =
@@ -167,21 +169,26 @@ Stood tools_at(const FilmJob& job, const FrameList& frames, const Moment& m, con
     return stood;
 }
 
-// The names go with their tools, as far as they are in the picture.
-void carry_names(View& view, const ToolSet& tools, const Recording& recording, double travel) {
+// Names that lie on their tools go with them; of those that stand beside, the line follows. A name for which
+// there is no room on the way is left out until there is.
+void carry_names(View& view, const ToolSet& tools, const ToolSet& in_place, const Rect& key, double travel) {
     std::vector<ToolLabel> seen;
     for (ToolLabel label : view.labels) {
         if (label.tool >= static_cast<int>(tools.size())) continue;
         const RigidTool& now = tools[label.tool];
-        const RigidTool& pressed = recording.tools[label.tool];
-        // The label stands where the strip will not come; its tool may be anywhere on its way, above all
-        // still outside.
+        const Place away = now.position - in_place[label.tool].position;
         const tool::Box& box = now.outline.box();
         const double at = now.position.y() - (goes_with_upper(now) ? travel : 0.0);
-        const bool inside =
-            at + box.low.y() < view.top_mm() && at + box.high.y() > view.top_mm() - view.height_mm();
-        const bool in_place = std::abs(now.position.x() - pressed.position.x()) < view.width_mm();
-        if (inside && in_place) seen.push_back(label);
+        const double top = view.top_mm();
+        const bool visible = at + box.low.y() < top && at + box.high.y() > top - view.height_mm();
+        if (label.inside) {
+            label.box.x += view.scale * away.x();
+            label.box.y -= view.scale * away.y();
+        }
+        const bool free = std::none_of(seen.begin(), seen.end(),
+                                       [&](const ToolLabel& other) { return overlap(label.box, other.box); });
+        if (visible && free && holds(view.stage, label.box) && !overlap(label.box, key))
+            seen.push_back(label);
     }
     view.labels = seen;
 }
@@ -310,7 +317,8 @@ DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const F
     info.lens = Lens::hidden;
     Stood stood = tools_at(job, frames, m, view);
     if (stood.names)
-        carry_names(view, stood.tools, *job.strokes[m.to].recording, stood.travel);
+        carry_names(view, stood.tools, stood.in_place, key_box(lay_out(options.size, options.charts)),
+                    stood.travel);
     else
         view.labels.clear();
     info.motion = strip_motion(job, frames, m);

@@ -72,9 +72,9 @@ TEST_CASE("the old tools go out of the picture, and the new ones come in with th
     REQUIRE(change.size() == 54);
     CHECK(list.moments[change.front()].caption == "Take out: the punch vee-60.");
     CHECK(list.moments[change.back()].caption == "Put in: the punch narrow.");
-    CHECK_FALSE(has_words(draw_frame(two.job, options, list, change.front()), "punch narrow"));
-    CHECK(has_words(draw_frame(two.job, options, list, change.back()), "punch narrow"));
-    CHECK(has_words(draw_frame(two.job, options, list, change.back()), "die two-way"));  // it has stayed
+    CHECK_FALSE(has_words(draw_frame(two.job, options, list, change.front()), "punch: narrow"));
+    CHECK(has_words(draw_frame(two.job, options, list, change.back()), "punch: narrow"));
+    CHECK(has_words(draw_frame(two.job, options, list, change.back()), "die: two-way"));  // it has stayed
     for (const int frame : change) {
         CAPTURE(frame);
         tests::check_words(draw_frame(two.job, options, list, frame));
