@@ -129,8 +129,10 @@ void add_layers(Sheet& sheet, const std::vector<Station>& at) {
     for (auto& [step, path] : patches) add_patches(sheet, step, std::move(path));
     Shape outline;
     outline.path = outline_path(sheet, at);
-    outline.stroke = sheet.colours.outline;
     outline.line_width = 0.1 * sheet.unit();
+    // Of a strip as thin as that not much but its outline is seen.
+    const bool thin = sheet.recording.thickness * sheet.view.scale < 3.0 * outline.line_width;
+    outline.stroke = thin ? sheet.colours.ink : sheet.colours.outline;
     outline.clip = sheet.view.stage;
     sheet.list.items.emplace_back(std::move(outline));
 }

@@ -137,7 +137,7 @@ double raised_by(const Recording& recording, const View& view) {
     double touch = 0.0;
     for (const tool::RigidTool& t : recording.tools)
         if (t.role == tool::Role::punch) touch = t.position.y() + t.outline.box().low.y();
-    const double wanted = view.top_mm() - 0.3 * view.height_mm() - touch;
+    const double wanted = view.top_mm() - 0.2 * view.height_mm() - touch;
     return std::min(std::max(wanted, 3.0 * recording.thickness), 0.6 * view.height_mm());
 }
 
