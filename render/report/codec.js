@@ -82,7 +82,7 @@ function unpackStroke(data) {
   const cells = (data.stations - 1) * (data.edges.length - 1);
   return {
     name: data.name, number: data.number, thickness: data.thickness, window: data.window, loaded: data.loaded,
-    states: data.states, stations: data.stations, edges: data.edges, lines: data.lines, hits: data.hits,
+    states: data.states, stations: data.stations, edges: data.edges, lines: data.lines, labels: data.labels, hits: data.hits,
     surfaces: unpackSurfaces(data.surfaces, data.stations),
     stress: Int8Array.from(unpackRows(data.stress, cells)),
     strain: Int8Array.from(unpackRows(data.strain, cells)),

@@ -24,11 +24,11 @@ function readable(most) {
 let patternCount = 0;
 
 // palette: colours of the steps from -limit to limit. look: "stress" or "strain". close: index of a bend that the
-// picture follows, or -1. words: size of the letters, pixels of the screen; 0: none are written.
+// picture follows, or -1. words: size of the letters, pixels of the screen. names: whether tools are named in full.
 function makeDrawing(stroke, svg, palette) {
   const steps = (palette.length - 1) / 2, n = stroke.stations, bands = stroke.edges.length - 1;
   const points = new Float64Array(4 * n);
-  const options = {look: "stress", close: -1, words: 13, width: 0};
+  const options = {look: "stress", close: -1, words: 13, width: 0, names: true};
   const own = "hatch" + ++patternCount + "-";
   let box = [0, 0, 1, 1], scale = 1;
 
@@ -39,6 +39,7 @@ function makeDrawing(stroke, svg, palette) {
   const tools = stroke.tools.map(makeTool);
   const cells = [];
   const ghost = make("path", {class: "ghost"}, layers.marks);
+  const edges = make("path", {class: "edges"}, layers.marks);
   const outline = make("path", {class: "outline"}, layers.marks);
   const ticks = make("path", {class: "lines"}, layers.marks), nowTicks = make("path", {class: "lines now"}, layers.marks);
   const angleCase = make("path", {class: "case"}, layers.over), angles = make("path", {class: "angle"}, layers.over);
@@ -46,7 +47,8 @@ function makeDrawing(stroke, svg, palette) {
   const nearCase = make("path", {class: "case"}, layers.over), near = make("path", {class: "near"}, layers.over);
   const arrows = make("path", {class: "arrow"}, layers.over), heads = make("path", {class: "arrow-head"}, layers.over);
   const hitCase = make("path", {class: "hit-case"}, layers.over), hit = make("path", {class: "hit"}, layers.over);
-  const rule = make("path", {class: "rule"}, layers.over);
+  const rule = make("path", {class: "rule"}, layers.over), leads = make("path", {class: "lead"}, layers.over);
+  const plates = make("path", {class: "plate"}, layers.over);
   const texts = [];
   let textCount = 0;
 
@@ -58,7 +60,7 @@ function makeDrawing(stroke, svg, palette) {
     if (!patterns[name]) {
       const pattern = make("pattern", {id: own + name, width: 7, height: 7, patternUnits: "userSpaceOnUse"}, defs);
       make("rect", {width: 7, height: 7, style: "fill:var(--" + name + "-fill)"}, pattern);
-      make("path", {d: "M0 3.5H7", style: "stroke:var(--" + name + "-hatch);stroke-width:1.3;fill:none"}, pattern);
+      make("path", {d: "M0 3.5H7", style: "stroke:var(--" + name + "-hatch);stroke-width:1.5;fill:none;vector-effect:none"}, pattern);
       patterns[name] = {pattern: pattern, turn: HATCH[tool.role] || 0};
     }
     return make("path", {d: tool.path, fill: "url(#" + own + name + ")", class: "tool " + name,
@@ -66,15 +68,16 @@ function makeDrawing(stroke, svg, palette) {
   }
 
   function write(words, x, y, how) {
-    if (!options.words) return;
     const size = options.words / scale;
     const text = texts[textCount] || (texts[textCount] = make("text", {}, layers.words));
     textCount++;
     text.setAttribute("class", how && how.kind || "");
-    text.setAttribute("text-anchor", how && how.anchor || "middle");
+    const anchor = how && how.anchor || "middle";
+    text.setAttribute("text-anchor", anchor);
     text.setAttribute("font-size", thousandths(size));
     text.setAttribute("stroke-width", thousandths(0.28 * size));
-    text.setAttribute("x", thousandths(Math.min(box[0] + box[2] - 0.4 * size, Math.max(box[0] + 0.4 * size, x))));
+    const wide = 0.56 * size * words.length, left = anchor === "start" ? 0 : 0.5 * wide, right = wide - left;
+    text.setAttribute("x", thousandths(Math.max(box[0] + left + 0.4 * size, Math.min(box[0] + box[2] - right - 0.4 * size, x))));
     text.setAttribute("y", thousandths(Math.min(box[1] + box[3] - 0.5 * size, Math.max(box[1] + 1.1 * size, y))));
     text.setAttribute("visibility", "visible");
     if (text.textContent !== words) text.textContent = words;
@@ -98,7 +101,8 @@ function makeDrawing(stroke, svg, palette) {
       box = [(points[i] + points[i + 2]) / 2 - width / 2, (points[i + 1] + points[i + 3]) / 2 - height / 2, width, height];
     }
     svg.setAttribute("viewBox", box.map(thousandths).join(" "));
-    scale = (options.width || svg.clientWidth || 640) / box[2];
+    scale = options.width ? options.width / box[2]
+      : svg.clientWidth ? Math.min(svg.clientWidth / box[2], svg.clientHeight / box[3]) : 640 / box[2];
     for (const name in patterns)
       patterns[name].pattern.setAttribute("patternTransform", "rotate(" + patterns[name].turn + ") scale(" + 1 / scale + ")");
   }
@@ -160,6 +164,7 @@ function makeDrawing(stroke, svg, palette) {
 
   function drawStrip(moment) {
     drawCells(moment);
+    drawEdges();
     outline.setAttribute("d", outlineOf(i => i % 2 ? -points[i] : points[i], 1));
     const from = 4 * n * stroke.loaded;
     ghost.setAttribute("d", moment.state > stroke.loaded ? outlineOf(i => stroke.surfaces[from + i], PLACE) : "");
@@ -171,6 +176,19 @@ function makeDrawing(stroke, svg, palette) {
     }
     ticks.setAttribute("d", d);
     nowTicks.setAttribute("d", now);
+  }
+
+  // The edges between the layers, where they are large enough to be told apart.
+  function drawEdges() {
+    let d = "";
+    if (options.close >= 0)
+      for (let k = 1; k < bands; k++)
+        for (let i = 0, last = -2; i < n; i++) {
+          if (!seen(i)) continue;
+          d += (i === last + 1 ? "L" : "M") + on(i, stroke.edges[k]);
+          last = i;
+        }
+    edges.setAttribute("d", d);
   }
 
   function bendNow(bend, moment) {
@@ -187,6 +205,7 @@ function makeDrawing(stroke, svg, palette) {
 
   function drawAngles(moment) {
     let d = "", ghosts = "";
+    if (options.close >= 0) return;
     const radius = Math.min(0.17 * box[3], 0.14 * box[2]) * (stroke.bends.length > 1 ? 0.72 : 1);
     for (const bend of stroke.bends) {
       const now = bendNow(bend, moment), turn = now.angle * Math.PI / 180, sign = turn < 0 ? -1 : 1;
@@ -245,13 +264,14 @@ function makeDrawing(stroke, svg, palette) {
     const c = nearest(moment), hits = hitsNow(moment);
     let d = "", marks = "";
     const cross = 8 / scale, touching = moment.travel >= Math.min(...stroke.travel) - 1e-9;
-    if (c && touching && c.distance > 0 && c.distance < 0.25 * box[2]) {
+    const shown = c && c.x > box[0] && c.x < box[0] + box[2] && -c.y > box[1] && -c.y < box[1] + box[3];
+    if (shown && touching && c.distance > 0 && c.distance < 0.25 * box[2]) {
       d = "M" + pair(c.x, -c.y) + "L" + pair(c.toolX, -c.toolY);
       const x = c.toolX - c.x, y = c.toolY - c.y, length = Math.hypot(x, y) || 1;
       for (const at of [[c.x, c.y], [c.toolX, c.toolY]])
         d += "M" + pair(at[0] - y / length * cross * 0.6, -(at[1] + x / length * cross * 0.6)) +
           "L" + pair(at[0] + y / length * cross * 0.6, -(at[1] - x / length * cross * 0.6));
-      write("clear " + c.distance.toFixed(2), (c.x + c.toolX) / 2 + 1.1 * cross, -(c.y + c.toolY) / 2 - 0.9 * cross, {anchor: "start"});
+      write(c.distance.toFixed(2) + " mm clear", (c.x + c.toolX) / 2 + 1.1 * cross, -(c.y + c.toolY) / 2 - 0.9 * cross, {anchor: "start"});
     }
     for (const h of hits) {
       const deep = c && c.distance < 0 ? c : {x: h.at[0], y: h.at[1]}, r = 1.7 * cross;
@@ -267,11 +287,21 @@ function makeDrawing(stroke, svg, palette) {
   }
 
   function drawLabels(moment) {
-    const at = stroke.travel[stroke.loaded];
-    stroke.tools.forEach((tool, k) => {
-      if (!tool.label || options.close >= 0) return;
-      write(tool.role, tool.label[0], -tool.label[1] + 0.35 * options.words / scale + (tool.ram ? Math.min(0, moment.travel - at) : 0));
-    });
+    let d = "", boxes = "";
+    if (options.close < 0)
+      for (const label of stroke.labels) {
+        const tool = stroke.tools[label.tool], x = label.at[0], y = -label.at[1], size = options.words / scale;
+        const name = options.names && label.half * scale > 0.3 * options.words * label.words.length ? label.words : tool.role;
+        write(name, x, y + 0.35 * size);
+        if (label.inside) continue;
+        const at = toolPlace(label.tool, moment), toX = at.x + label.to[0], toY = -(at.y + label.to[1]);
+        const half = 0.32 * size * name.length + 0.3 * size, side = Math.abs(toX - x) > half ? Math.sign(toX - x) : 0;
+        boxes += "M" + pair(x - half, y - 0.8 * size) + "h" + thousandths(2 * half) + "v" + thousandths(1.6 * size) +
+          "h" + thousandths(-2 * half) + "Z";
+        d += "M" + pair(x + side * half, y + (side ? 0 : Math.sign(toY - y) * 0.7 * size)) + "L" + pair(toX, toY);
+      }
+    leads.setAttribute("d", d);
+    plates.setAttribute("d", boxes);
   }
 
   function drawScale() {

@@ -29,9 +29,9 @@ std::string stroke_head(const PageStroke& s) {
     return words("Stroke %d: ", s.show.number) + escaped(s.show.name);
 }
 
-std::string begin_section(const std::string& id, const std::string& head) {
-    return "<section class=\"block\" id=\"" + id + "\" aria-labelledby=\"" + id + "-head\">\n<h2 id=\"" + id +
-           "-head\">" + head + "</h2>\n";
+std::string begin_section(const std::string& id, const std::string& head, const std::string& kind = "block") {
+    return "<section class=\"" + kind + "\" id=\"" + id + "\" aria-labelledby=\"" + id +
+           "-head\">\n<h2 id=\"" + id + "-head\">" + head + "</h2>\n";
 }
 
 std::string tables_html(const std::vector<Table>& tables, const std::string& id) {
@@ -59,7 +59,7 @@ std::string verdict_section(const Page& page) {
 
 std::string stroke_section(const PageStroke& s) {
     const std::string id = stroke_id(s);
-    std::string html = begin_section(id, stroke_head(s)) + "<p>" + escaped(s.lead) + "</p>\n";
+    std::string html = begin_section(id, stroke_head(s), "block stroke") + "<p>" + escaped(s.lead) + "</p>\n";
     html += "<div class=\"player\" data-stroke=\"" + id +
             "-data\">\n<div class=\"stage\"></div>\n<div class=\"beside\">" + "<figure class=\"chart\">" +
             force_chart(s.curve) +

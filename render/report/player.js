@@ -50,12 +50,12 @@ function makePlayer(holder, data, page) {
   const loop = html("input", {type: "checkbox"}, loopLabel);
   loopLabel.append("Loop");
   const colours = choice(controls, "Colours", [["stress", "hoop stress"], ["strain", "plastic strain"]]);
-  const view = choice(controls, "View", [["-1", "whole"]].concat(stroke.bends.map((b, i) => [String(i), "close-up of " + b.name])));
   const key = makeLegend(stage, stroke, page);
   const readouts = html("dl", {class: "readouts"});
   beside.insertBefore(readouts, beside.firstChild);
+  const close = makeCloseUp(stroke, page, beside, named);
   const live = html("p", {class: "unseen", "aria-live": "polite"}, holder);
-  const chart = chartOf(beside.querySelector("svg"));
+  const chart = chartOf(beside.querySelector(".chart svg"));
 
   const readout = name => {
     const box = html("div", {}, readouts);
@@ -86,6 +86,7 @@ function makePlayer(holder, data, page) {
   function show() {
     const moment = momentAt(stroke, at), fields = fieldsOf(moment);
     drawing.draw(moment);
+    close.drawing.draw(moment);
     slider.value = Math.round(at / step);
     const words = fields.hits.length ? "Interference: " + fields.hits.map(h => h.words).join("; ") + "." : moment.passage.words;
     const name = moment.passage.name + ":";
@@ -158,12 +159,31 @@ function makePlayer(holder, data, page) {
     event.preventDefault();
     set(!playing);
   });
-  colours.addEventListener("change", () => { drawing.options.look = colours.value; key(colours.value); show(); });
-  view.addEventListener("change", () => { drawing.options.close = Number(view.value); show(); });
+  colours.addEventListener("change", () => {
+    drawing.options.look = close.drawing.options.look = colours.value;
+    key(colours.value);
+    show();
+  });
+  if (close.select) close.select.addEventListener("change", () => { close.drawing.options.close = Number(close.select.value); show(); });
   followChart(chart, stroke, to => { if (playing) set(false); go(to); });
   new ResizeObserver(() => { if (svg.clientWidth) show(); }).observe(svg);
   show();
   return {stroke: stroke, holder: holder, at: () => at, playing: () => playing, go: go};
+}
+
+// A magnified picture that follows a bend, above the chart.
+function makeCloseUp(stroke, page, beside, named) {
+  const figure = html("figure", {class: "close-up"});
+  beside.insertBefore(figure, beside.querySelector(".chart"));
+  const svg = make("svg", {role: "img", "aria-label": named + ": the bend magnified, layer by layer"}, figure);
+  const drawing = makeDrawing(stroke, svg, page.palette);
+  drawing.options.close = 0;
+  const caption = html("figcaption", {}, figure);
+  if (stroke.bends.length < 2) {
+    caption.textContent = "The bend magnified, layer by layer. It follows the strip.";
+    return {drawing: drawing, select: null};
+  }
+  return {drawing: drawing, select: choice(caption, "Magnified", stroke.bends.map((b, i) => [String(i), b.name]))};
 }
 
 // The moment of the stroke whose travel and force lie nearest to a point of the chart; times from touch to free.

@@ -66,13 +66,14 @@ std::string tools(const StrokeShow& show, const stroke::State& state, const Wind
                    "style=\"fill:var(--%s-fill);stroke:var(--%s-line)\" d=\"",
                    at.x(), 0.0 - at.y(), role, role) +
                outline_path(t.outline) + "\"/>";
-        const Place label = window.label_of_tool[k];
-        if (label.allFinite())
-            labels += words(
-                "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.3g\" stroke-width=\"%.3g\" "
-                "text-anchor=\"middle\">%s</text>",
-                label.x(), 0.0 - label.y(), window.height / 32.0, window.height / 110.0, role);
     }
+    const double size = window.height / 32.0;
+    for (const WindowLabel& label : window.labels)
+        labels += words(
+                      "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.3g\" stroke-width=\"%.3g\" "
+                      "text-anchor=\"middle\">",
+                      label.at.x(), 0.35 * size - label.at.y(), size, 0.28 * size) +
+                  escaped(label.words) + "</text>";
     return svg + labels;
 }
 

@@ -1,5 +1,5 @@
-// One recorded state of a stroke as a small SVG element, for readers whose browser runs no script: drawn from the
-// same whole numbers as the player's, and in the same style.
+// One recorded state of a stroke as a small SVG element, for readers whose browser runs no script: drawn from
+// the same whole numbers as the player's, and in the same style.
 
 #pragma once
 

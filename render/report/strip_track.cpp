@@ -113,22 +113,24 @@ class Choice {
                                             off_chord(cuts[i].upper, cuts[a].upper, cuts[b].upper));
                 if (off > worst) worst = off, at = i;
             }
-        if (at == 0 && colours_differ(along_[a], along_[b])) at = (a + b) / 2;
+        if (at == 0 && colours_differ(a, b)) at = (a + b) / 2;
         if (at == 0) return;
         needed_[at] = 1;
         halve(a, at);
         halve(at, b);
     }
-    // Whether the ends of an interval are coloured otherwise than its middle, in any state.
-    bool colours_differ(double a, double b) const {
+    // Whether any place of an interval is coloured otherwise than its middle, in any state.
+    bool colours_differ(std::size_t a, std::size_t b) const {
         const int layers = r_.layers();
-        const double middle = 0.5 * (a + b);
+        const double middle = 0.5 * (along_[a] + along_[b]);
         const std::array<int, 3> asked = {0, layers / 2, layers - 1};
         const auto differ = [&](const std::vector<float>& values, double limit, int k) {
             const double here = value_at(values, layers, k, middle);
-            const double off = std::max(std::abs(value_at(values, layers, k, a) - here),
-                                        std::abs(value_at(values, layers, k, b) - here));
-            return off > colour_slack / colour_steps * limit;
+            for (std::size_t i = a; i <= b; ++i)
+                if (std::abs(value_at(values, layers, k, along_[i]) - here) >
+                    colour_slack / colour_steps * limit)
+                    return true;
+            return false;
         };
         for (const State& s : r_.states)
             for (const int k : asked)

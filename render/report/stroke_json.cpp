@@ -39,7 +39,7 @@ std::string packed_states(const Recording& r, const Value& value) {
     return packed_rows(values, 1);
 }
 
-Json tools_json(const Recording& r, const Window& window) {
+Json tools_json(const Recording& r) {
     Json tools = Json::array();
     for (std::size_t k = 0; k < r.tools.size(); ++k) {
         const tool::RigidTool& t = r.tools[k];
@@ -56,11 +56,21 @@ Json tools_json(const Recording& r, const Window& window) {
                 return k < s.compression.size() ? in_parts(s.compression[k], travel_part) : 0;
             });
         }
-        const Place label = window.label_of_tool[k];
-        if (label.allFinite()) one["label"] = {rounded(label.x()), rounded(label.y())};
         tools.push_back(one);
     }
     return tools;
+}
+
+Json labels_json(const Window& window) {
+    Json labels = Json::array();
+    for (const WindowLabel& label : window.labels)
+        labels.push_back({{"tool", label.tool},
+                          {"words", label.words},
+                          {"at", {rounded(label.at.x()), rounded(label.at.y())}},
+                          {"half", rounded(label.half_width)},
+                          {"inside", label.inside},
+                          {"to", {rounded(label.leads_to.x()), rounded(label.leads_to.y())}}});
+    return labels;
 }
 
 // Of each state: how many, then tool, place and force of each.
@@ -199,7 +209,8 @@ Json stroke_json(const StrokeShow& show) {
         {"travel", packed_states(r, [](const State& s) { return in_parts(s.travel, travel_part); })},
         {"force",
          packed_states(r, [&](const State& s) { return in_parts(s.punch_force * show.strip_width, 1.0); })},
-        {"tools", tools_json(r, window)},
+        {"tools", tools_json(r)},
+        {"labels", labels_json(window)},
         {"contacts", packed_contacts(r)},
         {"bends", bends_json(show, track)},
         {"lines", lines_json(show, track)},

@@ -2,8 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <utility>
 
+#include "render/picture/tool_labels.h"
 #include "render/picture/view.h"
 
 namespace overbend::render {
@@ -18,6 +19,8 @@ using stroke::State;
 constexpr double placed_time = 0.6, approach_time = 0.9, press_time = 3.4, dwell_time = 0.7,
                  retract_time = 1.4, raising_time = 0.8, free_time = 1.4;
 constexpr int eased_keys = 12;
+// Width of a letter on a page over that of the picture: 8 of 700 pixels.
+constexpr double letter = 0.0115;
 
 double eased(double part) {
     return part * part * (3.0 - 2.0 * part);
@@ -51,6 +54,18 @@ void add_ram(double from, double to, double state, double time, std::vector<Pace
         const double part = static_cast<double>(i) / eased_keys;
         keys.push_back({begin + time * part, state, from + eased(part) * (to - from)});
     }
+}
+
+// How far the outline reaches to either side at a height; nothing where it does not reach up to it.
+std::pair<double, double> span_at(const std::vector<Point>& closed, double y) {
+    double low = 1e300, high = -1e300;
+    for (std::size_t i = 0, j = closed.size() - 1; i < closed.size(); j = i++) {
+        const Point &a = closed[i], &b = closed[j];
+        if ((a.y() > y) == (b.y() > y)) continue;
+        const double x = a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y());
+        low = std::min(low, x), high = std::max(high, x);
+    }
+    return {low, high};
 }
 
 void hold(double time, std::vector<PaceKey>& keys) {
@@ -99,11 +114,26 @@ Window window_of(const Recording& recording) {
     window.width = view.width_mm(), window.height = view.height_mm();
     window.low = view.centre - 0.5 * Place(window.width, window.height);
     window.raised = raised_by(recording, view);
-    window.label_of_tool.assign(recording.tools.size(),
-                                Place::Constant(std::numeric_limits<double>::quiet_NaN()));
+    const auto in_press = [&](const Point& p) {
+        const Point off = p - view.stage.centre();
+        return Place(view.centre + Place(off.x(), -off.y()) / view.scale);
+    };
+    const State& pressed = recording.states[loaded_state(recording)];
     for (const ToolLabel& label : view.labels) {
-        const Point off = label.box.centre() - view.stage.centre();
-        window.label_of_tool[label.tool] = view.centre + Place(off.x(), -off.y()) / view.scale;
+        const Place stands = stroke::tool_position(recording.tools, label.tool, pressed);
+        const std::vector<Point> outline = tool_points(recording.tools[label.tool], stands, view);
+        // Words that stand over their tool's edge go on it where the word of its role has room there.
+        Point middle = label.box.centre();
+        const auto [low, high] = span_at(outline, middle.y());
+        const double role =
+            letter * view.stage.width *
+            static_cast<double>(std::string(tool::role_word(recording.tools[label.tool].role)).size());
+        const bool fits = !label.inside && low < middle.x() && middle.x() < high && high - low > role;
+        double half = 0.5 * label.box.width;
+        if (fits) middle.x() = 0.5 * (low + high), half = 0.5 * (high - low);
+        const Point nearest = nearest_on(outline, middle);
+        window.labels.push_back({label.tool, label.words, in_press(middle), half / view.scale,
+                                 label.inside || fits, in_press(nearest) - stands});
     }
     return window;
 }

@@ -72,12 +72,23 @@ Pace pace_of(const StrokeShow& show, double raised);
 // The last state under load.
 int loaded_state(const stroke::Recording& recording);
 
+// The name of a tool, where the strip never comes; one that has no room on its tool has a line that leads to
+// it.
+struct WindowLabel {
+    int tool = 0;  // index into the recording's tools
+    std::string words;
+    Place at = Place::Zero();  // its middle
+    double half_width = 0.0;   // mm
+    bool inside = false;
+    Place leads_to = Place::Zero();  // on the tool, in its own coordinates
+};
+
 // The part of the press that a player shows, by its lower left corner.
 struct Window {
     Place low = Place::Zero();
     double width = 0.0, height = 0.0;
-    double raised = 0.0;               // how far up the punch goes before and after the stroke
-    std::vector<Place> label_of_tool;  // middle of each tool's word; not finite where there is no room
+    double raised = 0.0;  // how far up the punch goes before and after the stroke
+    std::vector<WindowLabel> labels;
 };
 Window window_of(const stroke::Recording& recording);
 

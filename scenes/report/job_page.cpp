@@ -17,8 +17,8 @@ constexpr double degree = 3.14159265358979323846 / 180.0;
 
 std::string verdict_words(const Case& c, const JobResult& job) {
     if (!job.findings.empty())
-        return words("%zu of these speak%s against the job:", job.findings.size(),
-                     job.findings.size() == 1 ? "s" : "");
+        return words("%zu finding%s against the job:", job.findings.size(),
+                     job.findings.size() == 1 ? " speaks" : "s speak");
     const std::size_t cautions = std::count_if(job.rules.findings.begin(), job.rules.findings.end(),
                                                [](const auto& f) { return !f.stops; });
     std::string text =

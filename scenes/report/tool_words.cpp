@@ -21,7 +21,7 @@ std::string block_words(const tool::Block& b) {
 
 // One kind of tool each.
 std::string figures(const tool::VeePunch& t) {
-    return words("wedge of %.4g deg, nose radius %.4g mm", t.angle / degree, t.nose_radius) +
+    return words("wedge of %.4g\u00b0, nose radius %.4g mm", t.angle / degree, t.nose_radius) +
            (t.relief
                 ? words(", relieved on the %s from %.4g to %.4g mm",
                         t.relief->side == tool::Side::left ? "left" : "right", t.relief->from, t.relief->to)
@@ -32,7 +32,7 @@ std::string figures(const tool::VeeDie& t) {
     for (std::size_t i = 0; i < t.faces.size(); ++i) {
         const tool::VeeFace& f = t.faces[i];
         if (t.faces.size() > 1) text += words("%sface %zu: ", i > 0 ? "; " : "", i + 1);
-        text += words("groove of %.4g deg, opening %.4g mm, shoulder radius %.4g mm", f.angle / degree,
+        text += words("groove of %.4g\u00b0, opening %.4g mm, shoulder radius %.4g mm", f.angle / degree,
                       f.die_opening, f.shoulder_radius);
     }
     return text;
@@ -41,11 +41,11 @@ std::string figures(const tool::OpenDie& t) {
     return words("opening %.4g mm, shoulder radius %.4g mm", t.die_opening, t.shoulder_radius);
 }
 std::string figures(const tool::OffsetPunch& t) {
-    return words("step of %.4g mm at %.4g deg, nose radius %.4g mm", t.offset, t.angle / degree,
+    return words("step of %.4g mm at %.4g\u00b0, nose radius %.4g mm", t.offset, t.angle / degree,
                  t.nose_radius);
 }
 std::string figures(const tool::OffsetDie& t) {
-    return words("step of %.4g mm at %.4g deg, shoulder radius %.4g mm", t.offset, t.angle / degree,
+    return words("step of %.4g mm at %.4g\u00b0, shoulder radius %.4g mm", t.offset, t.angle / degree,
                  t.shoulder_radius);
 }
 std::string figures(const tool::ChannelPunch& t) {
@@ -105,10 +105,10 @@ std::string die_words(const Case& c, const Step& step) {
 std::string stop_words(const Case& c, const Step& step) {
     switch (step.stop) {
         case StopKind::drawing_angle:
-            return words("the drawing's angle free (%.4g deg)",
+            return words("the drawing's angle free (%.4g\u00b0)",
                          std::abs(c.part.bends[step.bends.front()].angle) / degree);
         case StopKind::free_angle:
-            return words("%.4g deg free", step.stop_value / degree);
+            return words("%.4g\u00b0 free", step.stop_value / degree);
         case StopKind::travel:
             return words("travel of %.4g mm", step.stop_value);
         case StopKind::force:
