@@ -97,7 +97,8 @@ function unpackStroke(data) {
   };
 }
 
-// The moment at a time: two recorded states, the part of the way between them, the punch's travel.
+// The moment at a time: two recorded states, the part of the way between them, the punch's travel; `recorded` is false
+// while the punch is brought to the strip and taken away, where forces and clearances are not those of the states.
 function momentAt(stroke, at) {
   const keys = stroke.keys;
   let low = 0, high = keys.length - 1;
@@ -108,11 +109,13 @@ function momentAt(stroke, at) {
   const a = keys[low], b = keys[high];
   const part = b.at > a.at ? Math.min(1, Math.max(0, (at - a.at) / (b.at - a.at))) : 0;
   const state = a.state + part * (b.state - a.state);
-  const first = Math.min(Math.floor(state), stroke.states - 1);
+  const first = Math.min(Math.floor(state), stroke.states - 1), second = Math.min(first + 1, stroke.states - 1);
+  const travel = a.travel + part * (b.travel - a.travel);
+  const recorded = Math.abs(travel - between(stroke.travel[first], stroke.travel[second], state - first)) < 0.003;
   let passage = stroke.passages[0];
   for (const p of stroke.passages) if (p.at <= at) passage = p;
-  return {at: at, first: first, second: Math.min(first + 1, stroke.states - 1), part: state - first, state: state,
-    travel: a.travel + part * (b.travel - a.travel), passage: passage};
+  return {at: at, first: first, second: second, part: state - first, state: state,
+    travel: travel, recorded: recorded, passage: passage};
 }
 
 function between(a, b, part) { return a + part * (b - a); }
