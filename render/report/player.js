@@ -118,6 +118,7 @@ function makePlayer(holder, data, page) {
     bends.forEach((b, i) => b.set(fields.angles[i]));
     shown.clear.set(fields.clear);
     shown.clear.box.className = fields.hits.length ? "warns" : "";
+    chart.dot.setAttribute("visibility", moment.recorded ? "visible" : "hidden");
     chart.dot.setAttribute("cx", thousandths(chart.x(Math.max(Number(chart.svg.dataset.from), moment.travel))));
     chart.dot.setAttribute("cy", thousandths(chart.y(fields.newtons)));
     const full = sentence(moment, fields);
