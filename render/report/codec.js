@@ -73,7 +73,7 @@ function unpackClearance(text) {
 
 function unpackKeys(text) {
   const rows = unpackRows(text, 3), keys = [];
-  for (let i = 0; i < rows.length; i += 3) keys.push({at: rows[i], state: rows[i + 1] / 1000, travel: rows[i + 2] / 1000});
+  for (let i = 0; i < rows.length; i += 3) keys.push({at: rows[i], state: rows[i + 1] / 1000, travel: rows[i + 2] / 10000});
   return keys;
 }
 
@@ -86,10 +86,10 @@ function unpackStroke(data) {
     surfaces: unpackSurfaces(data.surfaces, data.stations),
     stress: Int8Array.from(unpackRows(data.stress, cells)),
     strain: Int8Array.from(unpackRows(data.strain, cells)),
-    travel: unpackRows(data.travel, 1).map(v => v / 1000),
+    travel: unpackRows(data.travel, 1).map(v => v / 10000),
     force: unpackRows(data.force, 1),
     tools: data.tools.map(t => Object.assign({}, t, {
-      compression: t.compression ? unpackRows(t.compression, 1).map(v => v / 1000) : null})),
+      compression: t.compression ? unpackRows(t.compression, 1).map(v => v / 10000) : null})),
     contacts: unpackContacts(data.contacts, data.states),
     bends: data.bends.map(unpackBend),
     clearance: unpackClearance(data.clearance),
@@ -111,7 +111,7 @@ function momentAt(stroke, at) {
   const state = a.state + part * (b.state - a.state);
   const first = Math.min(Math.floor(state), stroke.states - 1), second = Math.min(first + 1, stroke.states - 1);
   const travel = a.travel + part * (b.travel - a.travel);
-  const recorded = Math.abs(travel - between(stroke.travel[first], stroke.travel[second], state - first)) < 0.003;
+  const recorded = Math.abs(travel - between(stroke.travel[first], stroke.travel[second], state - first)) < 0.002;
   let passage = stroke.passages[0];
   for (const p of stroke.passages) if (p.at <= at) passage = p;
   return {at: at, first: first, second: second, part: state - first, state: state,

@@ -270,7 +270,8 @@ function makeDrawing(stroke, svg, palette) {
       for (const at of [[c.x, c.y], [c.toolX, c.toolY]])
         d += "M" + pair(at[0] - y / length * cross * 0.6, -(at[1] + x / length * cross * 0.6)) +
           "L" + pair(at[0] + y / length * cross * 0.6, -(at[1] - x / length * cross * 0.6));
-      write(c.distance.toFixed(2) + " mm clear", (c.x + c.toolX) / 2 + 1.1 * cross, -(c.y + c.toolY) / 2 - 0.9 * cross, {anchor: "start"});
+      // On a small picture it would lie over other words; the readouts have it too.
+      if (box[2] * scale > 420) write(c.distance.toFixed(2) + " mm clear", (c.x + c.toolX) / 2 + 1.1 * cross, -(c.y + c.toolY) / 2 - 0.9 * cross, {anchor: "start"});
     }
     for (const h of hits) {
       const deep = c && c.distance < 0 ? c : {x: h.at[0], y: h.at[1]}, r = 1.7 * cross;

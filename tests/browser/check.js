@@ -148,7 +148,7 @@ async function checkMouse(page) {
 
   // On the chart: half of the stop's travel, on the curve.
   const data = await p.data(), chart = p.section.locator(".chart svg"), d = await chart.evaluate(e => Object.assign({}, e.dataset));
-  const travel = rows(data.travel, 1).map(r => r[0] / 1000), force = rows(data.force, 1).map(r => r[0]);
+  const travel = rows(data.travel, 1).map(r => r[0] / 10000), force = rows(data.force, 1).map(r => r[0]);
   const state = travel.findIndex(t => t >= 0.5 * travel[data.loaded]);
   await chart.scrollIntoViewIfNeeded();
   const c = await chart.boundingBox(), scale = c.width / 400;
