@@ -129,39 +129,6 @@ void add_numbers(DrawingList& list, const ChartFrame& f) {
              Across::middle);
 }
 
-// Whether a line of the chart comes into a box.
-bool crossed(const std::vector<Point>& curve, const Rect& box) {
-    for (std::size_t i = 0; i + 1 < curve.size(); ++i) {
-        const Point a = curve[i], way = curve[i + 1] - a;
-        const int parts =
-            std::max(1, static_cast<int>(std::ceil(4.0 * way.norm() / std::max(box.height, 1.0))));
-        for (int k = 0; k <= parts; ++k) {
-            const Point p = a + way * (static_cast<double>(k) / parts);
-            if (p.x() > box.x && p.x() < box.right() && p.y() > box.y && p.y() < box.bottom()) return true;
-        }
-    }
-    return false;
-}
-
-std::optional<Rect> room_for(const ChartFrame& f, const Point& near, double width, double height,
-                             bool off_curves) {
-    const double u = f.look.unit;
-    for (const double away : {0.7, 1.4, 2.2, 3.2, 4.5, 6.0, 8.0, 11.0, 14.0})
-        for (const double turn : {-0.25, -0.125, -0.375, 0.0, 0.5, 0.25, 0.125, 0.375}) {
-            const double direction = 2.0 * 3.14159265358979323846 * turn;
-            const Point way(std::cos(direction), std::sin(direction));
-            const Point middle = near + away * u * way + Point(0.5 * width * way.x(), 0.5 * height * way.y());
-            const Rect box{middle.x() - 0.5 * width, middle.y() - 0.5 * height, width, height};
-            if (!holds(f.plot, box)) continue;
-            const auto meets = [&](const Rect& other) { return overlap(box, other); };
-            if (std::any_of(f.taken.begin(), f.taken.end(), meets)) continue;
-            const auto crosses = [&](const std::vector<Point>& c) { return crossed(c, box); };
-            if (off_curves && std::any_of(f.curves.begin(), f.curves.end(), crosses)) continue;
-            return box;
-        }
-    return {};
-}
-
 }  // namespace
 
 CurveLook curve_look(const ChartLook& look, int number) {
@@ -221,6 +188,7 @@ ChartFrame add_frame(DrawingList& list, const Rect& box, const ChartInfo& info, 
     if (frame.plot.width < 8.0 * u || height < 5.0 * u)
         throw OutOfRange("room for a chart", fixed(box.width, 0) + " x " + fixed(box.height, 0) + " px",
                          "its words leave no room for its curves; give more, or smaller words");
+    frame.words.inside = frame.plot;
     frame.across = fitting_axis(info, frame.plot.width, u);
     add_grid(list, frame);
     add_numbers(list, frame);
@@ -235,7 +203,7 @@ void add_curve(DrawingList& list, ChartFrame& frame, const std::vector<Point>& v
     if (points.size() < 2) return;
     list.items.push_back(
         Shape{polyline(points), std::nullopt, curve.colour, curve.width, curve.dash, frame.plot});
-    frame.curves.push_back(std::move(points));
+    frame.words.lines.push_back(std::move(points));
 }
 
 void add_dot(DrawingList& list, const ChartFrame& frame, const Point& value, const Colour& colour,
@@ -252,20 +220,14 @@ void add_dot(DrawingList& list, const ChartFrame& frame, const Point& value, con
 
 std::optional<Rect> add_label(DrawingList& list, ChartFrame& frame, const Point& value,
                               const std::string& words, const Colour& colour) {
-    const double u = frame.look.unit;
-    const double width = text_width(words, u) + 0.5 * u, height = 1.35 * u;
-    std::optional<Rect> box = room_for(frame, frame.at(value), width, height, true);
-    if (!box) box = room_for(frame, frame.at(value), width, height, false);
-    if (!box) return {};
-    list.items.push_back(Text{words,
-                              {box->x + 0.25 * u, baseline_for_middle(box->centre().y(), u)},
-                              Across::left,
-                              u,
-                              colour,
-                              Weight::normal,
-                              theme_colours(frame.look.theme).stage});
-    frame.taken.push_back(*box);
-    return box;
+    Text text{words,
+              Point::Zero(),
+              Across::left,
+              frame.look.unit,
+              colour,
+              Weight::normal,
+              theme_colours(frame.look.theme).stage};
+    return add_label(list, frame.words, frame.at(value), text);
 }
 
 DrawingList chart_page(const ChartSize& size, const std::string& title, Theme theme) {

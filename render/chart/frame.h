@@ -11,6 +11,7 @@
 
 #include "render/chart/axes.h"
 #include "render/picture/drawing_list.h"
+#include "render/picture/label_room.h"
 #include "render/picture/palette.h"
 
 namespace overbend::render {
@@ -48,8 +49,7 @@ struct ChartFrame {
     ChartLook look;
     Rect plot;
     Axis across, up;
-    std::vector<std::vector<Point>> curves;  // on the picture; words keep clear of them
-    std::vector<Rect> taken;                 // by words within the plot
+    LabelRoom words;  // within the plot; the curves are its lines
     Point at(const Point& value) const {
         return {plot.x + plot.width * across.part(value.x()),
                 plot.bottom() - plot.height * up.part(value.y())};
