@@ -13,8 +13,7 @@ namespace overbend::render {
 
 namespace {
 
-constexpr double least_height = 290.0;  // of both, side by side or one over the other
-constexpr double more_height = 50.0;    // where nothing was found and nothing is to be remarked
+constexpr double picture_heights[] = {400.0, 345.0, 290.0};  // of both, side by side or one over the other
 constexpr double gap = 12.0;
 constexpr double caption = 18.0;
 constexpr double below = 22.0;  // a picture: its dimension, or the scale
@@ -29,10 +28,6 @@ std::string capital(std::string words) {
 struct TwoBoxes {
     Rect first, second;
 };
-
-double picture_height(const SheetStroke& stroke) {
-    return least_height + (stroke.findings.empty() && stroke.remarks.empty() ? more_height : 0.0);
-}
 
 TwoBoxes side_by_side(const Paper& paper, double height) {
     const double wide = 0.5 * (paper.width() - gap), high = height - caption - below;
@@ -97,10 +92,9 @@ void add_picture(Paper& paper, const SheetStroke& stroke, const Rect& box, View 
     add_panel(paper.page(), recording, moment, info, view);
 }
 
-void add_pictures(Paper& paper, const SheetStroke& stroke) {
+void add_pictures(Paper& paper, const SheetStroke& stroke, double height) {
     const stroke::Recording& recording = *stroke.recording;
     const double loaded = loaded_moment(recording);
-    const double height = picture_height(stroke);
     need(paper, height + 2.0 * body_row);
     TwoBoxes boxes = side_by_side(paper, height);
     const auto view_in = [&](const TwoBoxes& b) {
@@ -197,16 +191,11 @@ void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) 
     add_write_ins(paper, {{"name", 0.15, 0.485}, {"part no.", 0.12, 0.245}});
 }
 
-}  // namespace
-
-void add_stroke(Paper& paper, const SheetData& data, int index) {
-    const SheetStroke& stroke = data.strokes[index];
-    paper.heading = words("Stroke %d of %zu: ", index + 1, data.strokes.size()) + stroke.name;
-    paper.heading_remark = data.title;
+void add_stroke(Paper& paper, const SheetData& data, const SheetStroke& stroke, double picture_height) {
     begin_page(paper);
     add_paragraph(paper, data.material);
     paper.y += 2.0;
-    add_pictures(paper, stroke);
+    add_pictures(paper, stroke, picture_height);
     add_tools_and_place(paper, stroke);
     add_angles(paper, data, stroke);
     if (!stroke.findings.empty()) {
@@ -216,6 +205,23 @@ void add_stroke(Paper& paper, const SheetData& data, int index) {
     if (!stroke.remarks.empty()) {
         add_section(paper, "Remarks");
         add_items(paper, stroke.remarks);
+    }
+}
+
+}  // namespace
+
+void add_stroke(Paper& paper, const SheetData& data, int index) {
+    const SheetStroke& stroke = data.strokes[index];
+    paper.heading = words("Stroke %d of %zu: ", index + 1, data.strokes.size()) + stroke.name;
+    paper.heading_remark = data.title;
+    // The largest picture that leaves room for all else on one page; the smallest where none does.
+    for (const double height : picture_heights) {
+        Paper tried = paper;
+        add_stroke(tried, data, stroke, height);
+        const bool one_page = tried.pages.size() == paper.pages.size() + 1;
+        if (!one_page && height != std::end(picture_heights)[-1]) continue;
+        paper = std::move(tried);
+        return;
     }
 }
 
