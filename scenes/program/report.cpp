@@ -29,7 +29,7 @@ struct ReportCommand {
 // The job's recordings are lent to the page while it is made.
 std::string page_of(Job& job) {
     scenes::FlatPattern pattern = scenes::pattern_of(job.c, std::move(job.result));
-    const std::string page =
+    std::string page =
         render::page_html(scenes::job_page(job.c, pattern, std::string("overbend ") + OVERBEND_VERSION));
     job.result = std::move(pattern.job);
     return page;
