@@ -72,6 +72,7 @@ void add_report(CLI::App& app, int& status) {
         ->capture_default_str();
     command->add_option("--only", given->only, "Parts of it: page, sheets, figures, with commas between")
         ->delimiter(',')
+        ->allow_extra_args(false)  // what follows may be the case file
         ->check(one_of({"page", "sheets", "figures"}))
         ->default_str("page,sheets,figures");
     add_quiet(*command, given->output);

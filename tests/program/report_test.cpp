@@ -44,7 +44,7 @@ TEST_CASE("report: its parts can be chosen, and what is none is refused with tho
     const OwnFolder folder;
     const std::string file = folder.write("case.toml", small_case).string();
     const Run run =
-        run_overbend("report '" + file + "' --only sheets,page --quiet --out '" + folder / "out" + "'");
+        run_overbend("report --only sheets,page '" + file + "' --quiet --out '" + folder / "out" + "'");
     CHECK(run.status == 0);
     const Files files = files_below(folder / "out");
     CHECK(files.size() == 2);
