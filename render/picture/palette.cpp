@@ -140,11 +140,13 @@ const ThemeColours& theme_colours(Theme theme) {
     static const ThemeColours light{bytes(255, 255, 255), bytes(248, 248, 246), bytes(240, 241, 242),
                                     bytes(190, 194, 199), bytes(20, 24, 30),    bytes(88, 94, 102),
                                     bytes(20, 24, 30),    okabe_ito::blue,      okabe_ito::vermillion,
-                                    bytes(255, 255, 255), bytes(20, 24, 30),    bytes(255, 255, 255)};
+                                    bytes(255, 255, 255), bytes(20, 24, 30),    bytes(255, 255, 255),
+                                    bytes(166, 66, 0)};
     static const ThemeColours dark{bytes(16, 19, 24),    bytes(24, 28, 35),    bytes(34, 39, 48),
                                    bytes(76, 84, 96),    bytes(238, 240, 243), bytes(168, 176, 188),
                                    bytes(10, 12, 15),    okabe_ito::sky_blue,  okabe_ito::vermillion,
-                                   bytes(255, 255, 255), bytes(238, 240, 243), bytes(16, 19, 24)};
+                                   bytes(255, 255, 255), bytes(238, 240, 243), bytes(16, 19, 24),
+                                   bytes(255, 138, 61)};
     return theme == Theme::light ? light : dark;
 }
 
@@ -171,6 +173,10 @@ Colour diverging(double value) {
 
 Colour sequential(double value) {
     return look_up(std::max(0.0, value));
+}
+
+Colour neutral_line_colour() {
+    return bytes(0, 96, 70);
 }
 
 Colour with_opacity(Colour colour, double opacity) {

@@ -27,6 +27,10 @@ constexpr Colour reddish_purple{204 / 255.0, 121 / 255.0, 167 / 255.0, 1.0};
 
 enum class Theme { light, dark };
 
+// What is behind everything: the theme's page, or nothing, for a picture that is laid on something else. The
+// theme is then to be that of what it is laid on.
+enum class Backdrop { page, transparent };
+
 // What everything on a picture is painted with.
 struct ThemeColours {
     Colour page;       // behind everything
@@ -41,6 +45,7 @@ struct ThemeColours {
     Colour alarm_ink;  // words on a patch of `alarm`
     Colour accent;     // the step's number
     Colour accent_ink;
+    Colour alarm_words;  // `alarm` in words, which have to stand out more than a mark
 };
 const ThemeColours& theme_colours(Theme theme);
 
@@ -57,6 +62,9 @@ ToolColours tool_colours(tool::Role role, Theme theme);
 Colour diverging(double value);
 // value from 0 (near white) to 1 (red brown): the upper half of the same map.
 Colour sequential(double value);
+
+// Of the neutral line, which lies on the strip's colours whatever the theme.
+Colour neutral_line_colour();
 
 Colour with_opacity(Colour colour, double opacity);
 Colour mixed(const Colour& a, const Colour& b, double part_of_b);

@@ -129,7 +129,7 @@ void add_panel(DrawingList& list, const Recording& recording, double moment, con
     info.interferences = given.interferences;
     info.colour_limit = given.colour_limit;
     if (!(info.colour_limit > 0.0)) info.colour_limit = colour_limit({&recording}, info.colouring);
-    Sheet sheet{recording, state, moment, info, layout, view, colours, list, {}, {}};
+    Sheet sheet{recording, state, state, moment, info, layout, view, colours, list, {}, {}, {}};
     add_fill(list, rectangle(view.stage), colours.stage);
     add_tools(sheet);
     given.paint == StripPaint::layers ? add_strip(sheet) : add_plain_strip(sheet);

@@ -88,6 +88,7 @@ void add_tool(Sheet& sheet, int k) {
     hatch.stroke = with_opacity(colours.hatch, opacity);
     hatch.line_width = sheet.layout.line;
     hatch.clip = sheet.view.stage;
+    hatch.edges = Edges::coarse;
 
     sheet.list.items.emplace_back(std::move(body));
     sheet.list.items.emplace_back(std::move(hatch));
@@ -103,6 +104,12 @@ void add_leader(Sheet& sheet, const ToolLabel& label, const Colour& colour) {
     if (!overlap(sheet.view.stage, {foot.x(), foot.y(), 1.0, 1.0})) return;
     add_line(sheet.list, polyline({label.box.centre(), foot}), colour, sheet.layout.line);
     add_fill(sheet.list, circle(foot, 0.2 * sheet.unit()), colour);
+}
+
+// Whether a tool has left the place where it had its name: a gauge, once the strip is pressed.
+bool drawn_back(const Sheet& sheet, int k) {
+    const tool::RigidTool& t = sheet.tools()[k];
+    return t.draws_back > 0.0 && sheet.state.phase != stroke::Phase::placed;
 }
 
 }  // namespace
@@ -122,6 +129,7 @@ void add_tool_labels(Sheet& sheet) {
     const double size = 1.05 * sheet.unit();
     for (const ToolLabel& label : sheet.view.labels) {
         if (label.tool >= static_cast<int>(sheet.tools().size())) continue;
+        if (drawn_back(sheet, label.tool)) continue;
         const ToolColours colours = tool_colours(sheet.tools()[label.tool].role, sheet.info.theme);
         add_leader(sheet, label, colours.outline);
         add_plate(sheet, label.box, colours.outline);
