@@ -15,6 +15,7 @@
 #include <unordered_map>
 
 #include "render/picture/fonts.h"
+#include "render/picture/svg_names.h"
 #include "sim/errors.h"
 
 #if defined(__SANITIZE_ADDRESS__)
@@ -165,6 +166,28 @@ void paint_item(cairo_t* cairo, const Text& text) {
     cairo_fill(cairo);
 }
 
+// Words as text of their font, for readers and searchers of the file.
+void paint_as_text(cairo_t* cairo, const Text& text) {
+    if (text.halo) {
+        Text halo = text;
+        halo.colour = *text.halo;
+        paint_item(cairo, halo);
+    }
+    const Handle<PangoLayout> layout = laid_out(text);
+    const Point origin = layout_origin(layout.get(), text.across);
+    cairo_save(cairo);
+    cairo_translate(cairo, text.at.x(), text.at.y());
+    cairo_scale(cairo, text.size / layout_size, text.size / layout_size);
+    cairo_move_to(cairo, origin.x(), origin.y());
+    set_colour(cairo, text.colour);
+    pango_cairo_show_layout(cairo, layout.get());
+    cairo_restore(cairo);
+}
+
+void paint_as_text(cairo_t* cairo, const Shape& shape) {
+    paint_item(cairo, shape);
+}
+
 // How much of each pixel a text covers, and where its upper left pixel is from the pixel that it stands at.
 struct Mask {
     Handle<cairo_surface_t> surface;
@@ -221,44 +244,35 @@ void paint_on_pixels(cairo_t* cairo, const Shape& shape) {
     paint_item(cairo, shape);
 }
 
-enum class Target { pixels, paths };
+enum class Target { pixels, paths, text };
+
+void paint_with(cairo_t* cairo, const DrawingList& list, Target target) {
+    if (list.background.opacity > 0.0) {
+        set_colour(cairo, list.background);
+        cairo_paint(cairo);
+    }
+    const auto paint_one = [&](const auto& item) {
+        if (target == Target::pixels)
+            paint_on_pixels(cairo, item);
+        else if (target == Target::text)
+            paint_as_text(cairo, item);
+        else
+            paint_item(cairo, item);
+    };
+    for (const Item& item : list.items) std::visit(paint_one, item);
+    check(cairo_status(cairo));
+}
 
 void paint_on(cairo_surface_t* surface, const DrawingList& list, Target target) {
     check(cairo_surface_status(surface));
     const Handle<cairo_t> cairo(cairo_create(surface));
-    if (list.background.opacity > 0.0) {
-        set_colour(cairo.get(), list.background);
-        cairo_paint(cairo.get());
-    }
-    for (const Item& item : list.items)
-        std::visit(
-            [&](const auto& i) {
-                if (target == Target::pixels)
-                    paint_on_pixels(cairo.get(), i);
-                else
-                    paint_item(cairo.get(), i);
-            },
-            item);
-    check(cairo_status(cairo.get()));
+    paint_with(cairo.get(), list, target);
 }
 
 // Cairo hands out its bytes piece by piece.
 cairo_status_t append(void* bytes, const unsigned char* piece, unsigned int length) {
     static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(piece), length);
     return CAIRO_STATUS_SUCCESS;
-}
-
-// Cairo numbers its surfaces through the whole run of a program; the numbers are taken out, so that the same
-// list gives the same file.
-std::string without_surface_numbers(const std::string& svg) {
-    std::string result;
-    const std::string mark = "id=\"surface";
-    size_t from = 0;
-    for (size_t at = svg.find(mark); at != std::string::npos; at = svg.find(mark, from)) {
-        result += svg.substr(from, at + mark.size() - from);
-        from = svg.find('"', at + mark.size());
-    }
-    return result + svg.substr(from);
 }
 
 }  // namespace
@@ -304,7 +318,7 @@ void write_png(const DrawingList& list, const std::filesystem::path& path) {
     write_whole(path, png_bytes(paint(list)));
 }
 
-void write_svg(const DrawingList& list, const std::filesystem::path& path) {
+std::string svg_bytes(const DrawingList& list) {
     check_size(list);
     std::string bytes;
     const Handle<cairo_surface_t> surface(
@@ -312,21 +326,42 @@ void write_svg(const DrawingList& list, const std::filesystem::path& path) {
     paint_on(surface.get(), list, Target::paths);
     cairo_surface_finish(surface.get());
     check(cairo_surface_status(surface.get()));
-    write_whole(path, without_surface_numbers(bytes));
+    return with_own_names(with_title(without_surface_numbers(bytes), list.title));
+}
+
+std::string pdf_bytes(const std::vector<DrawingList>& pages) {
+    if (pages.empty()) throw OutOfRange("pages", "0", "a document has one at least");
+    for (const DrawingList& page : pages) check_size(page);
+    std::string bytes;
+    const Handle<cairo_surface_t> surface(cairo_pdf_surface_create_for_stream(
+        append, &bytes, 0.75 * pages.front().width, 0.75 * pages.front().height));
+    check(cairo_surface_status(surface.get()));
+    // A fixed date: the same list gives the same file.
+    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
+    if (!pages.front().title.empty())
+        cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, pages.front().title.c_str());
+    for (const DrawingList& page : pages) {
+        cairo_pdf_surface_set_size(surface.get(), 0.75 * page.width, 0.75 * page.height);
+        const Handle<cairo_t> cairo(cairo_create(surface.get()));
+        cairo_scale(cairo.get(), 0.75, 0.75);
+        paint_with(cairo.get(), page, Target::text);
+        cairo_show_page(cairo.get());
+    }
+    cairo_surface_finish(surface.get());
+    check(cairo_surface_status(surface.get()));
+    return bytes;
+}
+
+void write_svg(const DrawingList& list, const std::filesystem::path& path) {
+    write_whole(path, svg_bytes(list));
 }
 
 void write_pdf(const DrawingList& list, const std::filesystem::path& path) {
-    check_size(list);
-    std::string bytes;
-    const Handle<cairo_surface_t> surface(
-        cairo_pdf_surface_create_for_stream(append, &bytes, 0.75 * list.width, 0.75 * list.height));
-    // A fixed date: the same list gives the same file.
-    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
-    cairo_surface_set_device_scale(surface.get(), 0.75, 0.75);
-    paint_on(surface.get(), list, Target::paths);
-    cairo_surface_finish(surface.get());
-    check(cairo_surface_status(surface.get()));
-    write_whole(path, bytes);
+    write_whole(path, pdf_bytes({list}));
+}
+
+void write_pdf(const std::vector<DrawingList>& pages, const std::filesystem::path& path) {
+    write_whole(path, pdf_bytes(pages));
 }
 
 Rect painted_box(const Text& text) {
