@@ -56,6 +56,8 @@ PangoContext* new_context() {
     cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
     pango_cairo_context_set_font_options(context, options.get());
     pango_cairo_context_set_resolution(context, 72.0);
+    // Letters stand where the font has them, not at whole hundredths of the size.
+    pango_context_set_round_glyph_positions(context, FALSE);
     // The words' language has a say in shaping: not that of the machine.
     pango_context_set_language(context, pango_language_from_string("en"));
     return context;

@@ -113,12 +113,13 @@ DrawingList draw_stage(const Recording& recording, double moment, const StageInf
     add_ticks(sheet);
     add_angle_lines(sheet);
     add_lens_marker(sheet);
+    add_arrows(sheet);
+    add_interference_marks(sheet);
     add_tool_labels(sheet);
     add_scale(sheet);
     add_note(sheet);
     if (info.charts == Charts::hidden) add_legend(sheet);
-    add_arrows(sheet);
-    add_interferences(sheet);
+    add_interference_words(sheet);
     add_lens(sheet);
     add_angle_words(sheet);
     add_tick_names(sheet);

@@ -10,9 +10,8 @@ namespace overbend::render {
 
 namespace {
 
-Colour line_colour(const Sheet& sheet) {
-    return with_opacity(sheet.colours.outline, 0.75);
-}
+constexpr double front_opacity = 0.75;
+constexpr double hatch_opacity = 0.5;
 
 // The cores of all stations, and how far along the strip each is, mm.
 struct CoreRun {
@@ -54,11 +53,11 @@ CoreRun cores(const Sheet& sheet, const std::vector<Station>& at) {
     return run;
 }
 
-void add_shape(Sheet& sheet, Path path, double width) {
+void add_shape(Sheet& sheet, Path path, double width, double opacity) {
     if (path.empty()) return;
     Shape shape;
     shape.path = std::move(path);
-    shape.stroke = line_colour(sheet);
+    shape.stroke = with_opacity(sheet.colours.outline, opacity);
     shape.line_width = width;
     shape.clip = sheet.view.stage;
     sheet.list.items.emplace_back(std::move(shape));
@@ -80,7 +79,7 @@ void add_fronts(Sheet& sheet, const std::vector<Station>& at, const CoreRun& run
             drawing = true;
         }
     }
-    add_shape(sheet, std::move(path), width);
+    add_shape(sheet, std::move(path), width, front_opacity);
 }
 
 // The station nearest before a length along the strip.
@@ -103,7 +102,7 @@ void add_hatching(Sheet& sheet, const std::vector<Station>& at, const CoreRun& r
         path.push_back({Verb::move, from, from, from});
         path.push_back({Verb::line, to, to, to});
     }
-    add_shape(sheet, std::move(path), width);
+    add_shape(sheet, std::move(path), width, hatch_opacity);
 }
 
 }  // namespace
@@ -126,8 +125,8 @@ void add_core_sample(Sheet& sheet, const Rect& box) {
         strokes.push_back({Verb::move, from, from, from});
         strokes.push_back({Verb::line, to, to, to});
     }
-    add_line(sheet.list, std::move(strokes), line_colour(sheet), 0.8 * line);
-    add_line(sheet.list, rectangle(box), line_colour(sheet), line);
+    add_line(sheet.list, std::move(strokes), with_opacity(sheet.colours.outline, hatch_opacity), 0.8 * line);
+    add_line(sheet.list, rectangle(box), with_opacity(sheet.colours.outline, front_opacity), line);
 }
 
 }  // namespace overbend::render

@@ -82,6 +82,7 @@ void add_marker(Sheet& sheet, const LensPlace& lens, const Place& looked_at) {
     frame.line_width = 1.3 * sheet.layout.line;
     frame.clip = sheet.view.stage;
     sheet.list.items.emplace_back(std::move(frame));
+    sheet.taken.push_back(marked);
     // Between the corners that face one another.
     const bool left = lens.box.centre().x() < centre.x();
     const bool above = lens.box.centre().y() < centre.y();

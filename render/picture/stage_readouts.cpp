@@ -210,7 +210,8 @@ void add_legend(Sheet& sheet) {
     }
     const Rect sample{box.x, box.bottom() - 1.3 * u, 2.4 * u, 1.2 * u};
     add_core_sample(sheet, sample);
-    add_words(sheet.list, fitted("elastic: has never flowed", u, box.width - 2.9 * u),
+    const std::string elastic = "elastic: has never flowed";
+    add_words(sheet.list, text_width(elastic, u) <= box.width - 2.9 * u ? elastic : "elastic",
               {sample.right() + 0.5 * u, baseline_for_middle(sample.centre().y(), u)}, muted);
     if (!stress) return;
     Words right = muted;

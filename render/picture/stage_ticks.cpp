@@ -50,6 +50,18 @@ bool on_stage(const Sheet& sheet, const Point& p) {
     return holds(sheet.view.stage, {p.x(), p.y(), 0.0, 0.0});
 }
 
+// Whether a box lies on a tool that comes down with the ram, where its words would seem to be the tool's.
+bool on_tool(const Sheet& sheet, const Rect& box) {
+    for (int k = 0; k < static_cast<int>(sheet.tools().size()); ++k) {
+        if (!sheet.tools()[k].moves_with_ram()) continue;
+        const std::vector<Point> outline = tool_points(sheet.tools()[k], sheet.place_of(k), sheet.view);
+        for (const Point& p : {Point(box.x, box.y), Point(box.right(), box.y), Point(box.x, box.bottom()),
+                               Point(box.right(), box.bottom()), box.centre()})
+            if (inside(outline, p)) return true;
+    }
+    return false;
+}
+
 // Nothing moves but the punch, so that words may stand beside the strip without jumping about.
 bool at_rest(const Sheet& sheet) {
     return !sheet.info.motion &&
@@ -92,7 +104,8 @@ void add_tick_names(Sheet& sheet) {
                 std::any_of(sheet.kept_clear.begin(), sheet.kept_clear.end(), [&](const Point& q) {
                     return overlap(box, {q.x(), q.y(), 1e-3, 1e-3});
                 });
-            if (taken || on_strip || !holds(grown(sheet.view.stage, -0.3 * u), box)) continue;
+            if (taken || on_strip || on_tool(sheet, box) || !holds(grown(sheet.view.stage, -0.3 * u), box))
+                continue;
             add_words(sheet.list, tick.name, {x, baseline_for_middle(beside.y(), u)},
                       {u, sheet.colours.ink, Across::left, Weight::normal,
                        with_opacity(sheet.colours.stage, 0.85)});

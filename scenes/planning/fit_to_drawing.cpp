@@ -5,6 +5,7 @@
 #include <map>
 
 #include "scenes/planning/tool_overbend.h"
+#include "scenes/planning/tool_size.h"
 #include "scenes/process/fitted_blank.h"
 #include "sim/words.h"
 
@@ -47,27 +48,37 @@ bool is_last_of_its_bends(const Case& c, std::size_t index) {
     return true;
 }
 
-// How a stroke of two bends answers to where the strip is laid: it slides between the tools, so that the
-// bends move by more or less than their lines. Learned from run to run.
+// How a leg answers to what sets it, learned from run to run.
 struct Answer {
-    double line = 0.0;     // of the pair's middle, from the bend line before it
-    double missing = 0.0;  // of the leg before it, mm
-    double gain = 1.0;     // shift of the bends over that of their lines
+    double set = 0.0;      // as it was, mm
+    double missing = 0.0;  // of the leg, mm
+    double gain = 1.0;     // what the leg gets over what is set
     bool known = false;
 };
-using Answers = std::map<int, Answer>;  // by the left bend
 
-void learn(Answer& answer, double line, double missing) {
+// Where to set it so that nothing is missing.
+double next_setting(Answer& answer, double set, double missing) {
     constexpr double least_shift = 0.02, least_gain = 0.4, most_gain = 5.0;
-    const double shift = line - answer.line;
+    const double shift = set - answer.set;
     if (answer.known && std::abs(shift) > least_shift)
         answer.gain = std::clamp((answer.missing - missing) / shift, least_gain, most_gain);
-    answer.line = line, answer.missing = missing, answer.known = true;
+    answer.set = set, answer.missing = missing, answer.known = true;
+    return set + missing / answer.gain;
 }
 
-// The lines of two bends made together, moved by what the leg before them misses over the gain.
-void lay_pairs(const Fit& fit, Answers& answers, Blank& fitted) {
-    const std::vector<double> missing = legs_missing(fit.c, fit.job.blank, fit.job.steps.back().stroke.free);
+// Of a stroke of two bends. It slides between the tools, so that the bends move by more or less than their
+// lines; and how far they stand apart is the tools'.
+struct PairAnswers {
+    Answer place;  // set: the line of the pair's middle, from the bend line before it; up to this middle
+    Answer size;   // set: pair_size; the leg between the two
+};
+struct Answers {
+    std::map<int, PairAnswers> pairs;  // by the left bend
+    std::map<int, Answer> noses;       // by the punch's place; set: its radius; the arcs'
+};
+
+// The lines of two bends made together, moved by what is missing up to their middle over the gain.
+void lay_pairs(const Fit& fit, const std::vector<double>& missing, Answers& answers, Blank& fitted) {
     const auto line = [](const Blank& blank, int b) {
         const double before = b == 0 ? 0.0 : blank.bend_line[b - 1];
         return 0.5 * (blank.bend_line[b] + blank.bend_line[b + 1]) - before;
@@ -75,21 +86,52 @@ void lay_pairs(const Fit& fit, Answers& answers, Blank& fitted) {
     for (const Step& step : fit.c.steps) {
         if (step.bends.size() != 2) continue;
         const int b = step.bends.front();
-        Answer& answer = answers[b];
-        learn(answer, line(fit.job.blank, b), missing[b]);
-        const double wanted = answer.line + missing[b] / answer.gain;
+        const double wanted =
+            next_setting(answers.pairs[b].place, line(fit.job.blank, b), missing[b] + 0.5 * missing[b + 1]);
         const double more = wanted - line(fitted, b);
         fitted.bend_line[b] += more, fitted.bend_line[b + 1] += more;
     }
 }
 
-void correct(Fit& fit, Answers& answers) {
-    Blank blank = fitted_blank(fit.c, fit.job.blank, fit.job.steps.back().stroke.free);
-    lay_pairs(fit, answers, blank);
+// Tools of two bends that are not made yet get another size; the blank, what the leg between takes then.
+void size_pairs(const FitOptions& options, Fit& fit, const std::vector<double>& missing, Answers& answers,
+                Blank& fitted) {
+    constexpr double worth_a_size = 0.005;  // mm
+    for (const Step& step : fit.c.steps) {
+        const std::optional<double> size = pair_size(fit.c, step, options.own_tools);
+        if (!size) continue;
+        const int b = step.bends.front();
+        const double wanted = next_setting(answers.pairs[b].size, *size, missing[b + 1]);
+        if (std::abs(wanted - *size) < worth_a_size || !resize_pair(fit.c, step, wanted)) continue;
+        for (std::size_t right = b + 1; right < fitted.bend_line.size(); ++right)
+            fitted.bend_line[right] += missing[b + 1];
+        fitted.length += missing[b + 1];
+    }
+}
+
+void size_noses(const FitOptions& options, Fit& fit, Answers& answers) {
+    constexpr double worth_a_nose = 0.02, least_nose = 0.2;  // mm; of the thickness
+    for (const int tool : options.own_tools) {
+        const std::optional<NoseFit> nose = nose_fit(fit.c, fit.job, tool, options.own_tools);
+        if (!nose) continue;
+        const double wanted = std::max(next_setting(answers.noses[tool], nose->nose_radius, nose->missing),
+                                       least_nose * fit.c.thickness);
+        if (std::abs(wanted - nose->nose_radius) >= worth_a_nose) change_nose(fit.c, tool, wanted);
+    }
+}
+
+void correct(const FitOptions& options, Fit& fit, Answers& answers) {
+    const strip::StripState& finished = fit.job.steps.back().stroke.free;
+    const std::vector<double> missing = legs_missing(fit.c, fit.job.blank, finished);
+    Blank blank = fitted_blank(fit.c, fit.job.blank, finished);
+    lay_pairs(fit, missing, answers, blank);
+    size_pairs(options, fit, missing, answers, blank);
+    size_noses(options, fit, answers);
     fit.c.blank_length = blank.length;
     fit.c.bend_lines = blank.bend_line;
     for (std::size_t i = 0; i < fit.c.steps.size(); ++i)
-        if (is_last_of_its_bends(fit.c, i)) correct_stop(fit.c, fit.job, fit.c.steps[i]);
+        if (fit.job.steps[i].stroke.outcome == stroke::Outcome::reached && is_last_of_its_bends(fit.c, i))
+            correct_stop(fit.c, fit.job, fit.c.steps[i]);  // a stroke that closed before its stop misses more
 }
 
 // Tools that close before the angle is reached get more overbend, when they are not made yet.
@@ -118,14 +160,15 @@ void say_of_profile(const FitOptions& options, Fit& fit) {
                                     profile.worst_on_flats.flat + 1, profile.worst_on_flats.off, fit.runs));
     if (profile.worst_in_bends.off <= options.profile) return;
     const int b = profile.worst_in_bends.bend;
-    for (const StepResult& step : fit.job.steps)
-        for (const BendResult& made : step.bends)
-            if (made.bend == b)
-                fit.why_not.push_back(words(
-                    "bend '%s' is %.2f mm off the drawing's arc: its inside radius comes out as %.2f mm, and "
-                    "%.2f is drawn; a nose of another radius would mend it",
-                    fit.c.part.bends[b].name.c_str(), profile.worst_in_bends.off,
-                    made.shape_free.inside_radius, fit.c.part.bends[b].inside_radius));
+    const Bend& bend = fit.c.part.bends[b];
+    const double made =
+        radius_as_made(fit.job.blank, fit.job.steps.back().stroke.free, b) - 0.5 * fit.c.thickness;
+    const double by_radius = std::abs(made - bend.inside_radius) * sagitta(0.5 * std::abs(bend.angle));
+    fit.why_not.push_back(words(
+        "bend '%s' is %.2f mm off the drawing's arc: it comes out as an arc of %.2f mm inside would, and "
+        "%.2f is drawn%s",
+        bend.name.c_str(), profile.worst_in_bends.off, made, bend.inside_radius,
+        by_radius > 0.5 * options.profile ? "; a nose of another radius would mend it" : ""));
 }
 
 void say_why_not(const FitOptions& options, Fit& fit) {
@@ -172,6 +215,30 @@ double distance_of(const FitOptions& options, const Fit& fit) {
 
 }  // namespace
 
+namespace {
+
+// What became of the sizes of tools of two bends.
+void tell_sizes(const Case& given, const FitOptions& options, Fit& fit) {
+    for (std::size_t i = 0; i < given.steps.size(); ++i) {
+        const std::optional<double> was = pair_size(given, given.steps[i], options.own_tools);
+        const std::optional<double> is = pair_size(fit.c, fit.c.steps[i], options.own_tools);
+        if (was && is && std::abs(*is - *was) >= 0.01)
+            fit.changed_tools.push_back(words(
+                "'%s' and '%s' were made %.2f mm %s between their two bends, as the strip came out",
+                fit.c.tools[fit.c.steps[i].punch].name.c_str(), fit.c.tools[fit.c.steps[i].die].name.c_str(),
+                std::abs(*is - *was), *is > *was ? "longer" : "shorter"));
+    }
+    for (const int tool : options.own_tools) {
+        const auto* was = std::get_if<tool::VeePunch>(&given.tools[tool].shape);
+        const auto* is = std::get_if<tool::VeePunch>(&fit.c.tools[tool].shape);
+        if (was && is && std::abs(is->nose_radius - was->nose_radius) >= 0.01)
+            fit.changed_tools.push_back(words("'%s' was given a nose of %.2f mm, for the arcs drawn",
+                                              fit.c.tools[tool].name.c_str(), is->nose_radius));
+    }
+}
+
+}  // namespace
+
 Fit fit_to_drawing(const Case& c, const FitOptions& options) {
     Fit fit;
     fit.c = c;
@@ -179,9 +246,9 @@ Fit fit_to_drawing(const Case& c, const FitOptions& options) {
     Fit best = fit;
     Answers answers;
     int no_nearer = 0;
-    while (fit.job.solved && !fit.meets && fit.runs < options.most_runs && no_nearer < 2) {
+    while (fit.job.solved && !fit.meets && fit.runs < options.most_runs && no_nearer < 3) {
         const bool retooled = give_overbend(options, fit);
-        correct(fit, answers);
+        correct(options, fit, answers);
         run_once(options, fit);
         const bool nearer = retooled || distance_of(options, fit) < distance_of(options, best);
         no_nearer = nearer ? 0 : no_nearer + 1;
@@ -190,6 +257,7 @@ Fit fit_to_drawing(const Case& c, const FitOptions& options) {
     best.runs = fit.runs;
     best.c.blank_length = best.job.blank.length;  // written down, even when nothing had to be corrected
     best.c.bend_lines = best.job.blank.bend_line;
+    tell_sizes(c, options, best);
     if (!best.meets) say_why_not(options, best);
     return best;
 }

@@ -17,7 +17,7 @@ namespace overbend::scenes {
 struct FitOptions {
     double angle = 0.1 * 3.14159265358979323846 / 180.0;  // rad, the most that any angle may be off
     double profile = 0.1;                                 // mm, the most that the profile may be off
-    int most_runs = 5;
+    int most_runs = 6;
     std::vector<int> own_tools;  // places in Case::tools of tools that may be changed: not made yet
     std::function<void(int run, int step, double travel)> progress;
 };
@@ -29,7 +29,7 @@ struct Fit {
     double worst_angle = 0.0;  // rad, of the finished part; meaningless when a stroke was not solved
     bool meets = false;
     std::vector<std::string> why_not;        // when it does not
-    std::vector<std::string> changed_tools;  // in words: what overbend they were given
+    std::vector<std::string> changed_tools;  // in words: overbend and sizes that they were given
 };
 
 // The steps must make all bends. Stops by travel, force or gap are left as they are.

@@ -80,8 +80,8 @@ ProposedTools propose_offset(const Case& c, const Blank& blank, int left_bend) {
 
     const std::string why = words("for a step of %.2f mm in one stroke, %s; %.4g degrees, %.1f under load",
                                   step, both(c, left_bend).c_str(), die.angle / degree, loaded / degree);
-    add(proposed, words("step punch %g", punch.offset), punch, why);
-    add(proposed, words("step die %g", die.offset), die, why);
+    add(proposed, "step punch", punch, why);
+    add(proposed, "step die", die, why);
     return proposed;
 }
 
@@ -134,13 +134,11 @@ ProposedTools propose_channel(const Case& c, const Blank& blank, int left_bend) 
 
     const char* shape =
         foot.shank == tool::Shank::middle ? "" : ", its shank to one side for the flange over the mouth";
-    add(proposed, words("foot %g", foot.width), foot,
+    add(proposed, "channel foot", foot,
         words("for a channel %.2f mm wide inside in one stroke, %s%s", inside, both(c, left_bend).c_str(),
               shape));
-    add(proposed, words("channel block %g", die.die_opening), die,
-        words("%.2f thicknesses beside the foot", closed_gap));
-    add(proposed, words("floor pad %g", pad.block.width), pad,
-        "keeps the floor flat, which bows when it is free");
+    add(proposed, "channel block", die, words("%.2f thicknesses beside the foot", closed_gap));
+    add(proposed, "floor pad", pad, "keeps the floor flat, which bows when it is free");
     return proposed;
 }
 

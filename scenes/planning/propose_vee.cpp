@@ -196,7 +196,7 @@ void add_punches(const Case& c, const std::vector<Groove>& grooves, ProposedTool
         punch.angle = angle - punch_to_spare;
         punch.height = usual_punch_height;
         punch.shank_width = usual_shank_width(punch.nose_radius);
-        proposed.tools.push_back({words("wedge %g nose %g", punch.angle / degree, punch.nose_radius), punch});
+        proposed.tools.push_back({words("wedge %g", punch.angle / degree), punch});
         proposed.reasons.push_back(
             words("nose of %g mm, %.2f of the drawing's inside radius as air bends come out wider; "
                   "%g degrees, %g less than its groove",

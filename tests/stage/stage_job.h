@@ -65,10 +65,18 @@ struct StageJob {
     }
 };
 
-// The information at a moment: what comes after the stop has its ghost.
+// The information at a moment: what comes after the stop has its ghost, and angles are told once they have
+// come to be.
 inline render::StageInfo info_at(const StagedStroke& stroke, double moment) {
     render::StageInfo info = stroke.info;
     if (moment > stroke.loaded_at) info.ghost = stroke.loaded_at;
+    for (render::BendMark& bend : info.bends) {
+        const auto angle_at = [&](double when) {
+            return measured(*stroke.recording, render::state_at(*stroke.recording, when), bend).angle;
+        };
+        if (moment >= stroke.loaded_at) bend.loaded = angle_at(stroke.loaded_at);
+        if (moment >= stroke.free_at) bend.free = angle_at(stroke.free_at);
+    }
     return info;
 }
 

@@ -1,0 +1,145 @@
+#include "scenes/planning/tool_size.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/process/legs.h"
+#include "sim/errors.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+struct OffsetPair {
+    tool::OffsetPunch* punch;
+    tool::OffsetDie* die;
+};
+std::optional<OffsetPair> offset_pair(std::vector<Tool>& tools, const Step& step) {
+    auto* punch = std::get_if<tool::OffsetPunch>(&tools[step.punch].shape);
+    auto* die = std::get_if<tool::OffsetDie>(&tools[step.die].shape);
+    return punch && die ? std::optional<OffsetPair>({punch, die}) : std::nullopt;
+}
+
+struct Foot {
+    tool::ChannelPunch* punch;
+    tool::ChannelDie* die;
+    Pad* pad;  // null: none
+};
+std::optional<Foot> foot_of(std::vector<Tool>& tools, const Step& step) {
+    auto* punch = std::get_if<tool::ChannelPunch>(&tools[step.punch].shape);
+    auto* die = std::get_if<tool::ChannelDie>(&tools[step.die].shape);
+    if (!punch || !die) return {};
+    return Foot{punch, die, step.pad ? std::get_if<Pad>(&tools[*step.pad].shape) : nullptr};
+}
+
+// Tools are made, and read off a drawing, in hundredths of a millimetre.
+double hundredth(double value) {
+    return std::round(100.0 * value) / 100.0;
+}
+
+bool is_among(const std::vector<int>& tools, int tool) {
+    return std::count(tools.begin(), tools.end(), tool) > 0;
+}
+
+}  // namespace
+
+std::optional<double> pair_size(const Case& c, const Step& step, const std::vector<int>& own_tools) {
+    const auto alone = [&](int tool) {
+        return std::count_if(c.steps.begin(), c.steps.end(), [tool](const Step& s) {
+                   return s.punch == tool || s.die == tool || s.pad == tool;
+               }) == 1;
+    };
+    const auto free = [&](int tool) { return is_among(own_tools, tool) && alone(tool); };
+    if (step.bends.size() != 2 || !free(step.punch) || !free(step.die) || (step.pad && !free(*step.pad)))
+        return {};
+    std::vector<Tool> tools = c.tools;
+    if (const auto pair = offset_pair(tools, step)) return pair->die->offset / std::sin(pair->die->angle);
+    if (const auto foot = foot_of(tools, step)) return foot->punch->width;
+    return {};
+}
+
+bool resize_pair(Case& c, const Step& step, double size) {
+    std::vector<Tool> tools = c.tools;
+    try {
+        if (const auto pair = offset_pair(tools, step)) {
+            pair->punch->offset = pair->die->offset = hundredth(size * std::sin(pair->die->angle));
+            make_outline(*pair->punch), make_outline(*pair->die);
+            tool::check_pair(*pair->punch, *pair->die, c.thickness);
+        } else if (const auto foot = foot_of(tools, step)) {
+            const double more = hundredth(size) - foot->punch->width;
+            foot->punch->width += more, foot->punch->shank_width += more;
+            foot->die->die_opening += more, foot->die->width += more;
+            if (foot->pad) foot->pad->block.width += more;
+            make_outline(*foot->punch), make_outline(*foot->die);
+        } else {
+            return false;
+        }
+    } catch (const OutOfRange&) {
+        return false;
+    }
+    c.tools = tools;
+    return true;
+}
+
+double sagitta(double half_turn) {
+    return 1.0 / std::cos(half_turn) - 1.0;
+}
+
+double radius_as_made(const Blank& blank, const strip::StripState& finished, int bend) {
+    constexpr int places = 200;
+    const double from = blank.flat_middle(bend), to = blank.flat_middle(bend + 1);
+    const FlatLine before = flat_line(blank, finished, bend), after = flat_line(blank, finished, bend + 1);
+    const Eigen::Vector2d corner = crossing(before, after);
+    double nearest = 1e300;
+    for (int i = 0; i <= places; ++i)
+        nearest = std::min(nearest, (point_of(finished, from + (to - from) * i / places) - corner).norm());
+    return nearest / sagitta(0.5 * std::acos(std::clamp(before.along.dot(after.along), -1.0, 1.0)));
+}
+
+double least_worst(const std::vector<Weighed>& values) {
+    double best = values.empty() ? 0.0 : values.front().value, worst = 0.0;
+    for (const Weighed& a : values)
+        for (const Weighed& b : values) {
+            const double between = (a.weight * a.value + b.weight * b.value) / (a.weight + b.weight);
+            const double off = a.weight * std::abs(a.value - between);
+            if (off > worst) worst = off, best = between;
+        }
+    return best;
+}
+
+std::optional<NoseFit> nose_fit(const Case& c, const JobResult& job, int tool,
+                                const std::vector<int>& own_tools) {
+    const auto* wedge = std::get_if<tool::VeePunch>(&c.tools[tool].shape);
+    if (!wedge || !is_among(own_tools, tool)) return {};
+    std::vector<Weighed> missing;
+    for (const Step& step : c.steps) {
+        if (step.punch != tool) continue;
+        for (const int b : step.bends) {
+            const Bend& bend = c.part.bends[b];
+            const double made = radius_as_made(job.blank, job.steps.back().stroke.free, b);
+            missing.push_back(
+                {bend.inside_radius + 0.5 * c.thickness - made, sagitta(0.5 * std::abs(bend.angle))});
+        }
+    }
+    if (missing.empty()) return {};
+    return NoseFit{wedge->nose_radius, least_worst(missing)};
+}
+
+bool change_nose(Case& c, int tool, double radius) {
+    std::vector<Tool> tools = c.tools;
+    auto& wedge = std::get<tool::VeePunch>(tools[tool].shape);
+    wedge.nose_radius = hundredth(radius);
+    try {
+        make_outline(wedge);
+        for (const Step& step : c.steps)
+            if (step.punch == tool)
+                if (const auto* die = std::get_if<tool::VeeDie>(&c.tools[step.die].shape))
+                    tool::check_pair(wedge, die->faces[step.die_face - 1], c.thickness);
+    } catch (const OutOfRange&) {
+        return false;
+    }
+    c.tools = tools;
+    return true;
+}
+
+}  // namespace overbend::scenes
