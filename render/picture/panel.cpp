@@ -136,7 +136,8 @@ void add_panel(DrawingList& list, const Recording& recording, double moment, con
     add_ghost(sheet);
     add_tool_labels(sheet);
     for (const ToolLabel& label : view.labels) sheet.taken.push_back(label.box);
-    add_interferences(sheet);
+    add_interference_marks(sheet);
+    add_interference_words(sheet);
     add_frame(sheet);
 }
 
