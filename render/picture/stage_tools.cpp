@@ -132,14 +132,19 @@ void add_tools(Sheet& sheet) {
 void add_tool_labels(Sheet& sheet) {
     if (sheet.info.tool_opacity < 1.0) return;
     const double size = 1.05 * sheet.unit();
-    for (const ToolLabel& label : sheet.view.labels) {
-        if (label.tool >= static_cast<int>(sheet.tools().size())) continue;
-        if (has_left(sheet, label.tool)) continue;
-        const ToolColours colours = tool_colours(sheet.tools()[label.tool].role, sheet.info.theme);
-        add_leader(sheet, label, colours.outline);
-        add_plate(sheet, label.box, colours.outline);
-        add_words(sheet.list, label.words,
-                  {label.box.centre().x(), baseline_for_middle(label.box.centre().y(), size)},
+    std::vector<const ToolLabel*> shown;
+    for (const ToolLabel& label : sheet.view.labels)
+        if (label.tool < static_cast<int>(sheet.tools().size()) && !has_left(sheet, label.tool))
+            shown.push_back(&label);
+    const auto outline = [&](const ToolLabel& label) {
+        return tool_colours(sheet.tools()[label.tool].role, sheet.info.theme).outline;
+    };
+    // All lines first: none runs over another's name.
+    for (const ToolLabel* label : shown) add_leader(sheet, *label, outline(*label));
+    for (const ToolLabel* label : shown) {
+        add_plate(sheet, label->box, outline(*label));
+        add_words(sheet.list, label->words,
+                  {label->box.centre().x(), baseline_for_middle(label->box.centre().y(), size)},
                   {size, sheet.colours.ink, Across::middle, Weight::bold, {}});
     }
 }

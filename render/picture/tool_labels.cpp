@@ -61,7 +61,7 @@ std::optional<double> off_middle(const std::vector<Point>& outline, const Rect& 
         left = std::min(left, x);
         right = std::max(right, x);
     }
-    if (!(left > box.x) || !(right < box.right())) return {};
+    if (right < left || left <= box.x || right >= box.right()) return {};
     return std::abs((left - box.x) - (box.right() - right));
 }
 
@@ -73,7 +73,8 @@ double distance_to(const std::vector<Point>& outline, const Rect& box) {
     return std::hypot(dx, dy);
 }
 
-constexpr double beside = 5000.0;  // what speaks against a place that is not on the tool
+constexpr double beside = 5000.0;      // what speaks against a place that is not on the tool
+constexpr double on_another = 1500.0;  // a ninth of it on another tool: it would seem to be that one's name
 
 // What speaks against a place, in pixels; the least wins. Best on the tool, near its middle, far from the
 // strip's side of it; then in the middle of a tool that is narrower than the words; else wholly beside the
@@ -82,7 +83,7 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
     const std::vector<Point>& own = seen.tools[tool];
     double away = 0.0;
     for (size_t i = 0; i < seen.tools.size(); ++i)
-        if (static_cast<int>(i) != tool) away += 300.0 * points_inside(seen.tools[i], box);
+        if (static_cast<int>(i) != tool) away += on_another * points_inside(seen.tools[i], box);
     const bool high = role == tool::Role::punch || role == tool::Role::ram || role == tool::Role::holder;
     const double to_edge = high ? box.y - view.stage.y : view.stage.bottom() - box.bottom();
     const Point axis = view.on_picture(Place::Zero());
@@ -92,7 +93,9 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
         role == tool::Role::die ? std::max(0.0, 7.5 * u - (aside - 0.5 * box.width)) : 0.0;
     const Rect with_air = grown(box, 0.35 * u);
     if (points_inside(own, with_air) == 9) return away + to_edge + 0.3 * aside + 2.0 * near_arc;
-    if (const std::optional<double> off = off_middle(own, box))
+    if (points_inside(own, grown(box, 0.05 * u)) == 9)
+        return away + 0.2 * beside + to_edge + 0.3 * aside + 2.0 * near_arc;
+    if (const std::optional<double> off = off_middle(own, with_air))
         return away + 0.4 * beside + to_edge + 4.0 * *off + 2.0 * near_arc;
     const double straddling = points_inside(own, with_air) > 0 ? 1500.0 : 0.0;
     return away + beside + straddling + 0.15 * to_edge + 3.0 * distance_to(own, box);
