@@ -55,7 +55,9 @@ const AllowedFolders& allowed_folders() {
         {"sim/clearance", {"sim/strip", "sim/tool", "sim/stroke"}},
         {"sim/plan", {"sim/"}},
         {"render/picture", {"sim/"}},
+        {"render/chart", {"render/picture", "sim/"}},
         {"render/film", {"render/picture", "sim/"}},
+        {"render/report", {"render/picture", "render/chart", "sim/"}},
     };
     return table;
 }
