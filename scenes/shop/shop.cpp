@@ -19,6 +19,14 @@ void take(const std::string& whose, const Check& check, ShopReport& report) {
     if (std::find(list.begin(), list.end(), words) == list.end()) list.push_back(words);
 }
 
+void tell_of_unknown_steels(const Case& c, ShopReport& report) {
+    std::string names;
+    for (const ToolInShop& t : report.tools)
+        if (!c.tools[t.tool].make.card) names += (names.empty() ? "'" : ", '") + c.tools[t.tool].name + "'";
+    if (!names.empty())
+        report.not_checked.push_back("strength of the tools: the case names no steel of " + names);
+}
+
 void collect(const Case& c, ShopReport& report) {
     for (const StrokeOnPress& s : report.strokes)
         for (const Check& check : s.checks) {
@@ -31,6 +39,7 @@ void collect(const Case& c, ShopReport& report) {
         for (const Check& check : t.checks) take(whose, check, report);
         for (const std::string& mend : t.mends) report.cautions.push_back(whose + ": " + mend);
     }
+    tell_of_unknown_steels(c, report);
     if (!c.press) report.not_checked.push_back("press: the case names none");
 }
 

@@ -193,17 +193,14 @@ void judge_contact(const Case& c, const WorstContact& worst, ToolInShop& t) {
                             shop::radius_for_pressure(worst.force, modulus, limits.contact)));
 }
 
-void judge(const Case& c, ToolInShop& t, std::vector<std::string>& not_checked) {
+void judge(const Case& c, ToolInShop& t) {
     const Tool& tool = c.tools[t.tool];
     if (tool.make.rating)
         t.checks.push_back(
             {"rating", t.peak, *tool.make.rating, "kN/m", shop::judged(t.peak, *tool.make.rating, rated_full),
              words("%.0f kN per metre of the %g kN/m that it is rated for", t.peak, *tool.make.rating),
              "whoever made it"});
-    if (!tool.make.card) {
-        not_checked.push_back("strength of the tool '" + tool.name + "': the case names no steel for it");
-        return;
-    }
+    if (!tool.make.card) return;
     if (t.section) judge_section(c, *t.section, t);
     if (t.contact) judge_contact(c, *t.contact, t);
 }
@@ -252,7 +249,7 @@ std::vector<ToolInShop> tools_in_shop(const Case& c, const JobResult& job, const
         t.length = tool_length(c, tool);
         const double density = tool.make.card ? tool.make.card->density : steel_density;
         t.stock = shop::stock_of(tool_outline(tool, 1), t.length, density, rates);
-        judge(c, t, not_checked);
+        judge(c, t);
         t.springs = spring_advice(c, tool, compression[index], t.checks);
         tools.push_back(t);
     }
