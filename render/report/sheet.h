@@ -23,8 +23,9 @@ struct SheetBendLine {
 };
 
 struct SheetTool {
-    std::string role;  // "punch"
-    std::string name;  // "two-way block, groove 2 up"
+    std::string role;     // "punch"
+    std::string name;     // "two-way block, face 2 up"
+    std::string figures;  // "V die, groove of 84 degrees ..."; may be empty
 };
 
 // What is expected of a bend in a stroke.

@@ -13,7 +13,7 @@ namespace overbend::render {
 
 namespace {
 
-constexpr double picture_height = 290.0;  // of both, side by side or one over the other
+constexpr double picture_heights[] = {400.0, 345.0, 290.0};  // of both, side by side or one over the other
 constexpr double gap = 12.0;
 constexpr double caption = 18.0;
 constexpr double below = 22.0;  // a picture: its dimension, or the scale
@@ -29,14 +29,14 @@ struct TwoBoxes {
     Rect first, second;
 };
 
-TwoBoxes side_by_side(const Paper& paper) {
-    const double wide = 0.5 * (paper.width() - gap), high = picture_height - caption - below;
+TwoBoxes side_by_side(const Paper& paper, double height) {
+    const double wide = 0.5 * (paper.width() - gap), high = height - caption - below;
     return {{paper.left(), paper.y + caption, wide, high},
             {paper.left() + wide + gap, paper.y + caption, wide, high}};
 }
 
-TwoBoxes one_over_the_other(const Paper& paper) {
-    const double each = 0.5 * picture_height, high = each - caption - below;
+TwoBoxes one_over_the_other(const Paper& paper, double height) {
+    const double each = 0.5 * height, high = each - caption - below;
     return {{paper.left(), paper.y + caption, paper.width(), high},
             {paper.left(), paper.y + each + caption, paper.width(), high}};
 }
@@ -48,8 +48,10 @@ void add_gauge_dimension(DrawingList& list, const View& view, double gauge) {
     const double from = view.on_picture(Place::Zero()).x(), to = view.on_picture(Place(gauge, 0.0)).x();
     if (from < view.stage.x || to > view.stage.right() + 1.0) return;
     for (const double x : {from, to}) add_line(list, {x, view.stage.bottom() + 1.0}, {x, y + 4.0}, ink, 0.8);
-    const std::string words = fixed(gauge, 2) + " mm, axis to gauge";
-    const double wide = text_width(words, body_size), room = to - from;
+    const double room = to - from;
+    std::string words = fixed(gauge, 2) + " mm, axis to gauge";
+    if (text_width(words, body_size) + 30.0 > room) words = fixed(gauge, 2) + " mm";
+    const double wide = text_width(words, body_size);
     const bool within = wide + 30.0 < room;
     const double half = within ? 0.5 * (room - wide) - 4.0 : 0.0;
     const auto arrow = [&](double tip, double way) {
@@ -90,17 +92,17 @@ void add_picture(Paper& paper, const SheetStroke& stroke, const Rect& box, View 
     add_panel(paper.page(), recording, moment, info, view);
 }
 
-void add_pictures(Paper& paper, const SheetStroke& stroke) {
+void add_pictures(Paper& paper, const SheetStroke& stroke, double height) {
     const stroke::Recording& recording = *stroke.recording;
     const double loaded = loaded_moment(recording);
-    need(paper, picture_height + 2.0 * body_row);
-    TwoBoxes boxes = side_by_side(paper);
+    need(paper, height + 2.0 * body_row);
+    TwoBoxes boxes = side_by_side(paper, height);
     const auto view_in = [&](const TwoBoxes& b) {
         return choose_panel_view(recording, {0.0, loaded}, b.first, body_size);
     };
     View view = view_in(boxes);
-    const View other = view_in(one_over_the_other(paper));
-    if (other.scale > view.scale) view = other, boxes = one_over_the_other(paper);
+    const View other = view_in(one_over_the_other(paper, height));
+    if (other.scale > view.scale) view = other, boxes = one_over_the_other(paper, height);
     add_picture(paper, stroke, boxes.first, view, 0.0, -panel_raise(recording, view), "Placed");
     add_picture(paper, stroke, boxes.second, view, loaded, {}, "Pressed, at the stop");
     if (stroke.gauge_at) {
@@ -111,13 +113,14 @@ void add_pictures(Paper& paper, const SheetStroke& stroke) {
     add_scale_bar(paper.page(), foot, view.scale, 0.15 * paper.width(), body_size);
     add_text(paper.page(), "both to one scale", {boxes.second.right(), foot.y()}, body_size,
              theme_colours(Theme::light).ink, Across::right);
-    paper.y += picture_height + 4.0;
+    paper.y += height + 4.0;
 }
 
 void add_tools_and_place(Paper& paper, const SheetStroke& stroke) {
     PaperTable table;
     table.columns = {{"set up", 0.14, Across::left}, {"", 0.86, Across::left}};
-    for (const SheetTool& t : stroke.tools) table.rows.push_back({capital(t.role), t.name});
+    for (const SheetTool& t : stroke.tools)
+        table.rows.push_back({capital(t.role), t.name + (t.figures.empty() ? "" : ": " + t.figures)});
     table.rows.push_back({"Strip lies", capital(stroke.place) + ". " + stroke.turning});
     std::string gauge;
     for (const std::string& sentence : stroke.gauge_words) gauge += (gauge.empty() ? "" : " ") + sentence;
@@ -188,16 +191,11 @@ void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) 
     add_write_ins(paper, {{"name", 0.15, 0.485}, {"part no.", 0.12, 0.245}});
 }
 
-}  // namespace
-
-void add_stroke(Paper& paper, const SheetData& data, int index) {
-    const SheetStroke& stroke = data.strokes[index];
-    paper.heading = words("Stroke %d of %zu: ", index + 1, data.strokes.size()) + stroke.name;
-    paper.heading_remark = data.title;
+void add_stroke(Paper& paper, const SheetData& data, const SheetStroke& stroke, double picture_height) {
     begin_page(paper);
     add_paragraph(paper, data.material);
     paper.y += 2.0;
-    add_pictures(paper, stroke);
+    add_pictures(paper, stroke, picture_height);
     add_tools_and_place(paper, stroke);
     add_angles(paper, data, stroke);
     if (!stroke.findings.empty()) {
@@ -207,6 +205,23 @@ void add_stroke(Paper& paper, const SheetData& data, int index) {
     if (!stroke.remarks.empty()) {
         add_section(paper, "Remarks");
         add_items(paper, stroke.remarks);
+    }
+}
+
+}  // namespace
+
+void add_stroke(Paper& paper, const SheetData& data, int index) {
+    const SheetStroke& stroke = data.strokes[index];
+    paper.heading = words("Stroke %d of %zu: ", index + 1, data.strokes.size()) + stroke.name;
+    paper.heading_remark = data.title;
+    // The largest picture that leaves room for all else on one page; the smallest where none does.
+    for (const double height : picture_heights) {
+        Paper tried = paper;
+        add_stroke(tried, data, stroke, height);
+        const bool one_page = tried.pages.size() == paper.pages.size() + 1;
+        if (!one_page && height != std::end(picture_heights)[-1]) continue;
+        paper = std::move(tried);
+        return;
     }
 }
 

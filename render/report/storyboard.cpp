@@ -17,8 +17,9 @@ namespace {
 
 constexpr double parts_of_height = 60.0;  // of the smallest words
 constexpr double foot_height = 2.0;       // units, from here on
-constexpr double row_head = 2.1;          // number, name
-constexpr double panel_head = 1.5;        // "loaded 91.7°"
+constexpr double legend_height = 1.5;
+constexpr double row_head = 2.1;    // number, name
+constexpr double panel_head = 1.5;  // "loaded 91.7°"
 constexpr double column_gap = 1.6;
 constexpr double panel_gap = 0.5;
 constexpr double row_gap = 0.9;
@@ -64,31 +65,40 @@ void add_head(Page& page, const Storyboard& board) {
     page.head = beside ? 3.4 : 4.8;
 }
 
-// What all panels have to have said of them; the signs where the rows have no room for their words.
+// What the signs of the rows mean, where these have no room for words.
+void add_legend(Page& page, const Storyboard& board, double y) {
+    const double u = page.unit;
+    const Colour& muted = page.colours().muted;
+    const auto any = [&](const auto& is_so) {
+        return std::any_of(board.strokes.begin(), board.strokes.end(), is_so);
+    };
+    double x = page.margin();
+    const auto explain = [&](const std::string& words) {
+        add_text(page.list, words, {x + 1.8 * u, y}, u, muted);
+        x += 1.8 * u + text_width(words, u) + 1.6 * u;
+    };
+    for (const Turned turned : {Turned::end_for_end, Turned::over, Turned::tipped}) {
+        if (!any([&](const StoryStroke& s) { return s.turned == turned; })) continue;
+        add_turn_sign(page.list, turned, {x + 0.7 * u, y - 0.36 * u}, 0.7 * u, muted);
+        explain(turn_words(turned));
+    }
+    if (!any([&](const StoryStroke& s) { return !s.hits.empty(); })) return;
+    add_hit_sign(page.list, {x + 0.7 * u, y - 0.36 * u}, 0.65 * u, page.colours().alarm);
+    explain("hits a tool");
+}
+
+// What all panels have to have said of them.
 void add_foot(Page& page, const Storyboard& board, const std::string& which) {
     const double u = page.unit, y = page.list.height - 0.9 * u;
     const Colour& muted = page.colours().muted;
-    double right = page.margin() + page.room();
-    if (!which.empty()) {
-        add_text(page.list, which, {right, y}, u, muted, Across::right);
-        right -= text_width(which, u) + 1.2 * u;
-    }
-    if (page.row_head == RowHead::one_line)
-        for (const Turned turned : {Turned::tipped, Turned::over, Turned::end_for_end}) {
-            const auto is_so = [&](const StoryStroke& s) { return s.turned == turned; };
-            if (std::none_of(board.strokes.begin(), board.strokes.end(), is_so)) continue;
-            add_text(page.list, turn_words(turned), {right, y}, u, muted, Across::right);
-            right -= text_width(turn_words(turned), u) + 1.2 * u;
-            add_turn_sign(page.list, turned, {right, y - 0.36 * u}, 0.7 * u, muted);
-            right -= 1.6 * u;
-        }
-    const double left = right - page.margin() - 0.5 * u;
-    for (const char* words : {"Estimates: prove them by a trial bend. Dashed: the strip under load.",
-                              "Estimates, to be proved. Dashed: under load.", "Dashed: under load."})
-        if (text_width(words, u) <= left) {
-            add_text(page.list, words, {page.margin(), y}, u, muted);
-            return;
-        }
+    const double right = page.margin() + page.room();
+    if (page.row_head == RowHead::one_line) add_legend(page, board, y - 1.7 * u);
+    add_text(page.list, which, {right, y}, u, muted, Across::right);
+    const double left = page.room() - text_width(which, u) - u;
+    const std::string whole = "Estimates: prove them by a trial bend. Dashed: the strip under load.";
+    const bool fits = text_width(whole, u) <= left;
+    add_text(page.list, fits ? whole : "Estimates, to be proved. Dashed: under load.", {page.margin(), y}, u,
+             muted);
 }
 
 Page begin_page(const Storyboard& board, int width, int height, Theme theme) {
@@ -136,12 +146,16 @@ void add_row_head(Page& page, const StoryStroke& stroke, int number, const Rect&
         add_turn_sign(page.list, stroke.turned, {right, middle}, 0.8 * u, page.colours().ink);
         right -= 1.4 * u;
     }
+    if (!stroke.hits.empty() && page.row_head == RowHead::one_line) {
+        add_hit_sign(page.list, {right - 0.8 * u, middle}, 0.7 * u, page.colours().alarm);
+        right -= 2.0 * u;
+    }
     double x = badge.right() + 0.6 * u;
     const std::string name = fitted(stroke.name, 1.2 * u, right - x, Weight::bold);
     add_text(page.list, name, {x, baseline_for_middle(middle, 1.2 * u)}, 1.2 * u, page.colours().ink,
              Across::left, Weight::bold);
     x += text_width(name, 1.2 * u, Weight::bold) + 0.9 * u;
-    const std::string hit = !stroke.hits.empty() ? "hits a tool" : "";
+    const std::string hit = !stroke.hits.empty() && page.row_head == RowHead::own_line ? "hits a tool" : "";
     if (!hit.empty() && right - x > text_width(hit, u, Weight::bold) + 1.2 * u) {
         const Rect patch{x, middle - 0.75 * u, text_width(hit, u, Weight::bold) + 1.0 * u, 1.5 * u};
         page.list.items.push_back(
@@ -217,8 +231,11 @@ std::vector<DrawingList> draw_pages(const Storyboard& board, int width, int heig
         Page page = begin_page(board, width, height, theme);
         const double u = page.unit, margin = page.margin();
         const double wide = (width - 2.0 * margin - (grid.columns - 1) * column_gap * u) / grid.columns;
-        const double high = (height - (page.head + foot_height) * u) / grid.rows - row_gap * u;
-        if (high < low_row * u) page.row_head = RowHead::one_line;
+        double high = (height - (page.head + foot_height) * u) / grid.rows - row_gap * u;
+        if (high < low_row * u) {
+            page.row_head = RowHead::one_line;
+            high -= legend_height * u / grid.rows;
+        }
         add_foot(page, board, which);
         for (int k = 0; k < grid.count() && p * grid.count() + k < strokes; ++k) {
             const int column = k / grid.rows, row = k % grid.rows;  // downwards, then to the right

@@ -44,4 +44,14 @@ void add_turn_sign(DrawingList& list, Turned turned, const Point& centre, double
                                std::nullopt});
 }
 
+void add_hit_sign(DrawingList& list, const Point& centre, double radius, const Colour& colour) {
+    const double arm = 0.6 * radius, width = 0.25 * radius;
+    list.items.push_back(Shape{circle(centre, radius), std::nullopt, colour, width, {}, std::nullopt});
+    for (const double way : {-1.0, 1.0}) {
+        const Point tip(arm, way * arm);
+        list.items.push_back(
+            Shape{polyline({centre - tip, centre + tip}), std::nullopt, colour, width, {}, std::nullopt});
+    }
+}
+
 }  // namespace overbend::render

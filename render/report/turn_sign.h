@@ -1,4 +1,4 @@
-// How a strip is turned between two strokes, as a sign and in words.
+// Signs of the storyboard: how a strip is turned between two strokes, with its words; that it hits something.
 
 #pragma once
 
@@ -15,5 +15,8 @@ std::string turn_words(Turned turned);
 // its longer axis, px.
 void add_turn_sign(DrawingList& list, Turned turned, const Point& centre, double radius,
                    const Colour& colour);
+
+// A cross in a ring: the strip hits something. radius: of the ring, px.
+void add_hit_sign(DrawingList& list, const Point& centre, double radius, const Colour& colour);
 
 }  // namespace overbend::render

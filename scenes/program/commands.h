@@ -13,6 +13,7 @@ void add_blank(CLI::App& app, int& status);
 void add_tools(CLI::App& app, int& status);
 void add_cost(CLI::App& app, int& status);
 void add_film(CLI::App& app, int& status);
+void add_report(CLI::App& app, int& status);
 void add_bend(CLI::App& app, int& status);
 void add_moment(CLI::App& app, int& status);
 

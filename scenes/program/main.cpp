@@ -43,6 +43,7 @@ int run(int argc, char** argv) {
     overbend::program::add_tools(app, status);
     overbend::program::add_cost(app, status);
     overbend::program::add_film(app, status);
+    overbend::program::add_report(app, status);
     overbend::program::add_bend(app, status);
     overbend::program::add_moment(app, status);
     try {

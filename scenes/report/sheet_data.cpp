@@ -6,6 +6,7 @@
 #include "render/picture/panel.h"
 #include "render/picture/strip_shape.h"
 #include "scenes/process/job_rules.h"
+#include "scenes/report/tool_words.h"
 #include "sim/words.h"
 
 namespace overbend::scenes {
@@ -18,20 +19,26 @@ double in_kN(const Case& c, double per_mm) {
     return per_mm * c.width / 1000.0;
 }
 
-// "two-way block, groove 2 up" for a block with a groove on each of two faces.
-std::string die_words(const Tool& tool, const Step& step) {
+// "two-way block, face 2 up" for a block with a groove on each of two faces.
+std::string die_name(const Tool& tool, const Step& step) {
     const auto* vee = std::get_if<tool::VeeDie>(&tool.shape);
     const bool two_way = vee != nullptr && vee->faces.size() > 1;
-    return two_way ? words("%s, groove %d up", tool.name.c_str(), step.die_face) : tool.name;
+    return two_way ? words("%s, face %d up", tool.name.c_str(), step.die_face) : tool.name;
+}
+
+render::SheetTool sheet_tool(const std::string& role, const Tool& tool, const std::string& name) {
+    return {role, name, kind_words(tool) + ", " + figures_words(tool)};
 }
 
 std::vector<render::SheetTool> tools_of(const Case& c, const Step& step) {
-    std::vector<render::SheetTool> tools = {{"punch", c.tools[step.punch].name},
-                                            {"die", die_words(c.tools[step.die], step)}};
-    if (step.pad) tools.push_back({"pad", c.tools[*step.pad].name});
+    const Tool &punch = c.tools[step.punch], &die = c.tools[step.die];
+    std::vector<render::SheetTool> tools = {sheet_tool("punch", punch, punch.name),
+                                            sheet_tool("die", die, die_name(die, step))};
+    if (step.pad) tools.push_back(sheet_tool("pad", c.tools[*step.pad], c.tools[*step.pad].name));
     if (step.clamp)
-        tools.push_back({"clamp", c.tools[*step.clamp].name +
-                                      (step.clamp_on == ClampOn::ram ? ", on the ram" : ", in the frame")});
+        tools.push_back(sheet_tool(
+            "clamp", c.tools[*step.clamp],
+            c.tools[*step.clamp].name + (step.clamp_on == ClampOn::ram ? ", on the ram" : ", in the frame")));
     return tools;
 }
 
@@ -62,7 +69,7 @@ std::vector<std::string> gauge_words(const Case& c, const Blank& blank, const St
     return sentences;
 }
 
-std::string stop_words(const Case& c, const Step& step) {
+std::string stop_sentence(const Case& c, const Step& step) {
     const std::string first = "'" + c.part.bends[step.bends.front()].name + "'";
     switch (step.stop) {
         case StopKind::drawing_angle:
@@ -112,7 +119,7 @@ render::SheetStroke stroke_data(const Case& c, const JobResult& job, int index) 
     stroke.gauge_words = gauge_words(c, job.blank, step, result);
     stroke.travel = result.stroke.stop_travel;
     stroke.stop_force = in_kN(c, result.stroke.stop_force);
-    stroke.stop_words = stop_words(c, step);
+    stroke.stop_words = stop_sentence(c, step);
     stroke.peak = in_kN(c, result.stroke.peak_force);
     stroke.peak_per_m = result.stroke.peak_force;  // N per mm is kN per m
     if (c.press) stroke.press = c.press->force;
