@@ -10,6 +10,9 @@
 #include <vector>
 
 #include "sim/material/card.h"
+#include "sim/shop/cost.h"
+#include "sim/shop/press_check.h"
+#include "sim/shop/tool_steel.h"
 #include "sim/tool/block.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
@@ -76,6 +79,16 @@ struct Clamp {
     std::optional<WoundSprings> wound = std::nullopt;
 };
 
+// What a tool is made of and may be loaded with.
+struct ToolMake {
+    std::string steel;  // of its card: the name, or the whole path of its file; empty: not told
+    std::optional<shop::ToolSteel> card = std::nullopt;  // of that steel
+    std::optional<double> rating = std::nullopt;         // kN per m of tool, as whoever made it states
+    std::optional<double> length =
+        std::nullopt;  // mm, along the bend line; else a little over the strip's width
+    std::optional<double> price = std::nullopt;  // of one that is bought, in the currency of the case's costs
+};
+
 struct Tool {
     std::string name;
     std::variant<tool::VeePunch, tool::VeeDie, tool::OpenDie, tool::OffsetPunch, tool::OffsetDie,
@@ -83,6 +96,7 @@ struct Tool {
                  OutlineTool>
         shape;
     bool from_rack = false;  // of the rack that the case names, not of the case itself
+    ToolMake make = {};
     bool is_punch() const;
     bool is_die() const;  // an outline is both
     bool is_pad() const;
@@ -124,9 +138,11 @@ struct PressBlock {
 // The finger against which the strip is laid. It stands to the right of the punch, where it touches what of
 // the strip lies furthest right at its height.
 struct Gauge {
-    double height = 0.0;  // mm, from a thickness below the die's top face up
-    double length = 0.0;  // mm, away from the strip
-    double draws_back = 60.0;  // mm, when the punch has touched the strip; 0: it stays
+    double height = 0.0;                           // mm, from a thickness below the die's top face up
+    double length = 0.0;                           // mm, away from the strip
+    double draws_back = 60.0;                      // mm, when the punch has touched the strip; 0: it stays
+    std::optional<double> reach = std::nullopt;    // mm, furthest from the punch's axis
+    std::optional<double> nearest = std::nullopt;  // mm
 };
 
 struct Press {
@@ -135,6 +151,15 @@ struct Press {
     double stroke = 0.0;  // mm
     std::optional<PressBlock> punch_holder, die_holder, ram, bed;
     std::optional<Gauge> gauge;
+    // What else is known of it; what is not given is not checked. See shop::PressLimits.
+    std::optional<double> daylight = std::nullopt;    // mm
+    std::optional<double> throat = std::nullopt;      // mm
+    std::optional<double> line_load = std::nullopt;   // kN per m
+    std::optional<double> off_centre = std::nullopt;  // kN m
+    std::optional<double> energy = std::nullopt;      // J
+    std::optional<shop::RamSpeeds> speeds = std::nullopt;
+    std::optional<double> price_per_hour = std::nullopt;
+    std::optional<double> idle_power = std::nullopt;  // kW
 };
 
 // How the strip was cut from the coil: its length along the rolling direction (bend lines across it), or
@@ -184,6 +209,8 @@ struct Case {
     std::vector<Tool> tools;  // the rack's before the case's own
     std::vector<Step> steps;
     std::optional<Press> press;
+    std::string press_name;  // of the press's card, or its file's whole path; empty: a table in the case
+    std::optional<shop::CostRates> cost;
     Handling handling;
     RunOptions run;
 };

@@ -15,6 +15,8 @@ struct AssetKind {
 };
 constexpr AssetKind material_cards = {"materials", "material card", "cards"};
 constexpr AssetKind tool_racks = {"tools", "rack of tools", "racks"};
+constexpr AssetKind presses = {"presses", "press", "presses"};
+constexpr AssetKind tool_steels = {"tool-steels", "tool steel", "tool steels"};
 
 // Whether it is the path of a .toml file, and no name: it ends in .toml or has a slash.
 bool is_path(const std::string& name_or_path);

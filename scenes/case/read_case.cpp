@@ -6,7 +6,9 @@
 #include "scenes/case/named_asset.h"
 #include "scenes/case/nearest_key.h"
 #include "scenes/case/read_card.h"
+#include "scenes/case/read_cost.h"
 #include "scenes/case/read_part.h"
+#include "scenes/case/read_press.h"
 #include "scenes/case/read_step.h"
 #include "scenes/case/read_tools.h"
 #include "scenes/case/read_work.h"
@@ -31,8 +33,8 @@ StrictTable read_top(const TomlFile& file) {
     StrictTable top(file);
     // Before all else, which may be different in another format.
     if (top.has("format")) check_format(top);
-    top.expect(
-        {"format", "title", "rack", "strip", "material", "part", "tool", "step", "press", "handling", "run"});
+    top.expect({"format", "title", "rack", "strip", "material", "part", "tool", "step", "press", "handling",
+                "cost", "run"});
     if (!top.has("format")) top.complain_missing("format", format_remedy);
     return top;
 }
@@ -148,34 +150,6 @@ void check_all_bends_made(const StrictTable& part, const Case& job) {
     }
 }
 
-constexpr Range block_size = above_to(0.0, 2000.0);  // mm, of what stands about the tools
-
-std::optional<PressBlock> read_press_block(const StrictTable& press, const char* key) {
-    if (!press.has(key)) return std::nullopt;
-    const StrictTable block = press.table(key, {"width_mm", "height_mm"});
-    return PressBlock{block.number("width_mm", block_size), block.number("height_mm", block_size)};
-}
-
-std::optional<Press> read_press(const StrictTable& top) {
-    if (!top.has("press")) return std::nullopt;
-    const StrictTable table = top.table(
-        "press", {"title", "force_kN", "stroke_mm", "punch_holder", "die_holder", "ram", "bed", "gauge"});
-    Press press;
-    press.title = table.text_or("title", "");
-    press.force = table.number("force_kN", above_to(0.0, 1e5));
-    press.stroke = table.number("stroke_mm", above_to(0.0, 5000.0));
-    press.punch_holder = read_press_block(table, "punch_holder");
-    press.die_holder = read_press_block(table, "die_holder");
-    press.ram = read_press_block(table, "ram");
-    press.bed = read_press_block(table, "bed");
-    if (table.has("gauge")) {
-        const StrictTable gauge = table.table("gauge", {"height_mm", "length_mm", "draws_back_mm"});
-        press.gauge = Gauge{gauge.number("height_mm", block_size), gauge.number("length_mm", block_size),
-                            gauge.number_or("draws_back_mm", Gauge{}.draws_back, from_to(0.0, 2000.0))};
-    }
-    return press;
-}
-
 Handling read_handling(const StrictTable& top) {
     Handling handling;
     if (!top.has("handling")) return handling;
@@ -250,8 +224,9 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
         check_hems_laid(part, job);
     }
     if (needs == Needs::plan) check_plannable(part, job);
-    job.press = read_press(top);
+    read_press(top, file.parent_path(), job);
     job.handling = read_handling(top);
+    job.cost = read_cost(top, job);
     job.run = read_run(top);
     return job;
 }

@@ -54,17 +54,42 @@
 //             radius) free_deg is above 0 whatever the sense of the bend A bend may be named in several
 //             steps, which press it again, if all but the last have a stop; a hem is one that flat tools
 //             press last
+//             of every kind besides: steel = name of a tool steel's card or .toml file (not told),
+//             rating_kN_per_m (not told) that it may be loaded with, length_mm along the bend line (the
+//             strip's width and 20), price (none) of a tool that is bought
+//   press = name of a press or .toml file, at the top, or instead of it the table
 //   [press]   title (none), force_kN, stroke_mm, and what stands about the tools, each if it is given:
 //             punch_holder, ram (above the punch), die_holder, bed (below the die) = { width_mm, height_mm },
 //             gauge = { height_mm above the die's face, length_mm, draws_back_mm (60), to the right, when
-//             the punch has touched the strip } to the right of it
+//             the punch has touched the strip, reach_mm and nearest_mm from the punch's axis (not checked) }
+//             to the right of it; and, each checked if it is given: daylight_mm between bed and ram when the
+//             ram is up, not less than the stroke; throat_mm from the punch's axis to the frame;
+//             line_load_kN_per_m of tool; off_centre_kN_m; energy_J a stroke; speed = { approach_mm_per_s,
+//             pressing_mm_per_s, return_mm_per_s, slow_above_mm (5), dwell_s (0.2) }; price_per_h, idle_kW
 //   [handling] what an order costs, in seconds: stroke_s (5), turn_s (2), flip_s (2), tool_change_s (180),
 //             gauge_change_s (20), slide_s (4)
+//   [cost]    in any currency; defaults are common practice, where a worker's hour costs 45:
+//             money = its name ("units"), batch (1000), strip_price_per_kg (3), scrap_price_per_kg (0.3),
+//             gap_mm between blanks (2), end_scrap_percent (2), sheet_mm = [length, width], the length along
+//             the rolling direction (none: a coil of the part's width), cutting_mm_per_s (50), pierce_s
+//             (0.5), cutting_price_per_h (80), lay_in_s a stroke (3), press_price_per_h (the press's, or 30),
+//             worker_price_per_h (45), tool_steel_price_per_kg (8) of steels without one of their own,
+//             block_allowance_mm (2.5), milling_cm3_per_min (15), erosion_mm2_per_min (100), fitting_h (1),
+//             milling_price_per_h (60), erosion_price_per_h (50), fitting_price_per_h (60),
+//             hardening_price_per_kg (6), tool_batches that share the tools (1), inspection_s (10),
+//             inspected_percent (5), storage_price_per_month (0.002), storage_months (3),
+//             energy_price_per_kWh (0.25), idle_kW (the press's, or 1), efficiency_percent (30)
 //   [run]     friction 0 to 0.3 (0.1), layers 5 to 41 (11), elements_per_thickness 1 to 16 (8),
 //             gravity true or false (false): the strip's weight bends it too
 //
 // A rack, as a file: title, source, and [[tool]] tables as above, their names unlike those of the case. Racks
 // that come with the program stand in assets/tools, cards in assets/materials; a path starts beside the case.
+//
+// A press, as a file: title, source, and the keys of [press]; those that come with the program stand in
+// assets/presses. A tool steel, in assets/tool-steels: title, source, hardness_HRC or hardness_HV,
+// youngs_modulus_MPa, poisson, density_kg_m3, compressive_yield_MPa, bending_strength_MPa (to break of
+// hardened steel, to yield of soft), safety_tension, safety_compression, price_per_kg (none), hardened
+// (false), sources.
 //
 // A card, as a file or as the table [material]:
 //

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "scenes/case/read_block.h"
+#include "scenes/case/read_steel.h"
 #include "scenes/case/strict_table.h"
 #include "scenes/case/tool_outline.h"
 #include "scenes/case/usual_sizes.h"
@@ -183,6 +184,21 @@ const std::vector<Kind>& kinds() {
     return all;
 }
 
+// Of every kind, behind its own.
+const Words make_keys = {"steel", "rating_kN_per_m", "length_mm", "price"};
+
+ToolMake read_make(const StrictTable& table, const std::filesystem::path& beside) {
+    ToolMake make;
+    if (table.has("steel")) {
+        const NamedSteel steel = read_named_steel(table, "steel", beside);
+        make.steel = steel.name, make.card = steel.card;
+    }
+    make.rating = table.optional_number("rating_kN_per_m", above_to(0.0, 1e5));
+    make.length = table.optional_number("length_mm", above_to(0.0, 5000.0));
+    make.price = table.optional_number("price", from_to(0.0, 1e9));
+    return make;
+}
+
 const Kind& read_kind(const StrictTable& table) {
     Words words;
     for (const Kind& kind : kinds()) words.push_back(kind.word);
@@ -207,20 +223,23 @@ const std::vector<std::string>& tool_keys() {
                 if (std::find(all.begin(), all.end(), key) == all.end()) all.push_back(key);
             }
         }
+        all.insert(all.end(), make_keys.begin(), make_keys.end());
         return all;
     }();
     return keys;
 }
 
-Tool read_tool(StrictTable table, double strip_width) {
+Tool read_tool(StrictTable table, double strip_width, const std::filesystem::path& beside) {
     if (!table.has("kind")) table.expect(tool_keys());
     const Kind& kind = read_kind(table);
     Words keys = {"name", "kind"};
     keys.insert(keys.end(), kind.keys.begin(), kind.keys.end());
+    keys.insert(keys.end(), make_keys.begin(), make_keys.end());
     table.expect(keys);
     try {
         const std::string name = table.text("name");
         Tool tool{name, kind.read ? kind.read(table) : kind.read_with_spring(table, strip_width)};
+        tool.make = read_make(table, beside);
         see_that_it_can_be_made(tool);
         return tool;
     } catch (const OutOfRange& error) {

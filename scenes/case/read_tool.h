@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include <filesystem>
+
 #include "scenes/case/case.h"
 
 namespace overbend::scenes {
@@ -15,7 +17,7 @@ class StrictTable;
 const std::vector<std::string>& tool_keys();
 
 // Throws CaseError; the outline has been made once, so that it can be.
-// strip_width: mm, on which its springs press.
-Tool read_tool(StrictTable table, double strip_width);
+// strip_width: mm, on which its springs press; beside: the folder that the path of its steel starts from.
+Tool read_tool(StrictTable table, double strip_width, const std::filesystem::path& beside);
 
 }  // namespace overbend::scenes

@@ -21,6 +21,14 @@ const char* const text_remedy = "give a text in quotes, on one line, of at most 
 // The unit at the end of a key, for messages; empty where there is none.
 std::string unit_of(std::string_view key) {
     const std::vector<std::pair<std::string, std::string>> units = {
+        {"_mm_per_s", "mm/s"},
+        {"_kN_per_m", "kN per metre"},
+        {"_kN_m", "kN m"},
+        {"_J", "J"},
+        {"_kW", "kW"},
+        {"_HRC", "Rockwell C"},
+        {"_HV", "Vickers"},
+        {"_h", "hours"},
         {"_N_per_mm", "N per mm of strip width"},
         {"_N_per_mm2", "N/mm per mm of strip width"},
         {"_N", "N"},

@@ -2,6 +2,7 @@
 
 #include "scenes/case/toml_text.h"
 #include "scenes/case/write_card.h"
+#include "scenes/case/write_cost.h"
 #include "scenes/case/write_tool.h"
 
 namespace overbend::scenes {
@@ -112,6 +113,24 @@ std::string step_text(const Case& job, const Step& step) {
 
 // ---- the press and the run
 
+std::string gauge_text(const Gauge& gauge) {
+    Entries entries;
+    entries.number("height_mm", gauge.height).number("length_mm", gauge.length);
+    entries.number_unless(Gauge{}.draws_back, "draws_back_mm", gauge.draws_back);
+    if (gauge.reach) entries.number("reach_mm", *gauge.reach);
+    if (gauge.nearest) entries.number("nearest_mm", *gauge.nearest);
+    return entries.inline_table();
+}
+
+std::string speeds_text(const shop::RamSpeeds& speeds) {
+    Entries entries;
+    entries.number("approach_mm_per_s", speeds.approach).number("pressing_mm_per_s", speeds.pressing);
+    entries.number("return_mm_per_s", speeds.going_back);
+    entries.number_unless(shop::RamSpeeds{}.slow_above, "slow_above_mm", speeds.slow_above);
+    entries.number_unless(shop::RamSpeeds{}.dwell, "dwell_s", speeds.dwell);
+    return entries.inline_table();
+}
+
 std::string press_text(const Press& press) {
     Entries entries;
     if (!press.title.empty()) entries.text("title", press.title);
@@ -126,12 +145,18 @@ std::string press_text(const Press& press) {
     block("die_holder", press.die_holder);
     block("ram", press.ram);
     block("bed", press.bed);
-    if (press.gauge) {
-        Entries gauge;
-        gauge.number("height_mm", press.gauge->height).number("length_mm", press.gauge->length);
-        gauge.number_unless(Gauge{}.draws_back, "draws_back_mm", press.gauge->draws_back);
-        entries.as_is("gauge", gauge.inline_table());
-    }
+    if (press.gauge) entries.as_is("gauge", gauge_text(*press.gauge));
+    const auto known = [&](const char* key, const std::optional<double>& value) {
+        if (value) entries.number(key, *value);
+    };
+    known("daylight_mm", press.daylight);
+    known("throat_mm", press.throat);
+    known("line_load_kN_per_m", press.line_load);
+    known("off_centre_kN_m", press.off_centre);
+    known("energy_J", press.energy);
+    if (press.speeds) entries.as_is("speed", speeds_text(*press.speeds));
+    known("price_per_h", press.price_per_hour);
+    known("idle_kW", press.idle_power);
     return headed("press", entries);
 }
 
@@ -163,13 +188,16 @@ std::string write_case(const Case& job, const std::string& comment) {
     Entries top;
     top.whole("format", 1).text("title", job.title);
     if (!job.rack.empty()) top.text("rack", job.rack);
+    if (!job.press_name.empty()) top.text("press", job.press_name);
     std::string text =
         comment_text(comment) + top.lines() + strip_text(job) + material_text(job) + part_text(job);
     for (const Tool& tool : job.tools)
         if (!tool.from_rack) text += "\n" + write_tool(tool);
     for (const Step& step : job.steps) text += step_text(job, step);
-    if (job.press) text += press_text(*job.press);
-    return text + handling_text(job.handling) + run_text(job.run);
+    if (job.press && job.press_name.empty()) text += press_text(*job.press);
+    text += handling_text(job.handling);
+    if (job.cost) text += headed("cost", cost_entries(job));
+    return text + run_text(job.run);
 }
 
 }  // namespace overbend::scenes

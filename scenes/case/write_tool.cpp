@@ -155,6 +155,11 @@ std::string write_tool(const Tool& tool) {
     Entries entries;
     entries.text("name", tool.name).text("kind", kind_word(tool));
     std::visit(ShapeWriter{entries}, tool.shape);
+    const ToolMake& make = tool.make;
+    if (!make.steel.empty()) entries.text("steel", make.steel);
+    if (make.rating) entries.number("rating_kN_per_m", *make.rating);
+    if (make.length) entries.number("length_mm", *make.length);
+    if (make.price) entries.number("price", *make.price);
     return "[[tool]]\n" + entries.lines();
 }
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "scenes/exchange/shop_json.h"
 #include "scenes/process/fitted_blank.h"
 #include "scenes/process/job_rules.h"
 #include "sim/material/layer_law.h"
@@ -176,15 +177,12 @@ const char* section_words(const Case& c) {
 }  // namespace
 
 std::string results_json(const Case& c, const JobResult& job) {
+    return results_json(c, job, shop_report(c, job));
+}
+
+std::string results_json(const Case& c, const JobResult& job, const ShopReport& shop) {
     Json steps = Json::array();
     for (const StepResult& step : job.steps) steps.push_back(step_json(c, step));
-    Json press = nullptr;
-    if (c.press) {
-        double most = 0.0;
-        for (const StepResult& step : job.steps)
-            most = std::max(most, step.stroke.peak_force * c.width / 1000.0);
-        press = {{"title", c.press->title}, {"force_kN", c.press->force}, {"greatest_used_kN", most}};
-    }
     const Json all = {{"format", 1},
                       {"title", c.title},
                       {"material", c.material.name},
@@ -198,7 +196,11 @@ std::string results_json(const Case& c, const JobResult& job) {
                       {"rules_not_checked", job.rules.not_checked},
                       {"steps", steps},
                       {"part", part_json(c, job)},
-                      {"press", press}};
+                      {"press", press_json(c, shop)},
+                      {"tools", tools_json(c, shop)},
+                      {"cost", c.cost ? cost_json(c, shop, shop.rates.batch) : Json(nullptr)},
+                      {"shop_cautions", shop.cautions},
+                      {"shop_not_checked", shop.not_checked}};
     return all.dump(1) + "\n";
 }
 

@@ -6,9 +6,11 @@
 
 #include "scenes/case/case.h"
 #include "scenes/process/process.h"
+#include "scenes/shop/shop.h"
 
 namespace overbend::scenes {
 
-std::string results_json(const Case& c, const JobResult& job);
+std::string results_json(const Case& c, const JobResult& job, const ShopReport& shop);
+std::string results_json(const Case& c, const JobResult& job);  // looks at the shop itself
 
 }  // namespace overbend::scenes

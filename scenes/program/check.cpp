@@ -10,6 +10,7 @@
 #include "scenes/process/job_rules.h"
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
+#include "scenes/program/shop_print.h"
 
 namespace overbend::program {
 
@@ -65,7 +66,7 @@ void print_rules(const scenes::Case& c, const scenes::RuleReport& rules) {
         std::printf("%sNot checked: %s.\n", any ? "" : "\n", what.c_str());
 }
 
-void print_job(const scenes::Case& c, const scenes::JobResult& job) {
+void print_job(const scenes::Case& c, const scenes::JobResult& job, const scenes::ShopReport& shop) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n\n", c.title.c_str(),
                 c.material.title.c_str(), c.thickness, c.width, job.blank.length, job.mass_g);
     std::printf("    %-16s %9s %8s %9s %9s  %5s %5s\n", "step", "travel", "force", "force", "clearance",
@@ -88,6 +89,7 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job) {
                                                : "Not feasible as it is:");
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());
     print_rules(c, job.rules);
+    print_shop(shop);
     std::printf(
         "\nEstimates: prove them by a trial bend. Guard the press; mind the swinging flange and the sharp "
         "edges.\n");
@@ -96,12 +98,12 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job) {
 
 void check(const CheckOptions& options, int& status) {
     const Job job = run_job(options.file, options.out, options.output);
-    const std::string json = scenes::results_json(job.c, job.result);
+    const std::string json = scenes::results_json(job.c, job.result, job.shop);
     if (options.out) scenes::write_whole(make_folder(*options.out) / "results.json", json);
     if (options.output.json)
         std::cout << json;
     else if (!options.output.quiet)
-        print_job(job.c, job.result);
+        print_job(job.c, job.result, job.shop);
     std::fflush(stdout);
     status = static_cast<int>(verdict(job.result));
 }

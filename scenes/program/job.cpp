@@ -57,6 +57,7 @@ Job run_job(const std::string& file, const std::optional<std::string>& out, cons
     job.c = read_job_case(file, out);
     job.result = scenes::run_process(job.c, with_progress(job.c, output));
     clear_progress(output);
+    job.shop = scenes::look_at_shop(job.c, job.result);
     return job;
 }
 

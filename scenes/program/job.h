@@ -10,12 +10,14 @@
 #include "scenes/process/process.h"
 #include "scenes/program/exit_status.h"
 #include "scenes/program/options.h"
+#include "scenes/shop/shop.h"
 
 namespace overbend::program {
 
 struct Job {
     scenes::Case c;
-    scenes::JobResult result;
+    scenes::JobResult result;  // with what the shop finds against it
+    scenes::ShopReport shop;
 };
 
 // Reads the case and sees that the folder `out` can be written where one is given.

@@ -40,6 +40,8 @@ int run(int argc, char** argv) {
     overbend::program::add_check(app, status);
     overbend::program::add_plan(app, status);
     overbend::program::add_blank(app, status);
+    overbend::program::add_tools(app, status);
+    overbend::program::add_cost(app, status);
     overbend::program::add_film(app, status);
     overbend::program::add_report(app, status);
     overbend::program::add_bend(app, status);

@@ -208,8 +208,23 @@ struct Leaves {
         add(path + ".points", points);
     }
     void take(const std::string& path, const Tool& value) {
-        const auto& [name, shape, from_rack] = value;
+        const auto& [name, shape, from_rack, make] = value;
         add(path + ".name", name), add(path + ".shape", shape), add(path + ".from_rack", from_rack);
+        add(path + ".make", make);
+    }
+    void take(const std::string& path, const ToolMake& value) {
+        const auto& [steel, card, rating, length, price] = value;
+        add(path + ".steel", steel), add(path + ".card", card), add(path + ".rating", rating);
+        add(path + ".length", length), add(path + ".price", price);
+    }
+    void take(const std::string& path, const shop::ToolSteel& value) {
+        const auto& [name, title, source, hardness, modulus, poisson, density, yield, bending, in_tension,
+                     in_compression, price, hardening] = value;
+        add(path + ".name", name), add(path + ".title", title), add(path + ".source", source);
+        add(path + ".hardness", hardness), add(path + ".modulus", modulus), add(path + ".poisson", poisson);
+        add(path + ".density", density), add(path + ".yield", yield), add(path + ".bending", bending);
+        add(path + ".safety_tension", in_tension), add(path + ".safety_compression", in_compression);
+        add(path + ".price", price), add(path + ".hardening", hardening);
     }
 
     // ---- steps, the press and the run
@@ -227,14 +242,52 @@ struct Leaves {
         add(path + ".width", width), add(path + ".height", height);
     }
     void take(const std::string& path, const Gauge& value) {
-        const auto& [height, length, draws_back] = value;
+        const auto& [height, length, draws_back, reach, nearest] = value;
         add(path + ".height", height), add(path + ".length", length), add(path + ".draws_back", draws_back);
+        add(path + ".reach", reach), add(path + ".nearest", nearest);
+    }
+    void take(const std::string& path, const shop::RamSpeeds& value) {
+        const auto& [approach, pressing, going_back, slow_above, dwell] = value;
+        add(path + ".approach", approach), add(path + ".pressing", pressing);
+        add(path + ".going_back", going_back), add(path + ".slow_above", slow_above);
+        add(path + ".dwell", dwell);
     }
     void take(const std::string& path, const Press& value) {
-        const auto& [title, force, stroke, punch_holder, die_holder, ram, bed, gauge] = value;
+        const auto& [title, force, stroke, punch_holder, die_holder, ram, bed, gauge, daylight, throat,
+                     line_load, off_centre, energy, speeds, price, idle] = value;
         add(path + ".title", title), add(path + ".force", force), add(path + ".stroke", stroke);
         add(path + ".punch_holder", punch_holder), add(path + ".die_holder", die_holder);
         add(path + ".ram", ram), add(path + ".bed", bed), add(path + ".gauge", gauge);
+        add(path + ".daylight", daylight), add(path + ".throat", throat);
+        add(path + ".line_load", line_load), add(path + ".off_centre", off_centre);
+        add(path + ".energy", energy), add(path + ".speeds", speeds);
+        add(path + ".price", price), add(path + ".idle", idle);
+    }
+    void take(const std::string& path, const shop::Sheet& value) {
+        const auto& [length, width] = value;
+        add(path + ".length", length), add(path + ".width", width);
+    }
+    void take(const std::string& path, const shop::MakingRates& value) {
+        const auto& [allowance, milling, erosion, fitting] = value;
+        add(path + ".allowance", allowance), add(path + ".milling", milling);
+        add(path + ".erosion", erosion), add(path + ".fitting", fitting);
+    }
+    void take(const std::string& path, const shop::CostRates& value) {
+        const auto& [money, batch, strip, scrap, gap, end_scrap, sheet, cutting, pierce, cutting_hour, lay_in,
+                     press_hour, worker_hour, tool_steel, milling_hour, erosion_hour, fitting_hour, hardening,
+                     making, tool_batches, inspection, inspected, storage, months, energy, idle, efficiency] =
+            value;
+        add(path + ".money", money), add(path + ".batch", batch), add(path + ".strip", strip);
+        add(path + ".scrap", scrap), add(path + ".gap", gap), add(path + ".end_scrap", end_scrap);
+        add(path + ".sheet", sheet), add(path + ".cutting", cutting), add(path + ".pierce", pierce);
+        add(path + ".cutting_hour", cutting_hour), add(path + ".lay_in", lay_in);
+        add(path + ".press_hour", press_hour), add(path + ".worker_hour", worker_hour);
+        add(path + ".tool_steel", tool_steel), add(path + ".milling_hour", milling_hour);
+        add(path + ".erosion_hour", erosion_hour), add(path + ".fitting_hour", fitting_hour);
+        add(path + ".hardening", hardening), add(path + ".making", making);
+        add(path + ".tool_batches", tool_batches), add(path + ".inspection", inspection);
+        add(path + ".inspected", inspected), add(path + ".storage", storage), add(path + ".months", months);
+        add(path + ".energy", energy), add(path + ".idle", idle), add(path + ".efficiency", efficiency);
     }
     void take(const std::string& path, const Handling& value) {
         const auto& [stroke, turn, flip, tool_change, gauge_change, slide] = value;
@@ -249,12 +302,13 @@ struct Leaves {
     }
     void take(const Case& value) {
         const auto& [file, title, card, origin, thickness, width, blank_length, bend_lines, rolling, part,
-                     cutouts, rack, tools, steps, press, handling, run] = value;
+                     cutouts, rack, tools, steps, press, press_name, cost, handling, run] = value;
         add("title", title), add("material", card), add("card_origin", origin);
         add("thickness", thickness), add("width", width), add("blank_length", blank_length);
         add("bend_lines", bend_lines), add("rolling", rolling), add("part", part), add("cutouts", cutouts);
         add("rack", rack), add("tools", tools), add("steps", steps), add("press", press),
             add("handling", handling);
+        add("press_name", press_name), add("cost", cost);
         add("run", run);
     }
 };

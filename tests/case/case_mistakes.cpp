@@ -6,6 +6,8 @@
 
 #include "scenes/case/read_card.h"
 #include "scenes/case/read_case.h"
+#include "scenes/case/read_press.h"
+#include "scenes/case/read_steel.h"
 
 namespace overbend::tests {
 
@@ -16,6 +18,12 @@ void as_case(const fs::path& file) {
 }
 void as_card(const fs::path& file) {
     scenes::read_card(file.string(), "");
+}
+void as_steel(const fs::path& file) {
+    scenes::read_tool_steel(file.string(), "");
+}
+void as_press(const fs::path& file) {
+    scenes::read_press_card(file.string(), "");
 }
 void as_rack(const fs::path& file) {
     const fs::path job = file.parent_path() / "job.toml";

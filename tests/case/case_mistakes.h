@@ -19,6 +19,8 @@ using Reader = std::function<void(const std::filesystem::path&)>;
 void as_case(const std::filesystem::path& file);
 void as_card(const std::filesystem::path& file);
 void as_rack(const std::filesystem::path& file);
+void as_steel(const std::filesystem::path& file);  // of a tool
+void as_press(const std::filesystem::path& file);  // a card
 
 // What the reader says of a file with this text; nothing when it has no objection. Checks what holds for
 // every mistake: the file's name, a remedy, one line of message.

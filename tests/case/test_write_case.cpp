@@ -106,7 +106,9 @@ TEST_CASE("what stands about the tools, and how the strip was cut, reads back as
     const std::string text = write_case(job);
     CHECK(has(text, "\nrolling = \"crosswise\"\n"));
     CHECK(has(text, "\npunch_holder = { width_mm = 24.0, height_mm = 45.0 }\n"));
-    CHECK(has(text, "\ngauge = { height_mm = 6.0, length_mm = 30.0, draws_back_mm = 0.0 }\n"));
+    CHECK(has(text,
+              "\ngauge = { height_mm = 6.0, length_mm = 30.0, draws_back_mm = 0.0, reach_mm = 220.0, "
+              "nearest_mm = 6.0 }\n"));
     job.press->gauge->draws_back = Gauge{}.draws_back;
     job.press->die_holder.reset();
     check_round_trip(job);

@@ -74,6 +74,10 @@ angle_deg = 60
 nose_radius_mm = 1
 height_mm = 70
 shank_width_mm = 14
+steel = "1.2379"
+rating_kN_per_m = 250
+length_mm = 40
+price = 180
 
 [[tool]]
 name = "two-way"
@@ -191,6 +195,20 @@ travel_mm = 12
 title = "Bench press"
 force_kN = 40
 stroke_mm = 80
+daylight_mm = 260
+throat_mm = 150
+line_load_kN_per_m = 400
+off_centre_kN_m = 0.8
+energy_J = 350
+price_per_h = 21
+idle_kW = 0.7
+
+[press.speed]
+approach_mm_per_s = 80
+pressing_mm_per_s = 9
+return_mm_per_s = 75
+slow_above_mm = 4
+dwell_s = 0.3
 
 [press.punch_holder]
 width_mm = 24
@@ -212,6 +230,8 @@ height_mm = 200
 height_mm = 6
 length_mm = 30
 draws_back_mm = 0
+reach_mm = 220
+nearest_mm = 6
 
 [handling]
 stroke_s = 6.5
@@ -220,6 +240,38 @@ flip_s = 3.5
 tool_change_s = 240
 gauge_change_s = 25
 slide_s = 7
+
+[cost]
+money = "EUR"
+batch = 2500
+strip_price_per_kg = 4.1
+scrap_price_per_kg = 0.7
+gap_mm = 3
+end_scrap_percent = 3.3
+sheet_mm = [1500, 600]
+cutting_mm_per_s = 70
+pierce_s = 0.7
+cutting_price_per_h = 85
+lay_in_s = 3.5
+press_price_per_h = 24
+worker_price_per_h = 48
+tool_steel_price_per_kg = 9
+block_allowance_mm = 2
+milling_cm3_per_min = 18
+erosion_mm2_per_min = 140
+fitting_h = 1.5
+milling_price_per_h = 65
+erosion_price_per_h = 55
+fitting_price_per_h = 62
+hardening_price_per_kg = 5.5
+tool_batches = 4
+inspection_s = 12
+inspected_percent = 7
+storage_price_per_month = 0.003
+storage_months = 2
+energy_price_per_kWh = 0.31
+idle_kW = 0.9
+efficiency_percent = 33
 
 [run]
 friction = 0.12

@@ -16,5 +16,8 @@ extern const std::string hollomon_card;  // only what a card must have, as the n
 extern const std::string voce_card;
 extern const std::string linear_card;
 extern const std::string table_card;
+extern const std::string hard_steel;  // of a tool, with every optional key
+extern const std::string soft_steel;  // only what it must have
+extern const std::string press_card;  // with every key
 
 }  // namespace overbend::tests

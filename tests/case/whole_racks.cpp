@@ -5,6 +5,7 @@ namespace overbend::tests {
 const std::string racked_case = R"(format = 1
 title = "Angle with tools from a rack"
 rack = "small-press"
+press = "bench-60"
 
 [strip]
 material = "dc01"

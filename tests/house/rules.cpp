@@ -54,6 +54,7 @@ const AllowedFolders& allowed_folders() {
         {"sim/stroke", {"sim/material", "sim/strip", "sim/tool"}},
         {"sim/clearance", {"sim/strip", "sim/tool", "sim/stroke"}},
         {"sim/plan", {"sim/"}},
+        {"sim/shop", {"sim/tool"}},
         {"render/picture", {"sim/"}},
         {"render/chart", {"render/picture", "sim/"}},
         {"render/film", {"render/picture", "sim/"}},

@@ -1,0 +1,21 @@
+// Opens the file that a key names, one that comes with the program or one of one's own.
+
+#pragma once
+
+#include <filesystem>
+#include <string_view>
+
+#include "scenes/case/named_asset.h"
+#include "scenes/case/toml_file.h"
+
+namespace overbend::scenes {
+
+class StrictTable;
+
+// beside  the folder that a relative path starts from
+// Throws CaseError: a name or a file that is not there is the mistake of that key, a file that cannot be read
+// its own.
+TomlFile open_asset(const StrictTable& table, std::string_view key, const std::filesystem::path& beside,
+                    const AssetKind& kind);
+
+}  // namespace overbend::scenes

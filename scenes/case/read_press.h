@@ -1,0 +1,24 @@
+// Reads the press of a case: a card, by its name or path, or the table [press].
+
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "scenes/case/case.h"
+
+namespace overbend::scenes {
+
+class StrictTable;
+
+// Fills in Case::press and its name. Throws CaseError.
+void read_press(const StrictTable& top, const std::filesystem::path& beside, Case& job);
+
+// A card: a name in assets/presses, or a path. Throws CaseError.
+Press read_press_card(const std::string& name_or_path, const std::filesystem::path& beside);
+
+// The keys of the table, and of a card besides `source`.
+const std::vector<std::string>& press_keys();
+
+}  // namespace overbend::scenes

@@ -1,0 +1,162 @@
+// overbend cost: what a part costs, over the size of the batch, and when another way is cheaper.
+
+#include <algorithm>
+#include <cmath>
+#include <iostream>
+#include <memory>
+#include <nlohmann/json.hpp>
+#include <optional>
+
+#include "render/chart/cost_over_batch.h"
+#include "scenes/exchange/shop_json.h"
+#include "scenes/exchange/whole_file.h"
+#include "scenes/program/commands.h"
+#include "scenes/program/job.h"
+#include "scenes/program/sheets.h"
+#include "scenes/program/shop_print.h"
+#include "sim/errors.h"
+
+namespace overbend::program {
+
+namespace {
+
+using nlohmann::ordered_json;
+constexpr int most_parts = 1000000;  // of the curve
+constexpr int points = 40;
+
+struct CostOptions {
+    std::string file;
+    std::vector<int> batches;
+    std::optional<std::string> against, out;
+    Output output;
+};
+
+// A job whose strokes came through: else it has no cost.
+Job solved_job(const std::string& file, const CostOptions& options) {
+    Job job = run_job(file, options.out, options.output);
+    if (!job.result.solved)
+        throw NotSolved("'" + job.c.title +
+                        "' was not solved, so there is nothing to cost: " + job.result.findings.front());
+    return job;
+}
+
+std::vector<int> batches_of(const CostOptions& options, const Job& job) {
+    std::vector<int> batches = options.batches;
+    if (batches.empty()) batches = {1, 10, 100, 1000, 10000, job.shop.rates.batch};
+    std::sort(batches.begin(), batches.end());
+    batches.erase(std::unique(batches.begin(), batches.end()), batches.end());
+    return batches;
+}
+
+render::CostCurve curve_of(const Job& job) {
+    render::CostCurve curve;
+    curve.name = job.c.title;
+    for (const int batch : shop::batches_up_to(most_parts, points))
+        curve.points.push_back({1.0 * batch, job.shop.cost.per_part(batch)});
+    return curve;
+}
+
+render::CostOverBatch chart_of(const Job& job, const std::optional<Job>& other) {
+    render::CostOverBatch chart;
+    chart.title = "What a part costs over the size of the batch";
+    chart.money = job.shop.cost.money;
+    chart.curves = {curve_of(job)};
+    if (other) chart.curves.push_back(curve_of(*other));
+    if (other && chart.curves[0].name == chart.curves[1].name) chart.curves[1].name += ", the other way";
+    return chart;
+}
+
+const Job& cheaper_above(const shop::BreakEven& at, const Job& job, const Job& other) {
+    return at.cheaper_above == shop::BreakEven::Above::first ? job : other;
+}
+
+ordered_json against_json(const Job& job, const Job& other) {
+    const std::optional<shop::BreakEven> at = shop::break_even(job.shop.cost, other.shop.cost);
+    ordered_json result = {{"case", other.c.file},
+                           {"title", other.c.title},
+                           {"cost", scenes::cost_json(other.c, other.shop, job.shop.rates.batch)}};
+    result["break_even_batch"] = at ? ordered_json(at->batch) : ordered_json(nullptr);
+    const Job& wins = at ? cheaper_above(*at, job, other)
+                         : (job.shop.cost.per_part(1e9) <= other.shop.cost.per_part(1e9) ? job : other);
+    result["cheaper_for_large_batches"] = wins.c.file;
+    return result;
+}
+
+void print_against(const Job& job, const Job& other, const std::vector<int>& batches) {
+    std::printf("\nAgainst it:\n\n");
+    print_cost(other.c, other.shop, batches);
+    const std::optional<shop::BreakEven> at = shop::break_even(job.shop.cost, other.shop.cost);
+    if (at) {
+        const Job& wins = cheaper_above(*at, job, other);
+        std::printf("\nFrom a batch of %.0f parts on %s is cheaper, below it the other.\n",
+                    std::floor(at->batch) + 1.0, wins.c.file.c_str());
+        return;
+    }
+    const bool first = job.shop.cost.per_part(2.0) <= other.shop.cost.per_part(2.0);
+    std::printf("\n%s is cheaper, or as cheap, for every batch.\n", (first ? job : other).c.file.c_str());
+}
+
+ordered_json whole_json(const Job& job, const std::optional<Job>& other, const std::vector<int>& batches) {
+    ordered_json result = {{"format", 1}, {"title", job.c.title}};
+    result["cost"] = scenes::cost_json(job.c, job.shop, job.shop.rates.batch);
+    ordered_json over = ordered_json::array();
+    for (const int batch : batches)
+        over.push_back({{"batch", batch},
+                        {"per_part", job.shop.cost.per_part(batch)},
+                        {"of_batch", job.shop.cost.of_batch(batch)}});
+    result["over_batch"] = over;
+    result["against"] = other ? against_json(job, *other) : ordered_json(nullptr);
+    return result;
+}
+
+void cost(const CostOptions& options, int& status) {
+    const Job job = solved_job(options.file, options);
+    std::optional<Job> other;
+    if (options.against) other = solved_job(*options.against, options);
+    if (other && other->shop.cost.money != job.shop.cost.money)
+        complain("--against", "one case counts in " + job.shop.cost.money + ", the other in " +
+                                  other->shop.cost.money + "; give both the same money in [cost]");
+    const std::vector<int> batches = batches_of(options, job);
+    const ordered_json json = whole_json(job, other, batches);
+    if (options.out) {
+        const render::CostOverBatch chart = chart_of(job, other);
+        const std::filesystem::path folder = make_folder(*options.out);
+        write_sheet(
+            [&](int height) {
+                const render::ChartSize size{height * 297 / 210, height};
+                return render::draw_cost_over_batch(chart, size, render::Theme::light);
+            },
+            folder, "cost");
+        scenes::write_whole(folder / "cost.json", json.dump(1) + "\n");
+    }
+    if (options.output.json) {
+        print_json(json);
+    } else if (!options.output.quiet) {
+        print_cost(job.c, job.shop, batches);
+        if (other) print_against(job, *other, batches);
+    }
+    std::fflush(stdout);
+    status = static_cast<int>(Exit::done);
+}
+
+}  // namespace
+
+void add_cost(CLI::App& app, int& status) {
+    CLI::App* command =
+        app.add_subcommand("cost", "What a part costs, over the size of the batch, figure by figure");
+    const auto options = std::make_shared<CostOptions>();
+    command->add_option("case", options->file, "The case file")->required();
+    command
+        ->add_option("--batch", options->batches,
+                     "batches to cost, such as 1,100,5000; without it 1 to 10000 and the case's own")
+        ->delimiter(',')
+        ->check(whole_from_to(1, 100000000));
+    command->add_option("--against", options->against,
+                        "another case of the same part, to find the batch from which it is cheaper");
+    command->add_option("--out", options->out, "Folder for cost.json, cost.svg, cost.pdf and cost.png");
+    add_output(*command, options->output);
+    command->footer("Example: overbend cost cases/cable-hook/case.toml --batch 100,5000 --out out/cost");
+    command->callback([options, &status] { cost(*options, status); });
+}
+
+}  // namespace overbend::program

@@ -1,0 +1,140 @@
+#include "scenes/program/shop_print.h"
+
+#include <algorithm>
+#include <cstdio>
+
+#include "scenes/program/options.h"
+
+namespace overbend::program {
+
+namespace {
+
+using scenes::ToolInShop;
+
+std::string block_words(const shop::ToolStock& s) {
+    return fixed(s.block_wide, 0) + "x" + fixed(s.block_high, 0) + "x" + fixed(s.block_long, 0);
+}
+
+// Of what the steel may be asked to bear, over what it bears; the least of all that was looked at.
+std::string margin_words(const scenes::Case& c, const ToolInShop& t) {
+    const scenes::Tool& tool = c.tools[t.tool];
+    if (!tool.make.card) return "-";
+    const shop::Allowable limits = shop::allowables(*tool.make.card);
+    double share = 0.0;
+    if (t.section) share = t.section->load.share(limits);
+    if (t.contact) share = std::max(share, t.contact->contact.pressure / limits.contact);
+    return share > 0.0 ? fixed(1.0 / share, 1) : "-";
+}
+
+void print_tool(const scenes::Case& c, const ToolInShop& t) {
+    const scenes::Tool& tool = c.tools[t.tool];
+    const bool cut = t.section.has_value();
+    std::printf("    %-16s %-8s %6.2f %14s %7s %7s %8s %8s %8s %8s %7s\n", tool.name.c_str(),
+                tool.make.steel.empty() ? "-" : tool.make.steel.c_str(), t.stock.mass,
+                t.made ? block_words(t.stock).c_str() : "bought",
+                t.made ? fixed(t.stock.milling_hours, 2).c_str() : "-",
+                t.made ? fixed(t.stock.erosion_hours, 2).c_str() : "-",
+                cut ? fixed(t.section->load.cut.thickness, 1).c_str() : "-",
+                cut ? fixed(t.section->load.tension, 0).c_str() : "-",
+                cut ? fixed(t.section->load.compression, 0).c_str() : "-",
+                t.contact ? fixed(t.contact->contact.pressure, 0).c_str() : "-", margin_words(c, t).c_str());
+}
+
+void print_springs(const scenes::Case& c, const ToolInShop& t) {
+    if (!t.springs) return;
+    const scenes::SpringAdvice& advice = *t.springs;
+    const shop::ChosenSpring& s = advice.each;
+    const char* const name = c.tools[t.tool].name.c_str();
+    std::printf(
+        "  - '%s' goes in by %.1f mm: %s %d spring%s of %g mm %s, coil %g mm, %g turns that work; %.1f "
+        "N/mm each, %.0f to %.0f N, %.0f of %.0f MPa allowed",
+        name, advice.travel, advice.given ? "the case's" : "for example", advice.count,
+        advice.count == 1 ? "" : "s", s.spring.wire, s.wire.c_str(), s.spring.coil_diameter, s.spring.turns,
+        s.rate, s.force_start, s.force_end, s.stress, s.allowed_stress);
+    if (advice.given) {
+        std::printf("\n");
+        return;
+    }
+    std::printf("; %.1f mm free, %.1f installed, %.1f solid\n", s.free_length, s.installed_length,
+                s.solid_length);
+    std::printf(
+        "      spring = { wire_mm = %g, coil_mm = %g, turns = %g, shear_modulus_MPa = %g, count = %d, "
+        "preload_N = %.1f }\n",
+        s.spring.wire, s.spring.coil_diameter, s.spring.turns, s.spring.shear_modulus, advice.count,
+        s.force_start * advice.count);
+}
+
+void print_list(const char* heading, const std::vector<std::string>& lines) {
+    if (lines.empty()) return;
+    std::printf("\n%s\n", heading);
+    for (const std::string& line : lines) std::printf("  - %s\n", line.c_str());
+}
+
+}  // namespace
+
+void print_tools(const scenes::Case& c, const scenes::ShopReport& shop) {
+    std::printf("%s\nTools as long as the strip is wide and %.0f mm where the case gives no length.\n\n",
+                c.title.c_str(), scenes::tool_length(c, scenes::Tool{}) - c.width);
+    std::printf("    %-16s %-8s %6s %14s %7s %7s %8s %8s %8s %8s %7s\n", "tool", "steel", "mass", "block",
+                "milling", "erosion", "section", "pulled", "pressed", "contact", "margin");
+    std::printf("    %-16s %-8s %6s %14s %7s %7s %8s %8s %8s %8s\n", "", "", "kg", "mm", "h", "h", "mm",
+                "MPa", "MPa", "MPa");
+    for (const ToolInShop& t : shop.tools) print_tool(c, t);
+    std::printf(
+        "\nThe section is the one that comes nearest to what its steel may be asked to bear; the margin is "
+        "over that,\nwith the contact's, above 1 within it.\n");
+    bool any = false;
+    for (const ToolInShop& t : shop.tools) {
+        if (t.springs && !any) std::printf("\nSprings:\n");
+        any = any || t.springs;
+        print_springs(c, t);
+    }
+    for (const scenes::SharedBlock& block : shop.shared)
+        std::printf("%s'%s' serves %d strokes: %.2f kg of steel saved against blocks of their own.\n",
+                    &block == &shop.shared.front() ? "\n" : "", c.tools[block.tool].name.c_str(), block.uses,
+                    block.saved_kg);
+    print_list("Against the job:", shop.findings);
+    print_list("Cautions:", shop.cautions);
+    print_list("Not checked:", shop.not_checked);
+    std::printf("\nNominal stresses: an inner corner raises them, a sharp one two or three times.\n");
+}
+
+void print_cost(const scenes::Case& c, const scenes::ShopReport& shop, const std::vector<int>& batches) {
+    const shop::CostSheet& sheet = shop.cost;
+    std::printf("%s\nCosts in %s%s\n\n    %-12s %10s %10s", c.title.c_str(), sheet.money.c_str(),
+                shop.cost_asked ? "" : ", at rates that are common practice: the case has no [cost]", "group",
+                "a part", "a batch");
+    for (const int batch : batches) std::printf(" %10s", ("of " + std::to_string(batch)).c_str());
+    std::printf("\n");
+    for (const shop::CostLine& line : sheet.lines) {
+        std::printf("    %-12s %10.4f %10.2f", line.group.c_str(), line.per_part.value, line.per_batch.value);
+        for (const int batch : batches)
+            std::printf(" %10.4f", line.per_part.value + line.per_batch.value / batch);
+        std::printf("\n");
+    }
+    std::printf("    %-12s %10.4f %10.2f", "a part", sheet.variable, sheet.fixed);
+    for (const int batch : batches) std::printf(" %10.4f", sheet.per_part(batch));
+    std::printf("\n    %-12s %10s %10s", "a batch", "", "");
+    for (const int batch : batches) std::printf(" %10.2f", sheet.of_batch(batch));
+    std::printf("\n\n");
+    for (const shop::ToolCost& t : sheet.tools)
+        std::printf("    %-24s %10.2f\n", ("tool '" + t.name + "'").c_str(), t.cost.value);
+    std::printf("\n%.1f s of press time a part; %.1f per cent of the strip's steel comes into the part",
+                sheet.press_time, 100.0 * sheet.strip_yield);
+    if (sheet.blanks_a_sheet > 0) std::printf(", %d blanks a sheet", sheet.blanks_a_sheet);
+    std::printf("; %.2f kWh a thousand parts.\n", sheet.energy_per_thousand);
+    for (const scenes::SharedBlock& block : shop.shared)
+        std::printf("'%s' serves %d strokes: %.2f kg of tool steel saved.\n",
+                    c.tools[block.tool].name.c_str(), block.uses, block.saved_kg);
+}
+
+void print_shop(const scenes::ShopReport& shop) {
+    print_list("Cautions of the shop:", shop.cautions);
+    for (const std::string& what : shop.not_checked) std::printf("Not checked: %s.\n", what.c_str());
+    if (shop.cost_asked)
+        std::printf("\nA part of a batch of %d costs %s %s, by `overbend cost`; %.1f s of press time.\n",
+                    shop.rates.batch, fixed(shop.cost.per_part(shop.rates.batch), 3).c_str(),
+                    shop.cost.money.c_str(), shop.cost.press_time);
+}
+
+}  // namespace overbend::program

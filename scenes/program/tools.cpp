@@ -1,0 +1,59 @@
+// overbend tools: the tools of a job as parts: steel, block, hours, and what they bear.
+
+#include <iostream>
+#include <memory>
+#include <nlohmann/json.hpp>
+#include <optional>
+
+#include "scenes/exchange/shop_json.h"
+#include "scenes/exchange/whole_file.h"
+#include "scenes/program/commands.h"
+#include "scenes/program/job.h"
+#include "scenes/program/shop_print.h"
+
+namespace overbend::program {
+
+namespace {
+
+using nlohmann::ordered_json;
+
+struct ToolsOptions {
+    std::string file;
+    std::optional<std::string> out;
+    Output output;
+};
+
+void tools(const ToolsOptions& options, int& status) {
+    const Job job = run_job(options.file, options.out, options.output);
+    const ordered_json json = {{"format", 1},
+                               {"title", job.c.title},
+                               {"tools", scenes::tools_json(job.c, job.shop)},
+                               {"findings", job.shop.findings},
+                               {"cautions", job.shop.cautions},
+                               {"not_checked", job.shop.not_checked}};
+    if (options.out) scenes::write_whole(make_folder(*options.out) / "tools.json", json.dump(1) + "\n");
+    if (options.output.json)
+        print_json(json);
+    else if (!options.output.quiet)
+        print_tools(job.c, job.shop);
+    std::fflush(stdout);
+    if (!job.result.solved)
+        status = static_cast<int>(Exit::not_computed);
+    else
+        status = static_cast<int>(job.shop.findings.empty() ? Exit::done : Exit::verdict_no);
+}
+
+}  // namespace
+
+void add_tools(CLI::App& app, int& status) {
+    CLI::App* command =
+        app.add_subcommand("tools", "The tools of a job as parts: stress, steel, blocks, hours, springs");
+    const auto options = std::make_shared<ToolsOptions>();
+    command->add_option("case", options->file, "The case file")->required();
+    command->add_option("--out", options->out, "Folder for tools.json");
+    add_output(*command, options->output);
+    command->footer("Example: overbend tools cases/cable-hook/case.toml");
+    command->callback([options, &status] { tools(*options, status); });
+}
+
+}  // namespace overbend::program

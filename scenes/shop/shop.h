@@ -1,0 +1,96 @@
+// A job in the shop: whether the press does it, whether the tools bear it, what it costs. Worked out from a
+// case and its simulated strokes.
+//
+// Units  mm, kN, MPa, kg, s unless a name says otherwise; forces on sections N per mm of strip width.
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "scenes/process/process.h"
+#include "sim/shop/check.h"
+#include "sim/shop/cost.h"
+#include "sim/shop/line_contact.h"
+#include "sim/shop/press_check.h"
+#include "sim/shop/spring_pad.h"
+#include "sim/shop/tool_load.h"
+
+namespace overbend::scenes {
+
+// A stroke on the press. Without a press in the case there are no checks.
+struct StrokeOnPress {
+    int step = 0;  // index into the case's steps
+    shop::StrokeDemand demand;
+    std::vector<shop::Check> checks;
+    double cycle_s = 0.0;  // of the ram; without speeds what the case's handling leaves beside laying in
+};
+
+// Where a tool is loaded most, over all strokes that use it.
+struct WorstSection {
+    shop::SectionLoad load;
+    int step = 0;
+    int face = 1;  // of a die with two grooves, the one that was up
+    double travel = 0.0;
+};
+struct WorstContact {
+    shop::LineContact contact;
+    double force = 0.0;                  // N per mm
+    double radius = 0.0;                 // of the tool's edge
+    tool::Vec2 at = tool::Vec2::Zero();  // tool's own coordinates
+    int step = 0;
+};
+
+// Springs for a pad or clamp whose case gives its force alone; or those that it has, looked at.
+struct SpringAdvice {
+    shop::ChosenSpring each;
+    int count = 1;
+    bool given = false;   // the case's own springs
+    double travel = 0.0;  // that they are compressed by in the job
+};
+
+struct ToolInShop {
+    int tool = 0;            // index into the case's tools
+    std::vector<int> steps;  // that use it
+    bool made = true;        // else it is bought
+    double length = 0.0;     // along the bend line
+    shop::ToolStock stock;
+    double peak = 0.0;                    // kN per m, that the strip presses it with
+    std::optional<WorstSection> section;  // none: no cut that is a beam's section, or no force
+    std::optional<WorstContact> contact;  // none: nothing bears on a rounded edge
+    std::optional<SpringAdvice> springs;
+    std::vector<shop::Check> checks;  // none without a steel and a rating
+    std::vector<std::string> mends;   // what dimension would mend what is thin or over
+};
+
+// What is saved by blocks that serve more than once.
+struct SharedBlock {
+    int tool = 0;
+    int uses = 0;           // faces or strokes that would each have had a block of its own
+    double saved_kg = 0.0;  // of steel, against blocks of their own
+};
+
+struct ShopReport {
+    std::vector<StrokeOnPress> strokes;  // one a solved step
+    std::vector<ToolInShop> tools;       // those that the steps use, in the order of the case
+    std::vector<SharedBlock> shared;
+    shop::JobFigures figures;
+    shop::CostSheet cost;
+    shop::CostRates rates;                 // the case's, or the usual
+    bool cost_asked = false;               // the case has a table of costs
+    std::vector<std::string> findings;     // what speaks against the job
+    std::vector<std::string> cautions;     // where a margin is thin
+    std::vector<std::string> not_checked;  // and why
+};
+
+// Throws OutOfRange: a sheet that no blank goes on.
+ShopReport shop_report(const Case& c, const JobResult& job);
+
+// The same; what speaks against the job goes to the job's own findings.
+ShopReport look_at_shop(const Case& c, JobResult& job);
+
+// mm, along the bend line: the case's, or 10 mm more than the strip on either side.
+double tool_length(const Case& c, const Tool& tool);
+
+}  // namespace overbend::scenes

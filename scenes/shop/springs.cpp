@@ -1,0 +1,87 @@
+// Springs behind pads and clamps: chosen for the force that a case gives, or looked at as the case has them.
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/shop/shop_parts.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double least_travel = 1.0;    // mm that a spring is chosen for even where the job hardly moves it
+constexpr double constant_rises = 1.2;  // a cushion of constant force may rise by so much over its travel
+constexpr int counts[] = {1, 2, 3, 4, 6, 8};
+
+const tool::Spring* spring_of(const Tool& tool) {
+    if (const Pad* pad = std::get_if<Pad>(&tool.shape)) return &pad->spring;
+    const Clamp* clamp = std::get_if<Clamp>(&tool.shape);
+    return clamp && clamp->spring ? &*clamp->spring : nullptr;
+}
+
+const WoundSprings* wound_of(const Tool& tool) {
+    if (const Pad* pad = std::get_if<Pad>(&tool.shape)) return pad->wound ? &*pad->wound : nullptr;
+    const Clamp* clamp = std::get_if<Clamp>(&tool.shape);
+    return clamp && clamp->wound ? &*clamp->wound : nullptr;
+}
+
+double width_of(const Tool& tool) {
+    if (const Pad* pad = std::get_if<Pad>(&tool.shape)) return pad->block.width;
+    return std::get<Clamp>(tool.shape).block.width;
+}
+
+// The case's own wire is not named: it is looked at as the first of the list that is drawn so thick.
+const shop::SpringWire& wire_for(double diameter) {
+    for (const shop::SpringWire& wire : shop::spring_wires())
+        if (diameter <= wire.most) return wire;
+    return shop::spring_wires().back();
+}
+
+SpringAdvice as_given(const Tool& tool, const WoundSprings& wound, double travel,
+                      std::vector<shop::Check>& checks) {
+    const shop::SpringWire& wire = wire_for(wound.each.wire);
+    SpringAdvice advice;
+    advice.given = true, advice.count = wound.count, advice.travel = travel;
+    shop::ChosenSpring& s = advice.each;
+    s.spring = wound.each, s.wire = wire.name;
+    s.rate = tool::spring_rate(wound.each);
+    s.total_turns = wound.each.turns + 2.0;
+    s.solid_length = s.total_turns * wound.each.wire;
+    s.force_start = wound.preload / wound.count;
+    s.force_end = s.force_start + s.rate * travel;
+    s.stress = shop::shear_stress(wound.each, s.force_end);
+    s.allowed_stress = wire.allowed * wire.strength(wound.each.wire);
+    checks.push_back(
+        {"spring", s.stress, s.allowed_stress, "MPa", shop::judged(s.stress, s.allowed_stress, 1.0),
+         words("springs of '%s': %.0f MPa of shear with Wahl's factor of %.0f that %s of %g mm "
+               "bears before it sets",
+               tool.name.c_str(), s.stress, s.allowed_stress, wire.name.c_str(), wound.each.wire),
+         "Shigley, chapter 10"});
+    // Springs that set are a caution: they press less, and break late.
+    if (checks.back().verdict == shop::Verdict::over) checks.back().verdict = shop::Verdict::thin;
+    return advice;
+}
+
+}  // namespace
+
+std::optional<SpringAdvice> spring_advice(const Case& c, const Tool& tool, double compression,
+                                          std::vector<shop::Check>& checks) {
+    const tool::Spring* spring = spring_of(tool);
+    if (!spring) return std::nullopt;
+    const double travel = std::max(compression, least_travel);
+    if (const WoundSprings* wound = wound_of(tool)) return as_given(tool, *wound, travel, checks);
+    const double start = spring->preload * c.width, end = start + spring->rate * travel * c.width;
+    shop::SpringWish wish;
+    wish.travel = travel;
+    wish.most_outside = width_of(tool);
+    for (const int count : counts) {
+        wish.force_start = start / count;
+        wish.force_end = std::max(end, start * (spring->rate > 0.0 ? 1.0 : constant_rises)) / count;
+        const std::optional<shop::ChosenSpring> each = shop::choose_spring(wish);
+        if (each) return SpringAdvice{*each, count, false, travel};
+    }
+    return std::nullopt;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,229 @@
+#include "sim/shop/cost.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/errors.h"
+#include "sim/words.h"
+
+namespace overbend::shop {
+
+namespace {
+
+constexpr double hour = 3600.0;  // s
+constexpr double kWh = 3.6e6;    // J
+
+struct Strip {
+    double blank_mass = 0.0;  // kg, with its cut-outs
+    double used_mass = 0.0;   // kg of strip or sheet a part
+    int a_sheet = 0;
+};
+
+Strip strip_of(const CostRates& rates, const JobFigures& job) {
+    const double area_to_kg = job.thickness * job.density * 1e-9;
+    Strip strip;
+    strip.blank_mass = job.width * job.blank_length * area_to_kg;
+    if (!rates.sheet) {
+        strip.used_mass = job.width * (job.blank_length + rates.gap) * area_to_kg / (1.0 - rates.end_scrap);
+        return strip;
+    }
+    strip.a_sheet = blanks_on(*rates.sheet, job, rates.gap);
+    if (strip.a_sheet < 1)
+        throw OutOfRange("sheet",
+                         words("a blank of %.1f by %.1f mm does not go on %g by %g mm", job.blank_length,
+                               job.width, rates.sheet->length, rates.sheet->width),
+                         "give a larger sheet, or none for a coil of the part's width");
+    strip.used_mass =
+        rates.sheet->length * rates.sheet->width * area_to_kg / strip.a_sheet / (1.0 - rates.end_scrap);
+    return strip;
+}
+
+Traced nothing(const std::string& money) {
+    return {0.0, money, "nothing", {}};
+}
+
+CostLine material(const CostRates& r, const JobFigures& job, const Strip& strip) {
+    const double scrap = strip.used_mass - job.part_mass;
+    Traced cost{strip.used_mass * r.strip_per_kg - scrap * r.scrap_per_kg,
+                r.money,
+                "strip a part x its price - (strip a part - mass of the part) x price of scrap",
+                {{"strip a part", strip.used_mass, "kg"},
+                 {"price of the strip", r.strip_per_kg, r.money + "/kg"},
+                 {"mass of the part", job.part_mass, "kg"},
+                 {"price of scrap", r.scrap_per_kg, r.money + "/kg"},
+                 {"blank length", job.blank_length, "mm"},
+                 {"gap between blanks", r.gap, "mm"},
+                 {"share lost at the ends", r.end_scrap, ""}}};
+    if (strip.a_sheet > 0) cost.inputs.push_back({"blanks a sheet", 1.0 * strip.a_sheet, ""});
+    return {"material", cost, nothing(r.money)};
+}
+
+CostLine cutting(const CostRates& r, const JobFigures& job) {
+    // A blank is cut off a coil across its width, and out of a sheet all round.
+    const double outline = r.sheet ? 2.0 * (job.width + job.blank_length) : job.width;
+    const int pierces = job.cutouts + (r.sheet ? 1 : 0);
+    const double seconds = (outline + job.cutout_perimeters) / r.cutting_speed + pierces * r.pierce;
+    return {"cutting",
+            {seconds / hour * r.cutting_per_hour,
+             r.money,
+             "((outline + cut-outs) / speed + pierces x time of one) / 3600 x price of an hour",
+             {{"outline", outline, "mm"},
+              {"cut-outs", job.cutout_perimeters, "mm"},
+              {"speed", r.cutting_speed, "mm/s"},
+              {"pierces", 1.0 * pierces, ""},
+              {"time of one", r.pierce, "s"},
+              {"price of an hour", r.cutting_per_hour, r.money + "/h"}}},
+            nothing(r.money)};
+}
+
+double press_seconds(const CostRates& r, const JobFigures& job) {
+    return job.press_cycles + job.strokes * r.lay_in + job.handling;
+}
+
+CostLine pressing(const CostRates& r, const JobFigures& job) {
+    const double hourly = r.press_per_hour + r.worker_per_hour;
+    return {"pressing",
+            {press_seconds(r, job) / hour * hourly,
+             r.money,
+             "(cycles + strokes x laying in + turning, flipping, sliding) / 3600 x (press + worker)",
+             {{"cycles", job.press_cycles, "s"},
+              {"strokes", 1.0 * job.strokes, ""},
+              {"laying in", r.lay_in, "s"},
+              {"turning, flipping, sliding", job.handling, "s"},
+              {"press", r.press_per_hour, r.money + "/h"},
+              {"worker", r.worker_per_hour, r.money + "/h"}}},
+            nothing(r.money)};
+}
+
+CostLine set_up(const CostRates& r, const JobFigures& job) {
+    return {"set-up",
+            nothing(r.money),
+            {job.set_up / hour * (r.press_per_hour + r.worker_per_hour),
+             r.money,
+             "time of set-ups / 3600 x (press + worker)",
+             {{"time of set-ups", job.set_up, "s"},
+              {"press", r.press_per_hour, r.money + "/h"},
+              {"worker", r.worker_per_hour, r.money + "/h"}}}};
+}
+
+Traced tool_cost(const CostRates& r, const ToolFigures& t) {
+    if (t.bought) return {*t.bought, r.money, "its price", {{"its price", *t.bought, r.money}}};
+    const double steel = t.steel_per_kg.value_or(r.tool_steel_per_kg);
+    const double hardening = t.hardened ? r.hardening_per_kg : 0.0;
+    const ToolStock& s = t.stock;
+    return {s.block_mass * steel + s.milling_hours * r.milling_per_hour +
+                s.erosion_hours * r.erosion_per_hour + s.mass * hardening +
+                r.making.fitting * r.fitting_per_hour,
+            r.money,
+            "block x steel + milling x its hour + erosion x its hour + tool x heat treatment + fitting x its "
+            "hour",
+            {{"block", s.block_mass, "kg"},
+             {"steel", steel, r.money + "/kg"},
+             {"milling", s.milling_hours, "h"},
+             {"hour of milling", r.milling_per_hour, r.money + "/h"},
+             {"erosion", s.erosion_hours, "h"},
+             {"hour of erosion", r.erosion_per_hour, r.money + "/h"},
+             {"tool", s.mass, "kg"},
+             {"heat treatment", hardening, r.money + "/kg"},
+             {"fitting", r.making.fitting, "h"},
+             {"hour of fitting", r.fitting_per_hour, r.money + "/h"}}};
+}
+
+CostLine tools(const CostRates& r, const std::vector<ToolCost>& each) {
+    Traced cost{0.0, r.money, "sum of the tools / batches that share them", {}};
+    for (const ToolCost& t : each) {
+        cost.value += t.cost.value;
+        cost.inputs.push_back({t.name, t.cost.value, r.money});
+    }
+    cost.value /= r.tool_batches;
+    cost.inputs.push_back({"batches that share them", 1.0 * r.tool_batches, ""});
+    return {"tools", nothing(r.money), cost};
+}
+
+CostLine inspection(const CostRates& r) {
+    return {"inspection",
+            {r.inspection * r.inspected / hour * r.worker_per_hour,
+             r.money,
+             "time of one x share of the parts / 3600 x worker",
+             {{"time of one", r.inspection, "s"},
+              {"share of the parts", r.inspected, ""},
+              {"worker", r.worker_per_hour, r.money + "/h"}}},
+            nothing(r.money)};
+}
+
+CostLine storage(const CostRates& r) {
+    return {"storage",
+            {r.storage * r.storage_months,
+             r.money,
+             "price of a part and month x months",
+             {{"price of a part and month", r.storage, r.money}, {"months", r.storage_months, ""}}},
+            nothing(r.money)};
+}
+
+double energy_of(const CostRates& r, const JobFigures& job) {
+    return job.work / r.efficiency / kWh + r.idle_power * press_seconds(r, job) / hour;
+}
+
+CostLine energy(const CostRates& r, const JobFigures& job) {
+    return {"energy",
+            {energy_of(r, job) * r.energy_per_kWh,
+             r.money,
+             "(work / efficiency / 3.6e6 + idle power x press time / 3600) x price of a kWh",
+             {{"work", job.work, "J"},
+              {"efficiency", r.efficiency, ""},
+              {"idle power", r.idle_power, "kW"},
+              {"press time", press_seconds(r, job), "s"},
+              {"price of a kWh", r.energy_per_kWh, r.money}}},
+            nothing(r.money)};
+}
+
+}  // namespace
+
+int blanks_on(const Sheet& sheet, const JobFigures& job, double gap) {
+    const double along = job.length_along_rolling ? job.blank_length : job.width;
+    const double across = job.length_along_rolling ? job.width : job.blank_length;
+    // n blanks need n - 1 gaps between them.
+    const auto count = [&](double room, double each) {
+        return static_cast<int>(std::floor((room + gap) / (each + gap) + 1e-9));
+    };
+    return count(sheet.length, along) * count(sheet.width, across);
+}
+
+CostSheet cost_sheet(const CostRates& rates, const JobFigures& job) {
+    const Strip strip = strip_of(rates, job);
+    CostSheet sheet;
+    sheet.money = rates.money;
+    for (const ToolFigures& t : job.tools) sheet.tools.push_back({t.name, tool_cost(rates, t)});
+    sheet.lines = {
+        material(rates, job, strip), cutting(rates, job), pressing(rates, job), set_up(rates, job),
+        tools(rates, sheet.tools),   inspection(rates),   storage(rates),       energy(rates, job)};
+    for (const CostLine& line : sheet.lines) {
+        sheet.variable += line.per_part.value;
+        sheet.fixed += line.per_batch.value;
+    }
+    sheet.press_time = press_seconds(rates, job);
+    sheet.strip_yield = job.part_mass / strip.used_mass;
+    sheet.energy_per_thousand = 1000.0 * energy_of(rates, job);
+    sheet.blanks_a_sheet = strip.a_sheet;
+    return sheet;
+}
+
+std::optional<BreakEven> break_even(const CostSheet& a, const CostSheet& b) {
+    const double dearer_parts = a.variable - b.variable;
+    if (dearer_parts == 0.0) return std::nullopt;
+    const double batch = (b.fixed - a.fixed) / dearer_parts;
+    if (!(batch > 1.0)) return std::nullopt;
+    return BreakEven{batch, dearer_parts > 0.0 ? BreakEven::Above::second : BreakEven::Above::first};
+}
+
+std::vector<int> batches_up_to(int most, int count) {
+    std::vector<int> batches;
+    for (int i = 0; i < count; ++i) {
+        const double share = count > 1 ? 1.0 * i / (count - 1) : 1.0;
+        const int batch = static_cast<int>(std::lround(std::pow(1.0 * most, share)));
+        if (batches.empty() || batch > batches.back()) batches.push_back(batch);
+    }
+    return batches;
+}
+
+}  // namespace overbend::shop

@@ -1,0 +1,64 @@
+// Whether a press does a stroke: its force, the room between ram and bed, its stroke, the load on a few
+// millimetres of tool, where the load stands, the gauge's reach, the work and the time it takes.
+//
+// Units  mm, kN, J, s; a strip's own forces N per mm of width, which is kN per metre.
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "sim/shop/check.h"
+
+namespace overbend::shop {
+
+// Speeds of the ram, mm/s, > 0.
+struct RamSpeeds {
+    double approach = 0.0;    // down to where it slows,
+    double pressing = 0.0;    // to the stop,
+    double going_back = 0.0;  // and up
+    double slow_above = 5.0;  // mm over the first touch where it slows, >= 0
+    double dwell = 0.2;       // s, held at the stop
+};
+
+// What is known of a press; what is absent is not checked.
+struct PressLimits {
+    double force = 0.0;                   // kN, > 0
+    double stroke = 0.0;                  // mm, > 0
+    std::optional<double> daylight;       // mm, between bed and ram when the ram is up
+    std::optional<double> throat;         // mm, from the punch's axis back to the frame
+    std::optional<double> gauge_reach;    // mm, furthest from the punch's axis
+    std::optional<double> gauge_nearest;  // mm
+    std::optional<double> line_load;      // kN per m of tool that its holders bear
+    std::optional<double> off_centre;     // kN m, force times its distance from the ram's axis
+    std::optional<double> energy;         // J a stroke: of a flywheel
+    std::optional<RamSpeeds> speeds;
+};
+
+// What a stroke asks of it, from the simulation.
+struct StrokeDemand {
+    double strip_width = 0.0;  // mm, > 0
+    double peak_force = 0.0;   // N per mm
+    double load_centre =
+        0.0;  // mm from the punch's axis, where the die's forces have their middle at the peak
+    double stop_travel = 0.0;   // mm, from first touch to the stop
+    double work = 0.0;          // J, of the stroke
+    double tools_closed = 0.0;  // mm from bed to ram at the stop: tools, holders and what lies between
+    double part_room = 0.0;     // mm that the punch has to rise over its stop for the strip to come out
+    double reach_back = 0.0;    // mm from the punch's axis, how far the strip goes back in any state
+    double gauge = 0.0;         // mm from the punch's axis; 0: the strip does not lie against it
+    std::optional<double> punch_rating, die_rating;  // kN per m that the tools are rated for
+};
+
+// Every one that can be asked of this press, the fine ones too.
+std::vector<Check> press_checks(const PressLimits& press, const StrokeDemand& stroke);
+
+// Rise of the ram over its stop: what the part needs and a little more, at most the press's stroke.
+double ram_rise(const PressLimits& press, const StrokeDemand& stroke);
+
+// Seconds from the ram's start down to its being up again, over the given rise from the stop:
+// (rise - slow)/approach + slow/pressing + dwell + rise/back, slow = travel and what lies above it.
+double cycle_time(const RamSpeeds& speeds, double rise, double stop_travel);
+
+}  // namespace overbend::shop

@@ -1,0 +1,111 @@
+#include "sim/shop/spring_pad.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/errors.h"
+#include "sim/words.h"
+
+namespace overbend::shop {
+
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+constexpr double steel = 7.85e-3;  // g/mm3
+constexpr double least_index = 4.0, most_index = 12.0, index_step = 0.5;
+constexpr double least_turns = 2.0, most_turns = 25.0;  // that work
+
+void check(const SpringWish& wish) {
+    if (!(wish.force_start >= 0.0 && wish.force_end > wish.force_start && std::isfinite(wish.force_end)))
+        throw OutOfRange("spring's forces",
+                         words("from %g to %g N cannot be", wish.force_start, wish.force_end),
+                         "give 0 N or more at the start, and more than that at the end");
+    if (!(wish.travel > 0.0 && std::isfinite(wish.travel)))
+        throw OutOfRange("spring's travel", words("%g mm cannot be", wish.travel), "give more than 0 mm");
+}
+
+bool does(const ChosenSpring& s, const SpringWish& wish) {
+    return s.spring.turns >= least_turns && s.spring.turns <= most_turns && s.force_start >= 0.0 &&
+           s.stress <= s.allowed_stress && s.slenderness < buckles_from &&
+           s.spring.coil_diameter + s.spring.wire <= wish.most_outside &&
+           s.installed_length <= wish.most_length;
+}
+
+std::vector<double> indices(const SpringWish& wish) {
+    if (wish.index) return {*wish.index};
+    std::vector<double> all;
+    for (double index = least_index; index <= most_index; index += index_step) all.push_back(index);
+    return all;
+}
+
+}  // namespace
+
+double SpringWire::strength(double diameter) const {
+    return A / std::pow(diameter, m);
+}
+
+const std::vector<SpringWire>& spring_wires() {
+    static const std::vector<SpringWire> wires = {
+        {"music wire, patented cold drawn", 2211.0, 0.145, 0.5, 6.3, 81700.0, 0.45},
+        {"oil-tempered wire", 1855.0, 0.187, 0.5, 12.5, 77200.0, 0.50}};
+    return wires;
+}
+
+const std::vector<double>& wire_series() {
+    static const std::vector<double> series = {0.5, 0.56, 0.63, 0.7,  0.8, 0.9, 1.0,  1.1,  1.25, 1.4,
+                                               1.6, 1.8,  2.0,  2.25, 2.5, 2.8, 3.2,  3.6,  4.0,  4.5,
+                                               5.0, 5.6,  6.3,  7.0,  8.0, 9.0, 10.0, 11.0, 12.5};
+    return series;
+}
+
+double wahl_factor(double index) {
+    return (4.0 * index - 1.0) / (4.0 * index - 4.0) + 0.615 / index;
+}
+
+double shear_stress(const tool::HelicalSpring& s, double force) {
+    return 8.0 * force * s.coil_diameter * wahl_factor(s.coil_diameter / s.wire) /
+           (pi * s.wire * s.wire * s.wire);
+}
+
+ChosenSpring spring_of(const SpringWish& wish, const SpringWire& wire, double diameter,
+                       double coil_diameter) {
+    check(wish);
+    ChosenSpring s;
+    s.wire = wire.name;
+    s.spring = {diameter, coil_diameter, 1.0, wire.shear_modulus};
+    // A turn alone is so stiff; more turns share the wanted rate, rounded up to half ones.
+    const double wanted = (wish.force_end - wish.force_start) / wish.travel;
+    s.spring.turns = std::ceil(2.0 * tool::spring_rate(s.spring) / wanted - 1e-9) / 2.0;
+    s.rate = tool::spring_rate(s.spring);
+    s.total_turns = s.spring.turns + 2.0;
+    s.solid_length = s.total_turns * diameter;
+    const double n = s.spring.turns;
+    const double gaps = wish.gap ? *wish.gap * (s.total_turns - 1.0)
+                                 : n * (0.0015 * coil_diameter * coil_diameter / diameter + 0.1 * diameter);
+    s.force_end = wish.force_end;
+    s.force_start = wish.force_end - s.rate * wish.travel;
+    s.free_length = s.solid_length + gaps + wish.force_end / s.rate;
+    s.installed_length = s.solid_length + gaps + wish.travel;
+    s.pitch = s.free_length / (s.total_turns - 1.0);
+    s.stress = shear_stress(s.spring, wish.force_end);
+    s.allowed_stress = wire.allowed * wire.strength(diameter);
+    s.slenderness = s.free_length / coil_diameter;
+    s.mass = steel * 0.25 * pi * diameter * diameter * pi * coil_diameter * s.total_turns;
+    return s;
+}
+
+std::optional<ChosenSpring> choose_spring(const SpringWish& wish) {
+    check(wish);
+    std::optional<ChosenSpring> lightest;
+    for (const SpringWire& wire : spring_wires())
+        for (const double d : wire_series()) {
+            if (d < wire.least || d > wire.most) continue;
+            for (const double index : indices(wish)) {
+                const ChosenSpring s = spring_of(wish, wire, d, index * d);
+                if (does(s, wish) && (!lightest || s.mass < lightest->mass)) lightest = s;
+            }
+        }
+    return lightest;
+}
+
+}  // namespace overbend::shop

@@ -1,0 +1,122 @@
+#include "sim/shop/tool_load.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace overbend::shop {
+
+namespace {
+
+using tool::Vec2;
+constexpr int held_points = 48;    // that stand for the held face
+constexpr double near_cut = 0.75;  // thicknesses: forces nearer to a cut are not a beam's
+constexpr double counts = 0.01;    // of all forces: smaller ones may be near
+
+double turn(const Vec2& arm, const Vec2& force) {
+    return arm.x() * force.y() - arm.y() * force.x();
+}
+
+// A force with its place along the boundary.
+struct PlacedForce {
+    ToolForce of;
+    double along = 0.0;
+};
+
+// What the held face gives back, in balance with the forces.
+std::vector<PlacedForce> reaction(const ToolSections& s, const std::vector<ToolForce>& forces) {
+    const Vec2 middle = 0.5 * (s.held_from + s.held_to), edge = s.held_to - s.held_from;
+    Vec2 sum = Vec2::Zero();
+    double moment = 0.0;
+    for (const ToolForce& f : forces) sum += f.force, moment += turn(f.at - middle, f.force);
+    // Evenly, and rising from the middle so that it turns back.
+    double arms = 0.0;
+    for (int i = 0; i < held_points; ++i) {
+        const double arm = ((i + 0.5) / held_points - 0.5) * edge.x();
+        arms += arm * arm;
+    }
+    const double start = place_along(s, s.held_from);
+    std::vector<PlacedForce> back;
+    for (int i = 0; i < held_points; ++i) {
+        const double share = (i + 0.5) / held_points, arm = (share - 0.5) * edge.x();
+        const Vec2 force = -sum / held_points - Vec2(0.0, moment * arm / arms);
+        back.push_back({{s.held_from + share * edge, force}, start + share * edge.norm()});
+    }
+    return back;
+}
+
+std::vector<PlacedForce> placed(const ToolSections& s, const std::vector<ToolForce>& forces) {
+    std::vector<PlacedForce> all = reaction(s, forces);
+    for (const ToolForce& f : forces) all.push_back({f, place_along(s, f.at)});
+    return all;
+}
+
+double distance(const Vec2& p, const Cut& cut) {
+    const Vec2 edge = cut.to - cut.from;
+    const double share = std::clamp((p - cut.from).dot(edge) / edge.squaredNorm(), 0.0, 1.0);
+    return (p - cut.from - share * edge).norm();
+}
+
+bool acts_near(const Cut& cut, const std::vector<ToolForce>& forces) {
+    double all = 0.0;
+    for (const ToolForce& f : forces) all += f.force.norm();
+    return std::any_of(forces.begin(), forces.end(), [&](const ToolForce& f) {
+        return f.force.norm() > counts * all && distance(f.at, cut) < near_cut * cut.thickness;
+    });
+}
+
+SectionLoad load_on(const Cut& cut, const std::vector<PlacedForce>& all) {
+    const Vec2 middle = 0.5 * (cut.from + cut.to), along = (cut.to - cut.from) / cut.thickness;
+    const Vec2 out(along.y(), -along.x());  // towards the part that is looked at
+    Vec2 sum = Vec2::Zero();
+    double moment = 0.0;
+    for (const PlacedForce& f : all) {
+        if (f.along <= cut.low || f.along >= cut.high) continue;
+        sum += f.of.force, moment += turn(f.of.at - middle, f.of.force);
+    }
+    SectionLoad load;
+    load.cut = cut;
+    load.axial = out.dot(sum);
+    load.shear = along.dot(sum);
+    load.bending = std::abs(moment);
+    const double mean = load.axial / cut.thickness,
+                 edge = 6.0 * load.bending / (cut.thickness * cut.thickness);
+    load.tension = std::max(0.0, mean + edge);
+    load.compression = std::max(0.0, edge - mean);
+    return load;
+}
+
+}  // namespace
+
+double SectionLoad::share(const Allowable& steel) const {
+    return std::max(tension / steel.tension, compression / steel.compression);
+}
+
+std::optional<SectionLoad> load_of(const ToolSections& sections, const Cut& cut,
+                                   const std::vector<ToolForce>& forces) {
+    if (acts_near(cut, forces)) return std::nullopt;
+    return load_on(cut, placed(sections, forces));
+}
+
+std::optional<SectionLoad> weakest_section(const ToolSections& sections, const std::vector<ToolForce>& forces,
+                                           const Allowable& steel) {
+    std::optional<SectionLoad> weakest;
+    if (forces.empty()) return weakest;
+    const std::vector<PlacedForce> all = placed(sections, forces);
+    for (const Cut& cut : sections.cuts) {
+        const SectionLoad load = load_on(cut, all);
+        if (weakest && load.share(steel) <= weakest->share(steel)) continue;
+        if (acts_near(cut, forces)) continue;
+        weakest = load;
+    }
+    return weakest;
+}
+
+double thickness_that_bears(const SectionLoad& load, const Allowable& steel) {
+    const auto needed = [&](double stress, double axial) {
+        // stress h^2 - axial h - 6 M = 0
+        return (axial + std::sqrt(axial * axial + 24.0 * stress * load.bending)) / (2.0 * stress);
+    };
+    return std::max(needed(steel.tension, load.axial), needed(steel.compression, -load.axial));
+}
+
+}  // namespace overbend::shop

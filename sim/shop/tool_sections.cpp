@@ -1,0 +1,125 @@
+#include "sim/shop/tool_sections.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/errors.h"
+
+namespace overbend::shop {
+
+namespace {
+
+using tool::Vec2;
+constexpr double pi = 3.14159265358979323846;
+constexpr double sag = 0.02;           // mm, of the chords for arcs
+constexpr int directions = 12;         // of cuts, over half a turn
+constexpr int even_cuts = 96;          // of each direction, evenly over the tool
+constexpr double beside = 2e-3;        // mm, from a corner to the cuts on either side of it
+constexpr double thinnest_cut = 0.05;  // mm: thinner ones only graze the boundary
+
+// Where a line crosses the boundary.
+struct Crossing {
+    double across = 0.0;  // along the line
+    double along = 0.0;   // along the boundary
+};
+
+std::vector<Crossing> crossings(const ToolSections& s, const Vec2& direction, const Vec2& normal,
+                                double level) {
+    std::vector<Crossing> found;
+    const std::size_t n = s.boundary.size();
+    for (std::size_t i = 0; i < n; ++i) {
+        const Vec2 &a = s.boundary[i], &b = s.boundary[(i + 1) % n];
+        const double above = normal.dot(a) - level, next = normal.dot(b) - level;
+        if ((above > 0.0) == (next > 0.0)) continue;
+        const double share = above / (above - next);
+        found.push_back({direction.dot(a + share * (b - a)), s.along[i] + share * (b - a).norm()});
+    }
+    std::sort(found.begin(), found.end(),
+              [](const Crossing& a, const Crossing& b) { return a.across < b.across; });
+    return found;
+}
+
+void add_cuts(ToolSections& s, const Vec2& direction, const Vec2& normal, double level) {
+    const std::vector<Crossing> found = crossings(s, direction, normal, level);
+    // Solid between the first and the second, the third and the fourth ...
+    for (std::size_t i = 0; i + 1 < found.size(); i += 2) {
+        const Crossing &a = found[i], &b = found[i + 1];
+        if (b.across - a.across < thinnest_cut) continue;
+        Cut cut;
+        const Crossing &first = a.along < b.along ? a : b, &second = a.along < b.along ? b : a;
+        cut.from = first.across * direction + level * normal;
+        cut.to = second.across * direction + level * normal;
+        cut.thickness = b.across - a.across;
+        cut.low = first.along, cut.high = second.along;
+        s.cuts.push_back(cut);
+    }
+}
+
+void cut_in_direction(ToolSections& s, double angle) {
+    const Vec2 direction(std::cos(angle), std::sin(angle)), normal(-std::sin(angle), std::cos(angle));
+    std::vector<double> heights;
+    for (const Vec2& p : s.boundary) heights.push_back(normal.dot(p));
+    const auto [low, high] = std::minmax_element(heights.begin(), heights.end());
+    std::vector<double> levels;
+    for (int i = 1; i < even_cuts; ++i) levels.push_back(*low + (*high - *low) * i / even_cuts);
+    for (const double h : heights) levels.push_back(h - beside), levels.push_back(h + beside);
+    std::sort(levels.begin(), levels.end());
+    double last = -1e300;
+    for (const double level : levels) {
+        if (level - last < 0.5 * beside || level <= *low || level >= *high) continue;
+        add_cuts(s, direction, normal, level);
+        last = level;
+    }
+}
+
+// The longest level stretch of the boundary at its top or bottom.
+void find_held_face(ToolSections& s, HeldBy held) {
+    const double sign = held == HeldBy::top ? 1.0 : -1.0;
+    double extreme = -1e300;
+    for (const Vec2& p : s.boundary) extreme = std::max(extreme, sign * p.y());
+    double longest = 1e-3;
+    for (std::size_t i = 0; i < s.boundary.size(); ++i) {
+        const Vec2 &a = s.boundary[i], &b = s.boundary[(i + 1) % s.boundary.size()];
+        const bool level = sign * a.y() > extreme - 1e-6 && sign * b.y() > extreme - 1e-6;
+        if (!level || (b - a).norm() <= longest) continue;
+        longest = (b - a).norm();
+        s.held_from = a, s.held_to = b;
+    }
+    if (longest <= 1e-3)
+        throw OutOfRange("tool",
+                         held == HeldBy::top ? "it has no level face at its top to be held by"
+                                             : "it has no level face at its bottom to stand on",
+                         "give its outline one");
+}
+
+}  // namespace
+
+ToolSections sections_of(const tool::ArcOutline& outline, HeldBy held) {
+    ToolSections s;
+    s.boundary = tool::sample(outline, sag);
+    double length = 0.0;
+    for (std::size_t i = 0; i < s.boundary.size(); ++i) {
+        s.along.push_back(length);
+        length += (s.boundary[(i + 1) % s.boundary.size()] - s.boundary[i]).norm();
+    }
+    s.along.push_back(length);
+    find_held_face(s, held);
+    for (int k = 0; k < directions; ++k) cut_in_direction(s, pi * k / directions);
+    return s;
+}
+
+double place_along(const ToolSections& s, const Vec2& at) {
+    double nearest = 1e300, place = 0.0;
+    const std::size_t n = s.boundary.size();
+    for (std::size_t i = 0; i < n; ++i) {
+        const Vec2 &a = s.boundary[i], edge = s.boundary[(i + 1) % n] - a;
+        const double share = std::clamp((at - a).dot(edge) / edge.squaredNorm(), 0.0, 1.0);
+        const double distance = (at - a - share * edge).norm();
+        if (distance >= nearest) continue;
+        nearest = distance;
+        place = s.along[i] + share * edge.norm();
+    }
+    return place;
+}
+
+}  // namespace overbend::shop

@@ -1,0 +1,56 @@
+#include "sim/shop/tool_steel.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "sim/errors.h"
+#include "sim/shop/check.h"
+#include "sim/words.h"
+
+namespace overbend::shop {
+
+const char* verdict_word(Verdict verdict) {
+    if (verdict == Verdict::fine) return "fine";
+    return verdict == Verdict::thin ? "thin" : "over";
+}
+
+namespace {
+
+void require_at_least(const char* name, double value, double least, const char* unit) {
+    if (value >= least) return;
+    throw OutOfRange(name, words("%g%s cannot be", value, unit), words("give %g%s or more", least, unit));
+}
+
+}  // namespace
+
+Allowable allowables(const ToolSteel& steel) {
+    require_at_least("compressive yield of a tool steel", steel.compressive_yield, 1.0, " MPa");
+    require_at_least("bending strength of a tool steel", steel.bending_strength, 1.0, " MPa");
+    require_at_least("safety in tension", steel.safety_tension, 1.0, "");
+    require_at_least("safety in compression", steel.safety_compression, 1.0, "");
+    const double compression = steel.compressive_yield / steel.safety_compression;
+    return {steel.bending_strength / steel.safety_tension, compression, 1.67 * compression};
+}
+
+double vickers_of_rockwell(double hrc) {
+    static constexpr std::array<std::pair<double, double>, 11> table = {{{20.0, 238.0},
+                                                                         {30.0, 302.0},
+                                                                         {40.0, 392.0},
+                                                                         {50.0, 513.0},
+                                                                         {55.0, 595.0},
+                                                                         {58.0, 653.0},
+                                                                         {60.0, 697.0},
+                                                                         {62.0, 746.0},
+                                                                         {64.0, 800.0},
+                                                                         {66.0, 865.0},
+                                                                         {67.0, 900.0}}};
+    if (!(hrc >= table.front().first && hrc <= table.back().first))
+        throw OutOfRange("hardness", words("%g HRC cannot be converted", hrc), "give 20 to 67 HRC");
+    std::size_t i = 1;
+    while (table[i].first < hrc) ++i;
+    const double share = (hrc - table[i - 1].first) / (table[i].first - table[i - 1].first);
+    return table[i - 1].second + share * (table[i].second - table[i - 1].second);
+}
+
+}  // namespace overbend::shop

@@ -1,0 +1,111 @@
+// A press by hand, each check on both sides of its limit.
+//
+//   150 N/mm on 20 mm of strip: 3 kN. 5 mm off the axis: 3 x 0.005 = 0.015 kN m.
+//   Cycle: up 40 mm over a stop 3 mm below first touch, slow from 5 mm above it: 32 mm at 100 mm/s, 8 at 10,
+//   0.2 s held, 40 back at 80: 0.32 + 0.8 + 0.2 + 0.5 = 1.82 s.
+
+#include <doctest/doctest.h>
+
+#include "sim/shop/press_check.h"
+
+using namespace overbend::shop;
+using doctest::Approx;
+
+namespace {
+
+PressLimits bench() {
+    PressLimits press;
+    press.force = 60.0, press.stroke = 80.0, press.daylight = 260.0, press.throat = 150.0;
+    press.gauge_reach = 200.0, press.gauge_nearest = 4.0, press.line_load = 400.0;
+    press.off_centre = 0.5, press.energy = 100.0;
+    press.speeds = RamSpeeds{100.0, 10.0, 80.0, 5.0, 0.2};
+    return press;
+}
+
+StrokeDemand stroke() {
+    StrokeDemand s;
+    s.strip_width = 20.0, s.peak_force = 150.0, s.load_centre = 5.0, s.stop_travel = 3.0, s.work = 2.0;
+    s.tools_closed = 190.0, s.part_room = 30.0, s.reach_back = 100.0, s.gauge = 40.0;
+    s.punch_rating = 300.0, s.die_rating = 300.0;
+    return s;
+}
+
+Check of(const char* what, const PressLimits& press, const StrokeDemand& s) {
+    for (const Check& c : press_checks(press, s))
+        if (c.what == what) return c;
+    FAIL("there is no such check");
+    return {};
+}
+
+}  // namespace
+
+TEST_CASE("figures of a stroke on a press") {
+    CHECK(press_checks(bench(), stroke()).size() == 12);
+    CHECK(of("force", bench(), stroke()).figure == Approx(3.0));
+    CHECK(of("stroke", bench(), stroke()).figure == Approx(30.0));
+    CHECK(of("daylight", bench(), stroke()).figure == Approx(220.0));
+    CHECK(of("shut height", bench(), stroke()).figure == Approx(180.0));  // 260 - 80
+    CHECK(of("off-centre load", bench(), stroke()).figure == Approx(0.015));
+    for (const Check& c : press_checks(bench(), stroke())) {
+        CAPTURE(c.what);
+        CHECK(c.verdict == Verdict::fine);
+        CHECK_FALSE(c.words.empty());
+        CHECK_FALSE(c.source.empty());
+    }
+}
+
+TEST_CASE("each check turns thin, then over") {
+    const auto press_with = [](auto change) {
+        PressLimits press = bench();
+        change(press);
+        return press;
+    };
+    CHECK(of("force", press_with([](auto& p) { p.force = 3.5; }), stroke()).verdict == Verdict::thin);
+    CHECK(of("force", press_with([](auto& p) { p.force = 2.9; }), stroke()).verdict == Verdict::over);
+    CHECK(of("stroke", press_with([](auto& p) { p.stroke = 29.0; }), stroke()).verdict == Verdict::over);
+    CHECK(of("daylight", press_with([](auto& p) { p.daylight = 225.0; }), stroke()).verdict == Verdict::thin);
+    CHECK(of("daylight", press_with([](auto& p) { p.daylight = 219.0; }), stroke()).verdict == Verdict::over);
+    const Check shut = of("shut height", press_with([](auto& p) { p.stroke = 60.0; }), stroke());
+    CHECK(shut.verdict == Verdict::thin);
+    CHECK(shut.words.find("put 10.0 mm under the die") != std::string::npos);
+    CHECK(of("load per metre", press_with([](auto& p) { p.line_load = 100.0; }),
+             [] {
+                 StrokeDemand s = stroke();
+                 s.punch_rating.reset(), s.die_rating.reset();
+                 return s;
+             }())
+              .verdict == Verdict::over);
+    StrokeDemand weak = stroke();
+    weak.punch_rating = 160.0;
+    CHECK(of("load per metre", bench(), weak).verdict == Verdict::thin);
+    CHECK(of("off-centre load", press_with([](auto& p) { p.off_centre = 0.014; }), stroke()).verdict ==
+          Verdict::over);
+    CHECK(of("throat", press_with([](auto& p) { p.throat = 99.0; }), stroke()).verdict == Verdict::over);
+    CHECK(of("gauge", press_with([](auto& p) { p.gauge_reach = 39.0; }), stroke()).verdict == Verdict::over);
+    StrokeDemand near = stroke();
+    near.gauge = 3.0;
+    int over = 0;
+    for (const Check& c : press_checks(bench(), near)) over += c.verdict == Verdict::over;
+    CHECK(over == 1);
+    CHECK(of("energy", press_with([](auto& p) { p.energy = 1.9; }), stroke()).verdict == Verdict::over);
+}
+
+TEST_CASE("what is not known of a press is not asked") {
+    PressLimits press;
+    press.force = 60.0, press.stroke = 80.0;
+    StrokeDemand s = stroke();
+    s.punch_rating.reset(), s.die_rating.reset();
+    CHECK(press_checks(press, s).size() == 2);
+    s.gauge = 0.0;
+    CHECK(press_checks(bench(), s).size() == 8);
+}
+
+TEST_CASE("the time of a cycle") {
+    CHECK(cycle_time(*bench().speeds, 40.0, 3.0) == Approx(1.82));
+    CHECK(ram_rise(bench(), stroke()) == Approx(40.0));
+    StrokeDemand high = stroke();
+    high.part_room = 100.0;
+    CHECK(ram_rise(bench(), high) == Approx(80.0));
+    // No room to go fast: 6 mm at 10 mm/s and 80 back.
+    CHECK(cycle_time(*bench().speeds, 6.0, 3.0) == Approx(0.6 + 0.2 + 0.075));
+}

@@ -1,0 +1,98 @@
+// Springs by hand, and the choice of one. The books' own examples stand in
+// tests/outside/spring_rows_test.cpp.
+//
+//   d 4, D 24, n 6, G 81700:  rate 81700 x 256 / (8 x 13824 x 6) = 31.52 N/mm
+//   C = 6, Wahl 23/20 + 0.615/6 = 1.2525; at 300 N  8 x 300 x 24 x 1.2525 / (pi x 64) = 358.8 MPa
+
+#include <doctest/doctest.h>
+
+#include <random>
+
+#include "sim/errors.h"
+#include "sim/shop/spring_pad.h"
+
+using namespace overbend;
+using namespace overbend::shop;
+using doctest::Approx;
+
+TEST_CASE("Wahl's factor and the shear stress") {
+    CHECK(wahl_factor(6.0) == Approx(1.2525));
+    const tool::HelicalSpring s{4.0, 24.0, 6.0, 81700.0};
+    CHECK(tool::spring_rate(s) == Approx(31.52).epsilon(1e-3));
+    CHECK(shear_stress(s, 300.0) == Approx(358.8).epsilon(1e-3));
+}
+
+// 20 turns in the wire's way: (6 + 2) x 4 = 32 solid; gaps of 0.5 between 8 turns: 7 x 0.5 = 3.5; 300 N over
+// 31.52 N/mm is 9.518 mm: 45.02 free.
+TEST_CASE("lengths of a spring") {
+    SpringWish wish;
+    wish.force_start = 300.0 - 31.5215 * 8.0, wish.force_end = 300.0, wish.travel = 8.0, wish.gap = 0.5;
+    const ChosenSpring s = spring_of(wish, spring_wires()[0], 4.0, 24.0);
+    CHECK(s.spring.turns == 6.0);
+    CHECK(s.solid_length == Approx(32.0));
+    CHECK(s.free_length == Approx(45.02).epsilon(1e-3));
+    CHECK(s.installed_length == Approx(43.5));
+    CHECK(s.slenderness == Approx(45.02 / 24.0).epsilon(1e-3));
+    CHECK(s.force_start == Approx(wish.force_start).epsilon(1e-3));
+}
+
+TEST_CASE("random wishes: what is chosen does what was wished") {
+    std::mt19937 random(17);
+    std::uniform_real_distribution<double> start(0.0, 600.0), more(50.0, 800.0), travel(2.0, 25.0);
+    int found = 0;
+    for (int i = 0; i < 200; ++i) {
+        SpringWish wish;
+        wish.force_start = start(random), wish.force_end = wish.force_start + more(random);
+        wish.travel = travel(random);
+        const std::optional<ChosenSpring> s = choose_spring(wish);
+        if (!s) continue;
+        ++found;
+        const double rate = tool::spring_rate(s->spring);
+        CHECK(s->rate == Approx(rate));
+        CHECK(s->stress <= s->allowed_stress);
+        CHECK(s->slenderness < buckles_from);
+        // no stiffer than wished, so that it presses at least so hard at the start; as hard at the end
+        CHECK(s->force_start >= wish.force_start - 1e-9);
+        CHECK((s->free_length - s->installed_length) * rate == Approx(s->force_start).epsilon(1e-9));
+        CHECK((s->free_length - s->installed_length + wish.travel) * rate == Approx(wish.force_end));
+        // and not solid yet at the end
+        CHECK(s->installed_length - wish.travel > s->solid_length);
+    }
+    CHECK(found > 150);
+}
+
+TEST_CASE("a lighter spring is not to be had in the series") {
+    SpringWish wish;
+    wish.force_start = 400.0, wish.force_end = 600.0, wish.travel = 10.0;
+    const std::optional<ChosenSpring> chosen = choose_spring(wish);
+    REQUIRE(chosen);
+    for (const SpringWire& wire : spring_wires())
+        for (const double d : wire_series()) {
+            if (d < wire.least || d > wire.most) continue;
+            for (double index = 4.0; index <= 12.0; index += 0.5) {
+                const ChosenSpring s = spring_of(wish, wire, d, index * d);
+                const bool does = s.stress <= s.allowed_stress && s.slenderness < buckles_from &&
+                                  s.spring.turns >= 2.0 && s.spring.turns <= 25.0;
+                if (does) CHECK(s.mass >= chosen->mass);
+            }
+        }
+}
+
+TEST_CASE("room, and wishes that cannot be") {
+    SpringWish wish;
+    wish.force_start = 400.0, wish.force_end = 600.0, wish.travel = 10.0;
+    const std::optional<ChosenSpring> free = choose_spring(wish);
+    REQUIRE(free);
+    wish.most_outside = 0.9 * (free->spring.coil_diameter + free->spring.wire);
+    const std::optional<ChosenSpring> slim = choose_spring(wish);
+    if (slim) {
+        CHECK(slim->spring.coil_diameter + slim->spring.wire <= wish.most_outside);
+        CHECK(slim->mass >= free->mass);
+    }
+    wish.most_outside = 3.0;
+    CHECK_FALSE(choose_spring(wish));
+    wish.force_end = 400.0;
+    CHECK_THROWS_AS(choose_spring(wish), OutOfRange);
+    wish.force_end = 500.0, wish.travel = 0.0;
+    CHECK_THROWS_AS(choose_spring(wish), OutOfRange);
+}

@@ -1,0 +1,234 @@
+// A job in the shop: figures of press, tools and costs against the strokes that they are read from, findings
+// on both sides of their limits, springs that do in the simulation what they were chosen for.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "scenes/case/read_case.h"
+#include "scenes/case/tool_outline.h"
+#include "scenes/exchange/results_json.h"
+#include "scenes/shop/shop.h"
+#include "tests/files/own_folder.h"
+
+using namespace overbend;
+using namespace overbend::scenes;
+using doctest::Approx;
+
+namespace {
+
+const Case& demo() {
+    static const Case c = read_case("cases/cable-hook/case.toml");
+    return c;
+}
+const JobResult& demo_job() {
+    static const JobResult job = run_process(demo(), {});
+    return job;
+}
+
+const ToolInShop& tool_called(const Case& c, const ShopReport& shop, const std::string& name) {
+    for (const ToolInShop& t : shop.tools)
+        if (c.tools[t.tool].name == name) return t;
+    FAIL("there is no such tool");
+    return shop.tools.front();
+}
+
+Tool& tool_called(Case& c, const std::string& name) {
+    for (Tool& t : c.tools)
+        if (t.name == name) return t;
+    FAIL("there is no such tool");
+    return c.tools.front();
+}
+
+}  // namespace
+
+TEST_CASE("the demo's press and tools bear its strokes") {
+    const ShopReport shop = shop_report(demo(), demo_job());
+    REQUIRE(shop.strokes.size() == 6);
+    REQUIRE(shop.tools.size() == 7);
+    for (const std::string& finding : shop.findings) FAIL_CHECK(finding);
+    CHECK(shop.not_checked.empty());
+    for (const StrokeOnPress& s : shop.strokes) {
+        CHECK(s.checks.size() >= 6);
+        CHECK(s.cycle_s > 0.5);
+        CHECK(s.cycle_s < 10.0);
+    }
+    for (const ToolInShop& t : shop.tools) {
+        CAPTURE(demo().tools[t.tool].name);
+        CHECK(t.section);
+        CHECK(t.stock.mass > 0.0);
+        CHECK(t.stock.mass < t.stock.block_mass);
+    }
+    CHECK(shop.shared.size() == 2);
+    CHECK(results_json(demo(), demo_job()) == results_json(demo(), demo_job()));
+}
+
+// Force: N per mm times the width. Work: the audit's. Tools closed: heights of both tools and holders less
+// how far the punch's tip stands in the die.
+TEST_CASE("what a stroke asks of the press is read off its recording") {
+    const ShopReport shop = shop_report(demo(), demo_job());
+    for (const StrokeOnPress& s : shop.strokes) {
+        const StepResult& run = demo_job().steps[s.step];
+        const tool::ToolSet& tools = run.stroke.recording.tools;
+        CHECK(s.checks[0].figure == Approx(run.stroke.peak_force * 20.0 / 1000.0));
+        CHECK(s.demand.work == Approx(run.stroke.audit.largest * 0.02));
+        const tool::Box &punch = tools[0].outline.box(), &die = tools[1].outline.box();
+        const double tip = tools[0].position.y() - run.stroke.stop_travel;
+        CHECK(s.demand.tools_closed ==
+              Approx(punch.high.y() + tip - die.low.y() - tools[1].position.y() + 45.0 + 30.0));
+    }
+    // One V bend is symmetric: its load stands on the axis.
+    CHECK(std::abs(shop.strokes[0].demand.load_centre) < 0.05);
+}
+
+// All that presses on the foot in the recorded state, summed up about the middle of the shank's section: N /
+// h
+// +- 6 M / h^2.
+TEST_CASE("the L-shaped foot of the demo is bent as beam theory has it") {
+    const ShopReport shop = shop_report(demo(), demo_job());
+    const ToolInShop& foot = tool_called(demo(), shop, "L foot");
+    REQUIRE(foot.section);
+    const shop::SectionLoad& load = foot.section->load;
+    const double h = load.cut.thickness;
+    CHECK(h == Approx(7.0).epsilon(0.05));  // the shank
+    const stroke::Recording& r = demo_job().steps.back().stroke.recording;
+    const tool::Vec2 middle = 0.5 * (load.cut.from + load.cut.to);
+    const tool::Vec2 across = (load.cut.to - load.cut.from) / h;
+    bool found = false;
+    for (const stroke::State& s : r.states) {
+        if (s.travel != foot.section->travel || s.contacts.empty()) continue;
+        tool::Vec2 sum = tool::Vec2::Zero();
+        double moment = 0.0;
+        for (const stroke::ContactForce& f : s.contacts) {
+            if (f.tool != 0) continue;
+            const tool::Vec2 arm = f.at - stroke::tool_position(r.tools, 0, s) - middle;
+            sum -= f.force, moment -= arm.x() * f.force.y() - arm.y() * f.force.x();
+        }
+        const double axial = -std::abs(across.x() * sum.y() - across.y() * sum.x());
+        const double most = std::abs(axial) / h + 6.0 * std::abs(moment) / (h * h);
+        found = found || std::abs(most - load.compression) < 1e-6 * most;
+    }
+    CHECK(found);
+    // and it is the eccentric load that counts, not the compression
+    CHECK(load.compression > 3.0 * std::abs(load.axial) / h);
+}
+
+TEST_CASE("a shank that is too thin speaks against the job, and as thick as is told it does not") {
+    Case c = demo();
+    Tool& foot = tool_called(c, "L foot");
+    const shop::ToolSteel hard = *foot.make.card;
+    shop::ToolSteel weak = hard;
+    weak.bending_strength = 60.0, weak.safety_tension = 1.0;  // no steel: to see the finding
+    foot.make.card = weak;
+    JobResult job = demo_job();
+    const ShopReport shop = look_at_shop(c, job);
+    REQUIRE_FALSE(shop.findings.empty());
+    CHECK(job.findings == shop.findings);
+    CHECK(shop.findings.front().find("L foot") != std::string::npos);
+    const ToolInShop& t = tool_called(c, shop, "L foot");
+    REQUIRE_FALSE(t.mends.empty());
+    shop::SectionLoad mended = t.section->load;
+    const double h = shop::thickness_that_bears(mended, shop::allowables(weak));
+    CHECK(h > mended.cut.thickness);
+    CHECK(mended.axial / h + 6.0 * mended.bending / (h * h) <= 60.0 * (1.0 + 1e-9));
+
+    weak.safety_tension = 1.0, weak.bending_strength = 1.05 * t.section->load.tension;
+    tool_called(c, "L foot").make.card = weak;
+    CHECK(shop_report(c, demo_job()).findings.empty());
+    weak.safety_tension = 1.2;  // within the strength, not within its safety
+    tool_called(c, "L foot").make.card = weak;
+    const ShopReport thin = shop_report(c, demo_job());
+    CHECK(thin.findings.empty());
+    CHECK_FALSE(thin.cautions.empty());
+}
+
+TEST_CASE("a rating is held against what the strip presses with, and a tool without a steel is told") {
+    Case c = demo();
+    Tool& wedge = tool_called(c, "wedge");
+    wedge.make.card.reset(), wedge.make.steel.clear();
+    wedge.make.rating = 50.0;
+    const ShopReport shop = shop_report(c, demo_job());
+    CHECK(shop.findings.size() >= 1);
+    REQUIRE(shop.not_checked.size() == 1);
+    CHECK(shop.not_checked.front().find("'wedge'") != std::string::npos);
+}
+
+// The springs that are chosen for the pad, put into the case: at rest and pressed in by its travel they press
+// as the case's own force did.
+TEST_CASE("springs that are chosen for a pad press in the simulation as was wished") {
+    Case c = demo();
+    const ShopReport shop = shop_report(c, demo_job());
+    const std::optional<SpringAdvice> advice = tool_called(c, shop, "floor pad").springs;
+    REQUIRE(advice);
+    CHECK_FALSE(advice->given);
+    Pad& pad = std::get<Pad>(tool_called(c, "floor pad").shape);
+    const tool::Spring before = pad.spring;
+    WoundSprings wound;
+    wound.each = advice->each.spring, wound.count = advice->count;
+    wound.preload = advice->each.force_start * advice->count;
+    pad.wound = wound;
+    pad.spring.preload = wound.preload / c.width;
+    pad.spring.rate = wound.count * tool::spring_rate(wound.each) / c.width;
+    CHECK(pad.spring.preload + pad.spring.rate * advice->travel ==
+          Approx(before.preload + before.rate * advice->travel));
+    CHECK(pad.spring.preload == Approx(before.preload).epsilon(0.05));
+    const JobResult with_springs = run_process(c, {});
+    REQUIRE(with_springs.solved);
+    CHECK(with_springs.steps.back().stroke.peak_force ==
+          Approx(demo_job().steps.back().stroke.peak_force).epsilon(0.02));
+    const ShopReport again = shop_report(c, with_springs);
+    const std::optional<SpringAdvice> given = tool_called(c, again, "floor pad").springs;
+    REQUIRE(given);
+    CHECK(given->given);
+    CHECK(given->each.stress == Approx(advice->each.stress).epsilon(0.02));
+}
+
+// Six strokes: four set-ups (both tools stay from lip to tip; hook, offset, shelf and channel each change
+// them: 5 in all) and a gauge at each new distance.
+TEST_CASE("costs are the job's: strokes, set-ups, turns, cut-outs, mass") {
+    const ShopReport shop = shop_report(demo(), demo_job());
+    const shop::JobFigures& f = shop.figures;
+    CHECK(f.strokes == 6);
+    CHECK(f.cutouts == 1);
+    CHECK(f.cutout_perimeters == Approx(3.14159265 * 4.5));
+    CHECK(f.part_mass == Approx(demo_job().mass_g / 1000.0));
+    int gauges = 0;
+    for (std::size_t i = 0; i < 6; ++i) {
+        const double gauge = demo_job().steps[i].gauge;
+        gauges += gauge > 0.0 && (i == 0 || std::abs(gauge - demo_job().steps[i - 1].gauge) > 0.01);
+    }
+    CHECK(f.set_up == Approx(5 * 180.0 + gauges * 20.0));
+    double work = 0.0, cycles = 0.0;
+    for (const StrokeOnPress& s : shop.strokes) work += s.demand.work, cycles += s.cycle_s;
+    CHECK(f.work == Approx(work));
+    CHECK(f.press_cycles == Approx(cycles));
+    CHECK(shop.cost.money == "EUR");
+    CHECK(shop.cost.press_time == Approx(cycles + 6 * 3.0 + f.handling));
+}
+
+// A wedge that is bought costs its price, whatever it weighs.
+TEST_CASE("a tool that is bought is not made") {
+    Case c = demo();
+    const double before = shop_report(c, demo_job()).cost.fixed;
+    double made = 0.0;
+    for (const shop::ToolCost& t : shop_report(c, demo_job()).cost.tools)
+        if (t.name == "wedge") made = t.cost.value;
+    tool_called(c, "wedge").make.price = 200.0;
+    CHECK(shop_report(c, demo_job()).cost.fixed == Approx(before - made + 200.0));
+}
+
+TEST_CASE("every case that comes with the program has its shop") {
+    for (const char* name :
+         {"channel-with-pad", "wiped-angle", "flat-hem", "one-bend-dc01", "relieved-punch"}) {
+        CAPTURE(std::string(name));
+        const Case c = read_case(std::string("cases/") + name + "/case.toml");
+        const JobResult job = run_process(c, {});
+        const ShopReport shop = shop_report(c, job);
+        CHECK(shop.findings.empty());
+        CHECK(shop.strokes.size() == c.steps.size());
+        CHECK_FALSE(shop.tools.empty());
+        CHECK(shop.cost.variable > 0.0);
+        for (const ToolInShop& t : shop.tools)
+            if (t.section) CHECK(t.section->load.compression < 1e5);
+    }
+}
