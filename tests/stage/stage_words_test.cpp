@@ -112,6 +112,30 @@ TEST_CASE("the demo's strokes can be read in every look, and each has its magnif
         }
 }
 
+// A name in the middle of another tool would seem to be that one's.
+TEST_CASE("no tool of the demo has its name on another one") {
+    const StageJob job("cases/cable-hook/case.toml");
+    for (const StagedStroke& stroke : job.strokes)
+        for (const PictureSize size : {PictureSize{640, 360}, PictureSize{1280, 720}, PictureSize{720, 720}}) {
+            CAPTURE(stroke.info.step_name);
+            CAPTURE(size.width);
+            StageInfo info = stroke.info;
+            info.lens = Lens::shown;
+            const View view = choose_view(*stroke.recording, size, info);
+            const stroke::State& at_stop = deepest_state(*stroke.recording);
+            for (const ToolLabel& label : view.labels) {
+                CAPTURE(label.words);
+                for (int k = 0; k < static_cast<int>(stroke.recording->tools.size()); ++k) {
+                    if (k == label.tool || stroke.recording->tools[k].role == tool::Role::gauge) continue;
+                    const std::vector<Point> outline =
+                        tool_points(stroke.recording->tools[k],
+                                    stroke::tool_position(stroke.recording->tools, k, at_stop), view);
+                    CHECK_FALSE(inside(outline, label.box.centre()));
+                }
+            }
+        }
+}
+
 TEST_CASE("a job with interferences can be read in every look") {
     check_job(StageJob("cases/wrong-order/case.toml"));
 }
