@@ -2,6 +2,7 @@
 
 #pragma once
 
+#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -15,7 +16,7 @@ class StrictTable;
 const std::vector<std::string>& tool_keys();
 
 // Throws CaseError; the outline has been made once, so that it can be.
-// strip_width: mm, on which its springs press.
-Tool read_tool(StrictTable table, double strip_width);
+// strip_width: mm, on which its springs press. beside: the folder that the path of a drawing starts from.
+Tool read_tool(StrictTable table, double strip_width, const std::filesystem::path& beside);
 
 }  // namespace overbend::scenes

@@ -13,9 +13,10 @@ namespace overbend::scenes {
 namespace {
 
 // The tools of one file, behind those that are there.
-void add_tools(const StrictTable& top, double width, bool from_rack, std::vector<Tool>& tools) {
+void add_tools(const StrictTable& top, double width, const std::filesystem::path& beside, bool from_rack,
+               std::vector<Tool>& tools) {
     for (const StrictTable& entry : top.tables("tool", {})) {
-        Tool tool = read_tool(entry, width);
+        Tool tool = read_tool(entry, width, beside);
         tool.from_rack = from_rack;
         const auto same = std::find_if(tools.begin(), tools.end(),
                                        [&](const Tool& other) { return other.name == tool.name; });
@@ -34,7 +35,7 @@ std::vector<Tool> read_rack(const TomlFile& file, double width) {
     top.text("title");
     top.text("source");
     std::vector<Tool> tools;
-    add_tools(top, width, true, tools);
+    add_tools(top, width, std::filesystem::path(file.file).parent_path(), true, tools);
     if (tools.empty()) top.complain("tool", "the rack is empty", "give at least one [[tool]]");
     return tools;
 }
@@ -64,7 +65,7 @@ ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& besi
         found.tools = read_rack(file, width);
         found.rack = is_path(name) ? path_from_anywhere(file.file) : name;
     }
-    add_tools(top, width, false, found.tools);
+    add_tools(top, width, beside, false, found.tools);
     return found;
 }
 
