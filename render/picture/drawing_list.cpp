@@ -133,7 +133,7 @@ std::string as_text(const DrawingList& list) {
     out.precision(17);
     out << "picture " << list.width << " x " << list.height << ' ';
     write(out, list.background);
-    out << '\n';
+    out << " \"" << list.title << "\"\n";
     for (const Item& item : list.items) std::visit([&](const auto& i) { write(out, i); }, item);
     return out.str();
 }

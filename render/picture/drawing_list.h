@@ -75,6 +75,7 @@ struct Text {
 using Item = std::variant<Shape, Text>;
 
 struct DrawingList {
+    std::string title;  // what it shows, for the files that keep one; UTF-8, may be empty
     int width = 0;
     int height = 0;
     Colour background;

@@ -10,6 +10,7 @@
 #include <memory>
 #include <stdexcept>
 
+#include "render/picture/svg_names.h"
 #include "sim/errors.h"
 
 #if defined(__SANITIZE_ADDRESS__)
@@ -86,7 +87,10 @@ void trace(cairo_t* cairo, const Path& path) {
         }
 }
 
-void paint_item(cairo_t* cairo, const Shape& shape) {
+// What becomes of words: shapes like all others, or text of a font.
+enum class Words { outlines, text };
+
+void paint_item(cairo_t* cairo, const Shape& shape, Words) {
     cairo_save(cairo);
     cairo_new_path(cairo);
     if (shape.clip) {
@@ -142,7 +146,7 @@ Point layout_origin(PangoLayout* layout, Across across) {
             -static_cast<double>(pango_layout_get_baseline(layout)) / PANGO_SCALE};
 }
 
-void paint_item(cairo_t* cairo, const Text& text) {
+void paint_item(cairo_t* cairo, const Text& text, Words how) {
     const Handle<PangoLayout> layout = laid_out(cairo, text);
     const Point origin = layout_origin(layout.get(), text.across);
     cairo_save(cairo);
@@ -150,7 +154,7 @@ void paint_item(cairo_t* cairo, const Text& text) {
     cairo_scale(cairo, text.size / layout_size, text.size / layout_size);
     cairo_new_path(cairo);
     cairo_move_to(cairo, origin.x(), origin.y());
-    pango_cairo_layout_path(cairo, layout.get());
+    if (text.halo || how == Words::outlines) pango_cairo_layout_path(cairo, layout.get());
     if (text.halo) {
         set_colour(cairo, *text.halo);
         cairo_set_line_width(cairo, 0.25 * layout_size);
@@ -158,36 +162,33 @@ void paint_item(cairo_t* cairo, const Text& text) {
         cairo_stroke_preserve(cairo);
     }
     set_colour(cairo, text.colour);
-    cairo_fill(cairo);
+    if (how == Words::outlines) {
+        cairo_fill(cairo);
+    } else {
+        cairo_new_path(cairo);
+        cairo_move_to(cairo, origin.x(), origin.y());
+        pango_cairo_show_layout(cairo, layout.get());
+    }
     cairo_restore(cairo);
+}
+
+void paint_with(cairo_t* cairo, const DrawingList& list, Words how) {
+    set_colour(cairo, list.background);
+    cairo_paint(cairo);
+    for (const Item& item : list.items) std::visit([&](const auto& i) { paint_item(cairo, i, how); }, item);
+    check(cairo_status(cairo));
 }
 
 void paint_on(cairo_surface_t* surface, const DrawingList& list) {
     check(cairo_surface_status(surface));
     const Handle<cairo_t> cairo(cairo_create(surface));
-    set_colour(cairo.get(), list.background);
-    cairo_paint(cairo.get());
-    for (const Item& item : list.items) std::visit([&](const auto& i) { paint_item(cairo.get(), i); }, item);
-    check(cairo_status(cairo.get()));
+    paint_with(cairo.get(), list, Words::outlines);
 }
 
 // Cairo hands out its bytes piece by piece.
 cairo_status_t append(void* bytes, const unsigned char* piece, unsigned int length) {
     static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(piece), length);
     return CAIRO_STATUS_SUCCESS;
-}
-
-// Cairo numbers its surfaces through the whole run of a program; the numbers are taken out, so that the same
-// list gives the same file.
-std::string without_surface_numbers(const std::string& svg) {
-    std::string result;
-    const std::string mark = "id=\"surface";
-    size_t from = 0;
-    for (size_t at = svg.find(mark); at != std::string::npos; at = svg.find(mark, from)) {
-        result += svg.substr(from, at + mark.size() - from);
-        from = svg.find('"', at + mark.size());
-    }
-    return result + svg.substr(from);
 }
 
 }  // namespace
@@ -229,7 +230,7 @@ void write_png(const DrawingList& list, const std::filesystem::path& path) {
     write_whole(path, png_bytes(paint(list)));
 }
 
-void write_svg(const DrawingList& list, const std::filesystem::path& path) {
+std::string svg_bytes(const DrawingList& list) {
     check_size(list);
     std::string bytes;
     const Handle<cairo_surface_t> surface(
@@ -237,21 +238,42 @@ void write_svg(const DrawingList& list, const std::filesystem::path& path) {
     paint_on(surface.get(), list);
     cairo_surface_finish(surface.get());
     check(cairo_surface_status(surface.get()));
-    write_whole(path, without_surface_numbers(bytes));
+    return with_own_names(with_title(without_surface_numbers(bytes), list.title));
+}
+
+std::string pdf_bytes(const std::vector<DrawingList>& pages) {
+    if (pages.empty()) throw OutOfRange("pages", "0", "a document has one at least");
+    for (const DrawingList& page : pages) check_size(page);
+    std::string bytes;
+    const Handle<cairo_surface_t> surface(cairo_pdf_surface_create_for_stream(
+        append, &bytes, 0.75 * pages.front().width, 0.75 * pages.front().height));
+    check(cairo_surface_status(surface.get()));
+    // A fixed date: the same list gives the same file.
+    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
+    if (!pages.front().title.empty())
+        cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, pages.front().title.c_str());
+    for (const DrawingList& page : pages) {
+        cairo_pdf_surface_set_size(surface.get(), 0.75 * page.width, 0.75 * page.height);
+        const Handle<cairo_t> cairo(cairo_create(surface.get()));
+        cairo_scale(cairo.get(), 0.75, 0.75);
+        paint_with(cairo.get(), page, Words::text);
+        cairo_show_page(cairo.get());
+    }
+    cairo_surface_finish(surface.get());
+    check(cairo_surface_status(surface.get()));
+    return bytes;
+}
+
+void write_svg(const DrawingList& list, const std::filesystem::path& path) {
+    write_whole(path, svg_bytes(list));
 }
 
 void write_pdf(const DrawingList& list, const std::filesystem::path& path) {
-    check_size(list);
-    std::string bytes;
-    const Handle<cairo_surface_t> surface(
-        cairo_pdf_surface_create_for_stream(append, &bytes, 0.75 * list.width, 0.75 * list.height));
-    // A fixed date: the same list gives the same file.
-    cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
-    cairo_surface_set_device_scale(surface.get(), 0.75, 0.75);
-    paint_on(surface.get(), list);
-    cairo_surface_finish(surface.get());
-    check(cairo_surface_status(surface.get()));
-    write_whole(path, bytes);
+    write_whole(path, pdf_bytes({list}));
+}
+
+void write_pdf(const std::vector<DrawingList>& pages, const std::filesystem::path& path) {
+    write_whole(path, pdf_bytes(pages));
 }
 
 Rect painted_box(const Text& text) {

@@ -2,7 +2,8 @@
 //
 // No display is needed. Lists may be painted in several threads at once; the same list gives the same bytes.
 // Words are painted as outlines of DejaVu Sans without hinting, so they do not depend on the screen's
-// settings.
+// settings. In a PDF they are text in the same font, which goes into the file: they can be searched for and
+// read aloud.
 
 #pragma once
 
@@ -29,12 +30,18 @@ Pixels paint(const DrawingList& list);
 void paint(const DrawingList& list, Pixels& into);
 
 std::string png_bytes(const Pixels& pixels);
+// The list as an SVG document, with its title in it. Names inside it are its own: several may stand in one
+// page.
+std::string svg_bytes(const DrawingList& list);
+std::string pdf_bytes(const std::vector<DrawingList>& pages);
 
 // Files are whole or absent: they are written beside the path under another name and then renamed.
 // Throws std::runtime_error with the path and the reason.
 void write_png(const DrawingList& list, const std::filesystem::path& path);
 void write_svg(const DrawingList& list, const std::filesystem::path& path);
 void write_pdf(const DrawingList& list, const std::filesystem::path& path);  // 1 px is 0.75 pt
+// A page a list, at least one; the title is the first one's.
+void write_pdf(const std::vector<DrawingList>& pages, const std::filesystem::path& path);
 void write_whole(const std::filesystem::path& path, const std::string& bytes);
 
 // The box that a text really fills when it is painted, halo not counted. For tests.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "scenes/process/fitted_blank.h"
 #include "scenes/process/job_rules.h"
@@ -85,6 +86,19 @@ void run_twice(const Case& c, const ProcessOptions& options, FlatPattern& patter
     pattern.simulated = pattern.job.solved;
 }
 
+// All that follows from the blank and the job.
+void lay_out(const Case& c, FlatPattern& pattern) {
+    pattern.mass_g = blank_mass(c, pattern.blank);
+    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
+        pattern.bends.push_back(flat_bend(c, pattern, b));
+    for (const Cutout& cutout : c.cutouts) pattern.cutouts.push_back(flat_cutout(c, pattern.blank, cutout));
+    for (const double flat : c.part.flats) pattern.din += flat;
+    pattern.handbook = pattern.din;
+    for (const FlatBend& bend : pattern.bends) pattern.din += bend.din, pattern.handbook += bend.handbook;
+    if (pattern.simulated) pattern.mechanics = pattern.job.fitted.length;
+    pattern.rules = job_rules(c, pattern.blank, pattern.job.steps);
+}
+
 }  // namespace
 
 Case with_blank(Case c, const Blank& blank) {
@@ -97,15 +111,16 @@ FlatPattern flat_pattern(const Case& c, const ProcessOptions& options) {
     FlatPattern pattern;
     pattern.blank = make_blank(c);
     if (!c.steps.empty()) run_twice(c, options, pattern);
-    pattern.mass_g = blank_mass(c, pattern.blank);
-    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
-        pattern.bends.push_back(flat_bend(c, pattern, b));
-    for (const Cutout& cutout : c.cutouts) pattern.cutouts.push_back(flat_cutout(c, pattern.blank, cutout));
-    for (const double flat : c.part.flats) pattern.din += flat;
-    pattern.handbook = pattern.din;
-    for (const FlatBend& bend : pattern.bends) pattern.din += bend.din, pattern.handbook += bend.handbook;
-    if (pattern.simulated) pattern.mechanics = pattern.job.fitted.length;
-    pattern.rules = job_rules(c, pattern.blank, pattern.job.steps);
+    lay_out(c, pattern);
+    return pattern;
+}
+
+FlatPattern pattern_of(const Case& c, JobResult job) {
+    FlatPattern pattern;
+    pattern.job = std::move(job);
+    pattern.blank = pattern.job.blank;
+    pattern.simulated = pattern.job.solved;
+    lay_out(c, pattern);
     return pattern;
 }
 

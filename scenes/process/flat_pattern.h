@@ -53,6 +53,9 @@ struct FlatPattern {
 // without steps is not simulated; nor is one whose first run was not solved: then the job says why.
 FlatPattern flat_pattern(const Case& c, const ProcessOptions& options);
 
+// Of a job that was run already, with the blank that it was run with.
+FlatPattern pattern_of(const Case& c, JobResult job);
+
 // The case with another blank: its length and bend lines.
 Case with_blank(Case c, const Blank& blank);
 

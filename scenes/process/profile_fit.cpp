@@ -31,7 +31,8 @@ struct Walk {
     }
 };
 
-// Ends and middle of every flat, and five places within every bend.
+}  // namespace
+
 std::vector<ProfilePoint> drawing_points(const Case& c) {
     constexpr int in_bend = 5;
     std::vector<ProfilePoint> points;
@@ -75,6 +76,8 @@ std::vector<Vector2d> drawing_line(const Case& c) {
     }
     return line;
 }
+
+namespace {
 
 // ---- the finished strip
 

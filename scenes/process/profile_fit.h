@@ -34,6 +34,11 @@ struct ProfileFit {
     double greatest() const;
 };
 
+// The drawing's mid-line, and places on it: ends and middle of every flat, five places within every bend. Its
+// left end lies at the origin, its first flat along +x. What belongs to the finished strip is left as it is.
+std::vector<Eigen::Vector2d> drawing_line(const Case& c);
+std::vector<ProfilePoint> drawing_points(const Case& c);
+
 ProfileFit fit_profile(const Case& c, const Blank& blank, const strip::StripState& finished);
 
 }  // namespace overbend::scenes

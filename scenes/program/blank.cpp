@@ -8,6 +8,7 @@
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
 #include "scenes/program/sheets.h"
+#include "scenes/report/part_sheets.h"
 
 namespace overbend::program {
 
@@ -30,7 +31,7 @@ void blank(const BlankOptions& options, int& status) {
     const scenes::FlatPattern pattern = scenes::flat_pattern(c, with_progress(c, options.output));
     clear_progress(options.output);
     if (options.out)
-        write_sheet([&](int height) { return render::draw_flat(pattern_sheet(c, pattern), height); },
+        write_sheet([&](int height) { return render::draw_flat(scenes::pattern_sheet(c, pattern), height); },
                     make_folder(*options.out), "blank");
     if (options.output.json)
         print_json(pattern_json(c, pattern));

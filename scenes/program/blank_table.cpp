@@ -5,6 +5,7 @@
 
 #include "scenes/process/job_rules.h"
 #include "scenes/program/options.h"
+#include "scenes/report/part_sheets.h"
 
 namespace overbend::program {
 
@@ -14,11 +15,6 @@ using nlohmann::ordered_json;
 using scenes::FlatBend;
 using scenes::FlatPattern;
 constexpr double degree = 3.14159265358979323846 / 180.0;
-
-const char* how_found(const FlatPattern& pattern) {
-    return pattern.simulated ? "Bend lines by the mechanics, run again with them."
-                             : "Bend lines by DIN 6935; not simulated.";
-}
 
 // "-" where nothing was simulated.
 std::string figure(bool there, double value, int decimals) {
@@ -71,16 +67,12 @@ void print_cutouts(const scenes::Case& c, const FlatPattern& pattern) {
     }
 }
 
-bool on_the_blank(const plan::RuleFinding& f) {
-    return f.place != plan::RulePlace::step;
-}
-
 }  // namespace
 
 void print_pattern(const scenes::Case& c, const FlatPattern& pattern) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n", c.title.c_str(),
                 c.material.title.c_str(), c.thickness, c.width, pattern.blank.length, pattern.mass_g);
-    std::printf("%s\n", how_found(pattern));
+    std::printf("%s\n", scenes::how_found(pattern));
     if (c.steps.empty())
         std::printf(
             "The case has no steps: `overbend plan` finds them, and with them the mechanics' lines.\n");
@@ -89,7 +81,7 @@ void print_pattern(const scenes::Case& c, const FlatPattern& pattern) {
     print_cutouts(c, pattern);
     bool any = false;
     for (const plan::RuleFinding& f : pattern.rules.findings) {
-        if (!on_the_blank(f)) continue;
+        if (!scenes::on_the_blank(f)) continue;
         if (!any) std::printf("\nCautions, by rules of the trade:\n");
         any = true;
         std::printf("  - %s: %s [%s]\n", scenes::place_words(c, f).c_str(), f.words.c_str(),
@@ -134,7 +126,7 @@ ordered_json pattern_json(const scenes::Case& c, const FlatPattern& pattern) {
                            {"too_near", flat.too_near()}});
     }
     for (const plan::RuleFinding& f : pattern.rules.findings)
-        if (on_the_blank(f)) rules.push_back(scenes::place_words(c, f) + ": " + f.words);
+        if (scenes::on_the_blank(f)) rules.push_back(scenes::place_words(c, f) + ": " + f.words);
     return {{"format", 1},
             {"title", c.title},
             {"material", c.material.name},
@@ -151,27 +143,6 @@ ordered_json pattern_json(const scenes::Case& c, const FlatPattern& pattern) {
             {"cutouts", cutouts},
             {"cautions", rules},
             {"findings", pattern.job.findings}};
-}
-
-render::FlatSheet pattern_sheet(const scenes::Case& c, const FlatPattern& pattern) {
-    render::FlatSheet sheet;
-    sheet.title = c.title;
-    char thick[40];
-    std::snprintf(thick, sizeof thick, ", %g mm", c.thickness);
-    sheet.material = c.material.title + thick;
-    sheet.remark = how_found(pattern);
-    sheet.length = pattern.blank.length, sheet.width = c.width, sheet.mass_g = pattern.mass_g;
-    for (const FlatBend& b : pattern.bends) {
-        const scenes::Bend& bend = c.part.bends[b.bend];
-        sheet.bends.push_back({bend.name, b.at, b.half_arc, bend.angle, bend.inside_radius});
-    }
-    for (std::size_t i = 0; i < c.cutouts.size(); ++i) {
-        const scenes::Cutout& cut = c.cutouts[i];
-        sheet.holes.push_back({cut.at, cut.across, cut.width, cut.length, pattern.cutouts[i].too_near()});
-    }
-    for (const plan::RuleFinding& f : pattern.rules.findings)
-        if (on_the_blank(f)) sheet.cautions.push_back(scenes::place_words(c, f) + ": " + f.words);
-    return sheet;
 }
 
 }  // namespace overbend::program

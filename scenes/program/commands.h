@@ -11,6 +11,7 @@ void add_check(CLI::App& app, int& status);
 void add_plan(CLI::App& app, int& status);
 void add_blank(CLI::App& app, int& status);
 void add_film(CLI::App& app, int& status);
+void add_report(CLI::App& app, int& status);
 void add_bend(CLI::App& app, int& status);
 void add_moment(CLI::App& app, int& status);
 

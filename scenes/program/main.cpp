@@ -41,6 +41,7 @@ int run(int argc, char** argv) {
     overbend::program::add_plan(app, status);
     overbend::program::add_blank(app, status);
     overbend::program::add_film(app, status);
+    overbend::program::add_report(app, status);
     overbend::program::add_bend(app, status);
     overbend::program::add_moment(app, status);
     try {

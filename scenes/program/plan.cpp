@@ -15,6 +15,7 @@
 #include "scenes/program/job.h"
 #include "scenes/program/plan_print.h"
 #include "scenes/program/sheets.h"
+#include "scenes/report/part_sheets.h"
 #include "sim/words.h"
 
 namespace overbend::program {
@@ -53,35 +54,14 @@ std::string head_of(const scenes::Case& c, const scenes::PlanResult& plan) {
     return head;
 }
 
-std::string place_words(const scenes::Case& c, const scenes::ProfilePoint& p) {
-    return p.bend >= 0 ? "bend '" + c.part.bends[p.bend].name + "'" : "flat " + std::to_string(p.flat + 1);
-}
-
-render::ProfileSheet profile_sheet(const scenes::Case& c, const scenes::Fit& fit) {
-    const scenes::ProfileFit& profile = fit.job.profile;
-    render::ProfileSheet sheet;
-    sheet.title = c.title;
-    sheet.remark = words("%s, %g mm; every angle within %.3f degrees", c.material.title.c_str(), c.thickness,
-                         fit.worst_angle / degree);
-    sheet.thickness = c.thickness;
-    sheet.drawn = profile.drawn, sheet.made = profile.made;
-    for (const scenes::ProfilePoint& p : profile.points) {
-        const auto is = [&](const scenes::ProfilePoint& worst) {
-            return (p.drawn - worst.drawn).norm() < 1e-9;
-        };
-        sheet.places.push_back(
-            {p.drawn, p.made, place_words(c, p), is(profile.worst_on_flats) || is(profile.worst_in_bends)});
-    }
-    return sheet;
-}
-
 void plan(const PlanCommand& given, int& status) {
     const scenes::Case c = read_job_case(given.file, given.out, scenes::Needs::plan);
     const scenes::PlanResult result = scenes::plan_case(c, options_of(given));
     std::optional<std::filesystem::path> file;
     if (result.found) {
         file = make_folder(given.out) / "case.toml";
-        const render::ProfileSheet sheet = profile_sheet(result.planned, result.fit);
+        render::ProfileSheet sheet = scenes::profile_sheet(result.planned, result.fit.job);
+        sheet.remark += words("; every angle within %.3f degrees", result.fit.worst_angle / degree);
         write_sheet([&](int height) { return render::draw_profile(sheet, height); }, file->parent_path(),
                     "profile");
         scenes::write_whole(file->parent_path() / "results.json",

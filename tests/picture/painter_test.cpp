@@ -9,12 +9,14 @@
 
 #include "render/picture/stage.h"
 #include "sim/errors.h"
+#include "tests/files/output_of.h"
 #include "tests/files/own_folder.h"
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
 using namespace overbend::render;
 using overbend::tests::bytes_of;
+using overbend::tests::output_of;
 using overbend::tests::OwnFolder;
 namespace fs = std::filesystem;
 
@@ -105,6 +107,61 @@ TEST_CASE("SVG and PDF files are written, the same each time") {
     const std::string pdf = bytes_of(folder.path() / "a.pdf");
     CHECK(pdf.substr(0, 5) == "%PDF-");
     CHECK(pdf == bytes_of(folder.path() / "b.pdf"));
+}
+
+TEST_CASE("the words of a PDF are text, on each of its pages, in a font that goes along") {
+    const OwnFolder folder;
+    DrawingList first = some_list({640, 360}), second;
+    second.width = 1280, second.height = 720;
+    first.title = "Sheets: \u00e4 < b";
+    second.items.push_back(Text{"second page, 12.5\u00b0",
+                                {40.0, 40.0},
+                                Across::left,
+                                20.0,
+                                Colour{},
+                                Weight::bold,
+                                Colour{1.0, 1.0, 1.0, 1.0}});
+    const fs::path file = folder.path() / "two.pdf";
+    write_pdf({first, second}, file);
+    const std::string bytes = bytes_of(file);
+    write_pdf({first, second}, file);
+    CHECK(bytes == bytes_of(file));
+
+    const std::string text = output_of("pdftotext -layout '" + file.string() + "' -");
+    const size_t page = text.find('\f');
+    REQUIRE(page != std::string::npos);
+    CHECK(text.find("the punch presses the strip into the die") < page);
+    CHECK(text.find("second page, 12.5\u00b0") > page);
+    CHECK(text.find("second page, 12.5\u00b0") != std::string::npos);
+    const std::string about = output_of("pdfinfo -f 1 -l 2 '" + file.string() + "'");
+    CHECK(about.find(first.title) != std::string::npos);
+    CHECK(about.find("480 x 270 pts") != std::string::npos);
+    CHECK(about.find("960 x 540 pts") != std::string::npos);
+    const std::string fonts = output_of("pdffonts '" + file.string() + "'");
+    CHECK(fonts.find("DejaVuSans") != std::string::npos);
+    CHECK(fonts.find(" no ") == std::string::npos);  // embedded, a subset, with its letters' meaning
+    CHECK_THROWS_AS(write_pdf(std::vector<DrawingList>{}, file), OutOfRange);
+}
+
+TEST_CASE("an SVG has a title, and names that no other has") {
+    DrawingList a = some_list({640, 360});
+    a.title = "Bend <lip> & root";
+    DrawingList b = a;
+    b.items.pop_back();
+    const std::string svg = svg_bytes(a), other = svg_bytes(b);
+    CHECK(svg.find("<title>Bend &lt;lip&gt; &amp; root</title>") != std::string::npos);
+    CHECK(svg == svg_bytes(a));
+    int names = 0;
+    for (size_t at = svg.find(" id=\""); at != std::string::npos; at = svg.find(" id=\"", at + 1)) {
+        const size_t end = svg.find('"', at + 5);
+        CHECK(other.find(svg.substr(at, end + 1 - at)) == std::string::npos);
+        ++names;
+    }
+    CHECK(names > 0);
+    for (size_t at = svg.find("url(#"); at != std::string::npos; at = svg.find("url(#", at + 1)) {
+        const std::string name = svg.substr(at + 5, svg.find(')', at) - at - 5);
+        CHECK(svg.find(" id=\"" + name + "\"") != std::string::npos);
+    }
 }
 
 TEST_CASE("a file that cannot be written is an error and leaves nothing behind") {

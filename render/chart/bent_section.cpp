@@ -1,0 +1,111 @@
+#include "render/chart/bent_section.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/strip_shape.h"
+#include "render/picture/text_width.h"
+#include "sim/errors.h"
+
+namespace overbend::render {
+
+namespace {
+
+constexpr double no_strain = 1e-9;  // plastic: below it a layer has not yielded
+
+double middle(const stroke::Recording& r, int e) {
+    return 0.5 * (r.blank_position[e] + r.blank_position[e + 1]);
+}
+
+int last_held(const stroke::Recording& r) {
+    int found = -1;
+    for (int i = 0; i < static_cast<int>(r.states.size()); ++i)
+        if (r.states[i].phase <= stroke::Phase::held) found = i;
+    return found;
+}
+
+// Where the plastic strain falls to nothing, seen from yielded layers at heights a and b, a the nearer one to
+// the core.
+double end_of_yield(const LayerPoint& a, const LayerPoint& b) {
+    const double slope = (b.plastic_strain - a.plastic_strain) / (b.height - a.height);
+    return slope == 0.0 ? a.height : a.height - a.plastic_strain / slope;
+}
+
+}  // namespace
+
+BentSection find_section(const stroke::Recording& r, double from, double to) {
+    check_recording(r);
+    BentSection section;
+    section.loaded = last_held(r);
+    const stroke::State& s = r.states[std::max(0, section.loaded)];
+    double greatest = -1.0;
+    const double low = std::min(from, to), high = std::max(from, to);
+    for (int e = 0; e < static_cast<int>(s.curvature.size()); ++e) {
+        const double at = middle(r, e);
+        if (at < low || at > high || std::abs(s.curvature[e]) <= greatest) continue;
+        greatest = std::abs(s.curvature[e]);
+        section.element = e, section.blank_position = at;
+        section.sense = s.curvature[e] < 0.0 ? -1.0 : 1.0;
+    }
+    if (greatest < 0.0 || section.loaded < 0)
+        throw OutOfRange("section of the strip", fixed(low, 2) + " to " + fixed(high, 2) + " mm of the blank",
+                         "there must be a pressed element between");
+    return section;
+}
+
+SectionPoint section_point(const stroke::Recording& r, const stroke::State& s, const BentSection& section) {
+    const int e = section.element;
+    const double G = s.stretch[e], k = s.curvature[e];
+    double M = 0.0;
+    for (int i = 0; i < r.layers(); ++i) {
+        const double z = r.layer_height[i];
+        M -= r.layer_weight[i] * s.hoop_stress[e * r.layers() + i] * z / (G * G - 2.0 * z * k);
+    }
+    return {section.sense * k, section.sense * M};
+}
+
+std::vector<LayerPoint> section_layers(const stroke::Recording& r, const stroke::State& s,
+                                       const BentSection& section) {
+    const int e = section.element;
+    std::vector<LayerPoint> layers;
+    for (int i = 0; i < r.layers(); ++i)
+        layers.push_back({lifted_height(r.layer_height[i], s.stretch[e], s.curvature[e]),
+                          s.hoop_stress[e * r.layers() + i], s.plastic_strain[e * r.layers() + i]});
+    return layers;
+}
+
+std::optional<ElasticCore> elastic_core(const std::vector<LayerPoint>& layers, double lower, double upper) {
+    const int n = static_cast<int>(layers.size());
+    // The layer of least strain is in the core or next to it.
+    int least = 0;
+    for (int i = 1; i < n; ++i)
+        if (layers[i].plastic_strain < layers[least].plastic_strain) least = i;
+    const auto yielded = [&](int i) { return layers[i].plastic_strain > no_strain; };
+    int below = least, above = least;  // the nearest that have yielded, on either side of the core
+    if (yielded(least)) {
+        // None is without strain: the core, if there is one, lies between the least one and its lesser
+        // neighbour.
+        const bool up = least + 1 < n &&
+                        (least == 0 || layers[least + 1].plastic_strain < layers[least - 1].plastic_strain);
+        if (up)
+            above = least + 1;
+        else
+            below = least - 1;
+    } else {
+        while (below >= 0 && !yielded(below)) --below;
+        while (above < n && !yielded(above)) ++above;
+    }
+    ElasticCore core{lower, upper};
+    if (below >= 1)
+        core.low = end_of_yield(layers[below], layers[below - 1]);
+    else if (below == 0)
+        core.low = layers[0].height;
+    if (above < n - 1)
+        core.high = end_of_yield(layers[above], layers[above + 1]);
+    else if (above == n - 1)
+        core.high = layers[n - 1].height;
+    if (!(core.high > core.low)) return {};
+    return core;
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,109 @@
+#include "render/chart/force_travel.h"
+
+#include <algorithm>
+
+#include "render/picture/stage.h"
+#include "sim/errors.h"
+#include "sim/words.h"
+
+namespace overbend::render {
+
+namespace {
+
+constexpr double farthest_drawn = 2.5;  // of a limit, times the peak
+
+ForcePoint peak_of(const ForceTravel& chart) {
+    ForcePoint peak = chart.loading.front();
+    for (const ForcePoint& p : chart.loading)
+        if (p.force > peak.force) peak = p;
+    return peak;
+}
+
+std::vector<Point> values(const std::vector<ForcePoint>& points) {
+    std::vector<Point> found;
+    for (const ForcePoint& p : points) found.emplace_back(p.travel, p.force);
+    return found;
+}
+
+bool drawn(const ForceLimit& limit, double peak) {
+    return limit.force <= farthest_drawn * peak;
+}
+
+ChartInfo info_of(const ForceTravel& chart, const ChartLook& look, double peak) {
+    ChartInfo info;
+    info.title = chart.title;
+    info.across_words = "travel of the punch, mm";
+    info.up_words = "force, kN";
+    info.across = info.up = {0.0, 0.0};
+    for (const std::vector<ForcePoint>* part : {&chart.loading, &chart.going_back})
+        for (const ForcePoint& p : *part) info.across.take_in(p.travel), info.up.take_in(1.03 * p.force);
+    info.key = {{"pressing", curve_look(look, 0)}};
+    if (!chart.going_back.empty()) info.key.push_back({"going back", curve_look(look, 1)});
+    for (const ForceLimit& l : chart.limits)
+        if (drawn(l, peak))
+            info.up.take_in(1.05 * l.force);
+        else
+            info.remarks.push_back(words("%s: %.4g kN, %.3g times the peak, above this chart.",
+                                         l.words.c_str(), l.force, l.force / peak));
+    return info;
+}
+
+}  // namespace
+
+ForceTravel force_travel(const stroke::Recording& recording, double strip_width) {
+    ForceTravel chart;
+    const auto point = [&](const stroke::State& s) {
+        return ForcePoint{std::max(0.0, s.travel), std::max(0.0, s.punch_force * strip_width / 1000.0)};
+    };
+    for (const stroke::State& s : recording.states) {
+        if (s.travel < 0.0) continue;
+        if (s.phase <= stroke::Phase::held)
+            chart.loading.push_back(point(s));
+        else if (s.phase == stroke::Phase::retracting)
+            chart.going_back.push_back(point(s));
+    }
+    if (!chart.going_back.empty() && !chart.loading.empty())
+        chart.going_back.insert(chart.going_back.begin(), chart.loading.back());
+    return chart;
+}
+
+ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double moment) {
+    ForceTravel chart = force_travel(recording, strip_width);
+    const stroke::State s = state_at(recording, moment);
+    chart.now = {std::max(0.0, s.travel), std::max(0.0, s.punch_force * strip_width / 1000.0)};
+    return chart;
+}
+
+void add_force_travel(DrawingList& list, const Rect& box, const ForceTravel& chart, const ChartLook& look) {
+    if (chart.loading.size() < 2)
+        throw OutOfRange("points of a force over travel", std::to_string(chart.loading.size()),
+                         "a curve has two at least");
+    const ThemeColours& colours = theme_colours(look.theme);
+    const ForcePoint peak = peak_of(chart);
+    ChartFrame frame = add_frame(list, box, info_of(chart, look, peak.force), look);
+    add_curve(list, frame, values(chart.going_back), curve_look(look, 1));
+    add_curve(list, frame, values(chart.loading), curve_look(look, 0));
+    for (const ForceLimit& l : chart.limits)
+        if (drawn(l, peak.force)) {
+            CurveLook line = curve_look(look, 4);
+            line.colour = colours.ink;
+            add_curve(list, frame, {{frame.across.low, l.force}, {frame.across.high, l.force}}, line);
+        }
+    for (const ForceLimit& l : chart.limits)
+        if (drawn(l, peak.force))
+            add_label(list, frame, {0.5 * (frame.across.low + frame.across.high), l.force},
+                      words("%s: %.4g kN", l.words.c_str(), l.force), colours.ink);
+    add_dot(list, frame, {peak.travel, peak.force}, curve_look(look, 0).colour, DotLook::ring);
+    add_label(list, frame, {peak.travel, peak.force}, words("peak %.3g kN", peak.force), colours.ink);
+    const ForcePoint& stop = chart.loading.back();
+    add_label(list, frame, {stop.travel, 0.0}, words("stop %.2f mm", stop.travel), colours.ink);
+    if (chart.now) add_dot(list, frame, {chart.now->travel, chart.now->force}, colours.ink);
+}
+
+DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size, Theme theme) {
+    DrawingList list = chart_page(size, chart.title, theme);
+    add_force_travel(list, chart_box(size), chart, chart_look(size, theme));
+    return list;
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,45 @@
+// The punch's force over its travel through a stroke: pressing, going back, and what press or tools bear.
+//
+// A limit far above the curve would press it flat against the axis: above 2.5 times the peak it is told in
+// words below the chart instead of being drawn.
+//
+// Units  mm from first touch, kN on the strip's whole width.
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "render/chart/frame.h"
+#include "sim/stroke/recording.h"
+
+namespace overbend::render {
+
+struct ForcePoint {
+    double travel = 0.0;  // mm
+    double force = 0.0;   // kN
+};
+
+struct ForceLimit {
+    std::string words;   // "the press bears", "rated force of the press"
+    double force = 0.0;  // kN, > 0
+};
+
+struct ForceTravel {
+    std::string title;
+    std::vector<ForcePoint> loading;  // to the stop, two points at least
+    std::vector<ForcePoint> going_back;
+    std::vector<ForceLimit> limits;
+    std::optional<ForcePoint> now;  // a dot, where the stroke is
+};
+
+// Of a stroke on a strip of this width. moment: see stage.h; without it no dot.
+ForceTravel force_travel(const stroke::Recording& recording, double strip_width);
+ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double moment);
+
+// Throws OutOfRange: fewer than two points; a box without room.
+void add_force_travel(DrawingList& list, const Rect& box, const ForceTravel& chart, const ChartLook& look);
+DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size, Theme theme);
+
+}  // namespace overbend::render

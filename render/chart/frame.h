@@ -1,0 +1,86 @@
+// What all charts have in common: heading, key, axes with their grid, remarks below, and words that find room
+// beside the curves. A chart's kind adds its curves.
+//
+// Units  picture pixels; values in the axes' units.
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "render/chart/axes.h"
+#include "render/picture/drawing_list.h"
+#include "render/picture/label_room.h"
+#include "render/picture/palette.h"
+
+namespace overbend::render {
+
+struct ChartLook {
+    Theme theme = Theme::light;
+    double unit = 0.0;  // size of the smallest words, px, > 0
+};
+
+// How a curve is drawn: no two of a chart differ in colour alone.
+struct CurveLook {
+    Colour colour;
+    std::vector<double> dash;  // px; empty: unbroken
+    double width = 1.0;        // px
+};
+// number: 0 to 4, then again from the first.
+CurveLook curve_look(const ChartLook& look, int number);
+
+struct KeyEntry {
+    std::string words;
+    CurveLook curve;
+};
+
+struct ChartInfo {
+    std::string title;  // one line; empty: no room is kept for it
+    std::string across_words, up_words;
+    Extent across, up;
+    Scale across_scale = Scale::linear, up_scale = Scale::linear;
+    std::vector<KeyEntry> key;         // above the plot, in as many rows as it takes
+    std::vector<std::string> remarks;  // below, each broken into as many lines as it takes
+};
+
+// A chart with its axes drawn.
+struct ChartFrame {
+    ChartLook look;
+    Rect plot;
+    Axis across, up;
+    LabelRoom words;  // within the plot; the curves are its lines
+    Point at(const Point& value) const {
+        return {plot.x + plot.width * across.part(value.x()),
+                plot.bottom() - plot.height * up.part(value.y())};
+    }
+};
+
+// Throws OutOfRange: an extent that make_axis refuses; a box too small for the words: the plot would be under
+// 8 units wide or 5 high.
+ChartFrame add_frame(DrawingList& list, const Rect& box, const ChartInfo& info, const ChartLook& look);
+
+// A curve through these values, cut off at the plot's edges.
+void add_curve(DrawingList& list, ChartFrame& frame, const std::vector<Point>& values,
+               const CurveLook& curve);
+
+enum class DotLook { full, ring };
+void add_dot(DrawingList& list, const ChartFrame& frame, const Point& value, const Colour& colour,
+             DotLook dot = DotLook::full);
+
+// Words as near to a value as there is room in the plot off all curves and other words; where there is none,
+// off the words alone; nothing when even that fails. Returns their box.
+std::optional<Rect> add_label(DrawingList& list, ChartFrame& frame, const Point& value,
+                              const std::string& words, const Colour& colour);
+
+// A picture of a chart alone: 320 to 4000 px either way, words 1/36 of the height at least.
+struct ChartSize {
+    int width = 960;
+    int height = 640;
+};
+// An empty picture for it, and the box that a chart fills on it. Throws OutOfRange: the size.
+DrawingList chart_page(const ChartSize& size, const std::string& title, Theme theme);
+Rect chart_box(const ChartSize& size);
+ChartLook chart_look(const ChartSize& size, Theme theme);
+
+}  // namespace overbend::render

@@ -1,0 +1,38 @@
+// The moment at a bend over its curvature through a stroke: up to the stop, and down the let-go line to the
+// curvature that stays.
+//
+// Units  1/mm, N mm per mm of width.
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "render/chart/bent_section.h"
+#include "render/chart/frame.h"
+
+namespace overbend::render {
+
+struct MomentCurve {
+    std::string name;                   // of the bend
+    std::vector<SectionPoint> loading;  // to the stop, two points at least
+    std::vector<SectionPoint> let_go;   // from the stop to free
+    double blank_position = 0.0;        // mm, of the section
+    std::optional<SectionPoint> now;    // a dot, where the stroke is
+};
+
+struct MomentCurvature {
+    std::string title;
+    std::vector<MomentCurve> bends;  // 1 or 2
+};
+
+// Of the section of greatest curvature under load between two blank positions.
+MomentCurve moment_curve(const stroke::Recording& recording, const std::string& name, double from, double to);
+
+// Throws OutOfRange: no bend, a curve of fewer than two points; a box without room.
+void add_moment_curvature(DrawingList& list, const Rect& box, const MomentCurvature& chart,
+                          const ChartLook& look);
+DrawingList draw_moment_curvature(const MomentCurvature& chart, const ChartSize& size, Theme theme);
+
+}  // namespace overbend::render

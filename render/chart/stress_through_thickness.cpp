@@ -1,0 +1,120 @@
+#include "render/chart/stress_through_thickness.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/strip_shape.h"
+#include "sim/errors.h"
+#include "sim/words.h"
+
+namespace overbend::render {
+
+namespace {
+
+constexpr double seen = 0.01;  // an elastic core thinner than this part of the thickness is told as none
+
+void check(const StressThroughThickness& chart) {
+    if (chart.loaded.size() < 3 || chart.loaded.size() != chart.free.size())
+        throw OutOfRange(
+            "layers of a section",
+            std::to_string(chart.loaded.size()) + " loaded, " + std::to_string(chart.free.size()) + " free",
+            "give the same layers twice, three at least");
+    if (!(chart.lower < chart.upper))
+        throw OutOfRange("surfaces of a section", words("%g and %g mm", chart.lower, chart.upper),
+                         "the lower one must lie below the upper one");
+}
+
+double thickness(const StressThroughThickness& chart) {
+    return chart.upper - chart.lower;
+}
+
+bool core_is_seen(const StressThroughThickness& chart) {
+    return chart.core && chart.core->high - chart.core->low > seen * thickness(chart);
+}
+
+std::string core_words(const StressThroughThickness& chart) {
+    if (!chart.core) return "Under load no layer is left elastic.";
+    const double core = chart.core->high - chart.core->low;
+    if (!core_is_seen(chart))
+        return words("Under load the elastic core is thinner than %.2f mm: too thin to be drawn.",
+                     seen * thickness(chart));
+    return words("Under load the elastic core (shaded) is %.2f mm of %.2f mm.", core, thickness(chart));
+}
+
+std::vector<Point> values(const std::vector<LayerPoint>& layers) {
+    std::vector<Point> found;
+    for (const LayerPoint& l : layers) found.emplace_back(l.stress, l.height);
+    return found;
+}
+
+ChartInfo info_of(const StressThroughThickness& chart, const ChartLook& look) {
+    ChartInfo info;
+    info.title = chart.title;
+    info.across_words = "hoop stress, MPa (compression \u2212, tension +)";
+    info.up_words = "height over the mid-line, mm";
+    info.across = {0.0, 0.0};
+    info.up = {chart.lower, chart.upper};
+    for (const std::vector<LayerPoint>* layers : {&chart.loaded, &chart.free})
+        for (const LayerPoint& l : *layers) info.across.take_in(l.stress), info.up.take_in(l.height);
+    info.key = {{"loaded", curve_look(look, 0)}, {"free", curve_look(look, 1)}};
+    info.remarks = {core_words(chart),
+                    words("Taken where the curvature is greatest under load, at %.1f mm of the blank; stress "
+                          "beyond the radial one, at the layers' middles.",
+                          chart.blank_position)};
+    return info;
+}
+
+void add_core(DrawingList& list, const ChartFrame& frame, const ElasticCore& core) {
+    const double y = frame.at({0.0, core.high}).y();
+    const Rect band{frame.plot.x, y, frame.plot.width, frame.at({0.0, core.low}).y() - y};
+    list.items.push_back(
+        Shape{rectangle(band), with_opacity(okabe_ito::sky_blue, 0.3), std::nullopt, 1.0, {}, frame.plot});
+}
+
+// The strip's two surfaces under load.
+void add_surfaces(DrawingList& list, ChartFrame& frame, const StressThroughThickness& chart) {
+    const ThemeColours& colours = theme_colours(frame.look.theme);
+    const CurveLook line{
+        colours.muted, {0.3 * frame.look.unit, 0.3 * frame.look.unit}, 0.08 * frame.look.unit};
+    for (const double y : {chart.lower, chart.upper})
+        add_curve(list, frame, {{frame.across.low, y}, {frame.across.high, y}}, line);
+}
+
+}  // namespace
+
+StressThroughThickness stress_through_thickness(const stroke::Recording& r, double from, double to) {
+    const BentSection section = find_section(r, from, to);
+    const stroke::State& held = r.states[section.loaded];
+    StressThroughThickness chart;
+    chart.blank_position = section.blank_position;
+    const double G = held.stretch[section.element], k = held.curvature[section.element];
+    chart.lower = lifted_height(-0.5 * r.thickness, G, k);
+    chart.upper = lifted_height(0.5 * r.thickness, G, k);
+    chart.loaded = section_layers(r, held, section);
+    chart.free = section_layers(r, r.states.back(), section);
+    chart.core = elastic_core(chart.loaded, chart.lower, chart.upper);
+    return chart;
+}
+
+void add_stress_through_thickness(DrawingList& list, const Rect& box, const StressThroughThickness& chart,
+                                  const ChartLook& look) {
+    check(chart);
+    ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
+    if (core_is_seen(chart)) add_core(list, frame, *chart.core);
+    add_surfaces(list, frame, chart);
+    add_curve(list, frame, values(chart.free), curve_look(look, 1));
+    add_curve(list, frame, values(chart.loaded), curve_look(look, 0));
+    for (const LayerPoint& l : chart.free)
+        add_dot(list, frame, {l.stress, l.height}, curve_look(look, 1).colour, DotLook::ring);
+    for (const LayerPoint& l : chart.loaded)
+        add_dot(list, frame, {l.stress, l.height}, curve_look(look, 0).colour);
+}
+
+DrawingList draw_stress_through_thickness(const StressThroughThickness& chart, const ChartSize& size,
+                                          Theme theme) {
+    DrawingList list = chart_page(size, chart.title, theme);
+    add_stress_through_thickness(list, chart_box(size), chart, chart_look(size, theme));
+    return list;
+}
+
+}  // namespace overbend::render

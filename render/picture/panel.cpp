@@ -1,0 +1,143 @@
+#include "render/picture/panel.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/stage_parts.h"
+#include "render/picture/tool_labels.h"
+#include "sim/errors.h"
+
+namespace overbend::render {
+
+namespace {
+
+using stroke::Recording;
+using stroke::State;
+using tool::Box;
+
+Layout panel_layout(const Rect& box, double unit) {
+    Layout layout;
+    layout.unit = unit;
+    layout.line = std::max(0.5, unit / 16.0);
+    layout.stage = box;
+    layout.narrow = true;  // of tools, the roles alone
+    return layout;
+}
+
+// Half the width of the zone in which the tools touch the strip.
+double half_zone(const Recording& recording) {
+    double half = 4.0 * recording.thickness;
+    for (const State& s : recording.states)
+        for (const stroke::ContactForce& c : s.contacts) half = std::max(half, std::abs(c.at.x()));
+    return half;
+}
+
+// The strip at some moments, and the zone between the tools.
+Box worth_seeing(const Recording& recording, const std::vector<double>& moments) {
+    const double zone = half_zone(recording);
+    Box box{Place(-1.4 * zone, -1.2 * zone), Place(1.4 * zone, 1.2 * zone)};
+    for (const double moment : moments) {
+        const State s = state_at(recording, moment);
+        for (std::size_t i = 0; i < s.x.size(); ++i) {
+            box.low = box.low.cwiseMin(Place(s.x[i], s.y[i]));
+            box.high = box.high.cwiseMax(Place(s.x[i], s.y[i]));
+        }
+    }
+    for (const tool::RigidTool& t : recording.tools)
+        if (t.role == tool::Role::gauge)  // its face, and a little of it
+            box.high.x() = std::max(box.high.x(), t.position.x() + t.outline.box().low.x() + 0.3 * zone);
+    box.low.array() -= recording.thickness;
+    box.high.array() += recording.thickness;
+    return box;
+}
+
+void add_plain_strip(Sheet& sheet) {
+    const std::vector<Station> at =
+        stations(sheet.recording, sheet.state, 0.35 * sheet.unit() / sheet.view.scale);
+    std::vector<Point> points;
+    for (const Place& p : strip_outline(at)) points.push_back(strip_point(sheet, p));
+    Shape strip;
+    strip.path = polygon(points);
+    strip.fill = sheet.colours.ink;
+    strip.stroke = sheet.colours.ink;
+    strip.line_width = 0.1 * sheet.unit();
+    strip.clip = sheet.view.stage;
+    sheet.list.items.emplace_back(std::move(strip));
+}
+
+View with_labels(const Recording& recording, View view, ToolWords words) {
+    std::vector<ToolLabel> kept;
+    for (const ToolLabel& label : view.labels)
+        if (words == ToolWords::all ||
+            (words == ToolWords::of_those_that_press && tool::presses(recording.tools[label.tool].role)))
+            kept.push_back(label);
+    view.labels = std::move(kept);
+    return view;
+}
+
+void add_frame(Sheet& sheet) {
+    Shape frame;
+    frame.path = rectangle(sheet.view.stage);
+    frame.stroke = sheet.colours.rule;
+    frame.line_width = sheet.layout.line;
+    sheet.list.items.emplace_back(std::move(frame));
+}
+
+}  // namespace
+
+View choose_panel_view(const Recording& recording, const std::vector<double>& moments, const Rect& box,
+                       double unit) {
+    check_recording(recording);
+    if (moments.empty()) throw OutOfRange("moments of a panel", "0", "give one at least");
+    const Box seen = worth_seeing(recording, moments);
+    View view;
+    const double room = 0.8 * unit;
+    const Place extent = seen.high - seen.low;
+    view.scale = std::min((box.width - 2.0 * room) / extent.x(), (box.height - 2.0 * room) / extent.y());
+    view.centre = 0.5 * (seen.low + seen.high);
+    return moved_view(recording, view, box, unit);
+}
+
+View moved_view(const Recording& recording, View view, const Rect& box, double unit) {
+    view.stage = box;
+    view.labels = place_labels(recording, view, panel_layout(box, unit));
+    return view;
+}
+
+double panel_raise(const Recording& recording, const View& view) {
+    return std::min(raised_by(recording, view), std::max(3.0 * recording.thickness, 0.18 * view.height_mm()));
+}
+
+double loaded_moment(const Recording& recording) {
+    std::size_t last = 0;
+    for (std::size_t i = 0; i < recording.states.size(); ++i)
+        if (recording.states[i].phase <= stroke::Phase::held) last = i;
+    return static_cast<double>(last);
+}
+
+void add_panel(DrawingList& list, const Recording& recording, double moment, const PanelInfo& given,
+               const View& asked) {
+    const View view = with_labels(recording, asked, given.words);
+    const Layout layout = panel_layout(view.stage, given.unit);
+    const ThemeColours& colours = theme_colours(given.theme);
+    const State state = state_at(recording, moment);
+    StageInfo info;
+    info.theme = given.theme;
+    info.ghost = given.ghost;
+    info.punch_travel = given.punch_travel;
+    info.strip_width = 1.0;
+    info.interferences = given.interferences;
+    info.colour_limit = given.colour_limit;
+    if (!(info.colour_limit > 0.0)) info.colour_limit = colour_limit({&recording}, info.colouring);
+    Sheet sheet{recording, state, moment, info, layout, view, colours, list, {}, {}};
+    add_fill(list, rectangle(view.stage), colours.stage);
+    add_tools(sheet);
+    given.paint == StripPaint::layers ? add_strip(sheet) : add_plain_strip(sheet);
+    add_ghost(sheet);
+    add_tool_labels(sheet);
+    for (const ToolLabel& label : view.labels) sheet.taken.push_back(label.box);
+    add_interferences(sheet);
+    add_frame(sheet);
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,164 @@
+#include "render/report/page.h"
+
+#include <stdexcept>
+
+#include "render/report/page_sources.h"
+#include "render/report/page_style.h"
+#include "render/report/stroke_json.h"
+#include "sim/words.h"
+
+namespace overbend::render {
+
+namespace {
+
+// A tick in a ring, a bar in a ring: told apart without colour.
+const char* const good_sign =
+    "<svg viewBox=\"0 0 40 40\" aria-hidden=\"true\"><circle cx=\"20\" cy=\"20\" r=\"17\" fill=\"none\" "
+    "stroke=\"currentColor\" stroke-width=\"3\"/><path d=\"M12 21l6 6 11-13\" fill=\"none\" "
+    "stroke=\"currentColor\" stroke-width=\"3.5\"/></svg>";
+const char* const bad_sign =
+    "<svg viewBox=\"0 0 40 40\" aria-hidden=\"true\"><circle cx=\"20\" cy=\"20\" r=\"17\" fill=\"none\" "
+    "stroke=\"currentColor\" stroke-width=\"3\"/><path d=\"M10 20h20\" fill=\"none\" stroke=\"currentColor\" "
+    "stroke-width=\"4\"/></svg>";
+
+std::string stroke_id(const PageStroke& s) {
+    return words("stroke-%d", s.show.number);
+}
+
+std::string stroke_head(const PageStroke& s) {
+    return words("Stroke %d: ", s.show.number) + escaped(s.show.name);
+}
+
+std::string begin_section(const std::string& id, const std::string& head, const std::string& kind = "block") {
+    return "<section class=\"" + kind + "\" id=\"" + id + "\" aria-labelledby=\"" + id +
+           "-head\">\n<h2 id=\"" + id + "-head\">" + head + "</h2>\n";
+}
+
+std::string tables_html(const std::vector<Table>& tables, const std::string& id) {
+    std::string html;
+    for (std::size_t i = 0; i < tables.size(); ++i)
+        html += table_html(tables[i], id + "-table-" + std::to_string(i + 1));
+    return html;
+}
+
+std::string figure_html(const PageFigure& figure, const std::string& label) {
+    if (figure.svg.empty()) return "";
+    return "<figure><div class=\"wide\" role=\"group\" tabindex=\"0\" aria-label=\"" + label + "\">" +
+           figure.svg + "</div><figcaption>" + escaped(figure.caption) + "</figcaption></figure>\n";
+}
+
+std::string verdict_section(const Page& page) {
+    const bool good = page.verdict == Verdict::feasible;
+    std::string html = "<section id=\"verdict\" aria-labelledby=\"verdict-head\">\n<div class=\"verdict " +
+                       std::string(good ? "good" : "bad") + "\">" + (good ? good_sign : bad_sign) +
+                       "<div><h2 id=\"verdict-head\">" + (good ? "Feasible" : "Not feasible as it is") +
+                       "</h2><p>" + escaped(page.verdict_words) + "</p></div></div>\n";
+    if (!page.findings.empty()) html += "<div class=\"findings\">" + list_html(page.findings) + "</div>\n";
+    return html + terms_html(page.facts, "facts") + "</section>\n";
+}
+
+std::string stroke_section(const PageStroke& s) {
+    const std::string id = stroke_id(s);
+    std::string html = begin_section(id, stroke_head(s), "block stroke") + "<p>" + escaped(s.lead) + "</p>\n";
+    html += "<div class=\"player\" data-stroke=\"" + id +
+            "-data\">\n<div class=\"stage\"></div>\n<div class=\"beside\">" + "<figure class=\"chart\">" +
+            force_chart(s.curve) +
+            "<figcaption>Force over travel; dashed: on the way back. Click to go to that "
+            "moment.</figcaption></figure></div>\n</div>\n";
+    html += "<div class=\"stills\"></div>\n<noscript><figure>" + s.still.svg + "<figcaption>" +
+            escaped(s.still.caption) + "</figcaption></figure></noscript>\n";
+    html += terms_html(s.facts, "terms");
+    if (!s.remarks.empty()) html += list_html(s.remarks);
+    return html + "</section>\n";
+}
+
+struct Part {
+    std::string id, head, html;
+};
+
+// The sections between the verdict and the end, those without content left out.
+std::vector<Part> parts_of(const Page& page) {
+    std::vector<Part> parts;
+    const auto add = [&](const char* id, const char* head, const std::string& html) {
+        if (!html.empty()) parts.push_back({id, head, begin_section(id, head) + html + "</section>\n"});
+    };
+    add("part", "The part",
+        paragraphs_html(page.part_words) + figure_html(page.part, "Finished profile over the drawing") +
+            tables_html(page.part_tables, "part"));
+    add("blank", "The blank",
+        paragraphs_html(page.blank_words) + figure_html(page.blank, "Flat pattern") +
+            tables_html(page.blank_tables, "blank"));
+    add("order", "Order and tools",
+        paragraphs_html(page.order_words) + tables_html(page.order_tables, "order"));
+    for (const PageStroke& s : page.strokes)
+        parts.push_back({stroke_id(s), stroke_head(s), stroke_section(s)});
+    add("results", "Angles, forces, clearances", tables_html(page.result_tables, "results"));
+    add("rules", "Rules of the trade",
+        paragraphs_html(page.rule_words) + tables_html(page.rule_tables, "rules"));
+    add("method", "How the numbers were obtained",
+        paragraphs_html(page.method_words) + tables_html(page.method_tables, "method") +
+            (page.material.empty() ? ""
+                                   : "<h3>The material card</h3>\n" + terms_html(page.material, "terms")));
+    if (!page.cautions.empty())
+        add("cautions", "Cautions", "<div class=\"cautions\">" + list_html(page.cautions) + "</div>\n");
+    if (!page.glossary.empty()) add("words", "Words of the trade", terms_html(page.glossary, "terms"));
+    return parts;
+}
+
+std::string contents_html(const std::vector<Part>& parts) {
+    std::string html = "<ul>\n<li><a href=\"#verdict\">Verdict</a></li>\n";
+    for (const Part& part : parts) html += "<li><a href=\"#" + part.id + "\">" + part.head + "</a></li>\n";
+    return html + "</ul>";
+}
+
+std::string data_html(const std::string& id, const nlohmann::ordered_json& json) {
+    return "<script type=\"application/json\" id=\"" + id + "\">" + in_script(json) + "</script>\n";
+}
+
+std::string data_of(const Page& page) {
+    if (page.strokes.empty()) return "";
+    const StrokeShow& first = page.strokes.front().show;
+    std::string html = data_html("page-data", {{"palette", step_colours(colour_steps)},
+                                               {"stress", first.stress_limit},
+                                               {"strain", first.strain_limit}});
+    for (const PageStroke& s : page.strokes) html += data_html(stroke_id(s) + "-data", stroke_json(s.show));
+    return html;
+}
+
+// The frame with each {{name}} replaced. What is put in is not looked at again.
+std::string filled(const std::string& frame, const std::vector<Term>& values) {
+    std::string text;
+    for (std::size_t at = 0;;) {
+        const std::size_t open = frame.find("{{", at), close = frame.find("}}", open);
+        text += frame.substr(at, open - at);
+        if (open == std::string::npos) return text;
+        const std::string name = frame.substr(open + 2, close - open - 2);
+        bool known = false;
+        for (const Term& value : values)
+            if (value.word == name) text += value.meaning, known = true;
+        if (!known)
+            throw std::invalid_argument("the page's frame asks for '" + name + "', which there is not");
+        at = close + 2;
+    }
+}
+
+}  // namespace
+
+std::string page_html(const Page& page) {
+    const std::vector<Part> parts = parts_of(page);
+    std::string sections = verdict_section(page);
+    for (const Part& part : parts) sections += part.html;
+    return filled(
+        page_frame,
+        {{"generator", escaped(page.generator)},
+         {"title", escaped(page.title)},
+         {"subtitle", escaped(page.subtitle)},
+         {"css", colour_variables() + page_style},
+         {"contents", contents_html(parts)},
+         {"sections", sections},
+         {"foot", "Estimates, to be proved by a trial bend. Made by " + escaped(page.generator) + "."},
+         {"data", data_of(page)},
+         {"script", "(function () {\n\"use strict\";\n" + std::string(page_script) + "})();"}});
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,55 @@
+// The report as one page that needs nothing else: drawings, players with their data, tables, words.
+//
+// Plain data in, HTML out; the page's style, script and frame are files of this folder that are built in.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "render/report/force_chart.h"
+#include "render/report/html.h"
+#include "render/report/stroke_show.h"
+
+namespace overbend::render {
+
+struct PageFigure {
+    std::string svg;      // an element; empty: no figure
+    std::string caption;  // words
+};
+
+struct PageStroke {
+    StrokeShow show;
+    std::string lead;         // what is done, in a sentence or two
+    std::vector<Term> facts;  // what the shop sets and may expect
+    ForceCurve curve;
+    PageFigure still;  // under load, for readers without a script
+    std::vector<std::string> remarks;
+};
+
+enum class Verdict { feasible, not_feasible };
+
+struct Page {
+    std::string title, subtitle, generator;
+    Verdict verdict = Verdict::feasible;
+    std::string verdict_words;
+    std::vector<std::string> findings;
+    std::vector<Term> facts;
+
+    PageFigure part, blank;
+    std::vector<Table> part_tables, blank_tables, order_tables;
+    std::vector<std::string> part_words, blank_words, order_words;
+    std::vector<PageStroke> strokes;
+    std::vector<Table> result_tables, rule_tables;
+    std::vector<std::string> rule_words;  // above the tables: what was asked, what could not be
+    std::vector<std::string> method_words;
+    std::vector<Table> method_tables;
+    std::vector<Term> material;
+    std::vector<std::string> cautions;
+    std::vector<Term> glossary;
+};
+
+// Throws OutOfRange: a recording that cannot be shown. std::invalid_argument: a table or curve that is none.
+std::string page_html(const Page& page);
+
+}  // namespace overbend::render

@@ -1,0 +1,12 @@
+// The page's frame, style and script as they stand in this folder, built in (CMakeLists.txt makes them of the
+// files).
+
+#pragma once
+
+namespace overbend::render {
+
+extern const char* const page_frame;
+extern const char* const page_style;
+extern const char* const page_script;
+
+}  // namespace overbend::render

@@ -1,0 +1,238 @@
+// A player of one stroke: controls, readouts, the chart's dot, and words for those who do not see the picture.
+
+const calm = window.matchMedia("(prefers-reduced-motion: reduce)");
+
+function html(name, attributes, parent, words) {
+  const element = document.createElement(name);
+  for (const key in attributes) element.setAttribute(key, attributes[key]);
+  if (words !== undefined) element.textContent = words;
+  if (parent) parent.appendChild(element);
+  return element;
+}
+
+function choice(parent, words, options) {
+  const label = html("label", {}, parent, words);
+  const select = html("select", {}, label);
+  for (const [value, text] of options) html("option", {value: value}, select, text);
+  return select;
+}
+
+function degrees(angle) { return Math.abs(angle).toFixed(1) + "\u00b0"; }
+
+// Where the chart's axes lie, as the program has written them on it.
+function chartOf(svg) {
+  const n = name => Number(svg.dataset[name]);
+  return {svg: svg, x: t => n("left") + (t - n("from")) * n("perMm"), y: f => n("bottom") - f * n("perN"),
+    dot: make("circle", {class: "dot", r: 6}, svg)};
+}
+
+function makePlayer(holder, data, page) {
+  const stroke = unpackStroke(data), length = stroke.keys[stroke.keys.length - 1].at;
+  const named = "Stroke " + stroke.number + ", " + stroke.name;
+  const step = 20; // ms of the slider
+  let at = stroke.pressed, playing = false, untouched = true, last = 0, said = "", saidAt = 0;
+
+  // The parts of the player.
+  const stage = holder.querySelector(".stage"), beside = holder.querySelector(".beside");
+  const svg = make("svg", {role: "img", "aria-label": named + ": the strip and its tools"});
+  stage.insertBefore(svg, stage.firstChild);
+  const drawing = makeDrawing(stroke, svg, page.palette);
+  const says = html("p", {class: "says"}, stage);
+  const saysName = html("b", {}, says), saysWords = html("span", {}, says);
+  const controls = html("div", {class: "controls", role: "group", "aria-label": "Player: " + named}, stage);
+  const scrub = html("div", {class: "scrub"}, controls);
+  const slider = html("input", {type: "range", min: 0, max: Math.round(length / step), step: 1, "aria-label": "Moment of the stroke"}, scrub);
+  const play = html("button", {type: "button", class: "play"}, controls, "Play");
+  const jumps = html("div", {class: "jumps"}, controls);
+  const speed = choice(controls, "Speed", [["0.25", "a quarter"], ["0.5", "half"], ["1", "as is"], ["2", "twice"]]);
+  speed.value = "1";
+  const loopLabel = html("label", {}, controls);
+  const loop = html("input", {type: "checkbox"}, loopLabel);
+  loopLabel.append("Loop");
+  const colours = choice(controls, "Colours", [["stress", "hoop stress"], ["strain", "plastic strain"]]);
+  const key = makeLegend(stage, stroke, page);
+  const readouts = html("dl", {class: "readouts"});
+  beside.insertBefore(readouts, beside.firstChild);
+  const close = makeCloseUp(stroke, page, beside, named);
+  const live = html("p", {class: "unseen", "aria-live": "polite"}, holder);
+  const chart = chartOf(beside.querySelector(".chart svg"));
+
+  const readout = name => {
+    const box = html("div", {}, readouts);
+    html("dt", {}, box, name);
+    const value = html("dd", {}, box);
+    return {box: box, set(words) { if (value.textContent !== words) value.textContent = words; }};
+  };
+  const shown = {travel: readout("Travel"), force: readout("Punch force")};
+  const bends = stroke.bends.map(b => readout("Bend angle, " + b.name));
+  shown.clear = readout("Clearance");
+
+  function fieldsOf(moment) {
+    const pressed = moment.travel >= stroke.travel[0] - 1e-9 &&
+      !(moment.state >= stroke.states - 1 && moment.passage.name === "Free");
+    const force = pressed ? between(stroke.force[moment.first], stroke.force[moment.second], moment.part) : 0;
+    const near = drawing.nearest(moment), hits = drawing.hitsNow(moment);
+    return {travel: moment.travel.toFixed(2) + " mm", force: (Math.max(0, force) / 1000 + 0).toFixed(2) + " kN", newtons: force,
+      angles: stroke.bends.map(b => degrees(drawing.bendNow(b, moment).angle)), hits: hits,
+      clear: hits.length ? "interference" : near ? Math.max(0, near.distance).toFixed(2) + " mm" : "nothing near"};
+  }
+
+  function sentence(moment, fields) {
+    return moment.passage.name + ". Travel " + fields.travel + ", force " + fields.force + ", " +
+      stroke.bends.map((b, i) => b.name + " " + fields.angles[i]).join(", ") + ". " +
+      (fields.hits.length ? "Interference: " + fields.hits[0].words + "." : "Clearance: " + fields.clear + ".");
+  }
+
+  function show() {
+    const moment = momentAt(stroke, at), fields = fieldsOf(moment);
+    drawing.draw(moment);
+    close.drawing.draw(moment);
+    slider.value = Math.round(at / step);
+    const words = fields.hits.length ? "Interference: " + fields.hits.map(h => h.words).join("; ") + "." : moment.passage.words;
+    const name = moment.passage.name + ":";
+    if (saysName.textContent !== name) saysName.textContent = name;
+    if (saysWords.textContent !== words) saysWords.textContent = words;
+    shown.travel.set(fields.travel);
+    shown.force.set(fields.force);
+    bends.forEach((b, i) => b.set(fields.angles[i]));
+    shown.clear.set(fields.clear);
+    shown.clear.box.className = fields.hits.length ? "warns" : "";
+    chart.dot.setAttribute("cx", thousandths(chart.x(Math.max(Number(chart.svg.dataset.from), moment.travel))));
+    chart.dot.setAttribute("cy", thousandths(chart.y(fields.newtons)));
+    const full = sentence(moment, fields);
+    slider.setAttribute("aria-valuetext", full);
+    holder.dataset.at = Math.round(at);
+    say(moment, full);
+  }
+
+  // Spoken when a passage begins or the picture is at rest, and no oftener than once in two seconds while it plays.
+  function say(moment, words) {
+    const now = performance.now(), passage = moment.passage.name;
+    if (untouched || (playing && (passage === said || now - saidAt < 2000))) return;
+    if (document.activeElement === slider && !playing) return; // the slider tells it itself
+    said = passage;
+    saidAt = now;
+    live.textContent = words;
+  }
+
+  function go(to) {
+    untouched = false;
+    at = Math.min(length, Math.max(0, to));
+    show();
+  }
+
+  function set(running) {
+    playing = running;
+    play.textContent = running ? "Pause" : "Play";
+    if (!running) { said = ""; show(); return; }
+    if (untouched || at >= length) at = 0;
+    untouched = false;
+    last = performance.now();
+    requestAnimationFrame(frame);
+  }
+
+  // Who asks for little motion gets a still every second.
+  function frame(now) {
+    if (!playing) return;
+    const passed = now - last;
+    if (calm.matches && passed < 1000) { requestAnimationFrame(frame); return; }
+    last = now;
+    at += (calm.matches ? 500 : Math.min(100, passed)) * Number(speed.value);
+    if (at >= length && loop.checked) at = 0;
+    at = Math.min(at, length);
+    show();
+    if (at >= length) set(false);
+    else requestAnimationFrame(frame);
+  }
+
+  function jump(words, to) {
+    html("button", {type: "button"}, jumps, words).addEventListener("click", () => { set(false); go(to); });
+  }
+  jump("Placed", 0);
+  jump("Pressed", stroke.pressed);
+  jump("Free", length);
+
+  play.addEventListener("click", () => set(!playing));
+  slider.addEventListener("input", () => { if (playing) set(false); go(slider.value * step); });
+  holder.addEventListener("keydown", event => {
+    if (event.key !== " " || (event.target !== slider && event.target !== chart.svg)) return;
+    event.preventDefault();
+    set(!playing);
+  });
+  colours.addEventListener("change", () => {
+    drawing.options.look = close.drawing.options.look = colours.value;
+    key(colours.value);
+    show();
+  });
+  if (close.select) close.select.addEventListener("change", () => { close.drawing.options.close = Number(close.select.value); show(); });
+  followChart(chart, stroke, to => { if (playing) set(false); go(to); });
+  new ResizeObserver(() => { if (svg.clientWidth) show(); }).observe(svg);
+  show();
+  return {stroke: stroke, holder: holder, at: () => at, playing: () => playing, go: go};
+}
+
+// A magnified picture that follows a bend, above the chart.
+function makeCloseUp(stroke, page, beside, named) {
+  const figure = html("figure", {class: "close-up"});
+  beside.insertBefore(figure, beside.querySelector(".chart"));
+  const svg = make("svg", {role: "img", "aria-label": named + ": the bend magnified, layer by layer"}, figure);
+  const drawing = makeDrawing(stroke, svg, page.palette);
+  drawing.options.close = 0;
+  const caption = html("figcaption", {}, figure);
+  if (stroke.bends.length < 2) {
+    caption.textContent = "The bend magnified, layer by layer. It follows the strip.";
+    return {drawing: drawing, select: null};
+  }
+  return {drawing: drawing, select: choice(caption, "Magnified", stroke.bends.map((b, i) => [String(i), b.name]))};
+}
+
+// The moment of the stroke whose travel and force lie nearest to a point of the chart; times from touch to free.
+function followChart(chart, stroke, go) {
+  const begin = stroke.passages.find(p => p.name === "Press").at;
+  const free = stroke.passages.find(p => p.name === "Free"), end = free ? free.at : stroke.keys[stroke.keys.length - 1].at;
+  const svg = chart.svg;
+  function moment(event) {
+    const box = svg.getBoundingClientRect(), view = svg.viewBox.baseVal;
+    const x = (event.clientX - box.left) * view.width / box.width, y = (event.clientY - box.top) * view.height / box.height;
+    let best = begin, least = Infinity;
+    for (let at = begin; at <= end; at += 10) {
+      const m = momentAt(stroke, at), force = between(stroke.force[m.first], stroke.force[m.second], m.part);
+      const off = Math.hypot(chart.x(m.travel) - x, chart.y(force) - y);
+      if (off < least) { least = off; best = at; }
+    }
+    go(best);
+  }
+  let held = false;
+  svg.addEventListener("pointerdown", event => { held = true; svg.setPointerCapture(event.pointerId); moment(event); });
+  svg.addEventListener("pointermove", event => { if (held) moment(event); });
+  for (const over of ["pointerup", "pointercancel"]) svg.addEventListener(over, () => { held = false; });
+}
+
+// Which tool is which, and what the colours mean. Gives back a function that turns to other colours.
+function makeLegend(stage, stroke, page) {
+  const list = html("ul", {class: "legend"}, stage), shown = new Set();
+  for (const tool of stroke.tools) {
+    if (shown.has(tool.role + tool.name)) continue;
+    shown.add(tool.role + tool.name);
+    const item = html("li", {}, list);
+    html("span", {class: "swatch", style: "background:repeating-linear-gradient(" + (90 + (HATCH[tool.role] || 0)) + "deg,var(--" +
+      roleClass(tool.role) + "-fill) 0 4px,var(--" + roleClass(tool.role) + "-hatch) 4px 6px)", "aria-hidden": "true"}, item);
+    item.append(tool.name && tool.name !== tool.role ? tool.role + " \u2018" + tool.name + "\u2019" : tool.role);
+  }
+  const scale = html("li", {class: "scale"}, list);
+  const box = html("div", {style: "flex:1"}, scale);
+  const title = html("div", {}, box), bar = html("div", {class: "bar", "aria-hidden": "true"}, box), ends = html("div", {class: "ends"}, box);
+  const middle = (page.palette.length - 1) / 2;
+  function turn(look) {
+    const stress = look === "stress", colours = stress ? page.palette : page.palette.slice(middle);
+    title.textContent = stress ? "Hoop stress, MPa: below 0 pressed, above 0 pulled" : "Plastic strain, per cent; white: elastic";
+    bar.style.background = "linear-gradient(90deg," + colours.filter((c, i) => i % 4 === 0).join(",") + ")";
+    ends.textContent = "";
+    for (const part of stress ? [-1, -0.5, 0, 0.5, 1] : [0, 0.25, 0.5, 0.75, 1]) {
+      const value = part * (stress ? page.stress : 100 * page.strain);
+      html("span", {}, ends, String(Math.round(value * 100) / 100).replace("-", "\u2212"));
+    }
+  }
+  turn("stress");
+  return turn;
+}

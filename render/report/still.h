@@ -1,0 +1,15 @@
+// One recorded state of a stroke as a small SVG element, for readers whose browser runs no script: drawn from
+// the same whole numbers as the player's, and in the same style.
+
+#pragma once
+
+#include <string>
+
+#include "render/report/stroke_show.h"
+
+namespace overbend::render {
+
+// label: what it shows, for those who do not see it. Throws OutOfRange: no such state.
+std::string still_svg(const StrokeShow& show, int state, const std::string& label);
+
+}  // namespace overbend::render

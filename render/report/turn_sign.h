@@ -1,0 +1,22 @@
+// Signs of the storyboard: how a strip is turned between two strokes, with its words; that it hits something.
+
+#pragma once
+
+#include <string>
+
+#include "render/report/storyboard.h"
+
+namespace overbend::render {
+
+// "turn end for end", "roll over", "tip over"; empty when it is not turned.
+std::string turn_words(Turned turned);
+
+// An arrow round an ellipse: lying for end for end, standing for rolled over, a circle for tipped. radius: of
+// its longer axis, px.
+void add_turn_sign(DrawingList& list, Turned turned, const Point& centre, double radius,
+                   const Colour& colour);
+
+// A cross in a ring: the strip hits something. radius: of the ring, px.
+void add_hit_sign(DrawingList& list, const Point& centre, double radius, const Colour& colour);
+
+}  // namespace overbend::render

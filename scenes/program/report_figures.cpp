@@ -1,0 +1,80 @@
+#include "scenes/program/report_figures.h"
+
+#include "render/picture/painter.h"
+#include "scenes/report/sheet_data.h"
+#include "scenes/report/story_data.h"
+#include "sim/words.h"
+
+namespace overbend::program {
+
+namespace {
+
+using Paths = std::vector<std::filesystem::path>;
+
+constexpr int slide_height = 1080;
+constexpr render::ChartSize small_chart{960, 640};
+constexpr render::ChartSize fine_chart{1920, 1280};
+
+// A chart as SVG and PDF, and as PNG twice as fine.
+template <class Draw>
+void write_chart(const Draw& draw, const std::filesystem::path& folder, const std::string& name,
+                 Paths& written) {
+    const render::DrawingList list = draw(small_chart);
+    render::write_svg(list, folder / (name + ".svg"));
+    render::write_pdf(list, folder / (name + ".pdf"));
+    render::write_png(draw(fine_chart), folder / (name + ".png"));
+    for (const char* kind : {".svg", ".pdf", ".png"}) written.push_back(folder / (name + kind));
+}
+
+void write_storyboard(const Job& job, const std::filesystem::path& folder, render::Theme theme,
+                      Paths& written) {
+    const render::Storyboard board = scenes::storyboard_data(job.c, job.result);
+    const std::vector<render::DrawingList> slides = render::draw_slides(board, slide_height, theme);
+    for (std::size_t i = 0; i < slides.size(); ++i) {
+        const std::string name = i == 0 ? "storyboard" : words("storyboard_%zu", i + 1);
+        render::write_svg(slides[i], folder / (name + ".svg"));
+        render::write_png(slides[i], folder / (name + ".png"));
+        written.push_back(folder / (name + ".svg"));
+        written.push_back(folder / (name + ".png"));
+    }
+    render::write_pdf(render::draw_story_pages(board, theme), folder / "storyboard.pdf");
+    written.push_back(folder / "storyboard.pdf");
+}
+
+void write_stroke_charts(const Job& job, int step, const std::filesystem::path& folder, render::Theme theme,
+                         Paths& written) {
+    const std::string stroke = words("stroke_%02d_", step + 1);
+    const render::ForceTravel force = scenes::force_travel_data(job.c, job.result, step);
+    write_chart([&](const render::ChartSize& size) { return draw_force_travel(force, size, theme); }, folder,
+                stroke + "force", written);
+    const render::MomentCurvature moment = scenes::moment_curvature_data(job.c, job.result, step);
+    write_chart([&](const render::ChartSize& size) { return draw_moment_curvature(moment, size, theme); },
+                folder, stroke + "moment", written);
+    const std::vector<int>& bends = job.c.steps[step].bends;
+    for (std::size_t i = 0; i < bends.size(); ++i) {
+        const render::StressThroughThickness stress = scenes::stress_data(job.c, job.result, step, bends[i]);
+        write_chart(
+            [&](const render::ChartSize& size) { return draw_stress_through_thickness(stress, size, theme); },
+            folder, stroke + (bends.size() > 1 ? words("stress_%zu", i + 1) : "stress"), written);
+    }
+}
+
+}  // namespace
+
+std::vector<std::filesystem::path> write_figures(const Job& job, const std::filesystem::path& folder,
+                                                 render::Theme theme) {
+    Paths written;
+    write_storyboard(job, folder, theme, written);
+    for (std::size_t i = 0; i < job.result.steps.size(); ++i)
+        if (job.result.steps[i].stroke.solved())
+            write_stroke_charts(job, static_cast<int>(i), folder, theme, written);
+    return written;
+}
+
+std::filesystem::path write_sheets(const Job& job, const std::filesystem::path& folder) {
+    const std::filesystem::path path = folder / "sheets.pdf";
+    render::write_pdf(render::draw_sheets(scenes::sheet_data(job.c, job.result)), path);
+    return path;
+}
+
+}  // namespace overbend::program

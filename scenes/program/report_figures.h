@@ -1,0 +1,26 @@
+// What a report consists of besides its page: the storyboard, the charts of every stroke, the sheets for the
+// shop, as files.
+
+#pragma once
+
+#include <filesystem>
+#include <vector>
+
+#include "render/picture/palette.h"
+#include "scenes/program/job.h"
+
+namespace overbend::program {
+
+// Into the folder, which must be there:
+//   storyboard.svg, .png (a slide; storyboard_2 and so on for jobs that one does not hold), storyboard.pdf
+//   (A4) stroke_01_force.svg, .pdf, .png; stroke_01_moment and stroke_01_stress the same, stress by bend
+//   where a stroke has two: stroke_04_stress_1, stroke_04_stress_2
+// A stroke that was not solved has none. Returns what was written. Throws as the painter; OutOfRange when no
+// stroke was solved.
+std::vector<std::filesystem::path> write_figures(const Job& job, const std::filesystem::path& folder,
+                                                 render::Theme theme);
+
+// sheets.pdf, A4. Throws as write_figures.
+std::filesystem::path write_sheets(const Job& job, const std::filesystem::path& folder);
+
+}  // namespace overbend::program

@@ -1,0 +1,96 @@
+#include "scenes/report/job_page.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/text_width.h"
+#include "scenes/report/page_parts.h"
+#include "sim/errors.h"
+#include "sim/material/layer_law.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+std::string verdict_words(const Case& c, const JobResult& job) {
+    if (!job.findings.empty())
+        return words("%zu finding%s against the job:", job.findings.size(),
+                     job.findings.size() == 1 ? " speaks" : "s speak");
+    const std::size_t cautions = std::count_if(job.rules.findings.begin(), job.rules.findings.end(),
+                                               [](const auto& f) { return !f.stops; });
+    std::string text =
+        words("All %zu bends come out as drawn in %zu stroke%s; nothing hits the tools or the press.",
+              c.part.bends.size(), job.steps.size(), job.steps.size() == 1 ? "" : "s");
+    if (cautions > 0)
+        text += words(" %zu rule%s of the trade ask%s for caution.", cautions, cautions == 1 ? "" : "s",
+                      cautions == 1 ? "s" : "");
+    return text;
+}
+
+void add_facts(const Case& c, const JobResult& job, render::Page& page) {
+    double force = 0.0, springback = 0.0, thinnest = c.thickness, strain = 0.0;
+    for (const StepResult& step : job.steps) {
+        force = std::max(force, step.stroke.peak_force * c.width / 1000.0);
+        for (const BendResult& b : step.bends) {
+            if (std::abs(b.springback()) > std::abs(springback)) springback = b.springback();
+            thinnest = std::min(thinnest, b.shape_free.thickness);
+            strain = std::max(strain, b.shape_loaded.outer_strain);
+        }
+    }
+    page.facts = {{"Strokes", std::to_string(job.steps.size())},
+                  {"Blank", figure(job.blank.length, 2) + " mm"},
+                  {"Greatest force", figure(force, 2) + " kN"},
+                  {"Greatest springback", in_degrees(springback, 2)},
+                  {"Off the drawing", figure(job.profile.greatest(), 2) + " mm"},
+                  {"Thinnest", figure(thinnest, 3) + " mm"},
+                  {"Outer fibre, most", figure(100.0 * (std::exp(strain) - 1.0), 0) + " %"}};
+    if (job.mass_g > 0.0) page.facts.insert(page.facts.begin() + 2, {"Mass", figure(job.mass_g, 1) + " g"});
+}
+
+}  // namespace
+
+std::string figure(double value, int decimals) {
+    return render::fixed(value, decimals);
+}
+
+std::string in_degrees(double radians, int decimals) {
+    return figure(radians / degree, decimals) + "\u00b0";
+}
+
+std::string named(const std::vector<std::string>& names) {
+    std::string text;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return text;
+}
+
+render::Page job_page(const Case& c, const FlatPattern& pattern, const std::string& generator) {
+    const JobResult& job = pattern.job;
+    if (!job.solved || job.steps.empty())
+        throw OutOfRange("report", job.steps.empty() ? "the job has no strokes" : "a stroke was not solved",
+                         "a report needs a job that was run to its end");
+    render::Page page;
+    page.title = c.title;
+    page.subtitle = c.material.title + ", " + words("%g mm thick, %g mm wide", c.thickness, c.width);
+    page.generator = generator;
+    page.verdict = job.findings.empty() ? render::Verdict::feasible : render::Verdict::not_feasible;
+    page.verdict_words = verdict_words(c, job);
+    page.findings = job.findings;
+    add_facts(c, job, page);
+    add_part(c, job, page);
+    add_blank(c, pattern, page);
+    add_order(c, job, page);
+    add_strokes(c, job, page);
+    add_results(c, job, page);
+    add_rules(c, job, page);
+    add_method(c, job, page);
+    add_material(c, page);
+    page.cautions = caution_lines();
+    page.glossary = glossary();
+    return page;
+}
+
+}  // namespace overbend::scenes

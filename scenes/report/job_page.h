@@ -1,0 +1,18 @@
+// A case and its job as the page that tells of them: what render/report lays out, filled with this job's
+// words, figures and tables.
+
+#pragma once
+
+#include <string>
+
+#include "render/report/page.h"
+#include "scenes/process/flat_pattern.h"
+
+namespace overbend::scenes {
+
+// pattern    of the whole job (pattern_of), every stroke solved and recorded; the page's strokes point into
+// it generator  program and version, for the page's foot Throws OutOfRange: a job without strokes, or with
+// one that was not solved.
+render::Page job_page(const Case& c, const FlatPattern& pattern, const std::string& generator);
+
+}  // namespace overbend::scenes

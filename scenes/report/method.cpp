@@ -1,0 +1,124 @@
+// How a job's numbers were obtained: the mechanics in plain words, the mesh, the balance of work, the
+// material card.
+
+#include <cmath>
+
+#include "scenes/report/page_parts.h"
+#include "sim/material/layer_law.h"
+#include "sim/tolerances.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using namespace material;
+
+std::string law_words(const Swift& h) {
+    return words("stress = %g MPa \u00b7 (%g + strain)^%g, plastic strain (Swift)", h.K, h.e0, h.n);
+}
+std::string law_words(const Hollomon& h) {
+    return words("stress = %g MPa \u00b7 strain^%g, total strain (Hollomon)", h.K, h.n);
+}
+std::string law_words(const Voce& h) {
+    return words("stress = %g + %g \u00b7 (1 \u2212 exp(\u2212%g \u00b7 strain)) MPa, plastic strain (Voce)",
+                 h.Y, h.Q, h.b);
+}
+std::string law_words(const Linear& h) {
+    return words("stress = %g + %g \u00b7 strain MPa, plastic strain (linear)", h.Y, h.H);
+}
+std::string law_words(const Table& h) {
+    return words("a table of %zu points up to a plastic strain of %g (stress %g to %g MPa)", h.p.size(),
+                 h.p.back(), h.stress.front(), h.stress.back());
+}
+
+std::string section_words(const Case& c) {
+    const double hold = width_hold(c.width / c.thickness);
+    const std::string wide = words("The strip is %.3g thicknesses wide and is taken ", c.width / c.thickness);
+    if (hold >= 1.0) return wide + "as held across its width (plane strain).";
+    if (hold <= 0.0) return wide + "as free across its width.";
+    return wide + words("between held and free across its width, %.0f per cent held.", 100.0 * hold);
+}
+
+render::Table audit_table(const JobResult& job) {
+    render::Table table{
+        "Where the tools' work went, N mm per mm of width",
+        {{"Stroke", "", false},
+         {"Tools"},
+         {"Elastic"},
+         {"Plastic"},
+         {"Friction"},
+         {"Contact, springs"},
+         {"Numerical hold"},
+         {"Residue", "%"},
+         {"Increments"},
+         {"Elements"}},
+        {},
+        words("The residue says how far a stroke may be trusted: above %g per cent it is computed again more "
+              "finely, above %g per cent it is no result.",
+              limits::open_balance, limits::lost_balance)};
+    for (std::size_t i = 0; i < job.steps.size(); ++i) {
+        const stroke::StrokeResult& s = job.steps[i].stroke;
+        const stroke::Audit& a = s.audit;
+        table.rows.push_back({std::to_string(i + 1) + ". " + job.steps[i].name, figure(a.tools + a.weight, 1),
+                              figure(a.elastic, 1), figure(a.plastic, 1), figure(a.friction, 1),
+                              figure(a.contact + a.springs, 1), figure(a.regularisation, 2),
+                              figure(a.residue_percent(), 3), std::to_string(s.increments),
+                              std::to_string(s.recording.blank_position.size() - 1)});
+    }
+    return table;
+}
+
+}  // namespace
+
+void add_method(const Case& c, const JobResult& job, render::Page& page) {
+    page.method_words = {
+        "The strip is computed as a chain of short elements that stretch, shear and bend. Through the "
+        "thickness each "
+        "element has layers of metal, and every layer follows the card's flow curve: elastic first, then "
+        "flowing, and "
+        "elastic again when it is let go. What a layer has been through stays with it from stroke to stroke.",
+        "The tools are rigid outlines. The punch is moved down in small increments, and for each the shape "
+        "is found in "
+        "which all forces are in balance, with contact and friction. At the stop it goes back until nothing "
+        "touches the "
+        "strip. The springback is what the mechanics leaves: no formula for it is used, and none for "
+        "thinning or for the "
+        "unstretched layer.",
+        words(
+            "Here: %d layers through the thickness, %g elements per thickness in the bends, friction %g%s. ",
+            c.run.layers, c.run.elements_per_thickness, c.run.friction,
+            c.run.gravity ? ", the strip's weight" : "") +
+            section_words(c),
+        "Known limits: tools are rigid; the strip does not crack in the computation; a strip comes out "
+        "sharper inside than "
+        "the nose that bends it, and inside radii have been compared with little else than rules of the "
+        "trade. The "
+        "greatest uncertainty is the metal: the card has middle values of a standard, not those of your "
+        "coil."};
+    page.method_tables = {audit_table(job)};
+}
+
+void add_material(const Case& c, render::Page& page) {
+    const Card& m = c.material;
+    page.material = {{"Metal", m.title},
+                     {"Source", m.source.empty() ? "not given" : m.source},
+                     {"Young's modulus", words("%g MPa", m.youngs_modulus)},
+                     {"Poisson's ratio", words("%g", m.poisson)},
+                     {"Flow curve", std::visit([](const auto& law) { return law_words(law); }, m.hardening)}};
+    const auto add = [&](const char* word, const std::string& meaning) {
+        page.material.push_back({word, meaning});
+    };
+    for (const Backstress& b : m.backstress)
+        add("Back stress", words("C = %g MPa, gamma = %g", b.C, b.gamma));
+    if (m.modulus_drop)
+        add("Modulus after bending",
+            words("falls to %g MPa, rate %g", m.modulus_drop->to, m.modulus_drop->rate));
+    if (m.r_value != 1.0) add("r-value", words("%g", m.r_value));
+    if (m.tensile_strength > 0.0) add("Tensile strength", words("%g MPa", m.tensile_strength));
+    if (m.elongation > 0.0) add("Elongation", words("%g %%", 100.0 * m.elongation));
+    if (m.density > 0.0) add("Density", words("%g kg/m\u00b3", m.density));
+    for (const auto& [key, source] : c.card_origin.sources) add("Source", key + ": " + source);
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,133 @@
+// The part and its blank on a job's page.
+
+#include <cmath>
+
+#include "render/report/inline_svg.h"
+#include "scenes/process/fitted_blank.h"
+#include "scenes/report/page_parts.h"
+#include "scenes/report/part_sheets.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr int drawing_height = 640;  // px
+
+std::string missing(const Case& c, int flat, double by) {
+    return words("flat %d of %g mm: ", flat + 1, c.part.flats[flat]) + figure(by, 2) + " mm";
+}
+
+render::Table bends_table(const Case& c, const FlatPattern& pattern) {
+    render::Table table{
+        "Bend lines, from the blank's left end",
+        {{"Bend", "", false},
+         {"Line at", "mm"},
+         {"From the last", "mm"},
+         {"Turn", "", false},
+         {"Angle", "\u00b0"},
+         {"Inside radius drawn", "mm"},
+         {"Inside radius made", "mm"},
+         {"Takes, mechanics", "mm"},
+         {"Takes, DIN 6935", "mm"},
+         {"Takes, handbook", "mm"}},
+        {},
+        "What a bend takes of the blank is its allowance: flats and allowances together are the developed "
+        "length. Up and down are seen with the blank's left end left and its upper face up."};
+    double last = 0.0;
+    for (const FlatBend& b : pattern.bends) {
+        const Bend& bend = c.part.bends[b.bend];
+        table.rows.push_back(
+            {bend.name, figure(b.at, 2), figure(b.at - last, 2), bend.angle > 0.0 ? "up" : "down",
+             figure(std::abs(bend.angle) * 180.0 / 3.14159265358979323846, 1), figure(bend.inside_radius, 2),
+             figure(b.made_radius, 2), figure(b.mechanics, 3), figure(b.din, 3), figure(b.handbook, 3)});
+        last = b.at;
+    }
+    table.rows.push_back({"right end", figure(pattern.blank.length, 2),
+                          figure(pattern.blank.length - last, 2), "", "", "", "", "", "", ""});
+    return table;
+}
+
+render::Table cutouts_table(const Case& c, const FlatPattern& pattern) {
+    render::Table table{"Cut-outs",
+                        {{"Cut-out", "", false},
+                         {"At", "mm"},
+                         {"Across", "mm"},
+                         {"Size", "mm"},
+                         {"To the bend", "mm"},
+                         {"Least by rule", "mm"},
+                         {"Nearest bend", "", false}},
+                        {}};
+    for (std::size_t i = 0; i < pattern.cutouts.size(); ++i) {
+        const Cutout& cut = c.cutouts[i];
+        const FlatCutout& flat = pattern.cutouts[i];
+        const bool round = cut.length == cut.width;
+        table.rows.push_back(
+            {std::to_string(i + 1) + (round ? ", hole" : ", slot"), figure(cut.at, 2), figure(cut.across, 2),
+             round ? figure(cut.width, 1) : figure(cut.length, 1) + " \u00d7 " + figure(cut.width, 1),
+             figure(flat.edge_to_bend, 2), figure(flat.least, 2),
+             c.part.bends[flat.bend].name + (flat.too_near() ? ": too near" : "")});
+    }
+    return table;
+}
+
+}  // namespace
+
+void add_part(const Case& c, const JobResult& job, render::Page& page) {
+    const render::DrawingList list = render::draw_profile(profile_sheet(c, job), drawing_height);
+    const std::string off = figure(job.profile.worst_on_flats.off, 2),
+                      in_bends = figure(job.profile.worst_in_bends.off, 2);
+    page.part = {render::inline_svg(list, "The finished profile laid over the drawing; at most " + off +
+                                              " mm off on the flats, " + in_bends + " mm in the bends"),
+                 "The finished strip's mid-line (dark) over the drawn part (light). Spikes are deviations, "
+                 "drawn larger "
+                 "than they are; the picture says how much."};
+    page.part_words = {"The finished profile is at most " + off + " mm off the drawing on its flats and " +
+                       in_bends + " mm in its bends, where an air-bent radius differs from the drawn one."};
+    render::Table table{
+        "Finished angles",
+        {{"Bend", "", false}, {"Drawing", "\u00b0"}, {"Finished", "\u00b0"}, {"Difference", "\u00b0"}},
+        {},
+        words("Allowed is %g\u00b0 either way. ", c.part.angle_tolerance * 180.0 / 3.14159265358979323846) +
+            "Bend angles are turned through: 0 is flat; a minus sign turns down."};
+    for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
+        const double k = 180.0 / 3.14159265358979323846, drawn = c.part.bends[b].angle,
+                     made = job.finished_angle[b];
+        table.rows.push_back(
+            {c.part.bends[b].name, figure(k * drawn, 1), figure(k * made, 2), figure(k * (made - drawn), 2)});
+    }
+    page.part_tables = {table};
+}
+
+void add_blank(const Case& c, const FlatPattern& pattern, render::Page& page) {
+    render::FlatSheet sheet = pattern_sheet(c, pattern);
+    const bool given = !c.bend_lines.empty();
+    sheet.remark = given ? "Bend lines of the case." : "Bend lines by DIN 6935.";
+    page.blank = {
+        render::inline_svg(render::draw_flat(sheet, drawing_height),
+                           "The flat pattern with its bend lines and their distances from the left end; the "
+                           "table below has the same figures"),
+        "The flat pattern in true proportions. Dash-dot: bend lines; tinted: what each bend takes of the "
+        "blank."};
+    page.blank_words = {
+        words("The blank is %.2f mm long and %g mm wide", pattern.blank.length, c.width) +
+        (pattern.mass_g > 0.0 ? words(", %.1f g. ", pattern.mass_g) : ". ") +
+        (given ? "Its bend lines are the case's own. " : "Its bend lines are worked out by DIN 6935. ") +
+        words("The developed length is %.2f mm by the mechanics, %.2f mm by DIN 6935 and %.2f mm by the "
+              "handbook's "
+              "straight line; bend lines that would give the drawing's legs to the last come from the "
+              "command blank.",
+              pattern.mechanics, pattern.din, pattern.handbook)};
+    std::string short_legs;
+    const std::vector<double>& flats = c.part.flats;
+    const std::vector<double> legs = legs_missing(c, pattern.blank, pattern.job.steps.back().stroke.free);
+    for (int i = 0; i < static_cast<int>(flats.size()); ++i)
+        if (std::abs(legs[i]) >= 0.05)
+            short_legs += (short_legs.empty() ? "" : "; ") + missing(c, i, legs[i]);
+    page.blank_words.push_back(short_legs.empty() ? "Every leg comes out within 0.05 mm of the drawing."
+                                                  : "Missing to the drawing's legs: " + short_legs + ".");
+    page.blank_tables = {bends_table(c, pattern)};
+    if (!pattern.cutouts.empty()) page.blank_tables.push_back(cutouts_table(c, pattern));
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,206 @@
+#include "scenes/report/sheet_data.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/panel.h"
+#include "render/picture/strip_shape.h"
+#include "scenes/process/job_rules.h"
+#include "scenes/report/tool_words.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+double in_kN(const Case& c, double per_mm) {
+    return per_mm * c.width / 1000.0;
+}
+
+// "two-way block, face 2 up" for a block with a groove on each of two faces.
+std::string die_name(const Tool& tool, const Step& step) {
+    const auto* vee = std::get_if<tool::VeeDie>(&tool.shape);
+    const bool two_way = vee != nullptr && vee->faces.size() > 1;
+    return two_way ? words("%s, face %d up", tool.name.c_str(), step.die_face) : tool.name;
+}
+
+render::SheetTool sheet_tool(const std::string& role, const Tool& tool, const std::string& name) {
+    return {role, name, kind_words(tool) + ", " + figures_words(tool)};
+}
+
+std::vector<render::SheetTool> tools_of(const Case& c, const Step& step) {
+    const Tool &punch = c.tools[step.punch], &die = c.tools[step.die];
+    std::vector<render::SheetTool> tools = {sheet_tool("punch", punch, punch.name),
+                                            sheet_tool("die", die, die_name(die, step))};
+    if (step.pad) tools.push_back(sheet_tool("pad", c.tools[*step.pad], c.tools[*step.pad].name));
+    if (step.clamp)
+        tools.push_back(sheet_tool(
+            "clamp", c.tools[*step.clamp],
+            c.tools[*step.clamp].name + (step.clamp_on == ClampOn::ram ? ", on the ram" : ", in the frame")));
+    return tools;
+}
+
+// How far right of the punch's axis the placed strip reaches.
+double right_end(const stroke::Recording& r) {
+    const std::vector<double>& x = r.states.front().x;
+    return *std::max_element(x.begin(), x.end());
+}
+
+std::vector<std::string> gauge_words(const Case& c, const Blank& blank, const Step& step,
+                                     const StepResult& result) {
+    const stroke::Recording& r = result.stroke.recording;
+    const bool gauged = result.gauge > 0.0;
+    const double from_axis = gauged ? result.gauge : right_end(r);
+    std::vector<std::string> sentences;
+    sentences.push_back(
+        gauged ? words("%.2f mm from the punch's axis to its face.", from_axis)
+               : words("None: the strip's right end lies %.2f mm from the punch's axis.", from_axis));
+    const char* from = gauged ? "the gauge's face" : "that end";
+    for (const int b : step.bends) {
+        const double x = render::spot_on(r, r.states.front(), blank.bend_line[b]).at.x();
+        const std::string axis = std::abs(x) < 0.005 ? "on the punch's axis"
+                                                     : words("%.2f mm %s of the punch's axis", std::abs(x),
+                                                             x < 0.0 ? "left" : "right");
+        sentences.push_back(words("Bend line '%s': %.2f mm from %s, %s.", c.part.bends[b].name.c_str(),
+                                  from_axis - x, from, axis.c_str()));
+    }
+    return sentences;
+}
+
+std::string stop_sentence(const Case& c, const Step& step) {
+    const std::string first = "'" + c.part.bends[step.bends.front()].name + "'";
+    switch (step.stop) {
+        case StopKind::drawing_angle:
+            return words("It is to bring %s to the drawing's %.1f\u00b0, free.", first.c_str(),
+                         std::abs(c.part.bends[step.bends.front()].angle) / degree);
+        case StopKind::free_angle:
+            return words("It is to bring %s to %.1f\u00b0, free.", first.c_str(), step.stop_value / degree);
+        case StopKind::travel:
+            return "The stop is set by travel.";
+        case StopKind::force:
+            return words("The stop is set by force: %.2f kN.", step.stop_value);
+        case StopKind::gap:
+            return words("It leaves %.2f mm between the hem's faces.", step.stop_value);
+    }
+    return "";
+}
+
+std::string as_sentence(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    if (!words.empty() && words.back() != '.') words += '.';
+    return words;
+}
+
+// What the rules of the trade have to say about this stroke, or the bends that it makes.
+void add_rules(const Case& c, const RuleReport& rules, int index, render::SheetStroke& stroke) {
+    const std::vector<int>& bends = c.steps[index].bends;
+    for (const plan::RuleFinding& f : rules.findings) {
+        const bool of_step = f.place == plan::RulePlace::step && f.index == index;
+        const bool of_bend =
+            f.place == plan::RulePlace::bend && std::find(bends.begin(), bends.end(), f.index) != bends.end();
+        if (of_step || of_bend) stroke.findings.push_back(as_sentence(place_words(c, f) + ": " + f.words));
+    }
+}
+
+render::SheetStroke stroke_data(const Case& c, const JobResult& job, int index) {
+    const Step& step = c.steps[index];
+    const StepResult& result = job.steps[index];
+    render::SheetStroke stroke;
+    stroke.name = step.name;
+    stroke.recording = &result.stroke.recording;
+    stroke.tools = tools_of(c, step);
+    stroke.place = lying_words(step);
+    stroke.turning = turning_words(index > 0 ? &c.steps[index - 1] : nullptr, step);
+    stroke.gauge = result.gauge > 0.0 ? words("%.2f", result.gauge) : "none";
+    if (result.gauge > 0.0) stroke.gauge_at = result.gauge;
+    stroke.gauge_words = gauge_words(c, job.blank, step, result);
+    stroke.travel = result.stroke.stop_travel;
+    stroke.stop_force = in_kN(c, result.stroke.stop_force);
+    stroke.stop_words = stop_sentence(c, step);
+    stroke.peak = in_kN(c, result.stroke.peak_force);
+    stroke.peak_per_m = result.stroke.peak_force;  // N per mm is kN per m
+    if (c.press) stroke.press = c.press->force;
+    for (const BendResult& b : result.bends)
+        stroke.angles.push_back({c.part.bends[b.bend].name, b.drawing, b.loaded, b.free});
+    if (result.stroke.outcome != stroke::Outcome::reached)
+        stroke.findings.push_back(as_sentence(result.stroke.reason));
+    const double loaded = render::loaded_moment(result.stroke.recording);
+    for (const Interference& f : result.interferences)
+        if (f.first_state <= loaded && loaded <= f.last_state)
+            stroke.hits.push_back({f.deepest.at, -f.deepest.distance});
+    for (const Interference& f : result.interferences) stroke.findings.push_back(as_sentence(f.words));
+    for (const std::string& w : result.warnings) stroke.findings.push_back(as_sentence(w));
+    add_rules(c, job.rules, index, stroke);
+    for (const std::string& w : result.remarks) stroke.remarks.push_back(as_sentence(w));
+    return stroke;
+}
+
+void add_part(const Case& c, const Blank& blank, render::SheetData& data) {
+    data.profile = drawing_line(c);
+    data.flats = c.part.flats;
+    const std::vector<ProfilePoint> points = drawing_points(c);
+    // of each flat the second of three places, of each bend the third of five
+    std::vector<std::vector<render::Point>> flats(c.part.flats.size()), bends(c.part.bends.size());
+    for (const ProfilePoint& p : points) (p.flat >= 0 ? flats[p.flat] : bends[p.bend]).push_back(p.drawn);
+    for (const std::vector<render::Point>& of_flat : flats) data.flat_middle.push_back(of_flat.at(1));
+    for (const std::vector<render::Point>& of_bend : bends) data.bend_middle.push_back(of_bend.at(2));
+    for (std::size_t b = 0; b < c.part.bends.size(); ++b)
+        data.bends.push_back(
+            {c.part.bends[b].name, blank.bend_line[b], c.part.bends[b].angle, c.part.bends[b].inside_radius});
+}
+
+}  // namespace
+
+const std::vector<std::string>& sheet_cautions() {
+    static const std::vector<std::string> cautions = {
+        "All figures are estimates, made from a card of the metal and not from your coil. Prove each stroke "
+        "by "
+        "a trial bend, at low force first.",
+        "Hands and sleeves stay out of the tools; guards are on and tested; nobody else can set the press "
+        "going. The free flange swings up fast and pinches: keep out of its path.",
+        "Edges and corners of strip cut: gloves to carry it, and mind that gloves get caught. Hardened strip "
+        "can snap and fly: wear eye protection.",
+        "Nothing here says what your tools or your press can bear; the force climbs steeply once the strip "
+        "is "
+        "clamped. Local codes, the makers' instructions and qualified people come first."};
+    return cautions;
+}
+
+std::string lying_words(const Step& step) {
+    return std::string(step.face == Face::up ? "upper" : "lower") + " face up, " +
+           (step.first == First::left ? "left" : "right") + " end to the left";
+}
+
+std::string turning_words(const Step* before, const Step& step) {
+    if (before == nullptr) return "Lay the blank in so.";
+    const bool over = before->face != step.face, turned = before->first != step.first;
+    if (over && turned)
+        return "From the stroke before: tip it over end for end, so that its other face looks up.";
+    if (over) return "From the stroke before: roll it over about its length, its ends stay where they are.";
+    if (turned) return "From the stroke before: turn it end for end, the same face stays up.";
+    return "As in the stroke before.";
+}
+
+render::SheetData sheet_data(const Case& c, const JobResult& job) {
+    render::SheetData data;
+    data.title = c.title;
+    data.material = words("%s, %g mm thick, %g mm wide", c.material.title.c_str(), c.thickness, c.width);
+    data.blank = words("Blank %.2f mm long, cut with its length %s the rolling direction", job.blank.length,
+                       c.rolling == Rolling::lengthwise ? "along" : "across");
+    if (job.mass_g > 0.0) data.blank += words("; %.1f g", job.mass_g);
+    data.blank += ".";
+    data.thickness = c.thickness;
+    data.blank_length = job.blank.length;
+    add_part(c, job.blank, data);
+    data.angle_tolerance = c.part.angle_tolerance;
+    for (std::size_t i = 0; i < job.steps.size(); ++i)
+        if (job.steps[i].stroke.solved()) data.strokes.push_back(stroke_data(c, job, static_cast<int>(i)));
+    for (const std::string& f : job.findings) data.findings.push_back(as_sentence(f));
+    data.cautions = sheet_cautions();
+    return data;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,30 @@
+// The storyboard's and the charts' data, filled from a case and its result. What is made points into the
+// result's recordings, which must outlive it. Strokes that were not solved are left out of the storyboard;
+// charts are to be asked for solved strokes alone.
+
+#pragma once
+
+#include <vector>
+
+#include "render/chart/force_travel.h"
+#include "render/chart/moment_curvature.h"
+#include "render/chart/stress_through_thickness.h"
+#include "render/report/storyboard.h"
+#include "scenes/case/case.h"
+#include "scenes/process/process.h"
+
+namespace overbend::scenes {
+
+render::Storyboard storyboard_data(const Case& c, const JobResult& job);
+
+// step: index into the case's and the result's steps. The limit is the press's rated force, where the case
+// has a press.
+render::ForceTravel force_travel_data(const Case& c, const JobResult& job, int step);
+
+// All bends of the step, each at its section of greatest curvature between the middles of its flats.
+render::MomentCurvature moment_curvature_data(const Case& c, const JobResult& job, int step);
+
+// bend: index into the part's bends, one of the step's.
+render::StressThroughThickness stress_data(const Case& c, const JobResult& job, int step, int bend);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,23 @@
+// A case's tools in words, as they are asked for in the shop.
+
+#pragma once
+
+#include <string>
+
+#include "scenes/case/case.h"
+
+namespace overbend::scenes {
+
+// "V punch"
+std::string kind_words(const Tool& tool);
+
+// "wedge 50 deg, nose radius 1.2 mm"; of a die with two faces both are told.
+std::string figures_words(const Tool& tool);
+
+// "'two-way block', face 2": as a step uses it.
+std::string die_words(const Case& c, const Step& step);
+
+// "down to 90 deg free, as drawn"
+std::string stop_words(const Case& c, const Step& step);
+
+}  // namespace overbend::scenes

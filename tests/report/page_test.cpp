@@ -1,0 +1,155 @@
+// The whole page: small enough, the same every time, whole as XML, with nothing of a case that could do
+// something in it, and nothing that asks for another file.
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <regex>
+
+#include "scenes/report/job_page.h"
+#include "sim/errors.h"
+#include "tests/files/own_folder.h"
+#include "tests/files/small_case.h"
+#include "tests/report/ran_job.h"
+#include "tests/report/unpacked.h"
+
+using namespace overbend;
+using namespace overbend::tests;
+
+namespace {
+
+// What a hostile or careless hand could write.
+const std::string nasty = "</script><script>alert(1)</script><!-- & '\\\" {{title}} ]]>";
+
+std::string nasty_case() {
+    std::string text = replaced(small_case, "title = \"Small step\"", "title = \"" + nasty + "\"");
+    text = replaced(text, "name = \"first\"", "name = \"" + nasty + "\"");
+    text = replaced(text, "name = \"wedge\"", "name = \"" + nasty + "\"");
+    for (std::size_t at = 0; (at = text.find("punch = \"wedge\"", at)) != std::string::npos;)
+        text.replace(at, 15, "punch = \"" + nasty + "\"");
+    return text;
+}
+
+// Without what XML has other rules for: the insides of scripts and styles.
+std::string without_insides(const std::string& page) {
+    std::string text;
+    for (std::size_t at = 0;;) {
+        std::size_t open = std::string::npos;
+        std::string close;
+        for (const std::string tag : {"script", "style"}) {
+            const std::size_t found =
+                std::min(page.find("<" + tag + ">", at), page.find("<" + tag + " ", at));
+            if (found < open) open = found, close = "</" + tag + ">";
+        }
+        if (open == std::string::npos) return text + page.substr(at);
+        const std::size_t inside = page.find('>', open) + 1;
+        text += page.substr(at, inside - at);
+        at = page.find(close, inside);
+        REQUIRE(at != std::string::npos);
+    }
+}
+
+// As libxml2 reads it.
+bool is_whole_xml(const std::string& page) {
+    const OwnFolder folder;
+    const std::string file = folder.write("page.xml", without_insides(page)).string();
+    return std::system(("xmllint --noout --nonet '" + file + "'").c_str()) == 0;
+}
+
+int count_of(const std::string& text, const std::string& part) {
+    int count = 0;
+    for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++count;
+    return count;
+}
+
+}  // namespace
+
+TEST_CASE("page: whole as XML, with a head of each level under the one above") {
+    const RanJob ran = ran_job(small_case);
+    CHECK(is_whole_xml(ran.html));
+    CHECK_FALSE(is_whole_xml(replaced(ran.html, "</main>", "")));
+    CHECK(count_of(ran.html, "<h1>") == 1);
+    CHECK(ran.html.find("<html lang=\"en\">") != std::string::npos);
+    int level = 0;
+    const std::regex head("<h([1-6])[ >]");
+    for (std::sregex_iterator it(ran.html.begin(), ran.html.end(), head), end; it != end; ++it) {
+        const int next = std::stoi((*it)[1]);
+        CHECK(next <= level + 1);
+        level = next;
+    }
+    CHECK(count_of(ran.html, "<h2") >= 10);
+    // Ids are each one's own, and every link within the page leads to one.
+    const std::regex id(" id=\"([^\"]+)\""), link("href=\"#([^\"]+)\"");
+    std::map<std::string, int> ids;
+    for (std::sregex_iterator it(ran.html.begin(), ran.html.end(), id), end; it != end; ++it) ++ids[(*it)[1]];
+    for (const auto& [name, times] : ids) {
+        CAPTURE(name);
+        CHECK(times == 1);
+    }
+    for (std::sregex_iterator it(ran.html.begin(), ran.html.end(), link), end; it != end; ++it)
+        CHECK(ids.count((*it)[1]) == 1);
+}
+
+TEST_CASE("page: words of a case stay words") {
+    const RanJob ran = ran_job(nasty_case());
+    CHECK(is_whole_xml(ran.html));
+    CHECK(ran.html.find("<script>alert") == std::string::npos);
+    CHECK(ran.html.find("alert(1)&lt;/script&gt;") != std::string::npos);
+    // The title's {{title}} was not filled in a second time.
+    CHECK(ran.html.find("{{title}}") != std::string::npos);
+    const nlohmann::json data = data_in(ran.html, "stroke-1-data");
+    CHECK(data["name"] == ran.c.steps.front().name);
+    CHECK(data["tools"][0]["name"].get<std::string>().find("</script>") != std::string::npos);
+}
+
+TEST_CASE("page: the same case gives the same bytes") {
+    CHECK(ran_job(small_case).html == ran_job(small_case).html);
+}
+
+TEST_CASE("page: a job with findings says so first, and one without that nothing was found") {
+    const RanJob good = ran_job(small_case);
+    CHECK(good.html.find("id=\"verdict-head\">Feasible<") != std::string::npos);
+    const RanJob bad = ran_job(replaced(small_case, "free_deg = 60.0", "free_deg = 50.0"));
+    CHECK(bad.html.find("id=\"verdict-head\">Not feasible as it is<") != std::string::npos);
+    REQUIRE(!bad.job().findings.empty());
+    const std::size_t finding = bad.html.find(render::escaped(bad.job().findings.front()));
+    CHECK(finding != std::string::npos);
+    CHECK(finding < bad.html.find("id=\"part\""));
+}
+
+TEST_CASE("page: every stroke has a player with data, a chart, and a still for readers without a script") {
+    const RanJob ran = ran_job(small_case);
+    for (std::size_t i = 1; i <= ran.job().steps.size(); ++i) {
+        const std::string id = "stroke-" + std::to_string(i);
+        CHECK(ran.html.find("data-stroke=\"" + id + "-data\"") != std::string::npos);
+        CHECK_NOTHROW(data_in(ran.html, id + "-data"));
+    }
+    CHECK(count_of(ran.html, "class=\"player\"") == 2);
+    CHECK(count_of(ran.html, "data-per-mm=") == 2);
+    CHECK(count_of(ran.html, "<noscript><figure><svg") == 2);
+}
+
+TEST_CASE("page: a job that was not solved has none") {
+    const scenes::Case c = ran_job(small_case).c;
+    CHECK_THROWS_AS(scenes::job_page(c, scenes::FlatPattern{}, ""), OutOfRange);
+}
+
+TEST_CASE("page: the demo's asks for nothing outside, tells its cautions, and is far below 3 MB") {
+    const RanJob ran = ran_file("cases/cable-hook/case.toml");
+    MESSAGE("bytes of the demo's page: ", ran.html.size());
+    CHECK(ran.html.size() < 1500000);
+    CHECK(ran.html.size() > 300000);  // it has its six strokes in it
+    CHECK(count_of(ran.html, "class=\"player\"") == 6);
+    const std::regex elsewhere(
+        "(src|href|action|data|poster)=\"(?!#|data:)|url\\((?!#|[\"']?#)|@import|<(iframe|object|embed|img)");
+    const std::string outside = without_insides(ran.html);
+    CHECK_FALSE(std::regex_search(outside, elsewhere));
+    for (const std::string name : {"http://", "https://", "fetch(", "XMLHttpRequest", "import("}) {
+        CAPTURE(name);
+        // The name of SVG's vocabulary is no address that anybody asks for.
+        CHECK(count_of(ran.html, name) ==
+              (name == "http://" ? count_of(ran.html, "http://www.w3.org/2000/svg") : 0));
+    }
+    CHECK(ran.html.find("prove every job by a trial bend") != std::string::npos);
+    CHECK(ran.html.find("EN 10088-2") != std::string::npos);  // where the card's numbers come from
+}

@@ -1,0 +1,25 @@
+// A case that was run, with its flat pattern and its page, for checks of what is told of it.
+
+#pragma once
+
+#include <string>
+
+#include "render/report/page.h"
+#include "scenes/process/flat_pattern.h"
+
+namespace overbend::tests {
+
+struct RanJob {
+    scenes::Case c;
+    scenes::FlatPattern pattern;
+    render::Page page;
+    std::string html;
+    const scenes::JobResult& job() const { return pattern.job; }
+};
+
+// From the text of a case file.
+RanJob ran_job(const std::string& text);
+// From a case file.
+RanJob ran_file(const std::string& path);
+
+}  // namespace overbend::tests

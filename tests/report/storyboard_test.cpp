@@ -1,0 +1,166 @@
+// The storyboard: every stroke with its three panels, words of a size that can be read, on as many pages as
+// it takes.
+
+#include "render/report/storyboard.h"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+#include "render/picture/panel.h"
+#include "render/report/paper.h"
+#include "render/report/turn_sign.h"
+#include "scenes/case/read_case.h"
+#include "scenes/report/story_data.h"
+#include "sim/errors.h"
+#include "tests/chart/legible.h"
+#include "tests/picture/synthetic_recording.h"
+
+using namespace overbend;
+using namespace overbend::render;
+using overbend::tests::check_legible;
+using overbend::tests::says;
+
+namespace {
+
+// So many strokes of one and the same recording.
+Storyboard board_of(int strokes) {
+    static const stroke::Recording recording = tests::synthetic_recording();
+    Storyboard board;
+    board.title = "Bracket with a name of its own";
+    board.remark = "Stainless steel 1.4301 (X5CrNi18-10), annealed, 1 mm";
+    const Turned ways[] = {Turned::no, Turned::end_for_end, Turned::over, Turned::tipped};
+    for (int i = 0; i < strokes; ++i) {
+        StoryStroke stroke;
+        stroke.name = "bend number " + std::to_string(i + 1);
+        stroke.tools = "slim wedge, two-way block";
+        stroke.recording = &recording;
+        stroke.turned = ways[i % 4];
+        stroke.angles = {{"a", 1.62, 1.575}};
+        if (i % 3 == 2) stroke.angles.push_back({"b", -1.62, -1.575});
+        if (i % 5 == 1) stroke.hits = {{{2.0, 6.0}, 1.25, 10, 27}};
+        board.strokes.push_back(stroke);
+    }
+    return board;
+}
+
+int panels_on(const DrawingList& list, const ThemeColours& colours) {
+    int count = 0;
+    for (const Item& item : list.items) {
+        const Shape* s = std::get_if<Shape>(&item);
+        if (s && s->fill && !s->stroke && s->fill->red == colours.stage.red &&
+            s->fill->blue == colours.stage.blue && s->path.size() == 5)
+            ++count;
+    }
+    return count;
+}
+
+}  // namespace
+
+TEST_CASE("every stroke has three panels, and words can be read, for 1 to 20 strokes in both themes") {
+    for (const int strokes : {1, 2, 3, 4, 6, 7, 9, 12, 16, 18, 20})
+        for (const Theme theme : {Theme::light, Theme::dark}) {
+            CAPTURE(strokes);
+            const Storyboard board = board_of(strokes);
+            for (const bool paper : {false, true}) {
+                CAPTURE(paper);
+                const std::vector<DrawingList> pages =
+                    paper ? draw_story_pages(board, theme) : draw_slides(board, 1080, theme);
+                int panels = 0;
+                for (const DrawingList& page : pages) {
+                    CHECK(page.width == (paper ? paper_width : 1920));
+                    CHECK(page.height == (paper ? paper_height : 1080));
+                    check_legible(page, page.height / 60.0, 8);
+                    panels += panels_on(page, theme_colours(theme));
+                }
+                CHECK(panels == 3 * strokes);
+                const int most = paper ? 6 : 18;
+                CHECK(static_cast<int>(pages.size()) == (strokes + most - 1) / most);
+                for (int i = 1; i <= strokes; ++i) {
+                    const auto named = [&](const DrawingList& p) {
+                        const std::vector<std::string> words = tests::words_on(p);
+                        return std::find(words.begin(), words.end(), std::to_string(i)) != words.end();
+                    };
+                    CHECK(std::count_if(pages.begin(), pages.end(), named) == 1);
+                }
+            }
+        }
+}
+
+TEST_CASE("the demo on one slide: names, angles, how the strip is turned") {
+    const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
+    const scenes::JobResult job = scenes::run_process(c, {});
+    const Storyboard board = scenes::storyboard_data(c, job);
+    REQUIRE(board.strokes.size() == 6);
+    CHECK(board.strokes[2].turned == Turned::over);
+    CHECK(board.strokes[3].turned == Turned::no);
+    CHECK(board.strokes[5].turned == Turned::over);
+    const std::vector<DrawingList> slides = draw_slides(board, 1080, Theme::light);
+    REQUIRE(slides.size() == 1);
+    check_legible(slides[0], 18.0, 30);
+    for (const scenes::StepResult& step : job.steps) CHECK(says(slides[0], step.name));
+    CHECK(says(slides[0], "pressed 113."));
+    CHECK(says(slides[0], "free 110.0\u00b0"));
+    CHECK(says(slides[0], "free 45.0\u00b0, 45.0\u00b0"));
+    CHECK(says(slides[0], "roll over"));
+    CHECK_FALSE(says(slides[0], "hits a tool"));
+    // and its charts can be drawn for each stroke
+    for (int i = 0; i < 6; ++i) {
+        const ForceTravel force = scenes::force_travel_data(c, job, i);
+        REQUIRE(force.limits.size() == 1);
+        CHECK(force.limits[0].force == 60.0);
+        CHECK(force.loading.back().force ==
+              doctest::Approx(job.steps[i].stroke.stop_force * c.width / 1000.0).epsilon(1e-6));
+        check_legible(draw_force_travel(force, {}, Theme::light), 640 / 45.0, 12);
+        const MomentCurvature moment = scenes::moment_curvature_data(c, job, i);
+        CHECK(moment.bends.size() == c.steps[i].bends.size());
+        check_legible(draw_moment_curvature(moment, {}, Theme::dark), 640 / 45.0, 12);
+        for (const int b : c.steps[i].bends)
+            check_legible(draw_stress_through_thickness(scenes::stress_data(c, job, i, b), {}, Theme::light),
+                          640 / 45.0, 12);
+    }
+}
+
+TEST_CASE("a stroke that hits something says so, and marks the place in the panels it is there in") {
+    const scenes::Case c = scenes::read_case("cases/wrong-order/case.toml");
+    const scenes::JobResult job = scenes::run_process(c, {});
+    const Storyboard board = scenes::storyboard_data(c, job);
+    REQUIRE(board.strokes.size() == 3);
+    CHECK(board.strokes[0].hits.empty());
+    REQUIRE_FALSE(board.strokes[1].hits.empty());
+    CHECK(board.strokes[1].hits[0].depth > 1.0);
+    const DrawingList slide = draw_slides(board, 1080, Theme::light)[0];
+    CHECK(says(slide, "hits a tool"));
+    CHECK(says(slide, "interference"));
+    check_legible(slide, 18.0, 15);
+}
+
+TEST_CASE("panels of a stroke are to one scale, and hold the whole strip at their moments") {
+    const stroke::Recording r = tests::synthetic_recording();
+    const double loaded = loaded_moment(r);
+    CHECK(r.states[static_cast<std::size_t>(loaded)].phase == stroke::Phase::held);
+    const Rect box{10.0, 20.0, 400.0, 300.0};
+    const View view = choose_panel_view(r, {0.0, loaded}, box, 12.0);
+    for (const double moment : {0.0, loaded}) {
+        const stroke::State s = state_at(r, moment);
+        for (std::size_t i = 0; i < s.x.size(); ++i) {
+            const Point p = view.on_picture({s.x[i], s.y[i]});
+            CHECK(holds(box, {p.x(), p.y(), 0.0, 0.0}));
+        }
+    }
+    const View moved = moved_view(r, view, {500.0, 20.0, 400.0, 300.0}, 12.0);
+    CHECK(moved.scale == view.scale);
+    CHECK((moved.on_picture({1.0, 2.0}) - view.on_picture({1.0, 2.0})).x() == doctest::Approx(490.0));
+    CHECK_THROWS_AS(choose_panel_view(r, {}, box, 12.0), OutOfRange);
+    CHECK_THROWS_AS(choose_panel_view(r, {1e6}, box, 12.0), OutOfRange);
+}
+
+TEST_CASE("storyboards that cannot be are refused by name") {
+    Storyboard board = board_of(2);
+    CHECK_THROWS_AS(draw_slides(board, 100, Theme::light), OutOfRange);
+    board.strokes[1].recording = nullptr;
+    CHECK_THROWS_WITH_AS(draw_slides(board, 1080, Theme::light), doctest::Contains("bend number 2"),
+                         OutOfRange);
+    board.strokes.clear();
+    CHECK_THROWS_AS(draw_story_pages(board, Theme::light), OutOfRange);
+}
