@@ -10,6 +10,7 @@ namespace overbend::program {
 void add_check(CLI::App& app, int& status);
 void add_plan(CLI::App& app, int& status);
 void add_blank(CLI::App& app, int& status);
+void add_drawings(CLI::App& app, int& status);
 void add_film(CLI::App& app, int& status);
 void add_report(CLI::App& app, int& status);
 void add_bend(CLI::App& app, int& status);

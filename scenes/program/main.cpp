@@ -40,6 +40,7 @@ int run(int argc, char** argv) {
     overbend::program::add_check(app, status);
     overbend::program::add_plan(app, status);
     overbend::program::add_blank(app, status);
+    overbend::program::add_drawings(app, status);
     overbend::program::add_film(app, status);
     overbend::program::add_report(app, status);
     overbend::program::add_bend(app, status);
