@@ -164,14 +164,17 @@ struct PartMeasurer {
     }
 
     void over_all(const std::vector<Piece>& outline) const {
-        // where the extremes are: left, right, low, high
+        // where the extremes are: left, right, low, high; of several the one nearest to its dimension line
+        const auto take = [](Vec2& best, const Vec2& p, double further, double nearer) {
+            if (further > 1e-9 || (further > -1e-9 && nearer > 0.0)) best = p;
+        };
         std::vector<Vec2> ends(4, outline.front().start);
         for (const Piece& piece : outline)
             for (const Vec2& p : extremes_of(piece)) {
-                if (p.x() < ends[0].x()) ends[0] = p;
-                if (p.x() > ends[1].x()) ends[1] = p;
-                if (p.y() < ends[2].y()) ends[2] = p;
-                if (p.y() > ends[3].y()) ends[3] = p;
+                take(ends[0], p, -p.x() + ends[0].x(), ends[0].y() - p.y());
+                take(ends[1], p, p.x() - ends[1].x(), ends[1].y() - p.y());
+                take(ends[2], p, -p.y() + ends[2].y(), p.x() - ends[2].x());
+                take(ends[3], p, p.y() - ends[3].y(), p.x() - ends[3].x());
             }
         const tool::Box box{{ends[0].x(), ends[2].y()}, {ends[1].x(), ends[3].y()}};
         Dimension width;

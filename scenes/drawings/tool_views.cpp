@@ -124,7 +124,7 @@ void ToolMeasurer::operator()(const tool::OpenDie& t) const {
     const double middle = 0.5 * t.die_opening, wall = middle - t.shoulder_radius;
     axis();
     across({-middle, 0.0}, {middle, 0.0}, Beside::above);
-    upright({middle, 0.0}, {0.5 * wall, -t.depth}, Beside::left, {0.5 * wall, -0.5 * wall});
+    upright({wall, 0.0}, {0.5 * wall, -t.depth}, Beside::left, {0.5 * wall});
     size(Beside::below);
     sheet.notes.push_back("Opening: between the centres of the shoulder radii.");
 }
@@ -188,7 +188,7 @@ void ToolMeasurer::operator()(const tool::ChannelDie& t) const {
     const double half = 0.5 * t.die_opening;
     axis();
     across({-half, 0.0}, {half, 0.0}, Beside::above);
-    upright({half + t.shoulder_radius, 0.0}, {half, -t.depth}, Beside::left, {0.5 * half, -0.5 * half});
+    upright({half, 0.0}, {0.5 * half, -t.depth}, Beside::left, {0.5 * half});
     size(Beside::below);
     if (t.floor_crown > 0.0)
         sheet.notes.push_back("The floor's middle stands " + length_words(t.floor_crown, tolerances) +

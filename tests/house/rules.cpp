@@ -56,6 +56,7 @@ const AllowedFolders& allowed_folders() {
         {"sim/plan", {"sim/"}},
         {"render/picture", {"sim/"}},
         {"render/chart", {"render/picture", "sim/"}},
+        {"render/drawing", {"render/picture", "sim/tool"}},
         {"render/film", {"render/picture", "sim/"}},
         {"render/report", {"render/picture", "render/chart", "sim/"}},
     };
