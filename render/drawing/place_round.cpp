@@ -129,7 +129,7 @@ std::vector<Way> angle_ways(const Dimension& d, const OnPaper& paper) {
         add_leg_through(through, vertex, d.start, k * d.first_from, radius);
         add_leg_through(through, vertex, d.start + d.sweep, k * d.second_from, radius);
         add_arc_and_words(ways, through, {vertex, d.start + pi, d.sweep, radius}, d.words,
-                          1.5 + 0.1 * radius);
+                          9.0 + 0.1 * radius);
     }
     return ways;
 }

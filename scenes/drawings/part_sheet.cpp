@@ -177,6 +177,13 @@ struct PartMeasurer {
                 take(ends[3], p, p.y() - ends[3].y(), p.x() - ends[3].x());
             }
         const tool::Box box{{ends[0].x(), ends[2].y()}, {ends[1].x(), ends[3].y()}};
+        // An end that is nearly in line with the box's edge is taken to it: the extension line would run
+        // along it.
+        const double near = 1.5 * c.thickness;
+        for (const int i : {0, 1})
+            if (ends[i].y() - box.low.y() < near) ends[i].y() = box.low.y();
+        for (const int i : {2, 3})
+            if (box.high.x() - ends[i].x() < near) ends[i].x() = box.high.x();
         Dimension width;
         width.measure = Measure::across;
         width.from = {box.low.x(), ends[0].y()};
