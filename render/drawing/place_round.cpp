@@ -30,7 +30,7 @@ Way leader(const Point& tip, const Point& way, double length, double shelf, cons
 
 // An arc on paper as lines.
 void add_arc_lines(Ink& ink, const Point& centre, double radius, double start, double sweep) {
-    const int count = std::max(4, static_cast<int>(std::ceil(std::abs(sweep) / 0.12)));
+    const int count = std::max(4, static_cast<int>(std::ceil(std::abs(sweep) * radius / 0.8)));
     for (int i = 0; i < count; ++i)
         ink.lines.push_back({centre + radius * towards(start + sweep * i / count),
                              centre + radius * towards(start + sweep * (i + 1) / count), Stroke::dimension});

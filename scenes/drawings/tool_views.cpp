@@ -95,8 +95,18 @@ void ToolMeasurer::operator()(const tool::VeePunch& t) const {
     const double tangent = t.nose_radius / std::tan(half);
     axis();
     angle(apex, 0.5 * pi - half, t.angle, tangent, flank, tangent, flank);
-    size(Beside::above);
-    if (t.relief) relief(*t.relief);
+    const double top = 0.5 * t.shank_width;
+    across({-top, t.height}, {top, t.height}, Beside::above);
+    upright({box.high.x(), 0.0}, {top, t.height}, Beside::right);
+    if (!t.relief) return;
+    relief(*t.relief);
+    // the neck may stand out from the shank
+    const double side = t.relief->side == tool::Side::right ? -1.0 : 1.0;
+    const double back = side > 0.0 ? box.high.x() : -box.low.x();
+    // over all, from the corner below the relief to where the neck's back begins
+    if (back > top + 1e-6)
+        across({side > 0.0 ? box.low.x() : box.high.x(), t.relief->from},
+               {side * back, apex.y() + back / std::tan(half)}, Beside::below);
 }
 
 // top: y of the face; up: 1 where the groove opens upwards, -1 where it hangs below.
