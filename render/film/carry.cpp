@@ -104,29 +104,29 @@ Carry find_carry(const stroke::Recording& before, const stroke::Recording& after
     return carry;
 }
 
-StripMotion motion_at(const Carry& carry, double part, double lift) {
-    // One after the other, so that each is understood: up, turned, laid level and across, down.
-    const double up = lift * (eased(part / 0.25) - eased((part - 0.75) / 0.25));
-    const double turned = eased((part - 0.2) / 0.35);
-    const double way = eased((part - 0.45) / 0.35);
+StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before, const Hold& after) {
+    const double way = carried.moved;
+    const double growth = 1.0 + carried.off * ((1.0 - way) * before.growth + way * after.growth);
     StripMotion motion;
     motion.turn = carry.turning == Turning::both
-                      ? turned_by(carry.turn * eased((part - 0.2) / 0.6))
-                      : turned_by(carry.turn * way) * turning_matrix(carry.turning, turned);
-    motion.shift = (1.0 - way) * carry.from + way * carry.to + Place(0.0, up) - motion.turn * carry.from;
+                      ? turned_by(carry.turn * carried.turned)
+                      : turned_by(carry.turn * way) * turning_matrix(carry.turning, carried.turned);
+    motion.turn *= growth;
+    motion.shift = (1.0 - way) * carry.from + way * carry.to +
+                   carried.off * ((1.0 - way) * before.shift + way * after.shift) - motion.turn * carry.from;
     return motion;
 }
 
 std::string carry_words(const Carry& carry) {
     switch (carry.turning) {
         case Turning::end_for_end:
-            return "turn the strip end for end and lay it in for the next stroke";
+            return "the part is turned end for end";
         case Turning::over:
-            return "turn the strip over and lay it in for the next stroke";
+            return "the part is turned over, its other face up";
         case Turning::both:
-            return "turn the strip end for end and over, and lay it in for the next stroke";
+            return "the part is turned end for end and over";
         default:
-            return "lay the strip in for the next stroke";
+            return "the part is moved on to its next bend";
     }
 }
 

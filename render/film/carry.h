@@ -24,11 +24,25 @@ struct Carry {
 
 Carry find_carry(const stroke::Recording& before, const stroke::Recording& after);
 
-// The motion of the drawn strip part of the way, 0 to 1: lifted off the die, turned, and set down again.
-// lift: how high, mm.
-StripMotion motion_at(const Carry& carry, double part, double lift);
+// How the part is held while it is off the die: shifted by so much, and drawn so much larger, as when it
+// comes towards the onlooker.
+struct Hold {
+    Place shift = Place::Zero();  // mm
+    double growth = 0.0;          // part of its size
+};
 
-// "turn the strip end for end and lay it in for the next stroke"
+// How far the carrying has come: taken off the die, turned, moved to the next place; each 0 to 1.
+struct Carried {
+    double off = 0.0;
+    double turned = 0.0;
+    double moved = 0.0;
+};
+
+// The motion of the drawn strip. At rest, {0, 0, 0} is where the stroke before leaves it and {0, 1, 1} where
+// the next one wants it; off the die it is held as the two holds have it.
+StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before, const Hold& after);
+
+// "the part is turned end for end"; how it is moved in the picture's plane is plain to see.
 std::string carry_words(const Carry& carry);
 
 // From 0 to 1 with rest at both ends; held outside.

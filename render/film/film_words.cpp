@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "render/film/interlude.h"
 #include "render/picture/text_width.h"
 
 namespace overbend::render {
@@ -61,6 +62,57 @@ std::string dwell_words(const StrokeFilm& stroke, const StrokeLook& look) {
     return words;
 }
 
+std::string press_words(const StrokeFilm& stroke) {
+    std::string of = names(stroke.bends);
+    if (of == "bend") of = "";
+    return "Press: the ram goes on slowly, and the punch bends the strip" + (of.empty() ? "" : " at " + of) +
+           ".";
+}
+
+// "the wedge", "the wedge and the two-way block": what presses on one side, by its name.
+std::string tool_names(const StrokeFilm& stroke, const ToolChange& sides) {
+    std::vector<std::string> words;
+    for (const tool::RigidTool& t : stroke.recording->tools) {
+        if (!tool::presses(t.role) || !(t.moves_with_ram() ? sides.upper : sides.lower)) continue;
+        const std::string role = tool::role_word(t.role);
+        const bool named = !t.name.empty();
+        const bool role_in_name = t.name.find(role) != std::string::npos;
+        words.push_back("the " + (named ? (role_in_name ? "" : role + " ") + t.name : role));
+    }
+    std::string all;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        all += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
+    return all;
+}
+
+// First what goes, then what comes. The same names before and after: a tool is set another way, as the other
+// groove of a block.
+std::string change_words(const Moment& moment, const StrokeFilm* before, const StrokeFilm& after) {
+    const ToolChange sides = tool_change(before, after);
+    const std::string come = tool_names(after, sides);
+    const std::string go = before ? tool_names(*before, sides) : "";
+    if (go == come) return "Set up: " + come + ", turned for the next bend.";
+    if (before && moment.part < new_tools_from) return "Take out: " + go + ".";
+    return "Put in: " + come + ".";
+}
+
+std::string lay_in_words(const StrokeFilm& after) {
+    std::string words = after.way_in == Way::along_the_bend_line
+                            ? "Lay in: slide the strip in along the bend line"
+                            : "Lay in: set the strip on the die";
+    const std::string of = names(after.bends);
+    if (!of.empty()) words += " for " + of;
+    return words + ".";
+}
+
+std::string away_words(const StrokeFilm& before, bool last) {
+    if (before.way_off == Way::along_the_bend_line)
+        return "Take away: the part is slid off along the bend line, towards you; the punch bars every other "
+               "way.";
+    return last ? "Take away: the part is lifted off and is done."
+                : "Take away: the part is lifted off the die.";
+}
+
 }  // namespace
 
 std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook& look) {
@@ -68,9 +120,9 @@ std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook&
         case Passage::placed:
             return "Place: " + placed_words(stroke) + ".";
         case Passage::approach:
-            return "Approach: the punch comes down to the strip.";
+            return "Approach: the ram comes down fast until the punch meets the strip.";
         case Passage::press:
-            return "Press: the punch goes down and bends the strip.";
+            return press_words(stroke);
         case Passage::dwell:
             return "Dwell: " + dwell_words(stroke, look) + ".";
         case Passage::retract:
@@ -82,8 +134,18 @@ std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook&
     }
 }
 
-std::string carry_caption(const StrokeFilm& next, const Carry& carry) {
-    return "Next: " + (next.placing.empty() ? carry_words(carry) : next.placing) + ".";
+std::string between_caption(const Moment& m, const FilmJob& job, const Carry& carry) {
+    switch (m.passage) {
+        case Passage::away:
+            return away_words(job.strokes[m.from], m.to < 0);
+        case Passage::turn:
+            return std::string(carry.turning == Turning::none ? "Carry: " : "Turn: ") + carry_words(carry) +
+                   ".";
+        case Passage::change:
+            return change_words(m, m.from >= 0 ? &job.strokes[m.from] : nullptr, job.strokes[m.to]);
+        default:
+            return lay_in_words(job.strokes[m.to]);
+    }
 }
 
 }  // namespace overbend::render

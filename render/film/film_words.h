@@ -10,7 +10,7 @@ namespace overbend::render {
 
 std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook& look);
 
-// While the strip is carried to its place for the next stroke.
-std::string carry_caption(const StrokeFilm& next, const Carry& carry);
+// Of a moment between two strokes. carry: how the part gets from one to the other.
+std::string between_caption(const Moment& moment, const FilmJob& job, const Carry& carry);
 
 }  // namespace overbend::render

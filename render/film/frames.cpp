@@ -8,6 +8,7 @@
 #include <mutex>
 #include <thread>
 
+#include "render/film/paint_in_order.h"
 #include "render/picture/painter.h"
 #include "sim/errors.h"
 
@@ -35,14 +36,28 @@ bool is_frame_name(const std::string& name) {
            std::all_of(name.begin() + 6, name.begin() + 11, [](char c) { return c >= '0' && c <= '9'; });
 }
 
+void remove_frames(const fs::path& folder) {
+    std::vector<fs::path> frames;
+    std::error_code ignored;
+    for (const fs::directory_entry& entry : fs::directory_iterator(folder, ignored))
+        if (is_frame_name(entry.path().filename().string())) frames.push_back(entry.path());
+    for (const fs::path& path : frames) fs::remove(path, ignored);
+}
+
+// After a film that was not finished; a folder in which something else stands stays.
+void remove_half(const std::vector<Sequence>& sequences) {
+    std::error_code ignored;
+    for (const Sequence& sequence : sequences) {
+        remove_frames(sequence.folder);
+        fs::remove(sequence.folder, ignored);
+    }
+}
+
 void make_empty(const fs::path& folder) {
     std::error_code error;
     fs::create_directories(folder, error);
     if (error) throw std::runtime_error("folder cannot be made: " + folder.string() + ": " + error.message());
-    std::vector<fs::path> old;
-    for (const fs::directory_entry& entry : fs::directory_iterator(folder))
-        if (is_frame_name(entry.path().filename().string())) old.push_back(entry.path());
-    for (const fs::path& path : old) fs::remove(path);
+    remove_frames(folder);
 }
 
 std::vector<Sequence> sequences_of(const FilmJob& job, const fs::path& out_dir, Sequences which) {
@@ -50,14 +65,9 @@ std::vector<Sequence> sequences_of(const FilmJob& job, const fs::path& out_dir, 
     if (which != Sequences::strokes) sequences.push_back({out_dir / "job", "", 0});
     if (which == Sequences::job) return sequences;
     for (size_t i = 0; i < job.strokes.size(); ++i)
-        sequences.push_back(
-            {out_dir / numbered("stroke_%02d", static_cast<int>(i) + 1), job.strokes[i].step_name, 0});
+        sequences.push_back({out_dir / numbered("stroke_%02d", number_of(job, static_cast<int>(i))),
+                             job.strokes[i].step_name, 0});
     return sequences;
-}
-
-bool look_the_same(const Moment& a, const Moment& b) {
-    return a.stroke == b.stroke && a.passage == b.passage && a.at == b.at && a.carried == b.carried &&
-           a.punch_travel == b.punch_travel && a.caption == b.caption;
 }
 
 // The frames of a stroke are those of the job between two carries: painted once, written to both. So are
@@ -72,7 +82,7 @@ std::vector<Task> tasks_of(const FrameList& list, Sequences which, std::vector<S
         const Moment& moment = list.moments[i];
         std::vector<fs::path> files;
         if (which != Sequences::strokes) files.push_back(next_file(sequences[0]));
-        if (which != Sequences::job && moment.passage != Passage::carry)
+        if (which != Sequences::job && in_a_stroke(moment.passage))
             files.push_back(next_file(sequences[first_stroke + moment.stroke]));
         if (files.empty()) continue;
         if (!tasks.empty() && look_the_same(list.moments[tasks.back().moment], moment)) {
@@ -182,13 +192,6 @@ class Workshop {
     std::exception_ptr failure_;
 };
 
-int threads_for(int wanted, size_t tasks) {
-    if (wanted < 0 || wanted > 256)
-        throw OutOfRange("threads", std::to_string(wanted), "it must be 0 (one a core) to 256");
-    const int cores = std::max(1, static_cast<int>(std::thread::hardware_concurrency()));
-    return std::max(1, std::min(wanted == 0 ? cores : wanted, static_cast<int>(tasks)));
-}
-
 }  // namespace
 
 PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const fs::path& out_dir,
@@ -198,10 +201,17 @@ PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const f
     film.frames_per_second = list.frames_per_second;
     film.sequences = sequences_of(job, out_dir, paint.sequences);
     const std::vector<Task> tasks = tasks_of(list, paint.sequences, film.sequences);
-    const int threads = threads_for(paint.threads, tasks.size());
+    const int threads = painters_for(paint.threads, tasks.size());
     for (const Sequence& sequence : film.sequences) make_empty(sequence.folder);
     film.wanted = frames_in(tasks);
-    film.painted = Workshop(job, options, list, tasks).run(threads, progress);
+    try {
+        film.painted = Workshop(job, options, list, tasks).run(threads, progress);
+    } catch (...) {
+        remove_half(film.sequences);
+        throw;
+    }
+    // Half a film would pass for a whole one.
+    if (!film.complete()) remove_half(film.sequences);
     return film;
 }
 

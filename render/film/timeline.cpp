@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "render/film/film_words.h"
+#include "render/film/interlude.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
@@ -16,13 +17,24 @@ using stroke::Recording;
 using stroke::State;
 
 // Shares of a stroke of 8 s; what is left of them is pressed.
-constexpr double placed_share = 0.5 / 8.0;
-constexpr double approach_share = 0.8 / 8.0;
+constexpr double placed_share = 0.6 / 8.0;
+constexpr double approach_share = 0.7 / 8.0;
 constexpr double dwell_share = 0.5 / 8.0;
 constexpr double retract_share = 1.0 / 8.0;
-constexpr double free_share = 2.1 / 8.0;
+constexpr double free_share = 2.4 / 8.0;
 constexpr double press_share = 1.0 - placed_share - approach_share - dwell_share - retract_share - free_share;
 constexpr double raising_part = 0.3;  // of the free passage: the punch goes up
+constexpr double true_size_at =
+    0.85;  // of the free passage: a springback drawn larger has its true size again
+
+// Shares of the time between two strokes.
+constexpr double away_share = 0.9 / 6.0;
+constexpr double turn_share = 2.2 / 6.0;
+constexpr double change_share = 1.8 / 6.0;
+constexpr double lay_in_share = 1.0 - away_share - turn_share - change_share;
+
+constexpr double title_seconds = 4.0;
+constexpr double finished_seconds = 5.0;
 
 void check_range(const char* name, double value, double low, double high, const char* unit) {
     if (value >= low && value <= high) return;
@@ -35,9 +47,16 @@ void check(const FilmJob& job, const FilmOptions& options) {
     check_range("frames per second", options.frames_per_second, 1.0, 120.0, "");
     check_range("time of a stroke", options.seconds_per_stroke, 1.0, 120.0, " s");
     check_range("time between strokes", options.seconds_between, 0.1, 60.0, " s");
+    check_range("scale of the springback", options.springback_scale, 1.0, 20.0, "");
     if (!(job.strip_width > 0.0))
         throw OutOfRange("strip width", fixed(job.strip_width, 2) + " mm", "it must be above 0 mm");
     if (job.strokes.empty()) throw OutOfRange("film", "the job has no strokes", "it must have at least one");
+    if (job.finished) {
+        if (!job.finished->recording)
+            throw OutOfRange("film", "the finished part has no recording",
+                             "leave the part out, or give it one");
+        check_recording(*job.finished->recording);
+    }
     for (const StrokeFilm& stroke : job.strokes) {
         if (!stroke.recording)
             throw OutOfRange("film", "step \"" + stroke.step_name + "\" has no recording",
@@ -92,10 +111,18 @@ std::vector<double> evenly(const Recording& recording, int first, int last, int 
     return moments;
 }
 
-StrokeLook look_of(const StrokeFilm& stroke, const PictureSize& size) {
+View view_of(const StrokeFilm& stroke, const FilmOptions& options) {
+    ViewOptions wanted;
+    wanted.charts = options.charts;
+    wanted.lens = options.lens;
+    for (const BendMark& bend : stroke.bends) wanted.bend_lines.push_back(bend.blank_position);
+    return choose_view(*stroke.recording, options.size, wanted);
+}
+
+StrokeLook look_of(const StrokeFilm& stroke, const FilmOptions& options) {
     const Recording& recording = *stroke.recording;
     StrokeLook look;
-    look.view = choose_view(recording, size);
+    look.view = view_of(stroke, options);
     look.raised = raised_by(recording, look.view);
     look.loaded_at = loaded_state(recording);
     look.bends = stroke.bends;
@@ -133,8 +160,15 @@ void add_stroke(const FilmJob& job, int index, const FilmOptions& options, Frame
     const int loaded = static_cast<int>(look.loaded_at);
     const int last = static_cast<int>(recording.states.size()) - 1;
     const StrokeTimes n = times(options);
-    const auto add = [&](Passage passage, double at, std::optional<double> punch_travel) {
-        list.moments.push_back({index, passage, at, punch_travel, 0.0, caption(passage, stroke, look)});
+    const auto add = [&](Passage passage, double at, std::optional<double> punch_travel, double scale = 1.0) {
+        Moment moment;
+        moment.stroke = index;
+        moment.passage = passage;
+        moment.at = at;
+        moment.punch_travel = punch_travel;
+        moment.caption = caption(passage, stroke, look);
+        moment.springback_scale = scale;
+        list.moments.push_back(moment);
     };
     const double touch = recording.states.front().travel;
     for (int i = 0; i < n.placed; ++i) add(Passage::placed, 0.0, -look.raised);
@@ -145,25 +179,64 @@ void add_stroke(const FilmJob& job, int index, const FilmOptions& options, Frame
     for (const double at : evenly(recording, 0, loaded, n.press, 1.0, 0.01)) add(Passage::press, at, {});
     for (int i = 0; i < n.dwell; ++i) add(Passage::dwell, loaded, {});
     if (last == loaded) return;  // the stroke was not finished: there is nothing after the stop
+    const double large = options.springback_scale;
     for (const double at : evenly(recording, loaded, last, n.retract, 0.05, 1.0))
-        add(Passage::retract, at, {});
+        add(Passage::retract, at, {}, large);
     const double off = recording.states.back().travel;
     for (int i = 1; i <= n.free; ++i) {
-        const double part = eased(static_cast<double>(i) / (raising_part * n.free));
-        add(Passage::free, last, (1.0 - part) * off + part * -look.raised);
+        const double part = static_cast<double>(i) / n.free;
+        const double up = eased(part / raising_part);
+        const double back = large > 1.0 ? eased((part - true_size_at) / (1.0 - true_size_at)) : 0.0;
+        add(Passage::free, last, (1.0 - up) * off + up * -look.raised, (1.0 - back) * large + back);
     }
 }
 
-void add_carry(const FilmJob& job, int index, const FilmOptions& options, FrameList& list) {
-    const int count = frames_in(options.seconds_between, options.frames_per_second);
-    const double last = static_cast<double>(job.strokes[index].recording->states.size()) - 1.0;
-    const std::string words = carry_caption(job.strokes[index + 1], list.looks[index].carry);
-    for (int i = 1; i <= count; ++i)
-        list.moments.push_back(
-            {index, Passage::carry, last, {}, static_cast<double>(i) / (count + 1), words});
+void add_between(const FilmJob& job, int from, int to, Passage passage, double share,
+                 const FilmOptions& options, FrameList& list) {
+    const int count = frames_in(share * options.seconds_between, options.frames_per_second);
+    Moment moment;
+    moment.passage = passage;
+    moment.from = from;
+    moment.to = to;
+    moment.stroke = from >= 0 ? from : to;
+    if (from >= 0) moment.at = static_cast<double>(job.strokes[from].recording->states.size()) - 1.0;
+    for (int i = 1; i <= count; ++i) {
+        moment.part = static_cast<double>(i) / count;
+        moment.caption = between_caption(moment, job, from >= 0 ? list.looks[from].carry : Carry{});
+        list.moments.push_back(moment);
+    }
+}
+
+// From one stroke to the next; from: -1 before the first, to: -1 after the last.
+void add_interlude(const FilmJob& job, int from, int to, const FilmOptions& options, FrameList& list) {
+    const auto add = [&](Passage passage, double share) {
+        add_between(job, from, to, passage, share, options, list);
+    };
+    if (from >= 0) add(Passage::away, away_share);
+    if (to < 0) return;
+    if (from >= 0) add(Passage::turn, turn_share);
+    if (tool_change(from >= 0 ? &job.strokes[from] : nullptr, job.strokes[to]).any())
+        add(Passage::change, change_share);
+    add(Passage::lay_in, lay_in_share);
+}
+
+void add_card(Passage passage, double seconds, FrameList& list) {
+    Moment moment;
+    moment.passage = passage;
+    const int count = frames_in(seconds, list.frames_per_second);
+    list.moments.insert(list.moments.end(), static_cast<std::size_t>(count), moment);
+}
+
+bool finished_to_its_end(const Recording& recording) {
+    return recording.states.back().phase == Phase::free;
 }
 
 }  // namespace
+
+int number_of(const FilmJob& job, int index) {
+    const int number = job.strokes[index].number;
+    return number > 0 ? number : index + 1;
+}
 
 FrameList timeline(const FilmJob& job, const FilmOptions& options) {
     check(job, options);
@@ -172,15 +245,26 @@ FrameList timeline(const FilmJob& job, const FilmOptions& options) {
     std::vector<const Recording*> recordings;
     for (const StrokeFilm& stroke : job.strokes) {
         recordings.push_back(stroke.recording);
-        list.looks.push_back(look_of(stroke, options.size));
+        list.looks.push_back(look_of(stroke, options));
     }
     list.colour_limit = colour_limit(recordings, options.colouring);
     const int count = static_cast<int>(job.strokes.size());
-    for (int i = 0; i + 1 < count; ++i) list.looks[i].carry = find_carry(*recordings[i], *recordings[i + 1]);
-    for (int i = 0; i < count; ++i) {
-        add_stroke(job, i, options, list);
-        if (i + 1 < count) add_carry(job, i, options, list);
+    for (int i = 0; i + 1 < count; ++i) {
+        list.looks[i].carry = find_carry(*recordings[i], *recordings[i + 1]);
+        list.looks[i].turning_view = turning_view(job, list, i, i + 1);
     }
+    if (options.cards == Cards::shown) add_card(Passage::title, title_seconds, list);
+    for (int i = 0; i < count; ++i) {
+        // Over strokes that are left out, or that came to no end, no part is carried.
+        const bool goes_on = i > 0 && number_of(job, i) == number_of(job, i - 1) + 1 &&
+                             finished_to_its_end(*recordings[i - 1]);
+        if (!goes_on && i > 0 && finished_to_its_end(*recordings[i - 1]))
+            add_interlude(job, i - 1, -1, options, list);
+        add_interlude(job, goes_on ? i - 1 : -1, i, options, list);
+        add_stroke(job, i, options, list);
+    }
+    if (finished_to_its_end(*recordings.back())) add_interlude(job, count - 1, -1, options, list);
+    if (options.cards == Cards::shown && job.finished) add_card(Passage::finished, finished_seconds, list);
     return list;
 }
 

@@ -32,6 +32,7 @@ void write(std::ostream& out, const Shape& s) {
     if (s.fill) write(out << " fill ", *s.fill);
     if (s.stroke) write(out << " stroke ", *s.stroke);
     out << " width " << s.line_width;
+    if (s.edges == Edges::coarse) out << " coarse";
     for (const double d : s.dash) out << " dash " << d;
     if (s.clip)
         out << " clip " << s.clip->x << ',' << s.clip->y << ',' << s.clip->width << ',' << s.clip->height;

@@ -11,7 +11,7 @@ namespace {
 constexpr double row = 1.72;  // units, height of a line of readouts
 constexpr double press_height = 4.0 * row;
 constexpr double bends_height = 5.0 * row;
-constexpr double legend_height = 5.8;
+constexpr double legend_height = 7.6;
 constexpr double pad = 0.8;  // units, within the panel
 constexpr double gap = 1.2;  // units, between columns
 
@@ -46,6 +46,19 @@ void lay_out_tall(const PictureSize& size, double margin, Layout& at) {
     if (three) at.legend = {at.bends.right() + gap * u, inner.y, 0.3 * free, legend_height * u};
 }
 
+// No panel: the legend lies in the stage's lower right corner, above the scale where both have no room
+// side by side.
+void lay_out_bare(const PictureSize& size, double margin, Layout& at) {
+    const double u = at.unit;
+    at.panel = {size.width - margin, at.head.bottom(), 0.0, 0.0};
+    at.stage = {margin, at.head.bottom(), size.width - 2.0 * margin, at.caption.y - at.head.bottom()};
+    const double wanted = at.stage.width > 72.0 * u ? legend_with_elastic : 27.0;
+    const double width = std::min(wanted * u, at.stage.width - 1.2 * u);
+    const bool beside = at.stage.width > 24.5 * u + width + 1.8 * u;
+    at.legend = {at.stage.right() - 0.6 * u - width, at.stage.bottom() - (beside ? 2.6 : 4.9) * u, width,
+                 2.0 * u};
+}
+
 }  // namespace
 
 void check_size(const PictureSize& size) {
@@ -57,7 +70,7 @@ void check_size(const PictureSize& size) {
                          "the width must be at least 9/16 of the height");
 }
 
-Layout lay_out(const PictureSize& size) {
+Layout lay_out(const PictureSize& size, Charts charts) {
     check_size(size);
     Layout at;
     at.unit = size.height / 42.0;
@@ -70,7 +83,9 @@ Layout lay_out(const PictureSize& size) {
     const double caption_height = (1.5 + 1.55 * at.caption_lines) * u;
     at.head = {margin, 0.0, size.width - 2.0 * margin, 3.2 * u};
     at.caption = {margin, size.height - caption_height, at.head.width, caption_height};
-    if (aspect >= 1.2)
+    if (charts == Charts::hidden)
+        lay_out_bare(size, margin, at);
+    else if (aspect >= 1.2)
         lay_out_wide(size, margin, at);
     else
         lay_out_tall(size, margin, at);

@@ -18,16 +18,23 @@ struct PictureSize {
 // Throws OutOfRange, with the figures.
 void check_size(const PictureSize& size);
 
+// The panel of readouts and the force curve; hidden, the stage has the whole width.
+enum class Charts { shown, hidden };
+
 struct Layout {
     double unit = 0.0;  // size of the smallest words: 1/42 of the height (1/45 is the least allowed)
     double line = 0.0;  // width of a fine line
     Rect head, stage, panel, caption;
     Rect press, bends;   // within the panel: readouts of the press, of the bends
-    Rect curve, legend;  // the same; the curve is empty where there is no room  // within the panel
+    Rect curve, legend;  // the same; the curve is empty where there is no room; without a panel the legend
+                         // lies on the stage
     int caption_lines = 1;
     bool narrow = false;  // less room than names and angles need side by side: both are kept short
 };
 
-Layout lay_out(const PictureSize& size);
+// Width in units from which on the legend on the stage has room for the elastic layers.
+constexpr double legend_with_elastic = 45.0;
+
+Layout lay_out(const PictureSize& size, Charts charts = Charts::shown);
 
 }  // namespace overbend::render

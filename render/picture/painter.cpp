@@ -4,12 +4,17 @@
 #include <cairo-svg.h>
 #include <pango/pangocairo.h>
 
+#include <algorithm>
 #include <cerrno>
+#include <cmath>
+#include <cstdio>
 #include <cstring>
 #include <fstream>
 #include <memory>
 #include <stdexcept>
+#include <unordered_map>
 
+#include "render/picture/fonts.h"
 #include "render/picture/svg_names.h"
 #include "sim/errors.h"
 
@@ -44,10 +49,8 @@ namespace {
 struct Release {
     void operator()(cairo_t* c) const { cairo_destroy(c); }
     void operator()(cairo_surface_t* s) const { cairo_surface_destroy(s); }
-    void operator()(cairo_font_options_t* o) const { cairo_font_options_destroy(o); }
     void operator()(PangoFontDescription* d) const { pango_font_description_free(d); }
     void operator()(PangoLayout* l) const { g_object_unref(l); }
-    void operator()(PangoContext* c) const { g_object_unref(c); }
 };
 template <typename T>
 using Handle = std::unique_ptr<T, Release>;
@@ -87,16 +90,14 @@ void trace(cairo_t* cairo, const Path& path) {
         }
 }
 
-// What becomes of words: shapes like all others, or text of a font.
-enum class Words { outlines, text };
-
-void paint_item(cairo_t* cairo, const Shape& shape, Words) {
+void paint_item(cairo_t* cairo, const Shape& shape) {
     cairo_save(cairo);
     cairo_new_path(cairo);
     if (shape.clip) {
         cairo_rectangle(cairo, shape.clip->x, shape.clip->y, shape.clip->width, shape.clip->height);
         cairo_clip(cairo);
     }
+    if (shape.edges == Edges::coarse) cairo_set_antialias(cairo, CAIRO_ANTIALIAS_FAST);
     trace(cairo, shape.path);
     if (shape.fill) {
         set_colour(cairo, *shape.fill);
@@ -117,15 +118,8 @@ void paint_item(cairo_t* cairo, const Shape& shape, Words) {
 // their distances and no rounding to pixels is left.
 constexpr double layout_size = 100.0;
 
-Handle<PangoLayout> laid_out(cairo_t* cairo, const Text& text) {
-    Handle<PangoContext> context(pango_cairo_create_context(cairo));
-    Handle<cairo_font_options_t> options(cairo_font_options_create());
-    cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
-    cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
-    cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
-    pango_cairo_context_set_font_options(context.get(), options.get());
-    pango_cairo_context_set_resolution(context.get(), 72.0);
-    Handle<PangoLayout> layout(pango_layout_new(context.get()));
+Handle<PangoLayout> laid_out(const Text& text) {
+    Handle<PangoLayout> layout(pango_layout_new(font_context()));
     Handle<PangoFontDescription> font(pango_font_description_new());
     pango_font_description_set_family_static(font.get(), "DejaVu Sans");
     pango_font_description_set_weight(font.get(),
@@ -146,43 +140,133 @@ Point layout_origin(PangoLayout* layout, Across across) {
             -static_cast<double>(pango_layout_get_baseline(layout)) / PANGO_SCALE};
 }
 
-void paint_item(cairo_t* cairo, const Text& text, Words how) {
-    const Handle<PangoLayout> layout = laid_out(cairo, text);
+// Adds a text's outlines to the path.
+void add_outlines(cairo_t* cairo, const Text& text) {
+    const Handle<PangoLayout> layout = laid_out(text);
     const Point origin = layout_origin(layout.get(), text.across);
     cairo_save(cairo);
     cairo_translate(cairo, text.at.x(), text.at.y());
     cairo_scale(cairo, text.size / layout_size, text.size / layout_size);
-    cairo_new_path(cairo);
     cairo_move_to(cairo, origin.x(), origin.y());
-    if (text.halo || how == Words::outlines) pango_cairo_layout_path(cairo, layout.get());
-    if (text.halo) {
-        set_colour(cairo, *text.halo);
-        cairo_set_line_width(cairo, 0.25 * layout_size);
-        cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
-        cairo_stroke_preserve(cairo);
-    }
-    set_colour(cairo, text.colour);
-    if (how == Words::outlines) {
-        cairo_fill(cairo);
-    } else {
-        cairo_new_path(cairo);
-        cairo_move_to(cairo, origin.x(), origin.y());
-        pango_cairo_show_layout(cairo, layout.get());
-    }
+    pango_cairo_layout_path(cairo, layout.get());
     cairo_restore(cairo);
 }
 
-void paint_with(cairo_t* cairo, const DrawingList& list, Words how) {
-    set_colour(cairo, list.background);
-    cairo_paint(cairo);
-    for (const Item& item : list.items) std::visit([&](const auto& i) { paint_item(cairo, i, how); }, item);
+void paint_item(cairo_t* cairo, const Text& text) {
+    cairo_new_path(cairo);
+    add_outlines(cairo, text);
+    if (text.halo) {
+        set_colour(cairo, *text.halo);
+        cairo_set_line_width(cairo, 0.25 * text.size);
+        cairo_set_line_join(cairo, CAIRO_LINE_JOIN_ROUND);
+        cairo_stroke_preserve(cairo);
+        cairo_set_line_join(cairo, CAIRO_LINE_JOIN_MITER);
+    }
+    set_colour(cairo, text.colour);
+    cairo_fill(cairo);
+}
+
+// Words as text of their font, for readers and searchers of the file.
+void paint_as_text(cairo_t* cairo, const Text& text) {
+    if (text.halo) {
+        Text halo = text;
+        halo.colour = *text.halo;
+        paint_item(cairo, halo);
+    }
+    const Handle<PangoLayout> layout = laid_out(text);
+    const Point origin = layout_origin(layout.get(), text.across);
+    cairo_save(cairo);
+    cairo_translate(cairo, text.at.x(), text.at.y());
+    cairo_scale(cairo, text.size / layout_size, text.size / layout_size);
+    cairo_move_to(cairo, origin.x(), origin.y());
+    set_colour(cairo, text.colour);
+    pango_cairo_show_layout(cairo, layout.get());
+    cairo_restore(cairo);
+}
+
+void paint_as_text(cairo_t* cairo, const Shape& shape) {
+    paint_item(cairo, shape);
+}
+
+// How much of each pixel a text covers, and where its upper left pixel is from the pixel that it stands at.
+struct Mask {
+    Handle<cairo_surface_t> surface;
+    int x = 0;
+    int y = 0;
+};
+
+Mask mask_of(const Text& text) {
+    Rect box = painted_box(text);
+    Mask mask;
+    mask.x = static_cast<int>(std::floor(box.x)) - 1;
+    mask.y = static_cast<int>(std::floor(box.y)) - 1;
+    const int width = static_cast<int>(std::ceil(box.right())) + 1 - mask.x;
+    const int height = static_cast<int>(std::ceil(box.bottom())) + 1 - mask.y;
+    mask.surface.reset(cairo_image_surface_create(CAIRO_FORMAT_A8, width, height));
+    check(cairo_surface_status(mask.surface.get()));
+    cairo_surface_set_device_offset(mask.surface.get(), -mask.x, -mask.y);
+    const Handle<cairo_t> cairo(cairo_create(mask.surface.get()));
+    add_outlines(cairo.get(), text);
+    cairo_fill(cairo.get());
+    check(cairo_status(cairo.get()));
+    cairo_surface_set_device_offset(mask.surface.get(), 0.0, 0.0);
+    return mask;
+}
+
+// Words on pixels. Laying them out and filling them takes half the time of a picture, and in a film most are
+// the same from frame to frame: so each thread keeps them.
+void paint_on_pixels(cairo_t* cairo, const Text& text) {
+    if (text.halo) {
+        paint_item(cairo, text);
+        return;
+    }
+    constexpr size_t most = 500;  // texts; numbers that run would fill the memory
+    thread_local std::unordered_map<std::string, Mask> kept;
+    const double left = std::floor(text.at.x());
+    const double top = std::floor(text.at.y());
+    Text near = text;  // within the first pixel
+    near.at -= Point(left, top);
+    char place[128];
+    std::snprintf(place, sizeof place, "%d %d %a %a %a ", static_cast<int>(text.weight),
+                  static_cast<int>(text.across), text.size, near.at.x(), near.at.y());
+    const std::string key = place + text.words;
+    auto found = kept.find(key);
+    if (found == kept.end()) {
+        if (kept.size() >= most) kept.clear();
+        found = kept.emplace(key, mask_of(near)).first;
+    }
+    const Mask& mask = found->second;
+    set_colour(cairo, text.colour);
+    cairo_mask_surface(cairo, mask.surface.get(), left + mask.x, top + mask.y);
+}
+
+void paint_on_pixels(cairo_t* cairo, const Shape& shape) {
+    paint_item(cairo, shape);
+}
+
+enum class Target { pixels, paths, text };
+
+void paint_with(cairo_t* cairo, const DrawingList& list, Target target) {
+    if (list.background.opacity > 0.0) {
+        set_colour(cairo, list.background);
+        cairo_paint(cairo);
+    }
+    const auto paint_one = [&](const auto& item) {
+        if (target == Target::pixels)
+            paint_on_pixels(cairo, item);
+        else if (target == Target::text)
+            paint_as_text(cairo, item);
+        else
+            paint_item(cairo, item);
+    };
+    for (const Item& item : list.items) std::visit(paint_one, item);
     check(cairo_status(cairo));
 }
 
-void paint_on(cairo_surface_t* surface, const DrawingList& list) {
+void paint_on(cairo_surface_t* surface, const DrawingList& list, Target target) {
     check(cairo_surface_status(surface));
     const Handle<cairo_t> cairo(cairo_create(surface));
-    paint_with(cairo.get(), list, Words::outlines);
+    paint_with(cairo.get(), list, target);
 }
 
 // Cairo hands out its bytes piece by piece.
@@ -203,10 +287,14 @@ void paint(const DrawingList& list, Pixels& into) {
     check_size(list);
     into.width = list.width;
     into.height = list.height;
+    into.alpha = list.background.opacity < 1.0 ? Alpha::premultiplied : Alpha::unused;
     into.bgra.resize(size_t{4} * list.width * list.height);
+    const bool opaque = into.alpha == Alpha::unused;
+    if (!opaque) std::fill(into.bgra.begin(), into.bgra.end(), std::uint8_t{0});
     const Handle<cairo_surface_t> surface(cairo_image_surface_create_for_data(
-        into.bgra.data(), CAIRO_FORMAT_RGB24, list.width, list.height, 4 * list.width));
-    paint_on(surface.get(), list);
+        into.bgra.data(), opaque ? CAIRO_FORMAT_RGB24 : CAIRO_FORMAT_ARGB32, list.width, list.height,
+        4 * list.width));
+    paint_on(surface.get(), list, Target::pixels);
     cairo_surface_finish(surface.get());
     check(cairo_surface_status(surface.get()));
 }
@@ -235,7 +323,7 @@ std::string svg_bytes(const DrawingList& list) {
     std::string bytes;
     const Handle<cairo_surface_t> surface(
         cairo_svg_surface_create_for_stream(append, &bytes, list.width, list.height));
-    paint_on(surface.get(), list);
+    paint_on(surface.get(), list, Target::paths);
     cairo_surface_finish(surface.get());
     check(cairo_surface_status(surface.get()));
     return with_own_names(with_title(without_surface_numbers(bytes), list.title));
@@ -247,7 +335,7 @@ std::string svg_bytes_in_mm(const DrawingList& list) {
     const Handle<cairo_surface_t> surface(
         cairo_svg_surface_create_for_stream(append, &bytes, list.width, list.height));
     cairo_svg_surface_set_document_unit(surface.get(), CAIRO_SVG_UNIT_MM);
-    paint_on(surface.get(), list);
+    paint_on(surface.get(), list, Target::paths);
     cairo_surface_finish(surface.get());
     check(cairo_surface_status(surface.get()));
     return with_own_names(with_title(without_surface_numbers(bytes), list.title));
@@ -271,7 +359,7 @@ std::string pdf_of(const std::vector<DrawingList>& pages, double unit) {
         cairo_pdf_surface_set_size(surface.get(), unit * page.width, unit * page.height);
         const Handle<cairo_t> cairo(cairo_create(surface.get()));
         cairo_scale(cairo.get(), unit, unit);
-        paint_with(cairo.get(), page, Words::text);
+        paint_with(cairo.get(), page, Target::text);
         cairo_show_page(cairo.get());
     }
     cairo_surface_finish(surface.get());
@@ -302,9 +390,7 @@ void write_pdf(const std::vector<DrawingList>& pages, const std::filesystem::pat
 }
 
 Rect painted_box(const Text& text) {
-    const Handle<cairo_surface_t> surface(cairo_image_surface_create(CAIRO_FORMAT_RGB24, 1, 1));
-    const Handle<cairo_t> cairo(cairo_create(surface.get()));
-    const Handle<PangoLayout> layout = laid_out(cairo.get(), text);
+    const Handle<PangoLayout> layout = laid_out(text);
     const Point origin = layout_origin(layout.get(), text.across);
     PangoRectangle ink;
     pango_layout_get_extents(layout.get(), &ink, nullptr);

@@ -16,20 +16,25 @@
 
 namespace overbend::render {
 
-// Pixels row by row, four bytes each: blue, green, red, unused (as Cairo keeps them on a little-endian
-// machine).
+// What the fourth byte of a pixel says: nothing, or how much of the ground it covers.
+enum class Alpha { unused, premultiplied };
+
+// Pixels row by row, four bytes each: blue, green, red, alpha (as Cairo keeps them on a little-endian
+// machine). With alpha the three colours are multiplied by it already.
 struct Pixels {
     int width = 0;
     int height = 0;
+    Alpha alpha = Alpha::unused;
     std::vector<std::uint8_t> bgra;
 };
 
+// With alpha where the list's background is not opaque.
 // Throws OutOfRange: a picture without width or height. std::runtime_error: Cairo could not.
 Pixels paint(const DrawingList& list);
 // The same into pixels that are there already, which saves their allocation for every frame.
 void paint(const DrawingList& list, Pixels& into);
 
-std::string png_bytes(const Pixels& pixels);
+std::string png_bytes(const Pixels& pixels);  // RGB, or RGBA where the pixels have alpha
 // The list as an SVG document, with its title in it. Names inside it are its own: several may stand in one
 // page.
 std::string svg_bytes(const DrawingList& list);

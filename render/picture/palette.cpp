@@ -32,16 +32,6 @@ double expand(double t) {
     return t > knee ? t * t * t : 3.0 * knee * knee * (t - 4.0 / 29.0);
 }
 
-Lab to_lab(const Colour& c) {
-    const double r = to_linear(c.red);
-    const double g = to_linear(c.green);
-    const double b = to_linear(c.blue);
-    const double x = compress((0.4124564 * r + 0.3575761 * g + 0.1804375 * b) / white_x);
-    const double y = compress(0.2126729 * r + 0.7151522 * g + 0.0721750 * b);
-    const double z = compress((0.0193339 * r + 0.1191920 * g + 0.9503041 * b) / white_z);
-    return Lab(116.0 * y - 16.0, 500.0 * (x - y), 200.0 * (y - z));
-}
-
 Colour from_lab(const Lab& lab) {
     const double y_root = (lab(0) + 16.0) / 116.0;
     const double x = white_x * expand(y_root + lab(1) / 500.0);
@@ -140,11 +130,13 @@ const ThemeColours& theme_colours(Theme theme) {
     static const ThemeColours light{bytes(255, 255, 255), bytes(248, 248, 246), bytes(240, 241, 242),
                                     bytes(190, 194, 199), bytes(20, 24, 30),    bytes(88, 94, 102),
                                     bytes(20, 24, 30),    okabe_ito::blue,      okabe_ito::vermillion,
-                                    bytes(255, 255, 255), bytes(20, 24, 30),    bytes(255, 255, 255)};
+                                    bytes(255, 255, 255), bytes(20, 24, 30),    bytes(255, 255, 255),
+                                    bytes(166, 66, 0)};
     static const ThemeColours dark{bytes(16, 19, 24),    bytes(24, 28, 35),    bytes(34, 39, 48),
                                    bytes(76, 84, 96),    bytes(238, 240, 243), bytes(168, 176, 188),
                                    bytes(10, 12, 15),    okabe_ito::sky_blue,  okabe_ito::vermillion,
-                                   bytes(255, 255, 255), bytes(238, 240, 243), bytes(16, 19, 24)};
+                                   bytes(255, 255, 255), bytes(238, 240, 243), bytes(16, 19, 24),
+                                   bytes(255, 138, 61)};
     return theme == Theme::light ? light : dark;
 }
 
@@ -173,6 +165,10 @@ Colour sequential(double value) {
     return look_up(std::max(0.0, value));
 }
 
+Colour neutral_line_colour() {
+    return bytes(0, 96, 70);
+}
+
 Colour with_opacity(Colour colour, double opacity) {
     colour.opacity *= opacity;
     return colour;
@@ -182,6 +178,16 @@ Colour mixed(const Colour& a, const Colour& b, double part_of_b) {
     const double p = part_of_b;
     return {(1.0 - p) * a.red + p * b.red, (1.0 - p) * a.green + p * b.green, (1.0 - p) * a.blue + p * b.blue,
             (1.0 - p) * a.opacity + p * b.opacity};
+}
+
+Lab to_lab(const Colour& c) {
+    const double r = to_linear(c.red);
+    const double g = to_linear(c.green);
+    const double b = to_linear(c.blue);
+    const double x = compress((0.4124564 * r + 0.3575761 * g + 0.1804375 * b) / white_x);
+    const double y = compress(0.2126729 * r + 0.7151522 * g + 0.0721750 * b);
+    const double z = compress((0.0193339 * r + 0.1191920 * g + 0.9503041 * b) / white_z);
+    return Lab(116.0 * y - 16.0, 500.0 * (x - y), 200.0 * (y - z));
 }
 
 double luminance(const Colour& c) {

@@ -27,6 +27,10 @@ constexpr Colour reddish_purple{204 / 255.0, 121 / 255.0, 167 / 255.0, 1.0};
 
 enum class Theme { light, dark };
 
+// What is behind everything: the theme's page, or nothing, for a picture that is laid on something else. The
+// theme is then to be that of what it is laid on.
+enum class Backdrop { page, transparent };
+
 // What everything on a picture is painted with.
 struct ThemeColours {
     Colour page;       // behind everything
@@ -41,6 +45,7 @@ struct ThemeColours {
     Colour alarm_ink;  // words on a patch of `alarm`
     Colour accent;     // the step's number
     Colour accent_ink;
+    Colour alarm_words;  // `alarm` in words, which have to stand out more than a mark
 };
 const ThemeColours& theme_colours(Theme theme);
 
@@ -58,8 +63,15 @@ Colour diverging(double value);
 // value from 0 (near white) to 1 (red brown): the upper half of the same map.
 Colour sequential(double value);
 
+// Of the neutral line, which lies on the strip's colours whatever the theme.
+Colour neutral_line_colour();
+
 Colour with_opacity(Colour colour, double opacity);
 Colour mixed(const Colour& a, const Colour& b, double part_of_b);
+
+// CIELAB: lightness 0 to 100, green to red, blue to yellow. The distance of two is how different they look;
+// one of 2 is just seen.
+Eigen::Vector3d to_lab(const Colour& colour);
 
 // CIE relative luminance (0 black, 1 white) and lightness L* (0 to 100): what is left of a colour in
 // greyscale.

@@ -129,14 +129,15 @@ void add_panel(DrawingList& list, const Recording& recording, double moment, con
     info.interferences = given.interferences;
     info.colour_limit = given.colour_limit;
     if (!(info.colour_limit > 0.0)) info.colour_limit = colour_limit({&recording}, info.colouring);
-    Sheet sheet{recording, state, moment, info, layout, view, colours, list, {}, {}};
+    Sheet sheet{recording, state, state, moment, info, layout, view, colours, list, {}, {}, {}};
     add_fill(list, rectangle(view.stage), colours.stage);
     add_tools(sheet);
     given.paint == StripPaint::layers ? add_strip(sheet) : add_plain_strip(sheet);
     add_ghost(sheet);
     add_tool_labels(sheet);
     for (const ToolLabel& label : view.labels) sheet.taken.push_back(label.box);
-    add_interferences(sheet);
+    add_interference_marks(sheet);
+    add_interference_words(sheet);
     add_frame(sheet);
 }
 

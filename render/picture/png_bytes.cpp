@@ -5,7 +5,10 @@
 
 #include <png.h>
 
+#include <algorithm>
+#include <cstdint>
 #include <stdexcept>
+#include <vector>
 
 #include "render/picture/painter.h"
 
@@ -31,22 +34,46 @@ struct Writer {
     ~Writer() { png_destroy_write_struct(&png, &info); }
 };
 
+// A row of red, green, blue and alpha, the colours no longer multiplied by it.
+void write_row_with_alpha(png_structp png, const std::uint8_t* bgra, int width, std::vector<png_byte>& row) {
+    for (int x = 0; x < width; ++x, bgra += 4) {
+        const unsigned alpha = bgra[3];
+        png_byte* rgba = row.data() + size_t{4} * x;
+        for (int c = 0; c < 3; ++c)
+            rgba[c] = alpha == 0
+                          ? png_byte{0}
+                          : static_cast<png_byte>(std::min(255u, (bgra[2 - c] * 255u + alpha / 2) / alpha));
+        rgba[3] = static_cast<png_byte>(alpha);
+    }
+    png_write_row(png, row.data());
+}
+
 }  // namespace
 
 std::string png_bytes(const Pixels& pixels) {
     std::string bytes;
     Writer writer;
     if (!writer.info) throw std::runtime_error("PNG cannot be made: no memory");
+    const bool opaque = pixels.alpha == Alpha::unused;
     png_set_write_fn(writer.png, &bytes, append, nullptr);
-    png_set_IHDR(writer.png, writer.info, pixels.width, pixels.height, 8, PNG_COLOR_TYPE_RGB,
-                 PNG_INTERLACE_NONE, PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
+    png_set_IHDR(writer.png, writer.info, pixels.width, pixels.height, 8,
+                 opaque ? PNG_COLOR_TYPE_RGB : PNG_COLOR_TYPE_RGBA, PNG_INTERLACE_NONE,
+                 PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
     png_set_compression_level(writer.png, 3);
     png_set_filter(writer.png, PNG_FILTER_TYPE_BASE, PNG_FILTER_NONE);
     png_write_info(writer.png, writer.info);
-    png_set_bgr(writer.png);
-    png_set_filler(writer.png, 0, PNG_FILLER_AFTER);
-    for (int y = 0; y < pixels.height; ++y)
-        png_write_row(writer.png, pixels.bgra.data() + size_t{4} * pixels.width * y);
+    if (opaque) {
+        png_set_bgr(writer.png);
+        png_set_filler(writer.png, 0, PNG_FILLER_AFTER);
+    }
+    std::vector<png_byte> row(opaque ? 0 : size_t{4} * pixels.width);
+    for (int y = 0; y < pixels.height; ++y) {
+        const std::uint8_t* from = pixels.bgra.data() + size_t{4} * pixels.width * y;
+        if (opaque)
+            png_write_row(writer.png, from);
+        else
+            write_row_with_alpha(writer.png, from, pixels.width, row);
+    }
     png_write_end(writer.png, writer.info);
     return bytes;
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/drawn_springback.h"
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
@@ -23,6 +24,9 @@ void check_info(const StageInfo& info) {
                          "it must be between 1 and the count of steps");
     if (!(info.tool_opacity >= 0.0 && info.tool_opacity <= 1.0))
         throw OutOfRange("tool opacity", fixed(info.tool_opacity, 2), "it must be between 0 and 1");
+    if (!(info.springback_scale >= 1.0 && info.springback_scale <= 20.0))
+        throw OutOfRange("scale of springback", fixed(info.springback_scale, 2),
+                         "it must be between 1 and 20");
 }
 
 // The information with what the caller left to be found.
@@ -32,6 +36,20 @@ StageInfo completed(const Recording& recording, const StageInfo& info) {
     for (int i = 0; i < static_cast<int>(whole.bends.size()); ++i)
         if (!(whole.bends[i].reach > 0.0)) whole.bends[i].reach = found_reach(recording, info.bends, i);
     return whole;
+}
+
+// The strip with its springback as large as it is asked for. The middle between the stroke's bends stays.
+State drawn_state(const Recording& recording, double moment, const StageInfo& info, const State& actual) {
+    if (!info.ghost || info.springback_scale == 1.0 || moment <= *info.ghost) return actual;
+    double low = recording.blank_position.front();
+    double high = recording.blank_position.back();
+    if (!info.bends.empty()) low = high = info.bends.front().blank_position;
+    for (const BendMark& bend : info.bends) {
+        low = std::min(low, bend.blank_position);
+        high = std::max(high, bend.blank_position);
+    }
+    return with_larger_springback(recording, state_at(recording, *info.ghost), actual, info.springback_scale,
+                                  0.5 * (low + high));
 }
 
 }  // namespace
@@ -63,41 +81,58 @@ State state_at(const Recording& recording, double moment) {
     return blended(recording, recording.states[before], recording.states[after], moment - before);
 }
 
+View choose_view(const Recording& recording, const PictureSize& size, const StageInfo& info) {
+    ViewOptions options;
+    options.charts = info.charts;
+    options.lens = info.lens;
+    for (const BendMark& bend : info.bends) options.bend_lines.push_back(bend.blank_position);
+    return choose_view(recording, size, options);
+}
+
 DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
                        const PictureSize& size, const View& view) {
     check_recording(recording);
     check_info(info);
-    const Layout layout = lay_out(size);
+    const Layout layout = lay_out(size, info.charts);
     const ThemeColours& colours = theme_colours(info.theme);
-    const State state = state_at(recording, moment);
+    const State actual = state_at(recording, moment);
     const StageInfo whole = completed(recording, info);
+    const State drawn = drawn_state(recording, moment, whole, actual);
 
     DrawingList list;
     list.width = size.width;
     list.height = size.height;
-    list.background = colours.page;
-    Sheet sheet{recording, state, moment, whole, layout, view, colours, list, {}, {}};
+    list.background = with_opacity(colours.page, info.backdrop == Backdrop::page ? 1.0 : 0.0);
+    Sheet sheet{recording, drawn, actual, moment, whole, layout, view, colours, list, {}, {}, {}};
 
+    if (shows_lens(sheet)) sheet.taken = {view.lens->box, view.lens->key};
     add_panels(sheet);
     add_tools(sheet);
     add_strip(sheet);
     add_ghost(sheet);
+    add_ticks(sheet);
     add_angle_lines(sheet);
+    add_lens_marker(sheet);
+    add_arrows(sheet);
+    add_interference_marks(sheet);
     add_tool_labels(sheet);
     add_scale(sheet);
-    add_arrows(sheet);
-    add_interferences(sheet);
+    add_note(sheet);
+    if (info.charts == Charts::hidden) add_legend(sheet);
+    add_interference_words(sheet);
+    add_lens(sheet);
     add_angle_words(sheet);
+    add_tick_names(sheet);
     add_head_and_caption(sheet);
     add_readouts(sheet);
     add_curve(sheet);
-    add_legend(sheet);
+    if (info.charts == Charts::shown) add_legend(sheet);
     return list;
 }
 
 DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
                        const PictureSize& size) {
-    return draw_stage(recording, moment, info, size, choose_view(recording, size));
+    return draw_stage(recording, moment, info, size, choose_view(recording, size, info));
 }
 
 }  // namespace overbend::render

@@ -37,6 +37,12 @@ struct StripMotion {
     Place shift = Place::Zero();
 };
 
+// A bend line of the blank, marked by a tick that travels with the strip.
+struct BendTick {
+    std::string name;
+    double blank_position = 0.0;  // mm from the blank's left end
+};
+
 struct StageInfo {
     std::string job_title;
     std::string step_name;
@@ -45,6 +51,7 @@ struct StageInfo {
     std::string caption;       // words up to a first colon are set bold
     double strip_width = 0.0;  // mm, > 0
     std::vector<BendMark> bends;
+    std::vector<BendTick> ticks;  // all the part's bend lines; those of `bends` are marked in any case
     std::vector<InterferenceMark> interferences;
     std::optional<double> least_clearance;  // mm
     Theme theme = Theme::light;
@@ -57,10 +64,20 @@ struct StageInfo {
     std::optional<StripMotion> motion;
     const tool::ToolSet* tools = nullptr;  // left out: the recording's
     double tool_opacity = 1.0;             // 0 to 1
+    Lens lens = Lens::hidden;              // shown: where the view has chosen a place for it
+    // 1 to 20: how many times larger the strip's way from the ghost's shape to the present one is drawn than
+    // it is; the picture says so, and its numbers stay the true ones. Without a ghost it does nothing.
+    double springback_scale = 1.0;
+    Backdrop backdrop = Backdrop::page;
+    Charts charts = Charts::shown;  // to be the same as when the view was chosen
 };
 
+// The view that this information asks for: with its lens, bends and charts. To be chosen once for a stroke.
+View choose_view(const stroke::Recording& recording, const PictureSize& size, const StageInfo& info);
+
 // moment  index of a recorded state, with the part of the way to the next one: 0 to states - 1
-// Throws  OutOfRange: a size, recording or moment that cannot be; strip width or step number out of range.
+// Throws  OutOfRange: a size, recording or moment that cannot be; strip width, step number, opacity or scale
+//         of springback out of range.
 DrawingList draw_stage(const stroke::Recording& recording, double moment, const StageInfo& info,
                        const PictureSize& size, const View& view);
 DrawingList draw_stage(const stroke::Recording& recording, double moment, const StageInfo& info,

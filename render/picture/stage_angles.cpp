@@ -72,11 +72,13 @@ void add_angle_lines(Sheet& sheet, const BendMark& mark) {
     const double thin = 1.4 * sheet.layout.line;
     const std::vector<double> dash{0.5 * u, 0.35 * u};
     const MeasuredBend now = measured(sheet.recording, sheet.state, mark);
-    if (std::abs(now.angle) < angle_seen) return;
+    if (!has_arc(now)) return;
     const AngleArc a = angle_arc(sheet, now, arc_radius(sheet, now));
     add_cased_line(sheet, polyline({a.corner, on_arc(a, a.radius + 1.2 * u, a.from)}), sheet.colours.ink,
                    thin, dash);
     add_cased_line(sheet, arc(a.corner, a.radius, a.from, a.to), sheet.colours.ink, 1.5 * thin);
+    for (int i = 0; i <= 12; ++i)
+        sheet.arcs.push_back(on_arc(a, a.radius, a.from + i / 12.0 * (a.to - a.from)));
     const std::optional<MeasuredBend> was = bend_under_load(sheet, mark);
     if (!was) return;
     const AngleArc b = angle_arc(sheet, *was, a.radius + 0.7 * u);
@@ -86,17 +88,19 @@ void add_angle_lines(Sheet& sheet, const BendMark& mark) {
 void add_angle_words(Sheet& sheet, const BendMark& mark) {
     const double u = sheet.unit();
     const MeasuredBend now = measured(sheet.recording, sheet.state, mark);
-    if (std::abs(now.angle) < angle_seen) return;
+    if (!has_arc(now)) return;
     const std::optional<MeasuredBend> was = bend_under_load(sheet, mark);
     const stroke::Phase phase = sheet.state.phase;
-    const std::string name = sheet.info.bends.size() > 1 && !mark.name.empty() ? mark.name + " " : "";
-    const std::string lead = phase == stroke::Phase::free   ? "free "
+    const std::string name = mark.name.empty() || sheet.layout.narrow ? "" : mark.name + " ";
+    const double angle = measured(sheet.recording, sheet.actual, mark).angle;
+    const std::string lead = sheet.layout.narrow            ? ""
+                             : phase == stroke::Phase::free ? "free "
                              : was                          ? "now "
                              : phase == stroke::Phase::held ? "under load "
                                                             : "";
     std::vector<CalloutLine> lines;
     const Colour& colour = lead == "under load " ? sheet.colours.loaded : sheet.colours.ink;
-    lines.push_back({name + lead + in_degrees(now.angle), colour, Weight::bold});
+    lines.push_back({name + lead + in_degrees(angle), colour, Weight::bold});
     if (was && !sheet.layout.narrow)
         lines.push_back({"under load " + in_degrees(was->angle), sheet.colours.loaded, Weight::bold});
     const AngleArc a = angle_arc(sheet, now, arc_radius(sheet, now));
@@ -106,6 +110,10 @@ void add_angle_words(Sheet& sheet, const BendMark& mark) {
 }
 
 }  // namespace
+
+bool has_arc(const MeasuredBend& bend) {
+    return std::abs(bend.angle) >= angle_seen;
+}
 
 void add_angle_lines(Sheet& sheet) {
     if (sheet.info.angles == Angles::hidden || sheet.info.motion) return;

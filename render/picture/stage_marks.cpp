@@ -88,13 +88,23 @@ void add_arrows(Sheet& sheet) {
     }
 }
 
-void add_interferences(Sheet& sheet) {
+// Their marks come below the tools' names, which are never where the strip comes; their words after all
+// others.
+void add_interference_marks(Sheet& sheet) {
+    const double u = sheet.unit();
     for (const InterferenceMark& mark : sheet.info.interferences) {
         const Point at = sheet.view.on_picture(mark.at);
         if (!holds(sheet.view.stage, {at.x(), at.y(), 0.0, 0.0})) continue;
         add_cross(sheet, at);
-        const double u = sheet.unit();
         sheet.taken.push_back({at.x() - 1.1 * u, at.y() - 1.1 * u, 2.2 * u, 2.2 * u});
+    }
+}
+
+void add_interference_words(Sheet& sheet) {
+    const double u = sheet.unit();
+    for (const InterferenceMark& mark : sheet.info.interferences) {
+        const Point at = sheet.view.on_picture(mark.at);
+        if (!holds(sheet.view.stage, {at.x(), at.y(), 0.0, 0.0})) continue;
         std::vector<CalloutLine> lines{
             {"interference " + fixed(mark.depth, 2) + " mm", sheet.colours.ink, Weight::bold}};
         const std::string words = fitted(mark.text, 1.05 * u, 0.4 * sheet.view.stage.width);

@@ -11,18 +11,22 @@ namespace {
 
 constexpr double pi = 3.14159265358979323846;
 
-enum class Strip { kept_clear, may_be_covered };
+// What words may lie on.
+enum class Cover { nothing, arcs, anything };
 
-bool is_free(const Sheet& sheet, const Rect& box, Strip strip) {
+bool is_free(const Sheet& sheet, const Rect& box, Cover cover) {
     if (!holds(grown(sheet.view.stage, -0.4 * sheet.unit()), box)) return false;
     const Rect wide = grown(box, 0.25 * sheet.unit());
     for (const Rect& other : sheet.taken)
         if (overlap(wide, other)) return false;
-    if (strip == Strip::may_be_covered) return true;
-    const Rect wider = grown(wide, 0.5 * sheet.recording.thickness * sheet.view.scale);
-    return std::none_of(sheet.kept_clear.begin(), sheet.kept_clear.end(), [&](const Point& p) {
-        return overlap(wider, {p.x(), p.y(), 1e-3, 1e-3});
-    });
+    if (cover == Cover::anything) return true;
+    const auto holds_none = [](const Rect& area, const std::vector<Point>& points) {
+        return std::none_of(points.begin(), points.end(), [&](const Point& p) {
+            return overlap(area, {p.x(), p.y(), 1e-3, 1e-3});
+        });
+    };
+    return holds_none(grown(wide, 0.5 * sheet.recording.thickness * sheet.view.scale), sheet.kept_clear) &&
+           (cover == Cover::arcs || holds_none(wide, sheet.arcs));
 }
 
 // A box whose edge nearest to the point is `away` from it, in the given direction.
@@ -42,7 +46,7 @@ std::optional<Rect> nearest_free_place(const Sheet& sheet, const Point& near, do
         for (double x = stage.x; x + width < stage.right(); x += step) {
             const Rect box{x, y, width, height};
             const double distance = (box.centre() - near).norm();
-            if (distance >= least || !is_free(sheet, box, Strip::may_be_covered)) continue;
+            if (distance >= least || !is_free(sheet, box, Cover::anything)) continue;
             least = distance;
             best = box;
         }
@@ -115,14 +119,14 @@ void add_callout(Sheet& sheet, const std::vector<CalloutLine>& lines, const Poin
 
 std::optional<Rect> free_room(const Sheet& sheet, const Point& near, double direction, double away,
                               double width, double height) {
-    for (const Strip strip : {Strip::kept_clear, Strip::may_be_covered})
+    for (const Cover cover : {Cover::nothing, Cover::arcs, Cover::anything})
         for (int ring = 0; ring < 8; ++ring)
             for (int turn = 0; turn < 16; ++turn) {
                 // Alternately to either side of the direction: 0, 1, -1, 2, -2, ... sixteenths of a turn.
                 const int sixteenth = (turn % 2 == 1 ? 1 : -1) * ((turn + 1) / 2);
                 const Rect box = box_beside(near, direction + sixteenth * pi / 8.0,
                                             away + ring * 1.4 * sheet.unit(), width, height);
-                if (is_free(sheet, box, strip)) return box;
+                if (is_free(sheet, box, cover)) return box;
             }
     return nearest_free_place(sheet, near, width, height);
 }

@@ -11,7 +11,8 @@ namespace overbend::render {
 // What the parts draw from and on.
 struct Sheet {
     const stroke::Recording& recording;
-    const stroke::State& state;  // at the moment
+    const stroke::State& state;   // at the moment, with its springback as large as it is drawn
+    const stroke::State& actual;  // at the moment, for numbers
     double moment;
     const StageInfo& info;  // with its colour limit and the bends' reach filled in
     const Layout& layout;
@@ -20,6 +21,8 @@ struct Sheet {
     DrawingList& list;
     std::vector<Rect> taken;        // boxes of the words on the stage
     std::vector<Point> kept_clear;  // points along the strip's middle and the punch's nose, on the picture
+
+    std::vector<Point> arcs;  // points along the angles' arcs, on the picture
 
     double unit() const { return layout.unit; }
     double travel() const { return info.punch_travel.value_or(state.travel); }
@@ -36,13 +39,20 @@ void add_panels(Sheet& sheet);
 void add_tools(Sheet& sheet);
 void add_strip(Sheet& sheet);
 void add_ghost(Sheet& sheet);
+void add_ticks(Sheet& sheet);
 void add_angle_lines(Sheet& sheet);
 void add_tool_labels(Sheet& sheet);
+bool shows_lens(const Sheet& sheet);
+void add_lens_marker(Sheet& sheet);
+void add_lens(Sheet& sheet);
+void add_note(Sheet& sheet);
 void add_scale(Sheet& sheet);
 void add_arrows(Sheet& sheet);
-void add_interferences(Sheet& sheet);
+void add_interference_marks(Sheet& sheet);
+void add_interference_words(Sheet& sheet);
 void add_angle_words(Sheet& sheet);
 void add_head_and_caption(Sheet& sheet);
+void add_tick_names(Sheet& sheet);
 void add_readouts(Sheet& sheet);
 void add_curve(Sheet& sheet);
 void add_legend(Sheet& sheet);
@@ -77,10 +87,23 @@ struct CalloutLine {
 void add_callout(Sheet& sheet, const std::vector<CalloutLine>& lines, const Point& near, double direction,
                  double away, const Colour& edge);
 
-// Room for a box of this size near a point, inside the stage, off all boxes taken, and off the strip where
-// that can be: the first free place of those nearest to it, beginning in the given direction.
+// Room for a box of this size near a point, inside the stage, off all boxes taken, and off the strip, the
+// punch and the arcs where that can be, else off the strip and the punch: the first free place of those
+// nearest to it, beginning in the given direction.
 std::optional<Rect> free_room(const Sheet& sheet, const Point& near, double direction, double away,
                               double width, double height);
+
+// The limits of what has flowed in the strip, and with Hatch::shown a fine hatching of what has not.
+enum class Hatch { shown, hidden };
+void add_core(Sheet& sheet, const std::vector<Station>& at, Hatch hatch);
+// A small square of it, for a legend.
+void add_core_sample(Sheet& sheet, const Rect& box);
+
+// The layers in colour and the outline, of these stations.
+void add_layers(Sheet& sheet, const std::vector<Station>& at);
+
+// Whether a bend is turned far enough for an arc of its angle to be seen.
+bool has_arc(const MeasuredBend& bend);
 
 // The strip's points on the picture, with the motion that the sheet asks for.
 Point strip_point(const Sheet& sheet, const Place& p);

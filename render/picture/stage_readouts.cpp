@@ -95,7 +95,7 @@ std::vector<Row> bend_rows(const Sheet& sheet) {
         head.values.push_back(fitted(bend.name.substr(alike), 1.1 * u, width, Weight::bold));
         // While the strip is carried it is not yet the bend's turn.
         now.values.push_back(
-            sheet.info.motion ? unknown : in_degrees(measured(sheet.recording, sheet.state, bend).angle));
+            sheet.info.motion ? unknown : in_degrees(measured(sheet.recording, sheet.actual, bend).angle));
         loaded.values.push_back(in_degrees(bend.loaded));
         free.values.push_back(in_degrees(bend.free));
         sprung.values.push_back(springback(bend));
@@ -106,14 +106,71 @@ std::vector<Row> bend_rows(const Sheet& sheet) {
 Row clearance_row(const Sheet& sheet) {
     double depth = -1.0;
     for (const InterferenceMark& mark : sheet.info.interferences) depth = std::max(depth, mark.depth);
-    if (depth >= 0.0) return {"interference", "overlap", {fixed(depth, 2) + " mm"}, sheet.colours.alarm};
+    if (depth >= 0.0)
+        return {"interference", "overlap", {fixed(depth, 2) + " mm"}, sheet.colours.alarm_words};
     const std::optional<double>& least = sheet.info.least_clearance;
     return {"least clearance", "clearance", {least ? fixed(*least, 2) + " mm" : unknown}, sheet.colours.ink};
+}
+
+// The colours from one end of the scale to the other. Each patch reaches to the bar's end and is painted over
+// by the next, so that no gap shines through.
+void add_colour_bar(Sheet& sheet, const Rect& bar) {
+    const bool stress = sheet.info.colouring == Colouring::hoop_stress;
+    const int patches = 80;
+    for (int i = 0; i < patches; ++i) {
+        const double from = bar.width * i / patches;
+        const double part = (i + 0.5) / patches;
+        add_fill(sheet.list, rectangle({bar.x + from, bar.y, bar.width - from, bar.height}),
+                 stress ? diverging(2.0 * part - 1.0) : sequential(part));
+    }
+    add_line(sheet.list, rectangle(bar), sheet.colours.muted, sheet.layout.line);
+}
+
+std::string scale_name(const Sheet& sheet) {
+    return sheet.info.colouring == Colouring::hoop_stress ? "hoop stress, MPa" : "plastic strain, %";
+}
+
+// The number at a part of the scale, 0 to 1.
+std::string scale_number(const Sheet& sheet, double part) {
+    const bool stress = sheet.info.colouring == Colouring::hoop_stress;
+    const double limit = stress ? sheet.info.colour_limit : 100.0 * sheet.info.colour_limit;
+    const double value = stress ? (2.0 * part - 1.0) * limit : part * limit;
+    const int decimals = limit >= 10.0 ? 0 : limit >= 1.0 ? 1 : 2;
+    return (stress && value > 0.0 ? "+" : "") + fixed(value, value == 0.0 ? 0 : decimals);
+}
+
+// Where there is no panel: the name, and the bar between its ends' numbers, on a plate.
+void add_legend_in_line(Sheet& sheet) {
+    const double u = sheet.unit();
+    const Rect& box = sheet.layout.legend;
+    add_plate(sheet, box, sheet.colours.rule);
+    const double base = baseline_for_middle(box.centre().y(), u);
+    const Words left{u, sheet.colours.ink, Across::left, Weight::normal, {}};
+    Words right = left;
+    right.across = Across::right;
+    const std::string name = scale_name(sheet);
+    const std::string low = scale_number(sheet, 0.0), high = scale_number(sheet, 1.0);
+    double from = box.x + 0.7 * u;
+    if (box.width >= legend_with_elastic * u - 1e-6) {
+        add_core_sample(sheet, {from, box.y + 0.4 * u, 2.4 * u, 1.2 * u});
+        add_words(sheet.list, "elastic: has never flowed", {from + 2.9 * u, base}, left);
+        from += 2.9 * u + text_width("elastic: has never flowed", u) + 1.4 * u;
+    }
+    if (box.width > 22.0 * u) {
+        add_words(sheet.list, name, {from, base}, left);
+        from += text_width(name, u) + 1.2 * u;
+    }
+    add_words(sheet.list, low, {from, base}, left);
+    add_words(sheet.list, high, {box.right() - 0.7 * u, base}, right);
+    from += text_width(low, u) + 0.5 * u;
+    const double to = box.right() - 1.2 * u - text_width(high, u);
+    add_colour_bar(sheet, {from, box.y + 0.5 * u, to - from, box.height - u});
 }
 
 }  // namespace
 
 void add_readouts(Sheet& sheet) {
+    if (sheet.info.charts == Charts::hidden) return;
     const ThemeColours& c = sheet.colours;
     // A punch that is only lowered or raised presses with nothing.
     const double force = sheet.info.punch_travel ? 0.0 : sheet.state.punch_force;
@@ -133,33 +190,29 @@ void add_readouts(Sheet& sheet) {
 }
 
 void add_legend(Sheet& sheet) {
+    if (sheet.info.charts == Charts::hidden) {
+        add_legend_in_line(sheet);
+        return;
+    }
     const double u = sheet.unit();
     const Rect& box = sheet.layout.legend;
     const bool stress = sheet.info.colouring == Colouring::hoop_stress;
     const Words muted{u, sheet.colours.muted, Across::left, Weight::normal, {}};
-    add_words(sheet.list, stress ? "hoop stress, MPa" : "plastic strain", {box.x, box.y + u}, muted);
+    add_words(sheet.list, scale_name(sheet), {box.x, box.y + u}, muted);
     const Rect bar{box.x, box.y + 1.6 * u, box.width, 1.3 * u};
-    // Each patch reaches to the bar's end and is painted over by the next, so that no gap shines through.
-    const int patches = 80;
-    for (int i = 0; i < patches; ++i) {
-        const double from = bar.width * i / patches;
-        const double part = (i + 0.5) / patches;
-        add_fill(sheet.list, rectangle({bar.x + from, bar.y, bar.width - from, bar.height}),
-                 stress ? diverging(2.0 * part - 1.0) : sequential(part));
-    }
-    add_line(sheet.list, rectangle(bar), sheet.colours.muted, sheet.layout.line);
-    const double limit = sheet.info.colour_limit;
-    const int decimals = stress ? (limit < 10.0 ? 1 : 0) : (limit < 0.1 ? 3 : 2);
+    add_colour_bar(sheet, bar);
     const double below = bar.bottom() + 1.3 * u;
     for (const Across across : {Across::left, Across::middle, Across::right}) {
         const double part = 0.5 * static_cast<int>(across);
-        const double value = stress ? (2.0 * part - 1.0) * limit : part * limit;
         Words how = muted;
         how.across = across;
-        const std::string sign = stress && value > 0.0 ? "+" : "";
-        add_words(sheet.list, sign + fixed(value, value == 0.0 ? 0 : decimals),
-                  {bar.x + part * bar.width, below}, how);
+        add_words(sheet.list, scale_number(sheet, part), {bar.x + part * bar.width, below}, how);
     }
+    const Rect sample{box.x, box.bottom() - 1.3 * u, 2.4 * u, 1.2 * u};
+    add_core_sample(sheet, sample);
+    const std::string elastic = "elastic: has never flowed";
+    add_words(sheet.list, text_width(elastic, u) <= box.width - 2.9 * u ? elastic : "elastic",
+              {sample.right() + 0.5 * u, baseline_for_middle(sample.centre().y(), u)}, muted);
     if (!stress) return;
     Words right = muted;
     right.across = Across::right;

@@ -88,6 +88,7 @@ void add_tool(Sheet& sheet, int k) {
     hatch.stroke = with_opacity(colours.hatch, opacity);
     hatch.line_width = sheet.layout.line;
     hatch.clip = sheet.view.stage;
+    hatch.edges = Edges::coarse;
 
     sheet.list.items.emplace_back(std::move(body));
     sheet.list.items.emplace_back(std::move(hatch));
@@ -103,6 +104,17 @@ void add_leader(Sheet& sheet, const ToolLabel& label, const Colour& colour) {
     if (!overlap(sheet.view.stage, {foot.x(), foot.y(), 1.0, 1.0})) return;
     add_line(sheet.list, polyline({label.box.centre(), foot}), colour, sheet.layout.line);
     add_fill(sheet.list, circle(foot, 0.2 * sheet.unit()), colour);
+}
+
+// Whether a tool has left the place where it had its name: a gauge, once the strip is pressed; one that goes
+// with the ram, while it is raised out of the picture.
+bool has_left(const Sheet& sheet, int k) {
+    const tool::RigidTool& t = sheet.tools()[k];
+    if (t.draws_back > 0.0 && sheet.state.phase != stroke::Phase::placed) return true;
+    const tool::Box& box = t.outline.box();
+    const Point corner = sheet.view.on_picture(sheet.place_of(k) + Place(box.low.x(), box.high.y()));
+    const Place size = (box.high - box.low) * sheet.view.scale;
+    return !overlap(sheet.view.stage, {corner.x(), corner.y(), size.x(), size.y()});
 }
 
 }  // namespace
@@ -122,6 +134,7 @@ void add_tool_labels(Sheet& sheet) {
     const double size = 1.05 * sheet.unit();
     for (const ToolLabel& label : sheet.view.labels) {
         if (label.tool >= static_cast<int>(sheet.tools().size())) continue;
+        if (has_left(sheet, label.tool)) continue;
         const ToolColours colours = tool_colours(sheet.tools()[label.tool].role, sheet.info.theme);
         add_leader(sheet, label, colours.outline);
         add_plate(sheet, label.box, colours.outline);

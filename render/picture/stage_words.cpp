@@ -36,9 +36,11 @@ void add_caption(Sheet& sheet) {
 }  // namespace
 
 void add_panels(Sheet& sheet) {
+    if (sheet.info.backdrop == Backdrop::transparent) return;
     const double corner = 0.6 * sheet.unit();
     add_fill(sheet.list, rectangle(sheet.layout.stage), sheet.colours.stage);
-    add_fill(sheet.list, rectangle(sheet.layout.panel, corner), sheet.colours.panel);
+    if (sheet.info.charts == Charts::shown)
+        add_fill(sheet.list, rectangle(sheet.layout.panel, corner), sheet.colours.panel);
 }
 
 void add_head_and_caption(Sheet& sheet) {

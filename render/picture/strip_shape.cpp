@@ -154,15 +154,20 @@ Spot spot_on(const Recording& recording, const State& state, double blank_positi
 }
 
 std::vector<Station> stations(const Recording& recording, const State& state, double step) {
+    return stations(recording, state, step, 0, static_cast<int>(recording.blank_position.size()) - 2);
+}
+
+std::vector<Station> stations(const Recording& recording, const State& state, double step, int first,
+                              int last) {
     const int elements = static_cast<int>(recording.blank_position.size()) - 1;
     const std::vector<double> edges = layer_edges(recording);
-    std::vector<std::vector<double>> own;
-    own.reserve(elements);
-    for (int e = 0; e < elements; ++e)
-        own.push_back(lifted_edges(edges, state.stretch[e], state.curvature[e]));
+    // Those beside the range are needed as well: at a node the heights are the mean of both sides.
+    std::vector<std::vector<double>> own(elements);
+    for (int e = std::max(0, first - 1); e <= std::min(elements - 1, last + 1); ++e)
+        own[e] = lifted_edges(edges, state.stretch[e], state.curvature[e]);
 
     std::vector<Station> result;
-    for (int e = 0; e < elements; ++e) {
+    for (int e = first; e <= last; ++e) {
         const double length = std::abs(recording.blank_position[e + 1] - recording.blank_position[e]);
         const double turn = std::abs(state.theta[e + 1] - state.theta[e]);
         const int parts = std::max(1, static_cast<int>(std::ceil(std::max(length / step, turn / 0.06))));
@@ -172,8 +177,8 @@ std::vector<Station> stations(const Recording& recording, const State& state, do
             result.push_back({e + part, spot.at, spot.theta, edges_at(own, e, part)});
         }
     }
-    const Spot end = spot_along(recording, state, elements);
-    result.push_back({static_cast<double>(elements), end.at, end.theta, edges_at(own, elements - 1, 1.0)});
+    const Spot end = spot_along(recording, state, last + 1);
+    result.push_back({last + 1.0, end.at, end.theta, edges_at(own, last, 1.0)});
     return result;
 }
 

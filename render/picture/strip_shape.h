@@ -34,6 +34,10 @@ void check_recording(const stroke::Recording& recording);
 // in turn, each node among them.
 std::vector<Station> stations(const stroke::Recording& recording, const stroke::State& state, double step);
 
+// The same for the elements from first to last.
+std::vector<Station> stations(const stroke::Recording& recording, const stroke::State& state, double step,
+                              int first, int last);
+
 // Height of a material point over the mid-line.
 double lifted_height(double reference_height, double stretch, double curvature);
 

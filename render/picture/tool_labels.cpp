@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
+#include "render/picture/swept.h"
 #include "render/picture/text_width.h"
 
 namespace overbend::render {
@@ -13,44 +15,26 @@ using stroke::Recording;
 using stroke::State;
 
 struct Seen {
-    std::vector<std::vector<Point>> tools;  // outlines at the end of the stroke
-    std::vector<Point> strip;               // points of the mid-line in all states
-    double strip_half = 0.0;                // half the strip's thickness
+    std::vector<std::vector<Point>> tools;  // outlines at the end of the stroke, a gauge's at its beginning
+    Swept stroke;                           // what the strip crosses
+    Swept placed;                           // where it lies before: a gauge is drawn back afterwards
 };
 
-// The state in which the tools have gone furthest.
-const State& deepest(const Recording& recording) {
-    return *std::max_element(recording.states.begin(), recording.states.end(),
-                             [](const State& a, const State& b) { return a.travel < b.travel; });
+bool is_gauge(const tool::RigidTool& t) {
+    return t.role == tool::Role::gauge;
 }
 
 Seen what_is_seen(const Recording& recording, const View& view) {
     Seen seen;
-    const State& last = deepest(recording);
-    for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k)
+    const State& last = deepest_state(recording);
+    for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k) {
+        const State& when = is_gauge(recording.tools[k]) ? recording.states.front() : last;
         seen.tools.push_back(
-            tool_points(recording.tools[k], stroke::tool_position(recording.tools, k, last), view));
-    seen.strip_half = 0.5 * recording.thickness * view.scale;
-    // A few dozen states are enough: between two the strip moves by less than a label's height.
-    const size_t every = std::max<size_t>(1, recording.states.size() / 40);
-    for (size_t s = 0; s < recording.states.size(); ++s) {
-        if (s % every != 0 && s + 1 != recording.states.size()) continue;
-        const State& state = recording.states[s];
-        for (size_t i = 0; i + 1 < state.x.size(); ++i) {
-            const Point a = view.on_picture(Place(state.x[i], state.y[i]));
-            const Point b = view.on_picture(Place(state.x[i + 1], state.y[i + 1]));
-            const int parts = 1 + static_cast<int>((b - a).norm() / 12.0);
-            for (int p = 0; p < parts; ++p) seen.strip.push_back(a + (b - a) * p / parts);
-        }
+            tool_points(recording.tools[k], stroke::tool_position(recording.tools, k, when), view));
     }
+    seen.stroke = swept_by_stroke(recording, view);
+    seen.placed = swept_when_placed(recording, view);
     return seen;
-}
-
-bool crossed_by_strip(const Seen& seen, const Rect& box, double room) {
-    const Rect wide = grown(box, seen.strip_half + room);
-    return std::any_of(seen.strip.begin(), seen.strip.end(), [&](const Point& p) {
-        return p.x() > wide.x && p.x() < wide.right() && p.y() > wide.y && p.y() < wide.bottom();
-    });
 }
 
 // How many of nine points of a box lie in an outline.
@@ -63,10 +47,38 @@ int points_inside(const std::vector<Point>& outline, const Rect& box) {
     return count;
 }
 
+// How far a box reaches out of a tool to either side, one less the other, when it lies over all of it there:
+// nought for words in the middle of a tool that is narrower than they are.
+std::optional<double> off_middle(const std::vector<Point>& outline, const Rect& box) {
+    double left = 1e300;
+    double right = -1e300;
+    const double y = box.centre().y();
+    for (size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
+        const Point& a = outline[i];
+        const Point& b = outline[j];
+        if ((a.y() > y) == (b.y() > y)) continue;
+        const double x = a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y());
+        left = std::min(left, x);
+        right = std::max(right, x);
+    }
+    if (!(left > box.x) || !(right < box.right())) return {};
+    return std::abs((left - box.x) - (box.right() - right));
+}
+
+// From a box to an outline, where the two do not meet.
+double distance_to(const std::vector<Point>& outline, const Rect& box) {
+    const Point foot = nearest_on(outline, box.centre());
+    const double dx = std::max({box.x - foot.x(), 0.0, foot.x() - box.right()});
+    const double dy = std::max({box.y - foot.y(), 0.0, foot.y() - box.bottom()});
+    return std::hypot(dx, dy);
+}
+
+constexpr double beside = 5000.0;  // what speaks against a place that is not on the tool
+
 // What speaks against a place, in pixels; the least wins. Best on the tool, near its middle, far from the
-// strip's side of it; else near the tool, on nothing else.
-double against(const Seen& seen, int tool, tool::Role role, const Rect& box, const View& view,
-               double arc_room) {
+// strip's side of it; then in the middle of a tool that is narrower than the words; else wholly beside the
+// tool and near it, on nothing else.
+double against(const Seen& seen, int tool, tool::Role role, const Rect& box, const View& view, double u) {
     const std::vector<Point>& own = seen.tools[tool];
     double away = 0.0;
     for (size_t i = 0; i < seen.tools.size(); ++i)
@@ -77,9 +89,13 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
     const double aside = std::abs(box.centre().x() - axis.x());
     // Below the working zone there is room for the bend angle's arc.
     const double near_arc =
-        role == tool::Role::die ? std::max(0.0, arc_room - (aside - 0.5 * box.width)) : 0.0;
-    if (points_inside(own, box) == 9) return away + to_edge + 0.3 * aside + 2.0 * near_arc;
-    return away + 5000.0 + to_edge + 3.0 * (nearest_on(own, box.centre()) - box.centre()).norm();
+        role == tool::Role::die ? std::max(0.0, 7.5 * u - (aside - 0.5 * box.width)) : 0.0;
+    const Rect with_air = grown(box, 0.35 * u);
+    if (points_inside(own, with_air) == 9) return away + to_edge + 0.3 * aside + 2.0 * near_arc;
+    if (const std::optional<double> off = off_middle(own, box))
+        return away + 0.4 * beside + to_edge + 4.0 * *off + 2.0 * near_arc;
+    const double straddling = points_inside(own, with_air) > 0 ? 1500.0 : 0.0;
+    return away + beside + straddling + 0.15 * to_edge + 3.0 * distance_to(own, box);
 }
 
 bool is_seen(const std::vector<Point>& outline, const Rect& stage) {
@@ -97,11 +113,11 @@ bool is_seen(const std::vector<Point>& outline, const Rect& stage) {
     return overlap(box, stage);
 }
 
-// The role and the name; the name alone when it has the role in it ("spring pad").
+// The role and the name ("die: block"); the name alone when it has the role in it ("spring pad").
 std::string label_words(const tool::RigidTool& t, const Layout& layout) {
     std::string role = role_word(t.role);
     if (layout.narrow || t.name.empty()) return role;
-    return t.name.find(role) != std::string::npos ? t.name : role + " " + t.name;
+    return t.name.find(role) != std::string::npos ? t.name : role + ": " + t.name;
 }
 
 }  // namespace
@@ -133,17 +149,22 @@ std::vector<ToolLabel> place_labels(const Recording& recording, const View& view
         for (double y = room.y; y + 1.8 * u <= room.bottom(); y += 0.5 * u)
             for (double x = room.x; x + width <= room.right(); x += 0.5 * u) {
                 const Rect box{x, y, width, 1.8 * u};
-                const bool taken = overlap(box, key_box(layout)) ||
-                                   std::any_of(labels.begin(), labels.end(), [&](const ToolLabel& other) {
-                                       return overlap(grown(box, 0.3 * u), other.box);
-                                   });
+                const bool taken =
+                    overlap(box, key_box(layout)) || overlap(box, layout.legend) || overlap(box, view.note) ||
+                    (view.lens &&
+                     (overlap(grown(box, 0.3 * u), view.lens->box) || overlap(box, view.lens->key))) ||
+                    std::any_of(labels.begin(), labels.end(), [&](const ToolLabel& other) {
+                        return overlap(grown(box, 0.3 * u), other.box);
+                    });
                 if (taken) continue;
-                const double score = against(seen, t, recording.tools[t].role, box, view, 7.5 * u);
-                if (score >= least || crossed_by_strip(seen, box, 0.4 * u)) continue;
+                const double score = against(seen, t, recording.tools[t].role, box, view, u);
+                if (score >= least ||
+                    crossed(is_gauge(recording.tools[t]) ? seen.placed : seen.stroke, box, 0.4 * u))
+                    continue;
                 least = score;
                 label.box = box;
             }
-        label.inside = least < 5000.0;
+        label.inside = least < beside;
         if (least < 1e300)
             labels.push_back(label);  // without room there is no name rather than one over the strip
     }

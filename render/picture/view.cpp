@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/lens_place.h"
+#include "render/picture/swept.h"
 #include "render/picture/tool_labels.h"
 
 namespace overbend::render {
@@ -56,22 +58,30 @@ Box worth_seeing(const Recording& recording) {
     return box;
 }
 
-}  // namespace
-
-Rect key_box(const Layout& layout) {
+// The corner of the stage that the strip stays away from; the upper right one where it comes everywhere.
+Rect note_place(const Recording& recording, const View& view, const Layout& layout) {
     const double u = layout.unit;
-    const double width = std::min(24.5 * u, layout.stage.width - 1.2 * u);
-    return {layout.stage.x + 0.6 * u, layout.stage.bottom() - 2.6 * u, width, 2.0 * u};
+    const Rect room = grown(layout.stage, -0.6 * u);
+    const double width = std::min(21.0 * u, room.width);
+    const double height = 1.8 * u;
+    const bool legend_there = layout.panel.width <= 0.0;
+    const double low = (legend_there ? layout.legend.y - 0.4 * u : room.bottom()) - height;
+    const Swept swept = swept_by_stroke(recording, view);
+    const std::vector<Rect> corners = {{room.right() - width, room.y, width, height},
+                                       {room.x, room.y, width, height},
+                                       {room.right() - width, low, width, height}};
+    for (const Rect& corner : corners)
+        if (!overlap(corner, key_box(layout)) && !crossed(swept, corner, 1.5 * u)) return corner;
+    return corners.front();
 }
 
-View choose_view(const Recording& recording, const PictureSize& size) {
-    check_recording(recording);
-    const Layout layout = lay_out(size);
+// With some room below left for the magnifier.
+View fitted_view(const Recording& recording, const Layout& layout, double room_below) {
     const double u = layout.unit;
     const Box box = worth_seeing(recording);
     // Bands above and below are left for the names of the tools and for the scale.
     const double top = 2.6 * u;
-    const double bottom = 3.0 * u;
+    const double bottom = 3.0 * u + room_below;
     const double side = 1.2 * u;
     View view;
     view.stage = layout.stage;
@@ -80,6 +90,38 @@ View choose_view(const Recording& recording, const PictureSize& size) {
                           (view.stage.height - top - bottom) / extent.y());
     view.centre = 0.5 * (box.low + box.high);
     view.centre.y() += 0.5 * (top - bottom) / view.scale;
+    view.note = note_place(recording, view, layout);
+    return view;
+}
+
+// The view with the largest magnifier: the strip is drawn smaller only when there is no room for a large one.
+View view_with_lens(const Recording& recording, const Layout& layout, const std::vector<double>& bend_lines) {
+    constexpr double large = 12.0;  // units
+    const double u = layout.unit;
+    View best = fitted_view(recording, layout, 0.0);
+    for (const double room : {0.0, 4.0, 8.0, 11.0}) {
+        if (room > 0.4 * layout.stage.height / u) break;
+        View view = fitted_view(recording, layout, room * u);
+        view.lens = place_lens(recording, view, layout, bend_lines);
+        if (view.lens && (!best.lens || view.lens->box.height > best.lens->box.height)) best = view;
+        if (best.lens && best.lens->box.height >= large * u) break;
+    }
+    return best;
+}
+
+}  // namespace
+
+Rect key_box(const Layout& layout) {
+    const double u = layout.unit;
+    const double width = std::min(24.5 * u, layout.stage.width - 1.2 * u);
+    return {layout.stage.x + 0.6 * u, layout.stage.bottom() - 2.6 * u, width, 2.0 * u};
+}
+
+View choose_view(const Recording& recording, const PictureSize& size, const ViewOptions& options) {
+    check_recording(recording);
+    const Layout layout = lay_out(size, options.charts);
+    View view = options.lens == Lens::shown ? view_with_lens(recording, layout, options.bend_lines)
+                                            : fitted_view(recording, layout, 0.0);
     view.labels = place_labels(recording, view, layout);
     return view;
 }
@@ -95,7 +137,7 @@ double raised_by(const Recording& recording, const View& view) {
     double touch = 0.0;
     for (const tool::RigidTool& t : recording.tools)
         if (t.role == tool::Role::punch) touch = t.position.y() + t.outline.box().low.y();
-    const double wanted = view.top_mm() - 0.3 * view.height_mm() - touch;
+    const double wanted = view.top_mm() - 0.2 * view.height_mm() - touch;
     return std::min(std::max(wanted, 3.0 * recording.thickness), 0.6 * view.height_mm());
 }
 

@@ -6,6 +6,7 @@
 
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,11 +23,31 @@ struct ToolLabel {
     bool inside = false;  // it lies on its tool; else a line leads to it
 };
 
+// A magnifier in the stage over the bend that is made.
+enum class Lens { hidden, shown };
+
+// Where the magnifier stands on the picture, and what it looks at: a place of the strip, which it follows.
+struct LensPlace {
+    Rect box;                     // the magnified part
+    Rect key;                     // the words below it
+    double magnification = 1.0;   // against the stage
+    double blank_position = 0.0;  // mm from the blank's left end
+};
+
+struct ViewOptions {
+    Charts charts = Charts::shown;
+    Lens lens = Lens::hidden;
+    std::vector<double>
+        bend_lines;  // of the stroke, mm from the blank's left end; the lens is over the first
+};
+
 struct View {
     Rect stage;                    // on the picture
     Place centre = Place::Zero();  // what is shown at the stage's centre
     double scale = 1.0;            // pixels per mm
     std::vector<ToolLabel> labels;
+    std::optional<LensPlace> lens;  // none: not asked for, or no room for it
+    Rect note;                      // for what has to be said of the picture as a whole
 
     Point on_picture(const Place& p) const {
         return stage.centre() + scale * Point(p.x() - centre.x(), centre.y() - p.y());
@@ -37,7 +58,8 @@ struct View {
 };
 
 // Throws OutOfRange: a size or recording that cannot be.
-View choose_view(const stroke::Recording& recording, const PictureSize& size);
+View choose_view(const stroke::Recording& recording, const PictureSize& size,
+                 const ViewOptions& options = {});
 
 // Between two views: part 0 is the first. Labels are those of the nearer one.
 View between(const View& a, const View& b, double part);

@@ -73,7 +73,7 @@ function unpackClearance(text) {
 
 function unpackKeys(text) {
   const rows = unpackRows(text, 3), keys = [];
-  for (let i = 0; i < rows.length; i += 3) keys.push({at: rows[i], state: rows[i + 1] / 1000, travel: rows[i + 2] / 1000});
+  for (let i = 0; i < rows.length; i += 3) keys.push({at: rows[i], state: rows[i + 1] / 1000, travel: rows[i + 2] / 10000});
   return keys;
 }
 
@@ -86,10 +86,10 @@ function unpackStroke(data) {
     surfaces: unpackSurfaces(data.surfaces, data.stations),
     stress: Int8Array.from(unpackRows(data.stress, cells)),
     strain: Int8Array.from(unpackRows(data.strain, cells)),
-    travel: unpackRows(data.travel, 1).map(v => v / 1000),
+    travel: unpackRows(data.travel, 1).map(v => v / 10000),
     force: unpackRows(data.force, 1),
     tools: data.tools.map(t => Object.assign({}, t, {
-      compression: t.compression ? unpackRows(t.compression, 1).map(v => v / 1000) : null})),
+      compression: t.compression ? unpackRows(t.compression, 1).map(v => v / 10000) : null})),
     contacts: unpackContacts(data.contacts, data.states),
     bends: data.bends.map(unpackBend),
     clearance: unpackClearance(data.clearance),
@@ -97,7 +97,8 @@ function unpackStroke(data) {
   };
 }
 
-// The moment at a time: two recorded states, the part of the way between them, the punch's travel.
+// The moment at a time: two recorded states, the part of the way between them, the punch's travel; `recorded` is false
+// while the punch is brought to the strip and taken away, where forces and clearances are not those of the states.
 function momentAt(stroke, at) {
   const keys = stroke.keys;
   let low = 0, high = keys.length - 1;
@@ -108,11 +109,13 @@ function momentAt(stroke, at) {
   const a = keys[low], b = keys[high];
   const part = b.at > a.at ? Math.min(1, Math.max(0, (at - a.at) / (b.at - a.at))) : 0;
   const state = a.state + part * (b.state - a.state);
-  const first = Math.min(Math.floor(state), stroke.states - 1);
+  const first = Math.min(Math.floor(state), stroke.states - 1), second = Math.min(first + 1, stroke.states - 1);
+  const travel = a.travel + part * (b.travel - a.travel);
+  const recorded = Math.abs(travel - between(stroke.travel[first], stroke.travel[second], state - first)) < 0.002;
   let passage = stroke.passages[0];
   for (const p of stroke.passages) if (p.at <= at) passage = p;
-  return {at: at, first: first, second: Math.min(first + 1, stroke.states - 1), part: state - first, state: state,
-    travel: a.travel + part * (b.travel - a.travel), passage: passage};
+  return {at: at, first: first, second: second, part: state - first, state: state,
+    travel: travel, recorded: recorded, passage: passage};
 }
 
 function between(a, b, part) { return a + part * (b - a); }

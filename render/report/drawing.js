@@ -253,32 +253,33 @@ function makeDrawing(stroke, svg, palette) {
   }
 
   function nearest(moment) {
-    return stroke.clearance[moment.part < 0.5 ? moment.first : moment.second] || null;
+    return moment.recorded ? stroke.clearance[moment.part < 0.5 ? moment.first : moment.second] || null : null;
   }
 
   function hitsNow(moment) {
-    return stroke.hits.filter(h => moment.state >= h.first - 0.5 && moment.state <= h.last + 0.5);
+    return stroke.hits.filter(h => moment.recorded && moment.state >= h.first - 0.5 && moment.state <= h.last + 0.5);
   }
 
   function drawClearance(moment) {
     const c = nearest(moment), hits = hitsNow(moment);
     let d = "", marks = "";
-    const cross = 8 / scale, touching = moment.travel >= Math.min(...stroke.travel) - 1e-9;
-    const shown = c && c.x > box[0] && c.x < box[0] + box[2] && -c.y > box[1] && -c.y < box[1] + box[3];
-    if (shown && touching && c.distance > 0 && c.distance < 0.25 * box[2]) {
+    const cross = 8 / scale, inBox = p => p.x > box[0] && p.x < box[0] + box[2] && -p.y > box[1] && -p.y < box[1] + box[3];
+    if (c && inBox(c) && c.distance > 0 && c.distance < 0.25 * box[2]) {
       d = "M" + pair(c.x, -c.y) + "L" + pair(c.toolX, -c.toolY);
       const x = c.toolX - c.x, y = c.toolY - c.y, length = Math.hypot(x, y) || 1;
       for (const at of [[c.x, c.y], [c.toolX, c.toolY]])
         d += "M" + pair(at[0] - y / length * cross * 0.6, -(at[1] + x / length * cross * 0.6)) +
           "L" + pair(at[0] + y / length * cross * 0.6, -(at[1] - x / length * cross * 0.6));
-      write(c.distance.toFixed(2) + " mm clear", (c.x + c.toolX) / 2 + 1.1 * cross, -(c.y + c.toolY) / 2 - 0.9 * cross, {anchor: "start"});
+      // On a small picture it would lie over other words; the readouts have it too.
+      if (box[2] * scale > 420) write(c.distance.toFixed(2) + " mm clear", (c.x + c.toolX) / 2 + 1.1 * cross, -(c.y + c.toolY) / 2 - 0.9 * cross, {anchor: "start"});
     }
     for (const h of hits) {
       const deep = c && c.distance < 0 ? c : {x: h.at[0], y: h.at[1]}, r = 1.7 * cross;
+      if (options.close >= 0 && !inBox(deep)) continue;
       marks += "M" + pair(deep.x - r, -deep.y) + "a" + pair(r, r) + " 0 1 0 " + pair(2 * r, 0) + "a" + pair(r, r) + " 0 1 0 " + pair(-2 * r, 0);
       for (const s of [1, -1])
         marks += "M" + pair(deep.x - 0.6 * r, -deep.y - s * 0.6 * r) + "L" + pair(deep.x + 0.6 * r, -deep.y + s * 0.6 * r);
-      write("interference", deep.x, -deep.y - r - 0.5 * options.words / scale, {kind: "hit-words"});
+      write(inBox(deep) ? "interference" : "interference, beyond the picture", deep.x, -deep.y - r - 0.5 * options.words / scale, {kind: "hit-words"});
     }
     nearCase.setAttribute("d", d);
     near.setAttribute("d", d);

@@ -12,7 +12,7 @@ std::string escaped(const std::string& text);
 
 struct Column {
     std::string head;
-    std::string unit = "";  // below the head; empty: none
+    std::string unit = {};  // below the head; empty: none
     bool is_number = true;  // flush right, in figures of even width
 };
 
@@ -21,7 +21,7 @@ struct Table {
     std::string caption;
     std::vector<Column> columns;
     std::vector<std::vector<std::string>> rows;
-    std::string note = "";  // below it
+    std::string note = {};  // below it
 };
 
 // id: of the caption, unique in the page. Throws std::invalid_argument: a row that is not as long as the

@@ -25,7 +25,7 @@ function makeStills(holder) {
     drawing.draw(moment);
     const angles = stroke.bends.map(b => b.name + " " + degrees(drawing.bendNow(b, moment).angle)).join(", ");
     const hits = drawing.hitsNow(moment).map(h => " Interference: " + h.words + ".").join("");
-    html("figcaption", {}, figure, name + ": travel " + moment.travel.toFixed(2) + " mm, " + angles + "." + hits);
+    html("figcaption", {}, figure, name + ": travel " + fixed(moment.travel, 2) + " mm, " + angles + "." + hits);
   }
 }
 

@@ -17,6 +17,12 @@ function choice(parent, words, options) {
   return select;
 }
 
+// With a true minus sign, and none before a nought.
+function fixed(value, decimals) {
+  const words = value.toFixed(decimals);
+  return Number(words) === 0 ? words.replace("-", "") : words.replace("-", "\u2212");
+}
+
 function degrees(angle) { return Math.abs(angle).toFixed(1) + "\u00b0"; }
 
 // Where the chart's axes lie, as the program has written them on it.
@@ -38,7 +44,9 @@ function makePlayer(holder, data, page) {
   stage.insertBefore(svg, stage.firstChild);
   const drawing = makeDrawing(stroke, svg, page.palette);
   const says = html("p", {class: "says"}, stage);
-  const saysName = html("b", {}, says), saysWords = html("span", {}, says);
+  const saysName = html("b", {}, says);
+  says.append(" ");
+  const saysWords = html("span", {}, says), saysHit = html("strong", {class: "alarm"}, says);
   const controls = html("div", {class: "controls", role: "group", "aria-label": "Player: " + named}, stage);
   const scrub = html("div", {class: "scrub"}, controls);
   const slider = html("input", {type: "range", min: 0, max: Math.round(length / step), step: 1, "aria-label": "Moment of the stroke"}, scrub);
@@ -68,19 +76,31 @@ function makePlayer(holder, data, page) {
   shown.clear = readout("Clearance");
 
   function fieldsOf(moment) {
-    const pressed = moment.travel >= stroke.travel[0] - 1e-9 &&
-      !(moment.state >= stroke.states - 1 && moment.passage.name === "Free");
-    const force = pressed ? between(stroke.force[moment.first], stroke.force[moment.second], moment.part) : 0;
+    const force = moment.recorded ? between(stroke.force[moment.first], stroke.force[moment.second], moment.part) : 0;
     const near = drawing.nearest(moment), hits = drawing.hitsNow(moment);
-    return {travel: moment.travel.toFixed(2) + " mm", force: (Math.max(0, force) / 1000 + 0).toFixed(2) + " kN", newtons: force,
+    return {travel: fixed(moment.travel, 2) + " mm", force: (Math.max(0, force) / 1000 + 0).toFixed(2) + " kN", newtons: force,
       angles: stroke.bends.map(b => degrees(drawing.bendNow(b, moment).angle)), hits: hits,
-      clear: hits.length ? "interference" : near ? Math.max(0, near.distance).toFixed(2) + " mm" : "nothing near"};
+      clear: hits.length ? "interference" : near ? fixed(near.distance, 2) + " mm" : moment.recorded ? "nothing near" : "\u2013"};
   }
 
   function sentence(moment, fields) {
     return moment.passage.name + ". Travel " + fields.travel + ", force " + fields.force + ", " +
       stroke.bends.map((b, i) => b.name + " " + fields.angles[i]).join(", ") + ". " +
-      (fields.hits.length ? "Interference: " + fields.hits[0].words + "." : "Clearance: " + fields.clear + ".");
+      (fields.hits.length ? "Interference: " + fields.hits[0].words + "." : moment.recorded ? "Clearance: " + fields.clear + "." : "");
+  }
+
+  // The caption keeps the height of the longest one, so that nothing moves below a finger.
+  function reserve() {
+    says.style.minHeight = "";
+    let height = 0;
+    const hits = stroke.hits.length ? " Interference: " + stroke.hits[0].words + "." : "";
+    for (const p of stroke.passages) {
+      saysName.textContent = p.name + ":";
+      saysWords.textContent = p.words;
+      saysHit.textContent = hits;
+      height = Math.max(height, says.offsetHeight);
+    }
+    says.style.minHeight = height + "px";
   }
 
   function show() {
@@ -88,15 +108,17 @@ function makePlayer(holder, data, page) {
     drawing.draw(moment);
     close.drawing.draw(moment);
     slider.value = Math.round(at / step);
-    const words = fields.hits.length ? "Interference: " + fields.hits.map(h => h.words).join("; ") + "." : moment.passage.words;
+    const words = moment.passage.words, hits = fields.hits.length ? " Interference: " + fields.hits.map(h => h.words).join("; ") + "." : "";
     const name = moment.passage.name + ":";
     if (saysName.textContent !== name) saysName.textContent = name;
     if (saysWords.textContent !== words) saysWords.textContent = words;
+    if (saysHit.textContent !== hits) saysHit.textContent = hits;
     shown.travel.set(fields.travel);
     shown.force.set(fields.force);
     bends.forEach((b, i) => b.set(fields.angles[i]));
     shown.clear.set(fields.clear);
     shown.clear.box.className = fields.hits.length ? "warns" : "";
+    chart.dot.setAttribute("visibility", moment.recorded ? "visible" : "hidden");
     chart.dot.setAttribute("cx", thousandths(chart.x(Math.max(Number(chart.svg.dataset.from), moment.travel))));
     chart.dot.setAttribute("cy", thousandths(chart.y(fields.newtons)));
     const full = sentence(moment, fields);
@@ -166,7 +188,8 @@ function makePlayer(holder, data, page) {
   });
   if (close.select) close.select.addEventListener("change", () => { close.drawing.options.close = Number(close.select.value); show(); });
   followChart(chart, stroke, to => { if (playing) set(false); go(to); });
-  new ResizeObserver(() => { if (svg.clientWidth) show(); }).observe(svg);
+  new ResizeObserver(() => { if (svg.clientWidth) { reserve(); show(); } }).observe(svg);
+  reserve();
   show();
   return {stroke: stroke, holder: holder, at: () => at, playing: () => playing, go: go};
 }

@@ -216,7 +216,7 @@ std::vector<int> surface_differences(const StripTrack& track) {
 }
 
 std::vector<int> colour_differences(const StripTrack& track, const std::vector<int>& colours) {
-    const std::size_t row = static_cast<std::size_t>((track.stations - 1) * track.bands);
+    const std::size_t row = static_cast<std::size_t>(track.stations - 1) * track.bands;
     std::vector<int> result = colours;
     for (std::size_t i = row; i < colours.size(); ++i) result[i] -= colours[i - row];
     return result;

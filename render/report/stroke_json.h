@@ -1,9 +1,9 @@
 // A stroke's show as the data that a page carries for its player (page.js reads it).
 //
 // Numbers in lists are packed (packing.h). Places are multiples of place_quantum, y up; angles hundredths of
-// a degree; directions thousandths of a radian; travel thousandths of a mm; forces tenths of a N per mm of
-// width and whole N of the whole strip; times ms. Each list that runs over the states is made of differences
-// to the state before.
+// a degree; directions thousandths of a radian; travel ten-thousandths of a mm; forces tenths of a N per mm
+// of width and whole N of the whole strip; times ms. Each list that runs over the states is made of
+// differences to the state before.
 
 #pragma once
 

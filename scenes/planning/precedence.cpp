@@ -24,10 +24,17 @@ std::string listed(const Case& c, plan::BendSet set) {
     return all;
 }
 
+// Reasons that differ in nothing but figures are one.
+std::string without_figures(std::string reason) {
+    const auto is_figure = [](char c) { return (c >= '0' && c <= '9') || c == '.'; };
+    reason.erase(std::remove_if(reason.begin(), reason.end(), is_figure), reason.end());
+    return reason;
+}
+
 // Whether any way makes this bend with these made; if not, the reasons of each.
 struct Makable {
     bool yes = false;
-    std::vector<std::string> reasons;  // one a way, each once
+    std::vector<std::string> reasons;  // each kind once, with the figures of the first way
 };
 Makable makable(Ways& ways, int bend, plan::BendSet made) {
     Makable found;
@@ -36,7 +43,10 @@ Makable makable(Ways& ways, int bend, plan::BendSet made) {
         if (!(bends & bit(bend)) || (bends & made)) continue;
         const std::string why = ways.reason(w, made);
         if (why.empty()) return {true, {}};
-        if (std::count(found.reasons.begin(), found.reasons.end(), why) == 0) found.reasons.push_back(why);
+        const auto is_alike = [&](const std::string& r) {
+            return without_figures(r) == without_figures(why);
+        };
+        if (std::none_of(found.reasons.begin(), found.reasons.end(), is_alike)) found.reasons.push_back(why);
     }
     return found;
 }

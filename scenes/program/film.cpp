@@ -1,123 +1,149 @@
-// overbend film: the job as pictures, a PNG sequence for every stroke and one for the whole job.
+// overbend film: the job as a film (MP4, GIF), as PNG frames, and stills of any moment.
 
-#include <algorithm>
 #include <iostream>
-#include <map>
 #include <memory>
-#include <optional>
 
+#include "render/film/encoder.h"
+#include "render/film/film_file.h"
 #include "render/film/frames.h"
 #include "scenes/program/commands.h"
-#include "scenes/program/job.h"
+#include "scenes/program/film_job.h"
+#include "scenes/program/film_options.h"
+#include "scenes/program/film_still.h"
+#include "scenes/program/interruption.h"
 #include "sim/errors.h"
 
 namespace overbend::program {
 
 namespace {
 
-struct FilmCommand {
-    std::string file;
-    std::optional<std::string> out = "out/film";
-    std::string size = "1280x720";
-    std::string theme = "light";
-    std::string colour = "stress";
-    double frames_per_second = 30.0;
-    double seconds_per_stroke = 8.0;
-    int threads = 0;
-    Output output;
+namespace fs = std::filesystem;
+
+// Everything that can be told before the job is run, which takes a while.
+struct Asked {
+    render::FilmOptions how;
+    std::vector<int> steps;
+    std::vector<StillWanted> stills;
+    std::vector<std::string> still_forms;
 };
 
-const std::map<std::string, render::PictureSize> sizes = {{"1280x720", {1280, 720}},
-                                                          {"1920x1080", {1920, 1080}}};
+Asked look_over(const FilmCommand& given, const scenes::Case& c) {
+    Asked asked;
+    asked.how = film_options(given);
+    asked.steps = chosen_steps(c, given.steps);
+    for (const std::string& words : given.stills) asked.stills.push_back(read_still(c, words));
+    asked.still_forms = given.still_forms;
+    if (asked.still_forms.empty()) asked.still_forms = {"svg", "pdf", "png"};
+    if (asked_for(given, "mp4") || asked_for(given, "gif")) render::require_encoder();
+    return asked;
+}
 
-render::StrokeFilm stroke_film(const Job& job, int index) {
-    const scenes::StepResult& step = job.result.steps[index];
-    render::StrokeFilm film;
-    film.step_name = step.name;
-    film.recording = &step.stroke.recording;
-    const scenes::Blank& blank = job.result.blank;
-    for (const int b : job.c.steps[index].bends) {
-        render::BendMark mark;
-        mark.name = job.c.part.bends[b].name;
-        mark.blank_position = blank.bend_line[b];
-        // To the middles of the flats beside it, where the numbers of results.json are taken.
-        mark.reach = blank.bend_line[b] - blank.flat_middle(b);
-        mark.reach_after = blank.flat_middle(b + 1) - blank.bend_line[b];
-        film.bends.push_back(mark);
+scenes::JobResult run(const scenes::Case& c, const Output& output) {
+    scenes::ProcessOptions how = with_progress(c, output);
+    const auto tell = how.progress;
+    how.progress = [tell](int step, double travel) {
+        if (Interruption::wanted()) throw render::Interrupted();
+        if (tell) tell(step, travel);
+    };
+    scenes::JobResult result = scenes::run_process(c, how);
+    clear_progress(output);
+    return result;
+}
+
+// Tells how far it is, now and then, and whether to go on.
+render::FilmProgress watching(const Output& output) {
+    const bool watched = shows_progress(output);
+    const auto told = std::make_shared<int>(-1);
+    return [watched, told](const std::string& what, int done, int wanted) {
+        if (watched && done != *told && (done % 5 == 0 || done == wanted))
+            std::cerr << "\r" << what << ": frame " << done << " of " << wanted << "    " << std::flush;
+        *told = done;
+        return !Interruption::wanted();
+    };
+}
+
+std::string without_zeros(double value) {
+    std::string words = fixed(value, 2);
+    while (words.back() == '0') words.pop_back();
+    if (words.back() == '.') words.pop_back();
+    return words;
+}
+
+void tell(const render::WrittenFilm& film) {
+    std::cout << film.file.string() << ": " << film.size.width << "x" << film.size.height << ", "
+              << film.frames << " frames at " << without_zeros(film.frames_per_second) << " a second, "
+              << fixed(film.frames / film.frames_per_second, 1) << " s, "
+              << fixed(static_cast<double>(film.bytes) / 1e6, 2) << " MB"
+              << (film.made_smaller.empty() ? "" : "; ") << film.made_smaller << "\n";
+}
+
+void write_films(const FilmCommand& given, const Asked& asked, const render::FilmJob& show,
+                 const fs::path& folder) {
+    const render::FilmProgress progress = watching(given.output);
+    std::vector<render::WrittenFilm> films;
+    if (asked_for(given, "mp4"))
+        films.push_back(render::write_mp4(show, asked.how, folder / "film.mp4", given.threads, progress));
+    if (asked_for(given, "gif"))
+        films.push_back(render::write_gif(show, asked.how, folder / "film.gif",
+                                          static_cast<std::uintmax_t>(given.gif_limit * 1e6), given.threads,
+                                          progress));
+    if (films.empty()) return;
+    clear_progress(given.output);
+    if (given.output.quiet) return;
+    for (const render::WrittenFilm& film : films) tell(film);
+}
+
+void write_frames(const FilmCommand& given, const Asked& asked, const render::FilmJob& show,
+                  const fs::path& folder) {
+    render::PaintOptions paint;
+    paint.threads = given.threads;
+    const render::FilmProgress progress = watching(given.output);
+    const render::PaintedFilm painted = render::paint_frames(
+        show, asked.how, folder, paint, [&](int done, int wanted) { return progress("PNG", done, wanted); });
+    clear_progress(given.output);
+    if (!painted.complete()) throw render::Interrupted();
+    if (given.output.quiet) return;
+    for (const render::Sequence& s : painted.sequences)
+        std::cout << s.folder.string() << ": " << s.frames << " frames, "
+                  << (s.step_name.empty() ? "the whole job" : s.step_name) << "\n";
+}
+
+void write_stills(const FilmCommand& given, const Asked& asked, const render::FilmJob& show,
+                  const fs::path& folder) {
+    if (asked.stills.empty()) return;
+    const render::FrameList frames = render::timeline(show, asked.how);
+    for (const StillWanted& still : asked.stills) {
+        const int frame = frame_of(still, show, frames);
+        const render::DrawingList list = render::draw_frame(show, asked.how, frames, frame);
+        for (const fs::path& file : write_still(list, still, folder, asked.still_forms))
+            if (!given.output.quiet) std::cout << file.string() << "\n";
     }
-    for (const scenes::Interference& f : step.interferences)
-        film.interferences.push_back(
-            {{f.deepest.at, -f.deepest.distance,
-              std::string("strip and ") + tool::role_word(step.stroke.recording.tools[f.deepest.tool].role)},
-             f.first_state,
-             f.last_state});
-    if (step.least.tool >= 0)
-        for (const clearance::Closest& c : step.clearance) film.clearance.push_back(c.distance);
-    return film;
 }
 
 void film(const FilmCommand& given, int& status) {
-    const Job job = run_job(given.file, given.out, given.output);
+    const Interruption interruption;
+    Job job;
+    job.c = read_job_case(given.file, given.out);
+    const Asked asked = look_over(given, job.c);
+    job.result = run(job.c, given.output);
     if (!job.result.solved) throw NotSolved(job.result.findings.front());
-
-    render::FilmJob show;
-    show.title = job.c.title;
-    show.strip_width = job.c.width;
-    for (int i = 0; i < static_cast<int>(job.result.steps.size()); ++i)
-        show.strokes.push_back(stroke_film(job, i));
-    render::FilmOptions how;
-    how.size = sizes.at(given.size);
-    how.theme = given.theme == "dark" ? render::Theme::dark : render::Theme::light;
-    how.colouring =
-        given.colour == "strain" ? render::Colouring::plastic_strain : render::Colouring::hoop_stress;
-    how.frames_per_second = given.frames_per_second;
-    how.seconds_per_stroke = given.seconds_per_stroke;
-    render::PaintOptions paint;
-    paint.threads = given.threads;
-    const bool watched = shows_progress(given.output);
-    const render::PaintedFilm painted =
-        render::paint_frames(show, how, make_folder(*given.out), paint, [&](int done, int wanted) {
-            if (watched) std::cerr << "\rframe " << done << " of " << wanted << "   " << std::flush;
-            return true;
-        });
-    if (watched) std::cerr << "\n";
-    if (!given.output.quiet)
-        for (const render::Sequence& s : painted.sequences)
-            std::cout << s.folder.string() << ": " << s.frames << " frames, "
-                      << (s.step_name.empty() ? "the whole job" : s.step_name) << "\n";
+    const render::FilmJob show = film_job(job, asked.steps);
+    const fs::path folder = make_folder(*given.out);
+    write_stills(given, asked, show, folder);
+    write_films(given, asked, show, folder);
+    if (asked_for(given, "png")) write_frames(given, asked, show, folder);
     status = static_cast<int>(verdict(job.result));
 }
 
 }  // namespace
 
 void add_film(CLI::App& app, int& status) {
-    CLI::App* command =
-        app.add_subcommand("film", "Paints the job as PNG frames, stroke by stroke and as a whole");
+    CLI::App* command = app.add_subcommand("film", "The job as a film: MP4, GIF, PNG frames, stills");
     const auto given = std::make_shared<FilmCommand>();
-    command->add_option("case", given->file, "The case file")->required();
-    command->add_option("--out", given->out, "Folder for the frames")->capture_default_str();
-    command->add_option("--size", given->size, "Picture size in pixels")
-        ->check(CLI::IsMember({"1280x720", "1920x1080"}))
-        ->capture_default_str();
-    command->add_option("--theme", given->theme, "light for paper, dark for a dark room")
-        ->check(CLI::IsMember({"light", "dark"}))
-        ->capture_default_str();
-    command
-        ->add_option("--colour", given->colour,
-                     "What the layers' colours show: hoop stress or plastic strain")
-        ->check(CLI::IsMember({"stress", "strain"}))
-        ->capture_default_str();
-    command->add_option("--rate", given->frames_per_second, "Frames a second")
-        ->check(from_to(1.0, 120.0, ""))
-        ->capture_default_str();
-    command->add_option("--seconds", given->seconds_per_stroke, "Seconds a stroke")
-        ->check(from_to(1.0, 120.0, "s"))
-        ->capture_default_str();
-    command->add_option("--threads", given->threads, "Painters; 0: one a core")
-        ->check(whole_from_to(0, 256))
-        ->capture_default_str();
-    add_quiet(*command, given->output);
-    command->footer("Example: overbend film cases/cable-hook/case.toml --out out/film --size 1920x1080");
+    add_options(*command, *given);
+    command->footer(
+        "Example: overbend film cases/cable-hook/case.toml --out out/film --size 1920x1080\n"
+        "         overbend film cases/cable-hook/case.toml --out out/film --still hook:free --still-as svg");
     command->callback([given, &status] { film(*given, status); });
 }
 

@@ -1,5 +1,6 @@
 // overbend report: the job as one page that explains itself, as sheets for the shop, and its figures.
 
+#include <algorithm>
 #include <cstdio>
 #include <memory>
 #include <optional>
@@ -10,6 +11,7 @@
 #include "scenes/program/report_figures.h"
 #include "scenes/report/job_page.h"
 #include "sim/errors.h"
+#include "sim/words.h"
 
 namespace overbend::program {
 
@@ -19,31 +21,41 @@ struct ReportCommand {
     std::string file;
     std::string out = "out/report";
     std::string theme = "light";
+    std::vector<std::string> only = {"page", "sheets", "figures"};
     Output output;
+    bool wants(const char* part) const { return std::find(only.begin(), only.end(), part) != only.end(); }
 };
+
+// The job's recordings are lent to the page while it is made.
+std::string page_of(Job& job) {
+    scenes::FlatPattern pattern = scenes::pattern_of(job.c, std::move(job.result));
+    std::string page =
+        render::page_html(scenes::job_page(job.c, pattern, std::string("overbend ") + OVERBEND_VERSION));
+    job.result = std::move(pattern.job);
+    return page;
+}
 
 void report(const ReportCommand& given, int& status) {
     Job job = run_job(given.file, given.out, given.output);
     if (!job.result.solved) throw NotSolved(job.result.findings.front());
-    const Exit verdict_now = verdict(job.result);
+    const auto tell = [&](const std::string& what) {
+        if (!given.output.quiet) std::printf("%s\n", what.c_str());
+    };
+    const std::string page = given.wants("page") ? page_of(job) : "";
     const std::filesystem::path folder = make_folder(given.out);
-    const std::filesystem::path sheets = write_sheets(job, folder);
-    const std::size_t figures =
-        write_figures(job, make_folder((folder / "figures").string()),
-                      given.theme == "dark" ? render::Theme::dark : render::Theme::light)
-            .size();
-    const scenes::FlatPattern pattern = scenes::pattern_of(job.c, std::move(job.result));
-    const std::string page =
-        render::page_html(scenes::job_page(job.c, pattern, std::string("overbend ") + OVERBEND_VERSION));
-    const std::filesystem::path file = folder / "report.html";
-    scenes::write_whole(file, page);
-    if (!given.output.quiet) {
-        std::printf("%s: %.2f MB\n", file.string().c_str(), static_cast<double>(page.size()) / 1e6);
-        std::printf("%s\n%s: %zu files\n", sheets.string().c_str(), (folder / "figures").string().c_str(),
-                    figures);
+    if (given.wants("page")) {
+        const std::filesystem::path file = folder / "report.html";
+        scenes::write_whole(file, page);
+        tell(file.string() + words(": %.2f MB", static_cast<double>(page.size()) / 1e6));
+    }
+    if (given.wants("sheets")) tell(write_sheets(job, folder).string());
+    if (given.wants("figures")) {
+        const std::filesystem::path figures = make_folder((folder / "figures").string());
+        const render::Theme theme = given.theme == "dark" ? render::Theme::dark : render::Theme::light;
+        tell(figures.string() + words(": %zu files", write_figures(job, figures, theme).size()));
     }
     std::fflush(stdout);
-    status = static_cast<int>(verdict_now);
+    status = static_cast<int>(verdict(job.result));
 }
 
 }  // namespace
@@ -58,6 +70,11 @@ void add_report(CLI::App& app, int& status) {
     command->add_option("--theme", given->theme, "Of the figures: light for paper, dark for a dark room")
         ->check(CLI::IsMember({"light", "dark"}))
         ->capture_default_str();
+    command->add_option("--only", given->only, "Parts of it: page, sheets, figures, with commas between")
+        ->delimiter(',')
+        ->allow_extra_args(false)  // what follows may be the case file
+        ->check(one_of({"page", "sheets", "figures"}))
+        ->default_str("page,sheets,figures");
     add_quiet(*command, given->output);
     command->footer("Example: overbend report cases/cable-hook/case.toml --out out/hook");
     command->callback([given, &status] { report(*given, status); });

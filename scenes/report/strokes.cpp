@@ -14,7 +14,6 @@ namespace overbend::scenes {
 namespace {
 
 using render::StrokeShow;
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 std::vector<std::string> bend_names(const Case& c, const Step& step) {
     std::vector<std::string> names;

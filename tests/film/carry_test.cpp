@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <Eigen/LU>
 #include <algorithm>
 #include <cmath>
 
@@ -71,8 +72,9 @@ TEST_CASE("every way of turning is found and ends at the strip's next place") {
             CAPTURE(way.mirror_y);
             CAPTURE(angle);
             CHECK(carry.turning == way.turning);
-            const StripMotion start = motion_at(carry, 0.0, 5.0);
-            const StripMotion end = motion_at(carry, 1.0, 5.0);
+            const StripMotion start =
+                motion_at(carry, {0.0, 0.0, 0.0}, {{0.0, 5.0}, 0.0}, {{-2.0, 3.0}, 0.2});
+            const StripMotion end = motion_at(carry, {0.0, 1.0, 1.0}, {{0.0, 5.0}, 0.0}, {{-2.0, 3.0}, 0.2});
             for (const double s : {0.0, 9.0, 12.0, 30.0, 42.0}) {
                 const Place p = spot_on(before, before.states.back(), s).at;
                 const Place q = spot_on(after, after.states.front(), s).at;
@@ -94,11 +96,26 @@ TEST_CASE("the strip never jumps on its way") {
     const Carry carry = find_carry(before, moved(before, -1, -1, 0.4));
     const Place end_of_strip = spot_on(before, before.states.back(), 42.0).at;
     Place last = end_of_strip;
-    for (int i = 1; i <= 200; ++i) {
-        const StripMotion motion = motion_at(carry, i / 200.0, 5.0);
+    for (int i = 1; i <= 300; ++i) {
+        // Off the die, turned and moved, laid in: a hundredth of each at a time.
+        const Carried carried{i < 100   ? i / 100.0
+                              : i < 200 ? 1.0
+                                        : (300 - i) / 100.0,
+                              std::min(1.0, std::max(0.0, i / 100.0 - 1.0)),
+                              std::min(1.0, std::max(0.0, i / 100.0 - 1.0))};
+        const StripMotion motion = motion_at(carry, carried, {{0.0, 5.0}, 0.0}, {{-4.0, -4.0}, 0.16});
         const Place now = motion.turn * end_of_strip + motion.shift;
         CHECK((now - last).norm() < 2.0);
         last = now;
     }
     CHECK(std::abs(carry.turn) <= pi);  // the shorter way round
+}
+
+TEST_CASE("a part held towards the onlooker is larger, and no larger when it lies in its place") {
+    const stroke::Recording before = lopsided();
+    const Carry carry = find_carry(before, moved(before, 1, 1, 0.0));
+    const Hold near_us{{-4.0, -4.0}, 0.16};
+    CHECK(motion_at(carry, {1.0, 0.0, 0.0}, near_us, {}).turn.determinant() == doctest::Approx(1.16 * 1.16));
+    CHECK(motion_at(carry, {0.0, 0.0, 0.0}, near_us, {}).turn.determinant() == doctest::Approx(1.0));
+    CHECK(motion_at(carry, {1.0, 1.0, 1.0}, near_us, {}).turn.determinant() == doctest::Approx(1.0));
 }

@@ -29,14 +29,44 @@ TEST_CASE("a film lasts as long as was asked for") {
     const TwoStrokes two;
     FilmOptions options;
     const FrameList list = timeline(two.job, options);
-    CHECK(std::abs(static_cast<int>(list.moments.size()) - 30 * (8 + 2 + 8)) <= 4);
-    CHECK(count(list, 0, Passage::carry) == 60);
-    CHECK(count(list, 1, Passage::carry) == 0);
+    // Set up and lay in, two strokes, from one to the other without other tools, and the end.
+    const double between = 1.8 + 1.1 + (6.0 - 1.8) + 0.9;
+    CHECK(std::abs(static_cast<int>(list.moments.size()) - 30.0 * (8.0 + between + 8.0)) <= 8);
+    CHECK(count(list, 0, Passage::turn) == 66);
+    CHECK(count(list, 1, Passage::turn) == 0);
+    CHECK(count(list, 0, Passage::change) == 54);  // once, at the beginning
     CHECK(count(list, 0, Passage::dwell) == 15);
-    CHECK(count(list, 0, Passage::free) >= 45);  // a second and a half at least
     options.seconds_per_stroke = 4.0;
     options.frames_per_second = 10.0;
-    CHECK(std::abs(static_cast<int>(timeline(two.job, options).moments.size()) - 10 * (4 + 2 + 4)) <= 4);
+    CHECK(std::abs(static_cast<int>(timeline(two.job, options).moments.size()) - 10.0 * (8.0 + between)) <=
+          8);
+    options.cards = Cards::shown;
+    CHECK(count(timeline(two.job, options), 0, Passage::title) == 40);
+    CHECK(count(timeline(two.job, options), 0, Passage::finished) == 0);  // no part is given
+}
+
+TEST_CASE("the free strip is held for a second and a half when nothing moves any more") {
+    const TwoStrokes two;
+    const FrameList list = timeline(two.job, {});
+    int still = 0;
+    for (const Moment& m : list.moments)
+        still +=
+            m.stroke == 0 && m.passage == Passage::free && m.punch_travel == -list.looks[0].raised ? 1 : 0;
+    CHECK(still >= 45);
+}
+
+TEST_CASE("the ram comes down much faster than it presses") {
+    const TwoStrokes two;
+    const FrameList list = timeline(two.job, {});
+    double approach = 0.0, press = 0.0, last = 1e9;
+    for (const Moment& m : list.moments) {
+        if (m.stroke != 0 || !in_a_stroke(m.passage)) continue;
+        const double travel = m.punch_travel.value_or(state_at(two.lip, m.at).travel);
+        if (last < 1e8 && m.passage == Passage::approach) approach = std::max(approach, travel - last);
+        if (last < 1e8 && m.passage == Passage::press) press = std::max(press, travel - last);
+        last = travel;
+    }
+    CHECK(approach > 5.0 * press);
 }
 
 TEST_CASE("a stroke's moments run from the first state to the last, never back") {
@@ -45,7 +75,7 @@ TEST_CASE("a stroke's moments run from the first state to the last, never back")
     double last = 0.0;
     bool loaded_seen = false;
     for (const Moment& m : list.moments) {
-        if (m.stroke != 0 || m.passage == Passage::carry) continue;
+        if (m.stroke != 0 || !in_a_stroke(m.passage)) continue;
         CHECK(m.at >= last);
         if (m.passage == Passage::press) CHECK(m.at - last < 2.0);
         last = m.at;
@@ -60,7 +90,7 @@ TEST_CASE("the punch comes down, and goes up again, without a jump") {
     const FrameList list = timeline(two.job, {});
     double last = -list.looks[0].raised;
     for (const Moment& m : list.moments) {
-        if (m.stroke != 0 || m.passage == Passage::carry) continue;
+        if (m.stroke != 0 || !in_a_stroke(m.passage)) continue;
         const double travel = m.punch_travel.value_or(state_at(two.lip, m.at).travel);
         CHECK(std::abs(travel - last) < 0.1 * list.looks[0].raised);
         last = travel;
@@ -72,13 +102,17 @@ TEST_CASE("captions tell the angles under load and free") {
     const TwoStrokes two;
     const FrameList list = timeline(two.job, {});
     std::string free;
-    std::string carry;
+    std::string turn, set_up, lay_in;
     for (const Moment& m : list.moments) {
         if (m.stroke == 0 && m.passage == Passage::free) free = m.caption;
-        if (m.passage == Passage::carry) carry = m.caption;
+        if (m.passage == Passage::turn) turn = m.caption;
+        if (m.passage == Passage::change) set_up = m.caption;
+        if (m.passage == Passage::lay_in) lay_in = m.caption;
     }
     CHECK(free == "Free: the bend opens from 92.8\u00b0 under load to 90.2\u00b0; springback 2.6\u00b0.");
-    CHECK(carry == "Next: turn the strip end for end and lay it in for the next stroke.");
+    CHECK(turn == "Turn: the part is turned end for end.");
+    CHECK(set_up == "Put in: the punch vee-60 and the die two-way.");
+    CHECK(lay_in == "Lay in: set the strip on the die for root.");
     REQUIRE(list.looks[1].bends[0].free);
     CHECK(*list.looks[1].bends[0].free == doctest::Approx(1.2 - 0.045));
 }
@@ -99,6 +133,36 @@ TEST_CASE("words can be read in every part of a film") {
     }
 }
 
+TEST_CASE("a springback drawn larger has its true size again before the part is taken away") {
+    const TwoStrokes two;
+    FilmOptions options;
+    options.springback_scale = 6.0;
+    const FrameList list = timeline(two.job, options);
+    for (std::size_t i = 0; i < list.moments.size(); ++i) {
+        const Moment& m = list.moments[i];
+        if (m.passage == Passage::retract) CHECK(m.springback_scale == 6.0);
+        if (m.passage < Passage::retract || m.passage > Passage::free) CHECK(m.springback_scale == 1.0);
+        if (m.passage == Passage::free && list.moments[i + 1].passage == Passage::away)
+            CHECK(m.springback_scale == doctest::Approx(1.0));
+    }
+}
+
+TEST_CASE("over strokes that are left out no part is carried: it is taken away, and the next one laid in") {
+    TwoStrokes two;
+    two.job.strokes[0].number = 1;
+    two.job.strokes[1].number = 3;
+    two.job.step_count = 4;
+    const FrameList list = timeline(two.job, {});
+    CHECK(count(list, 0, Passage::turn) == 0);
+    CHECK(count(list, 0, Passage::away) > 0);
+    CHECK(count(list, 1, Passage::change) > 0);
+    bool told = false;
+    for (const Text& text :
+         tests::words_of(draw_frame(two.job, {}, list, static_cast<int>(list.moments.size()) - 1)))
+        told = told || text.words == "step 3 of 4";
+    CHECK(told);
+}
+
 TEST_CASE("an interference is shown in its states only") {
     TwoStrokes two;
     two.job.strokes[0].interferences = {{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 20}};
@@ -108,7 +172,7 @@ TEST_CASE("an interference is shown in its states only") {
         for (const Text& text : tests::words_of(draw_frame(two.job, {}, list, i)))
             shown = shown || text.words == "interference 0.42 mm";
         const Moment& m = list.moments[i];
-        CHECK(shown == (m.stroke == 0 && m.passage != Passage::carry && m.at >= 10.0 && m.at <= 20.0));
+        CHECK(shown == (m.stroke == 0 && in_a_stroke(m.passage) && m.at >= 10.0 && m.at <= 20.0));
     }
 }
 
@@ -129,8 +193,11 @@ TEST_CASE("the springback of a bend that closes is told as such") {
     two.job.strokes[0].bends[0].loaded = 1.50;
     two.job.strokes[0].bends[0].free = 1.52;
     const FrameList list = timeline(two.job, {});
-    CHECK(list.moments.back().caption.find("closes") != std::string::npos);
-    CHECK(list.moments.back().caption.find("springback \u22121.1\u00b0") != std::string::npos);
+    std::string free;
+    for (const Moment& m : list.moments)
+        if (m.passage == Passage::free) free = m.caption;
+    CHECK(free.find("closes") != std::string::npos);
+    CHECK(free.find("springback \u22121.1\u00b0") != std::string::npos);
 }
 
 TEST_CASE("a film that cannot be is an error with a name") {
@@ -146,7 +213,13 @@ TEST_CASE("a film that cannot be is an error with a name") {
     options = {};
     options.seconds_per_stroke = 1e6;
     CHECK_THROWS_AS(timeline(two.job, options), OutOfRange);
-    CHECK_THROWS_AS(timeline(FilmJob{"", 20.0, {}}, {}), OutOfRange);
+    CHECK_THROWS_AS(timeline(FilmJob{"", 20.0, {}, 0, "", {}}, {}), OutOfRange);
+    options = {};
+    options.springback_scale = 0.5;
+    CHECK_THROWS_WITH_AS(timeline(two.job, options), doctest::Contains("springback"), OutOfRange);
+    two.job.finished = FinishedPart{};
+    CHECK_THROWS_WITH_AS(timeline(two.job, {}), doctest::Contains("finished part"), OutOfRange);
+    two.job.finished.reset();
     two.job.strokes[1].clearance = {1.0};
     CHECK_THROWS_WITH_AS(timeline(two.job, {}), doctest::Contains("1 clearances"), OutOfRange);
     two.job.strokes[1].clearance.clear();

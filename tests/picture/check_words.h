@@ -1,4 +1,5 @@
-// Whether the words of a picture can be read: by the boxes that they really fill when they are painted.
+// Whether the words of a picture can be read: by the boxes that they really fill when they are painted, and
+// by what lies below and above them.
 
 #pragma once
 
@@ -7,6 +8,7 @@
 #include <vector>
 
 #include "render/picture/painter.h"
+#include "tests/picture/words_ground.h"
 
 namespace overbend::tests {
 
@@ -35,6 +37,28 @@ inline void check_words(const render::DrawingList& list, std::size_t least_words
             CAPTURE(words[j].words);
             CHECK_FALSE(overlap(boxes[i], boxes[j]));
         }
+}
+
+// Nothing is painted over them.
+inline void check_uncovered(const render::DrawingList& list) {
+    const Covers covers(list);
+    for (int i = 0; i < static_cast<int>(list.items.size()); ++i) {
+        const render::Text* text = std::get_if<render::Text>(&list.items[i]);
+        if (!text) continue;
+        CAPTURE(text->words);
+        CHECK_FALSE(covers.over(i, painted_box(*text)));
+    }
+}
+
+// Each stands out from all that is below it.
+inline void check_grounds(const render::DrawingList& list, const render::Colour& page) {
+    const Grounds grounds(list, page);
+    for (int i = 0; i < static_cast<int>(list.items.size()); ++i) {
+        const render::Text* text = std::get_if<render::Text>(&list.items[i]);
+        if (!text) continue;
+        CAPTURE(text->words);
+        CHECK(grounds.least(i) >= least_contrast);
+    }
 }
 
 }  // namespace overbend::tests

@@ -101,7 +101,7 @@ TEST_CASE("options that cannot be are refused by name") {
         CHECK(run.error.rfind("overbend: --out: ", 0) == 0);
     }
     for (const char* wrong :
-         {"--size 800x600", "--theme pink", "--colour heat", "--rate 0.5", "--rate 121", "--rate nan",
+         {"--size 800x60", "--theme pink", "--colour heat", "--rate 0.5", "--rate 121", "--rate nan",
           "--seconds 0", "--seconds 1e9", "--seconds x", "--threads -1", "--threads 257", "--threads 1.5"}) {
         const std::string option = std::string(wrong).substr(0, std::string(wrong).find(' '));
         check_refused(folder, "film " + file + " " + wrong, option);

@@ -1,5 +1,6 @@
-// The command `film` from outside: which files it leaves, and what changes them. Few and quick frames of the
-// small case; what is in the pictures is checked in tests/film and tests/picture.
+// The command `film` from outside: the frames that it leaves, and what changes them. Few and quick frames of
+// the small case; what is in the pictures is checked in tests/film and tests/picture, films and stills in
+// film_files_test.cpp.
 
 #include <doctest/doctest.h>
 
@@ -14,7 +15,8 @@ using namespace overbend::tests;
 
 namespace {
 
-const std::string quick = " --rate 1 --seconds 1 ";
+const std::string frames = " --formats png --cards off ";
+const std::string quick = frames + "--rate 1 --seconds 1 ";
 
 // Runs `film` on a case and returns what stands below its --out.
 Files film(const OwnFolder& folder, const std::string& options, int status = 0,
@@ -94,9 +96,9 @@ TEST_CASE("film: the frames are the same for any number of threads") {
 
 TEST_CASE("film: rate and seconds give the count of frames") {
     const OwnFolder folder;
-    const int few = frames_in(film(folder, "--rate 1 --seconds 8"), "stroke_01");
-    const int twice_the_rate = frames_in(film(folder, "--rate 2 --seconds 8"), "stroke_01");
-    const int twice_the_seconds = frames_in(film(folder, "--rate 1 --seconds 16"), "stroke_01");
+    const int few = frames_in(film(folder, frames + "--rate 1 --seconds 8"), "stroke_01");
+    const int twice_the_rate = frames_in(film(folder, frames + "--rate 2 --seconds 8"), "stroke_01");
+    const int twice_the_seconds = frames_in(film(folder, frames + "--rate 1 --seconds 16"), "stroke_01");
     // Each of a stroke's passages is a whole number of frames.
     CHECK(std::abs(few - 8) <= 2);
     CHECK(std::abs(twice_the_rate - 16) <= 2);
@@ -167,8 +169,72 @@ TEST_CASE("film: on a full disk no half of a frame is left") {
     CHECK(run.out.empty());
     CHECK(run.error.find(folder / "out/") != std::string::npos);
     CHECK(run.error.find('\n') == run.error.size() - 1);
-    for (const auto& file_left : files_below(folder / "out")) {
-        CAPTURE(file_left.first);
-        CHECK(file_left.first.back() == '/');
+    CHECK(files_below(folder / "out").empty());
+}
+
+TEST_CASE("film: steps may be chosen, by name and number") {
+    const OwnFolder folder;
+    for (const char* second : {"second", "2", "2-2", " second , 2"}) {
+        CAPTURE(second);
+        const Files files = film(folder, quick + "--steps '" + second + "'");
+        CHECK(frames_in(files, "stroke_02") >= 3);
+        CHECK(files.count("stroke_01/") == 0);
+    }
+    const Files all = film(folder, quick);
+    CHECK(film(folder, quick + "--steps 1,2") == all);
+    CHECK(film(folder, quick + "--steps 1-2") == all);
+    // A stroke looks the same whichever others are shown with it.
+    CHECK(film(folder, quick + "--steps 2").at("stroke_02/frame_00004.png") ==
+          all.at("stroke_02/frame_00004.png"));
+}
+
+TEST_CASE("film: what cannot be asked for is refused before the job is run") {
+    const OwnFolder folder;
+    const std::string file = folder.write("case.toml", small_case).string();
+    const Files before = files_below(folder / "");
+    struct Wrong {
+        std::string options, told;
+    };
+    const Wrong wrong[] = {
+        {"--size 1281x720",
+         "--size: 1281x720 cannot be an MP4, whose width and height are even; give 1280x720"},
+        {"--size 1280", "--size: \"1280\" is no size; give WIDTHxHEIGHT in pixels, as in 1920x1080"},
+        {"--size 1280x720x3", "is no size"},
+        {"--size -1280x720", "is no size"},
+        {"--size 300x200", "it must be 320 to 3840 px wide"},
+        {"--size 4096x2160", "it must be 320 to 3840 px wide"},
+        {"--size 400x2000", "the width must be at least 9/16 of the height"},
+        {"--formats avi", "--formats: \"avi\" is not known; give one of mp4, gif, png"},
+        {"--backdrop transparent", "--backdrop: a film as mp4 has no transparency"},
+        {"--backdrop transparent --formats png,gif", "--backdrop: a film as gif has no transparency"},
+        {"--theme blue", "--theme: \"blue\" is not known; give one of light, dark"},
+        {"--lens yes", "--lens: \"yes\" is not known; give one of on, off"},
+        {"--charts yes", "--charts: "},
+        {"--cards yes", "--cards: "},
+        {"--colour red", "--colour: "},
+        {"--steps third", "--steps: there is no step \"third\"; give a name or number of: 1 first, 2 second"},
+        {"--steps 3", "--steps: there is no step \"3\""},
+        {"--steps 1-3", "--steps: there is no step \"3\""},
+        {"--steps 2-1", "--steps: \"2-1\" runs backwards"},
+        {"--steps ,", "--steps: "},
+        {"--still 1:jump", "--still: \"1:jump\" names no moment"},
+        {"--still 3:free", "--still: there is no step \"3\""},
+        {"--still later", "--still: \"later\" names no moment"},
+        {"--still 1:free --still-as bmp", "--still-as: \"bmp\" is not known"},
+        {"--still-as svg", "--still-as: there is no still to be written"},
+        {"--gif-limit 0", "--gif-limit: 0 is out of range"},
+        {"--springback-scale 0.5", "--springback-scale: 0.5 is out of range"},
+        {"--between 0", "--between: 0 is out of range"},
+        {"--rate 0", "--rate: 0 is out of range"},
+        {"--seconds 0", "--seconds: 0 is out of range"},
+    };
+    for (const Wrong& w : wrong) {
+        CAPTURE(w.options);
+        const Run run = run_overbend("film '" + file + "' --out '" + folder / "out" + "' " + w.options);
+        CAPTURE(run.error);
+        CHECK(run.status == 2);
+        CHECK(run.out.empty());
+        CHECK(run.error.find(w.told) != std::string::npos);
+        CHECK(files_below(folder / "") == before);
     }
 }

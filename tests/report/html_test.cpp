@@ -33,7 +33,7 @@ TEST_CASE("what could be taken for a tag is not, and what is no text is told as 
     CHECK(escaped("Stück 90° \U0001F600") == "Stück 90° \U0001F600");
     CHECK(escaped("a\xff b") == "a\xef\xbf\xbd b");
     CHECK(escaped("\xc0\xaf") == "\xef\xbf\xbd\xef\xbf\xbd");          // a / written too long
-    CHECK(escaped("\xed\xa0\x80").find("\xed") == std::string::npos);  // half of a pair
+    CHECK(escaped("\xed\xa0\x80").find('\xed') == std::string::npos);  // half of a pair
     CHECK(escaped(std::string("x\0y", 3)) == "x\xef\xbf\xbdy");
     CHECK(escaped("cut \xe2\x82") == "cut \xef\xbf\xbd\xef\xbf\xbd");
 }

@@ -82,9 +82,9 @@ TEST_CASE("page: whole as XML, with a head of each level under the one above") {
     const std::regex id(" id=\"([^\"]+)\""), link("href=\"#([^\"]+)\"");
     std::map<std::string, int> ids;
     for (std::sregex_iterator it(ran.html.begin(), ran.html.end(), id), end; it != end; ++it) ++ids[(*it)[1]];
-    for (const auto& [name, times] : ids) {
-        CAPTURE(name);
-        CHECK(times == 1);
+    for (const auto& one : ids) {
+        CAPTURE(one.first);
+        CHECK(one.second == 1);
     }
     for (std::sregex_iterator it(ran.html.begin(), ran.html.end(), link), end; it != end; ++it)
         CHECK(ids.count((*it)[1]) == 1);

@@ -113,7 +113,7 @@ TEST_CASE("each stroke's page has its tools, place, gauge, stop, force, angles, 
             CHECK(has(page, words));
         for (const std::string& remark : step.remarks) CHECK(has(page, remark.substr(1, 30)));
     }
-    CHECK(has(pages[3], "roll it over"));                // hook: the other face up
+    CHECK(has(pages[3], "roll it over"));              // hook: the other face up
     CHECK(has(pages[3], "two-way block, face 2 up"));  // the other groove
     CHECK(has(pages[0], "30.5 g"));
     CHECK(has(pages[0], "Order of the strokes"));

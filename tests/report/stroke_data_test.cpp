@@ -1,6 +1,6 @@
 // What a page carries of each stroke, read back from the page itself and held against the recording.
 //
-// Allowed  half of each quantum: 0.0025 mm, 0.0005 mm of travel, 0.5 N, 0.005 degrees.
+// Allowed  half of each quantum: 0.0025 mm, 0.00005 mm of travel, 0.5 N, 0.005 degrees.
 
 #include <doctest/doctest.h>
 
@@ -83,7 +83,7 @@ TEST_CASE("data: travel, force, springs and contacts of every state") {
         REQUIRE(force.size() == r.states.size());
         std::size_t at = 0;
         for (std::size_t s = 0; s < r.states.size(); ++s) {
-            CHECK(std::abs(travel[s] * 0.001 - r.states[s].travel) <= 0.000501);
+            CHECK(std::abs(travel[s] * 0.0001 - r.states[s].travel) <= 0.0000501);
             CHECK(std::abs(force[s] - r.states[s].punch_force * ran.c.width) <= 0.501);
             REQUIRE(contacts.at(at++) == static_cast<int>(r.states[s].contacts.size()));
             for (const stroke::ContactForce& c : r.states[s].contacts) {
@@ -103,7 +103,7 @@ TEST_CASE("data: travel, force, springs and contacts of every state") {
             const std::vector<int> pressed = unpacked_rows(tool["compression"], 1);
             double most = 0.0;
             for (std::size_t s = 0; s < r.states.size(); ++s) {
-                CHECK(std::abs(pressed[s] * 0.001 - r.states[s].compression[k]) <= 0.000501);
+                CHECK(std::abs(pressed[s] * 0.0001 - r.states[s].compression[k]) <= 0.0000501);
                 most = std::max(most, r.states[s].compression[k]);
             }
             CHECK(most > 1.0);  // the pad was pressed down, or there is nothing to compare

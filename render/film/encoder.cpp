@@ -1,0 +1,234 @@
+#include "render/film/encoder.h"
+
+#include <fcntl.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cmath>
+#include <cstdio>
+#include <cstdlib>
+#include <cstring>
+#include <fstream>
+#include <stdexcept>
+#include <system_error>
+
+namespace overbend::render {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t palette_bytes = 16 * 16 * 4;
+
+// As an exact fraction where the rate is a whole number or a thousandth of one.
+std::string rate_words(double frames_per_second) {
+    return std::to_string(std::lround(frames_per_second * 1000.0)) + "/1000";
+}
+
+void add(std::vector<std::string>& words, std::initializer_list<const char*> more) {
+    words.insert(words.end(), more.begin(), more.end());
+}
+
+// Frames as they come through the pipe.
+void add_input(std::vector<std::string>& words, const char* pixels, const PictureSize& size,
+               double frames_per_second) {
+    add(words, {"-f", "rawvideo", "-pix_fmt", pixels, "-video_size"});
+    words.push_back(std::to_string(size.width) + "x" + std::to_string(size.height));
+    add(words, {"-framerate"});
+    words.push_back(rate_words(frames_per_second));
+    add(words, {"-i", "pipe:0"});
+}
+
+// The palette's greatest count is left at 255 colours and a transparent one, which unchanged pixels are
+// painted with.
+std::vector<std::string> command(Coding coding, const std::string& file, const PictureSize& size,
+                                 double rate) {
+    // No questions, no reports; the same film has the same head whenever it is written.
+    std::vector<std::string> words{encoder_program(), "-nostdin", "-hide_banner", "-loglevel", "error",
+                                   "-xerror",         "-y"};
+    if (coding == Coding::mp4) {
+        add_input(words, "yuv420p", size, rate);
+        // A key picture every two seconds, or thirty of a slow film, so that a player can jump. Colours as in
+        // yuv.h.
+        add(words,
+            {"-an", "-c:v", "libx264", "-preset", "veryfast", "-tune", "animation", "-crf", "18", "-g"});
+        words.push_back(std::to_string(std::max(30L, std::lround(2.0 * rate))));
+        add(words, {"-profile:v",  "high",          "-pix_fmt",
+                    "yuv420p",     "-color_range",  "tv",
+                    "-colorspace", "bt709",         "-color_primaries",
+                    "bt709",       "-color_trc",    "bt709",
+                    "-vsync",      "cfr",           "-movflags",
+                    "+faststart",  "-map_metadata", "-1",
+                    "-fflags",     "+bitexact",     "-f",
+                    "mp4"});
+        words.push_back(file);
+        return words;
+    }
+    add_input(words, "bgr0", size, rate);
+    if (coding == Coding::gif_palette) {
+        add(words, {"-vf", "palettegen=max_colors=256:reserve_transparent=1:stats_mode=full", "-frames:v",
+                    "1", "-f", "rawvideo", "-pix_fmt", "rgba", "pipe:1"});
+        return words;
+    }
+    add(words, {"-f",
+                "rawvideo",
+                "-pix_fmt",
+                "rgba",
+                "-video_size",
+                "16x16",
+                "-framerate",
+                "1",
+                "-i",
+                "pipe:3",
+                "-lavfi",
+                "[0:v][1:v]paletteuse=dither=none:diff_mode=rectangle",
+                "-vsync",
+                "cfr",
+                "-loop",
+                "0",
+                "-map_metadata",
+                "-1",
+                "-fflags",
+                "+bitexact",
+                "-f",
+                "gif"});
+    words.push_back(file);
+    return words;
+}
+
+std::string no_encoder_words(const std::string& program, const std::string& reason) {
+    return "the program '" + program + "', which encodes films, cannot be started (" + reason +
+           "): install ffmpeg (on Debian: apt install ffmpeg), or write --formats png";
+}
+
+// A file name as the encoder takes it: never a protocol ("c:film.mp4"), never an option.
+std::string encoder_path(const fs::path& path) {
+    return "file:" + path.string();
+}
+
+std::string ended_words(int status) {
+    if (status > 128) return std::string("the encoder was ended: ") + ::strsignal(status - 128);
+    return "the encoder ended before its time, with status " + std::to_string(status);
+}
+
+// On the disk, not only on its way there. Empty, or the reason.
+std::string flushed(const fs::path& path) {
+    const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
+    if (file < 0) return std::strerror(errno);
+    const std::string reason = ::fsync(file) == 0 ? "" : std::strerror(errno);
+    ::close(file);
+    return reason;
+}
+
+}  // namespace
+
+std::string encoder_program() {
+    const char* named = std::getenv("OVERBEND_FFMPEG");
+    return named != nullptr && *named != '\0' ? named : "ffmpeg";
+}
+
+void require_encoder() {
+    const std::string program = encoder_program();
+    try {
+        ChildProcess child({program, "-nostdin", "-hide_banner", "-version"});
+        const int status = child.finish({});
+        if (status != 0) throw NoEncoder(no_encoder_words(program, "status " + std::to_string(status)));
+    } catch (const std::system_error& error) {
+        throw NoEncoder(no_encoder_words(program, error.code().message()));
+    }
+}
+
+Encoder::Encoder(Coding coding, const fs::path& file, const PictureSize& size, double frames_per_second,
+                 const GifPalette& palette)
+    : file_(file), beside_(file), coding_(coding) {
+    // The process's number keeps two runs that write the same file apart.
+    beside_ += ".part" + std::to_string(::getpid());
+    const std::vector<std::string> words = command(coding, encoder_path(beside_), size, frames_per_second);
+    try {
+        child_ = std::make_unique<ChildProcess>(words, palette);
+    } catch (const std::system_error& error) {
+        throw NoEncoder(no_encoder_words(words.front(), error.code().message()));
+    }
+}
+
+Encoder::~Encoder() {
+    child_.reset();  // it must not write any more
+    std::error_code ignored;
+    if (coding_ != Coding::gif_palette) fs::remove(beside_, ignored);
+}
+
+void Encoder::fail(const std::string& status) {
+    std::string words = child_->last_words();
+    // It tells of the name that the film has meanwhile, and what it was about: the reason stands behind that.
+    const std::string meanwhile = encoder_path(beside_) + ": ";
+    const std::size_t at = words.rfind(meanwhile);
+    if (at != std::string::npos) words = words.substr(at + meanwhile.size());
+    const std::string what = coding_ == Coding::gif_palette ? "the colours of the film" : file_.string();
+    throw std::runtime_error(what + ": cannot be written: " + (words.empty() ? status : words));
+}
+
+void Encoder::take(const std::vector<std::uint8_t>& frame, const GoOn& go_on) {
+    if (child_->write(frame.data(), frame.size(), go_on)) return;
+    fail(ended_words(child_->finish(go_on)));
+}
+
+std::uintmax_t Encoder::bytes_written() const {
+    std::error_code error;
+    const std::uintmax_t size = fs::file_size(beside_, error);
+    return error ? 0 : size;
+}
+
+void Encoder::wait_for_success(const GoOn& go_on) {
+    const int status = child_->finish(go_on);
+    // It may tell of a full disk and end with status 0 all the same.
+    if (status != 0 || !child_->last_words().empty()) fail(ended_words(status));
+}
+
+std::uintmax_t Encoder::finish_encoding(const GoOn& go_on) {
+    wait_for_success(go_on);
+    if (coding_ == Coding::mp4 && !is_whole_mp4(beside_)) fail("the film came out incomplete");
+    return bytes_written();
+}
+
+void Encoder::give_name() {
+    const std::string reason = flushed(beside_);
+    if (!reason.empty()) fail(reason);
+    std::error_code error;
+    fs::rename(beside_, file_, error);
+    if (error) fail(error.message());
+}
+
+GifPalette Encoder::finish_palette(const GoOn& go_on) {
+    wait_for_success(go_on);
+    if (child_->output().size() != palette_bytes) fail("the encoder found no colours");
+    return child_->output();
+}
+
+bool is_whole_mp4(const fs::path& file) {
+    std::error_code error;
+    const std::uintmax_t length = fs::file_size(file, error);
+    std::ifstream in(file, std::ios::binary);
+    if (error || !in) return false;
+    std::uintmax_t at = 0;
+    bool index = false, pictures = false;
+    while (at + 8 <= length) {
+        std::array<unsigned char, 16> head{};
+        in.seekg(static_cast<std::streamoff>(at));
+        if (!in.read(reinterpret_cast<char*>(head.data()), at + 16 <= length ? 16 : 8)) return false;
+        const auto number = [&](std::size_t from, std::size_t bytes) {
+            std::uintmax_t value = 0;
+            for (std::size_t i = 0; i < bytes; ++i) value = value * 256 + head[from + i];
+            return value;
+        };
+        std::uintmax_t size = number(0, 4);
+        if (size == 1) size = number(8, 8);  // a long one has its size behind its name
+        const std::string name(reinterpret_cast<const char*>(head.data()) + 4, 4);
+        if (size < 8) return false;
+        if (name == "moov" && !pictures) index = true;
+        if (name == "mdat") pictures = true;
+        at += size;
+    }
+    return at == length && index && pictures;
+}
+
+}  // namespace overbend::render

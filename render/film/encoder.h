@@ -1,0 +1,76 @@
+// Films as files: frames go to ffmpeg, a program of its own that is started for it, through its standard
+// input.
+//
+// What it writes stands beside the file under another name until it is whole: when anything goes wrong, what
+// was there before stays, and nothing of the new film is left.
+
+#pragma once
+
+#include <array>
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "render/film/child_process.h"
+#include "render/picture/layout.h"
+
+namespace overbend::render {
+
+// There is no ffmpeg, or it cannot be started. The message says what to install.
+struct NoEncoder : std::runtime_error {
+    using std::runtime_error::runtime_error;
+};
+
+// The program: what the environment variable OVERBEND_FFMPEG names, else "ffmpeg" on PATH.
+std::string encoder_program();
+
+// Throws NoEncoder.
+void require_encoder();
+
+// Colours of a GIF, as the encoder hands them from its first run to its second: 16 x 16 pixels, four bytes
+// each.
+using GifPalette = std::string;
+
+enum class Coding { mp4, gif_palette, gif };
+
+// One film on its way to a file. Not used again after an error.
+class Encoder {
+  public:
+    // Frames are yuv420p for an MP4 (H.264, constant rate, fast start; see yuv.h), bgrx for a GIF and its
+    // palette. file: none for a palette. frames_per_second: any for an MP4; 100 / n for a GIF, which counts
+    // hundredths of a second. Throws NoEncoder.
+    Encoder(Coding coding, const std::filesystem::path& file, const PictureSize& size,
+            double frames_per_second, const GifPalette& palette = "");
+    ~Encoder();
+    Encoder(const Encoder&) = delete;
+    Encoder& operator=(const Encoder&) = delete;
+
+    // Throws std::runtime_error: the encoder has ended; the message has the file and the encoder's last
+    // words. Interrupted: go_on said false.
+    void take(const std::vector<std::uint8_t>& frame, const GoOn& go_on);
+
+    // How much stands in the file by now.
+    std::uintmax_t bytes_written() const;
+
+    // Waits for the encoder and sees that the film is whole. Its bytes. Throws as take.
+    std::uintmax_t finish_encoding(const GoOn& go_on);
+    // Then it may have its name. Throws std::runtime_error.
+    void give_name();
+    // In place of both for a palette.
+    GifPalette finish_palette(const GoOn& go_on);
+
+  private:
+    void wait_for_success(const GoOn& go_on);
+    [[noreturn]] void fail(const std::string& status);
+
+    std::filesystem::path file_, beside_;
+    Coding coding_;
+    std::unique_ptr<ChildProcess> child_;
+};
+
+// True when a file's boxes add up to its length and its index (moov) stands before its pictures (mdat), so
+// that it plays while it is loaded.
+bool is_whole_mp4(const std::filesystem::path& file);
+
+}  // namespace overbend::render

@@ -1,0 +1,38 @@
+// Between two strokes: the tools that leave and come, the part that is taken away and laid in.
+//
+// What hangs on the ram goes up out of the picture and comes down from there; what stands on the bed goes
+// down and comes up; the gauge slides. A side of which no tool is changed stays. Units  mm, press
+// coordinates.
+
+#pragma once
+
+#include "render/film/timeline.h"
+
+namespace overbend::render {
+
+// Part of the change from which the new tools come.
+constexpr double new_tools_from = 0.5;
+
+// Which sides of the press get other tools.
+struct ToolChange {
+    bool upper = false;  // punch, holder, ram, a clamp on the ram
+    bool lower = false;  // die, pad, clamp in the frame, die holder, bed
+    bool any() const { return upper || lower; }
+};
+
+// before: none at the beginning of a film, when all tools are brought in.
+ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after);
+
+// What is seen while the part is turned: the whole of it, all the way. The looks' views and carries must be
+// there.
+View turning_view(const FilmJob& job, const FrameList& frames, int from, int to);
+
+// A frame between two strokes. moment: one of those passages.
+DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                         const Moment& moment);
+
+// What a frame's stage is told in any passage.
+StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames, int stroke,
+                     const Moment& moment);
+
+}  // namespace overbend::render

@@ -1,0 +1,91 @@
+#include "render/picture/elastic_core.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace overbend::render {
+
+namespace {
+
+using stroke::Recording;
+using stroke::State;
+
+constexpr double flowed = 1e-6;         // plastic strain above which a layer counts as having flowed
+constexpr double least_bending = 0.01;  // curvature times thickness
+
+// The two elements whose middles a station lies between, and the part of the second.
+struct Between {
+    int before = 0;
+    int after = 0;
+    double part = 0.0;
+    double blend(double a, double b) const { return (1.0 - part) * a + part * b; }
+};
+
+Between between_elements(const State& state, double along) {
+    const int last = static_cast<int>(state.stretch.size()) - 1;
+    const double from_middle = along - 0.5;
+    Between b;
+    b.before = std::min(last, std::max(0, static_cast<int>(std::floor(from_middle))));
+    b.after = std::min(last, b.before + 1);
+    b.part = std::min(1.0, std::max(0.0, from_middle - b.before));
+    return b;
+}
+
+// Plastic strain of a layer at a station.
+double strain_of(const Recording& recording, const State& state, const Between& at, int layer) {
+    const int layers = recording.layers();
+    return at.blend(static_cast<double>(state.plastic_strain[at.before * layers + layer]),
+                    static_cast<double>(state.plastic_strain[at.after * layers + layer]));
+}
+
+// Reference height of the front between layer k, which has not flowed, and the next one outwards (way +1 up,
+// -1 down).
+double front(const Recording& recording, const State& state, const Between& at, int k, int way) {
+    const std::vector<double>& z = recording.layer_height;
+    const int next = k + way;
+    const int beyond = next + way;
+    if (beyond < 0 || beyond >= recording.layers()) return 0.5 * (z[k] + z[next]);
+    const double p = strain_of(recording, state, at, next);
+    const double rise = strain_of(recording, state, at, beyond) - p;
+    if (rise <= 0.0) return 0.5 * (z[k] + z[next]);
+    const double found = z[next] - p * (z[beyond] - z[next]) / rise;
+    return std::min(std::max(found, std::min(z[k], z[next])), std::max(z[k], z[next]));
+}
+
+}  // namespace
+
+std::optional<Core> elastic_core(const Recording& recording, const State& state, const Station& station) {
+    const Between at = between_elements(state, station.along);
+    const int layers = recording.layers();
+    // The layers without plastic strain that are nearest to the middle; those that lie between flowed ones.
+    int best = -1;
+    for (int k = 0; k < layers; ++k)
+        if (strain_of(recording, state, at, k) <= flowed &&
+            (best < 0 || std::abs(recording.layer_height[k]) < std::abs(recording.layer_height[best])))
+            best = k;
+    if (best < 0) return {};
+    int low = best;
+    int high = best;
+    while (low > 0 && strain_of(recording, state, at, low - 1) <= flowed) --low;
+    while (high + 1 < layers && strain_of(recording, state, at, high + 1) <= flowed) ++high;
+    const double stretch = at.blend(state.stretch[at.before], state.stretch[at.after]);
+    const double curvature = at.blend(state.curvature[at.before], state.curvature[at.after]);
+    const auto lifted = [&](double z) { return lifted_height(z, stretch, curvature); };
+    Core core;
+    core.whole = low == 0 && high + 1 == layers;
+    core.low = low == 0 ? station.edge.front() : lifted(front(recording, state, at, low, -1));
+    core.high = high + 1 == layers ? station.edge.back() : lifted(front(recording, state, at, high, 1));
+    return core;
+}
+
+std::optional<double> neutral_height(const Recording& recording, const State& state, const Station& station) {
+    const Between at = between_elements(state, station.along);
+    const double stretch = at.blend(state.stretch[at.before], state.stretch[at.after]);
+    const double curvature = at.blend(state.curvature[at.before], state.curvature[at.after]);
+    if (std::abs(curvature) * recording.thickness < least_bending) return {};
+    const double z = 0.5 * (stretch * stretch - 1.0) / curvature;
+    if (std::abs(z) > 0.5 * recording.thickness) return {};
+    return lifted_height(z, stretch, curvature);
+}
+
+}  // namespace overbend::render

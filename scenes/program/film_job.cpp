@@ -1,0 +1,124 @@
+#include "scenes/program/film_job.h"
+
+#include <algorithm>
+#include <optional>
+#include <set>
+#include <sstream>
+
+namespace overbend::program {
+
+namespace {
+
+// A whole number, and nothing else.
+std::optional<int> number_in(const std::string& text) {
+    if (text.empty() || text.size() > 6 || text.find_first_not_of("0123456789") != std::string::npos)
+        return {};
+    return std::stoi(text);
+}
+
+std::string known_steps(const scenes::Case& c) {
+    std::string known;
+    for (std::size_t i = 0; i < c.steps.size(); ++i)
+        known += (i > 0 ? ", " : "") + std::to_string(i + 1) + " " + c.steps[i].name;
+    return known;
+}
+
+std::optional<int> find_step(const scenes::Case& c, const std::string& name) {
+    for (std::size_t i = 0; i < c.steps.size(); ++i)
+        if (c.steps[i].name == name) return static_cast<int>(i);
+    const std::optional<int> number = number_in(name);
+    if (number && *number >= 1 && *number <= static_cast<int>(c.steps.size())) return *number - 1;
+    return {};
+}
+
+std::string trimmed(const std::string& text) {
+    const std::size_t from = text.find_first_not_of(' ');
+    if (from == std::string::npos) return "";
+    return text.substr(from, text.find_last_not_of(' ') - from + 1);
+}
+
+render::Way way(scenes::Way w) {
+    return w == scenes::Way::along_the_bend_line ? render::Way::along_the_bend_line
+                                                 : render::Way::in_the_plane;
+}
+
+render::StrokeFilm stroke_film(const Job& job, int index) {
+    const scenes::StepResult& step = job.result.steps[index];
+    render::StrokeFilm film;
+    film.step_name = step.name;
+    film.recording = &step.stroke.recording;
+    film.number = index + 1;
+    film.way_in = way(step.way_in);
+    film.way_off = way(step.way_off);
+    const scenes::Blank& blank = job.result.blank;
+    for (const int b : job.c.steps[index].bends) {
+        render::BendMark mark;
+        mark.name = job.c.part.bends[b].name;
+        mark.blank_position = blank.bend_line[b];
+        // To the middles of the flats beside it, where the numbers of results.json are taken.
+        mark.reach = blank.bend_line[b] - blank.flat_middle(b);
+        mark.reach_after = blank.flat_middle(b + 1) - blank.bend_line[b];
+        film.bends.push_back(mark);
+    }
+    for (const scenes::Interference& f : step.interferences)
+        film.interferences.push_back(
+            {{f.deepest.at, -f.deepest.distance,
+              std::string("strip and ") + tool::role_word(step.stroke.recording.tools[f.deepest.tool].role)},
+             f.first_state,
+             f.last_state});
+    if (step.least.tool >= 0)
+        for (const clearance::Closest& c : step.clearance) film.clearance.push_back(c.distance);
+    return film;
+}
+
+}  // namespace
+
+int step_named(const scenes::Case& c, const std::string& name, const std::string& option) {
+    const std::optional<int> found = find_step(c, name);
+    if (!found)
+        complain(option, "there is no step \"" + name + "\"; give a name or number of: " + known_steps(c));
+    return *found;
+}
+
+std::vector<int> chosen_steps(const scenes::Case& c, const std::string& list) {
+    std::set<int> chosen;
+    if (list == "all")
+        for (int i = 0; i < static_cast<int>(c.steps.size()); ++i) chosen.insert(i);
+    std::istringstream parts(list == "all" ? "" : list);
+    for (std::string part; std::getline(parts, part, ',');) {
+        part = trimmed(part);
+        const std::size_t dash = part.find('-');
+        const std::optional<int> first = number_in(part.substr(0, std::min(dash, part.size())));
+        const std::optional<int> last =
+            dash == std::string::npos ? std::nullopt : number_in(part.substr(dash + 1));
+        if (!first || !last || find_step(c, part)) {
+            chosen.insert(step_named(c, part, "--steps"));
+            continue;
+        }
+        if (*first > *last)
+            complain("--steps", "\"" + part + "\" runs backwards; give the smaller number first");
+        for (const int end : {*first, *last}) step_named(c, std::to_string(end), "--steps");
+        for (int i = *first; i <= *last; ++i) chosen.insert(i - 1);
+    }
+    if (chosen.empty()) complain("--steps", "no step is named; give \"all\", or of: " + known_steps(c));
+    return {chosen.begin(), chosen.end()};
+}
+
+render::FilmJob film_job(const Job& job, const std::vector<int>& steps) {
+    render::FilmJob film;
+    film.title = job.c.title;
+    film.material = job.c.material.title;
+    film.strip_width = job.c.width;
+    film.step_count = static_cast<int>(job.result.steps.size());
+    for (const int step : steps) film.strokes.push_back(stroke_film(job, step));
+    if (job.result.finished_angle.empty()) return film;
+    render::FinishedPart part;
+    part.recording = &job.result.steps.back().stroke.recording;
+    for (std::size_t b = 0; b < job.c.part.bends.size(); ++b)
+        part.bends.push_back({job.c.part.bends[b].name, job.result.blank.bend_line[b],
+                              job.c.part.bends[b].angle, job.result.finished_angle[b]});
+    film.finished = part;
+    return film;
+}
+
+}  // namespace overbend::program

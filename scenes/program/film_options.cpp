@@ -1,0 +1,172 @@
+#include "scenes/program/film_options.h"
+
+#include <algorithm>
+
+#include "sim/errors.h"
+
+namespace overbend::program {
+
+namespace {
+
+// "1920x1080".
+render::PictureSize read_size(const std::string& words) {
+    const std::size_t cross = words.find('x');
+    const auto digits = [](const std::string& text) {
+        return !text.empty() && text.size() <= 5 && text.find_first_not_of("0123456789") == std::string::npos;
+    };
+    const std::string width = words.substr(0, cross);
+    const std::string height = cross == std::string::npos ? "" : words.substr(cross + 1);
+    if (!digits(width) || !digits(height))
+        complain("--size", "\"" + words + "\" is no size; give WIDTHxHEIGHT in pixels, as in 1920x1080");
+    const render::PictureSize size{std::stoi(width), std::stoi(height)};
+    try {
+        render::check_size(size);
+    } catch (const OutOfRange& error) {
+        complain("--size", error.what());
+    }
+    return size;
+}
+
+void check_together(const FilmCommand& given, const render::PictureSize& size) {
+    const auto even = [](int n) { return std::to_string(n - n % 2); };
+    if (asked_for(given, "mp4") && (size.width % 2 != 0 || size.height % 2 != 0))
+        complain("--size", given.size + " cannot be an MP4, whose width and height are even; give " +
+                               even(size.width) + "x" + even(size.height) + ", or --formats gif or png");
+    for (const char* opaque : {"mp4", "gif"})
+        if (given.backdrop == "transparent" && asked_for(given, opaque))
+            complain("--backdrop",
+                     std::string("a film as ") + opaque +
+                         " has no transparency; give --formats png, or stills alone with --still");
+    if (!given.still_forms.empty() && given.stills.empty())
+        complain("--still-as", "there is no still to be written; name its moment with --still");
+}
+
+CLI::Validator on_or_off() {
+    return one_of({"on", "off"});
+}
+
+std::vector<std::string> each_once(const std::vector<std::string>& words) {
+    std::vector<std::string> once;
+    for (const std::string& word : words)
+        if (std::find(once.begin(), once.end(), word) == once.end()) once.push_back(word);
+    return once;
+}
+
+void add_what(CLI::App& command, FilmCommand& given) {
+    command.add_option("case", given.file, "The case file")->required();
+    command.add_option("--out", given.out, "Folder for what is written")->capture_default_str();
+    command
+        .add_option("--formats", given.formats,
+                    "mp4 (film.mp4), gif (film.gif), png (a folder of frames for the job and one a stroke); "
+                    "with commas between. mp4 without it, or stills alone with --still")
+        ->delimiter(',')
+        ->check(one_of({"mp4", "gif", "png"}));
+    command.add_option("--steps", given.steps, "Steps that are shown: all, or names or numbers: 1,3 or 2-4")
+        ->capture_default_str();
+    command
+        .add_option(
+            "--still", given.stills,
+            "A still of one moment: STEP:PASSAGE, with placed, approach, press, dwell, retract or free, "
+            "as in 1:free; title or finished; or seconds from the film's beginning. May be repeated")
+        ->expected(1)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    command
+        .add_option("--still-as", given.still_forms,
+                    "svg, pdf, png, with commas between; all three without it")
+        ->delimiter(',')
+        ->check(one_of({"svg", "pdf", "png"}));
+    command
+        .add_option("--gif-limit", given.gif_limit,
+                    "Most MB that the GIF may have: rate and width are lowered until it keeps to it")
+        ->check(from_to(0.05, 2000.0, "MB"))
+        ->capture_default_str();
+}
+
+void add_look(CLI::App& command, FilmCommand& given) {
+    command.add_option("--size", given.size, "Picture size in pixels, WIDTHxHEIGHT, up to 3840x2160")
+        ->capture_default_str();
+    command.add_option("--theme", given.theme, "light for paper, dark for a dark room")
+        ->check(one_of({"light", "dark"}))
+        ->capture_default_str();
+    command
+        .add_option("--backdrop", given.backdrop,
+                    "page, or transparent to be laid on something else (PNG frames and stills)")
+        ->check(one_of({"page", "transparent"}))
+        ->capture_default_str();
+    command
+        .add_option("--colour", given.colour, "What the layers' colours show: hoop stress or plastic strain")
+        ->check(one_of({"stress", "strain"}))
+        ->capture_default_str();
+    command.add_option("--lens", given.lens, "A magnifier over the bend: on or off")
+        ->check(on_or_off())
+        ->capture_default_str();
+    command.add_option("--charts", given.charts, "The panel of figures and the force curve: on or off")
+        ->check(on_or_off())
+        ->capture_default_str();
+    command.add_option("--cards", given.cards, "A title card, and one of the finished part: on or off")
+        ->check(on_or_off())
+        ->capture_default_str();
+    command
+        .add_option("--springback-scale", given.springback_scale,
+                    "How many times larger than it is the springback is drawn; the picture says so")
+        ->check(from_to(1.0, 20.0, ""))
+        ->capture_default_str();
+}
+
+void add_time(CLI::App& command, FilmCommand& given) {
+    command.add_option("--rate", given.frames_per_second, "Frames a second")
+        ->check(from_to(1.0, 120.0, ""))
+        ->capture_default_str();
+    command.add_option("--seconds", given.seconds_per_stroke, "Seconds a stroke")
+        ->check(from_to(1.0, 120.0, "s"))
+        ->capture_default_str();
+    command
+        .add_option(
+            "--between", given.seconds_between,
+            "Seconds between two strokes with a change of tools; without one it takes two thirds of it")
+        ->check(from_to(0.1, 60.0, "s"))
+        ->capture_default_str();
+    command.add_option("--threads", given.threads, "Painters; 0: one a core")
+        ->check(whole_from_to(0, 256))
+        ->capture_default_str();
+}
+
+}  // namespace
+
+void add_options(CLI::App& command, FilmCommand& given) {
+    add_what(command, given);
+    add_look(command, given);
+    add_time(command, given);
+    add_quiet(command, given.output);
+}
+
+render::FilmOptions film_options(const FilmCommand& given) {
+    render::FilmOptions how;
+    how.size = read_size(given.size);
+    check_together(given, how.size);
+    how.theme = given.theme == "dark" ? render::Theme::dark : render::Theme::light;
+    how.backdrop = given.backdrop == "transparent" ? render::Backdrop::transparent : render::Backdrop::page;
+    how.colouring =
+        given.colour == "strain" ? render::Colouring::plastic_strain : render::Colouring::hoop_stress;
+    how.lens = given.lens == "on" ? render::Lens::shown : render::Lens::hidden;
+    how.charts = given.charts == "on" ? render::Charts::shown : render::Charts::hidden;
+    how.cards = given.cards == "on" ? render::Cards::shown : render::Cards::hidden;
+    how.springback_scale = given.springback_scale;
+    how.frames_per_second = given.frames_per_second;
+    how.seconds_per_stroke = given.seconds_per_stroke;
+    how.seconds_between = given.seconds_between;
+    return how;
+}
+
+std::vector<std::string> film_formats(const FilmCommand& given) {
+    if (given.formats.empty())
+        return given.stills.empty() ? std::vector<std::string>{"mp4"} : std::vector<std::string>{};
+    return each_once(given.formats);
+}
+
+bool asked_for(const FilmCommand& given, const std::string& format) {
+    const std::vector<std::string> formats = film_formats(given);
+    return std::find(formats.begin(), formats.end(), format) != formats.end();
+}
+
+}  // namespace overbend::program

@@ -1,0 +1,117 @@
+// The stage of every stroke of the demo, and of a job with an interference, at several sizes, in all themes,
+// with everything on it: words inside the picture, apart from one another, nothing painted over them, at
+// least 4.5 to 1 against all that is below them; the magnifier off the strip and off the labels.
+
+#include <doctest/doctest.h>
+
+#include "render/picture/swept.h"
+#include "tests/picture/check_words.h"
+#include "tests/stage/stage_job.h"
+
+using namespace overbend;
+using namespace overbend::render;
+using overbend::tests::check_grounds;
+using overbend::tests::check_uncovered;
+using overbend::tests::check_words;
+using overbend::tests::info_at;
+using overbend::tests::StagedStroke;
+using overbend::tests::StageJob;
+
+namespace {
+
+// Everything that can be on the stage, in one of its looks.
+struct Look {
+    const char* name;
+    Theme theme;
+    Backdrop backdrop;
+    Charts charts;
+    Lens lens;
+    double springback_scale;
+};
+
+const Look looks[] = {
+    {"light", Theme::light, Backdrop::page, Charts::shown, Lens::hidden, 1.0},
+    {"light with lens", Theme::light, Backdrop::page, Charts::shown, Lens::shown, 5.0},
+    {"dark with lens", Theme::dark, Backdrop::page, Charts::shown, Lens::shown, 1.0},
+    {"dark without charts", Theme::dark, Backdrop::page, Charts::hidden, Lens::shown, 3.0},
+    {"transparent", Theme::light, Backdrop::transparent, Charts::hidden, Lens::hidden, 5.0},
+    {"transparent with lens", Theme::dark, Backdrop::transparent, Charts::shown, Lens::shown, 1.0},
+};
+
+const PictureSize sizes[] = {{1280, 720}, {1024, 768}, {1080, 1080}, {1080, 1920}};
+
+StageInfo with_look(StageInfo info, const Look& look) {
+    info.theme = look.theme;
+    info.backdrop = look.backdrop;
+    info.charts = look.charts;
+    info.lens = look.lens;
+    info.springback_scale = look.springback_scale;
+    return info;
+}
+
+void check_moment(const StagedStroke& stroke, double moment, const Look& look, const PictureSize& size,
+                  const View& view, std::optional<double> punch_travel) {
+    CAPTURE(moment);
+    StageInfo info = with_look(info_at(stroke, moment), look);
+    info.caption = "Press: the punch goes down and bends the strip.";
+    info.punch_travel = punch_travel;
+    const DrawingList list = draw_stage(*stroke.recording, moment, info, size, view);
+    check_words(list, 6);
+    check_uncovered(list);
+    // What lies below words is the same at all sizes but for where there was room for them.
+    if (size.height <= 768) check_grounds(list, theme_colours(look.theme).page);
+}
+
+void check_lens(const StagedStroke& stroke, const View& view) {
+    if (!view.lens) return;
+    const Rect& box = view.lens->box;
+    const Rect& key = view.lens->key;
+    CHECK(holds(view.stage, box));
+    CHECK(holds(view.stage, key));
+    const Swept swept = swept_by_stroke(*stroke.recording, view);
+    CHECK_FALSE(crossed(swept, box, 0.0));
+    CHECK_FALSE(crossed(swept, key, 0.0));
+    for (const ToolLabel& label : view.labels) {
+        CHECK_FALSE(overlap(label.box, box));
+        CHECK_FALSE(overlap(label.box, key));
+    }
+    CHECK(view.lens->magnification >= 1.5);
+}
+
+void check_job(const StageJob& job) {
+    REQUIRE(job.result.solved);
+    for (const Look& look : looks)
+        for (const PictureSize& size : sizes)
+            for (const StagedStroke& stroke : job.strokes) {
+                CAPTURE(look.name);
+                CAPTURE(size.width);
+                CAPTURE(size.height);
+                CAPTURE(stroke.info.step_name);
+                const View view = choose_view(*stroke.recording, size, with_look(stroke.info, look));
+                check_lens(stroke, view);
+                check_moment(stroke, 0.0, look, size, view, -raised_by(*stroke.recording, view));
+                for (const double part : {0.45, 1.0})
+                    check_moment(stroke, part * stroke.loaded_at, look, size, view, {});
+                check_moment(stroke, 0.5 * (stroke.loaded_at + stroke.free_at), look, size, view, {});
+                check_moment(stroke, stroke.free_at, look, size, view, {});
+            }
+}
+
+}  // namespace
+
+TEST_CASE("the demo's strokes can be read in every look, and each has its magnifier on a wide picture") {
+    const StageJob job("cases/cable-hook/case.toml");
+    check_job(job);
+    for (const Charts charts : {Charts::shown, Charts::hidden})
+        for (const StagedStroke& stroke : job.strokes) {
+            CAPTURE(stroke.info.step_name);
+            StageInfo info = stroke.info;
+            info.lens = Lens::shown;
+            info.charts = charts;
+            CHECK(choose_view(*stroke.recording, {1920, 1080}, info).lens);
+        }
+}
+
+TEST_CASE("a job with interferences can be read in every look") {
+    check_job(StageJob("cases/wrong-order/case.toml"));
+}
