@@ -124,6 +124,31 @@ Path rectangle(const Rect& r, double corner_radius) {
 }
 
 // The capitals of DejaVu Sans are 0.729 of the em high (from the font's own tables).
+namespace {
+
+struct Scaler {
+    double times;
+    void operator()(Shape& shape) const {
+        for (Segment& s : shape.path) s.to *= times, s.handle_start *= times, s.handle_end *= times;
+        shape.line_width *= times;
+        for (double& d : shape.dash) d *= times;
+        if (shape.clip)
+            shape.clip = Rect{times * shape.clip->x, times * shape.clip->y, times * shape.clip->width,
+                              times * shape.clip->height};
+    }
+    void operator()(Text& text) const { text.at *= times, text.size *= times; }
+};
+
+}  // namespace
+
+DrawingList scaled(const DrawingList& list, double times) {
+    DrawingList large = list;
+    large.width = static_cast<int>(std::lround(times * list.width));
+    large.height = static_cast<int>(std::lround(times * list.height));
+    for (Item& item : large.items) std::visit(Scaler{times}, item);
+    return large;
+}
+
 double baseline_for_middle(double y, double size) {
     return y + 0.5 * 0.729 * size;
 }

@@ -97,6 +97,9 @@ Path arc(const Point& centre, double radius, double from, double to);
 // Adds an arc to a path that ends at the arc's start.
 void add_arc(Path& path, const Point& centre, double radius, double from, double to);
 
+// The same list, so many times as large.
+DrawingList scaled(const DrawingList& list, double times);
+
 // Where the base line lies so that the capitals' middle is at y. Fixed parts of the size, so that all
 // painters agree.
 double baseline_for_middle(double y, double size);

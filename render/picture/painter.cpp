@@ -329,27 +329,52 @@ std::string svg_bytes(const DrawingList& list) {
     return with_own_names(with_title(without_surface_numbers(bytes), list.title));
 }
 
-std::string pdf_bytes(const std::vector<DrawingList>& pages) {
+std::string svg_bytes_in_mm(const DrawingList& list) {
+    check_size(list);
+    std::string bytes;
+    const Handle<cairo_surface_t> surface(
+        cairo_svg_surface_create_for_stream(append, &bytes, list.width, list.height));
+    cairo_svg_surface_set_document_unit(surface.get(), CAIRO_SVG_UNIT_MM);
+    paint_on(surface.get(), list, Target::paths);
+    cairo_surface_finish(surface.get());
+    check(cairo_surface_status(surface.get()));
+    return with_own_names(with_title(without_surface_numbers(bytes), list.title));
+}
+
+namespace {
+
+// unit: points of 1/72 inch.
+std::string pdf_of(const std::vector<DrawingList>& pages, double unit) {
     if (pages.empty()) throw OutOfRange("pages", "0", "a document has one at least");
     for (const DrawingList& page : pages) check_size(page);
     std::string bytes;
     const Handle<cairo_surface_t> surface(cairo_pdf_surface_create_for_stream(
-        append, &bytes, 0.75 * pages.front().width, 0.75 * pages.front().height));
+        append, &bytes, unit * pages.front().width, unit * pages.front().height));
     check(cairo_surface_status(surface.get()));
     // A fixed date: the same list gives the same file.
     cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, "2000-01-01T00:00:00Z");
     if (!pages.front().title.empty())
         cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, pages.front().title.c_str());
     for (const DrawingList& page : pages) {
-        cairo_pdf_surface_set_size(surface.get(), 0.75 * page.width, 0.75 * page.height);
+        cairo_pdf_surface_set_size(surface.get(), unit * page.width, unit * page.height);
         const Handle<cairo_t> cairo(cairo_create(surface.get()));
-        cairo_scale(cairo.get(), 0.75, 0.75);
+        cairo_scale(cairo.get(), unit, unit);
         paint_with(cairo.get(), page, Target::text);
         cairo_show_page(cairo.get());
     }
     cairo_surface_finish(surface.get());
     check(cairo_surface_status(surface.get()));
     return bytes;
+}
+
+}  // namespace
+
+std::string pdf_bytes(const std::vector<DrawingList>& pages) {
+    return pdf_of(pages, 0.75);
+}
+
+std::string pdf_bytes_in_mm(const std::vector<DrawingList>& pages) {
+    return pdf_of(pages, 72.0 / 25.4);
 }
 
 void write_svg(const DrawingList& list, const std::filesystem::path& path) {

@@ -40,6 +40,11 @@ std::string png_bytes(const Pixels& pixels);  // RGB, or RGBA where the pixels h
 std::string svg_bytes(const DrawingList& list);
 std::string pdf_bytes(const std::vector<DrawingList>& pages);
 
+// Lists whose unit is a millimetre on paper, width and height too: SVG with its sizes and its viewBox in mm
+// (coordinates on a grid of 1/256 mm), PDF pages of that size.
+std::string svg_bytes_in_mm(const DrawingList& list);
+std::string pdf_bytes_in_mm(const std::vector<DrawingList>& pages);
+
 // Files are whole or absent: they are written beside the path under another name and then renamed.
 // Throws std::runtime_error with the path and the reason.
 void write_png(const DrawingList& list, const std::filesystem::path& path);

@@ -41,11 +41,22 @@ struct Cutout {
     double length = 0.0;  // mm over all; equals width for a hole
 };
 
-// A closed outline given by its corners or by its lines and arcs; role decided by where a step uses it.
+// A DXF file that an outline is taken from: turned about `origin`, which becomes the tool's own origin.
+struct OutlineFile {
+    std::string path;                        // whole, right from any folder
+    std::string layer;                       // empty: all of them
+    double gap = 0.0;                        // mm, gaps up to it are closed
+    tool::Vec2 origin = tool::Vec2::Zero();  // mm, in the file
+    double turn = 0.0;                       // rad, counter-clockwise
+};
+
+// A closed outline given by its corners, by its lines and arcs or by a DXF file; role decided by where a step
+// uses it.
 struct OutlineTool {
     tool::ArcOutline outline;
     std::vector<tool::PathPoint> points = {};  // what it was made of, as a file gives it; whoever makes the
                                                // outline otherwise leaves them empty
+    std::optional<OutlineFile> file = std::nullopt;
 };
 
 // Blocks, by the work they do.

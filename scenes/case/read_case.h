@@ -44,7 +44,11 @@
 //                    per mm of the strip's width, not both 0; or one or more wound springs, of which the
 //                    strip's width takes its share: spring = { wire_mm, coil_mm (mean diameter), turns,
 //                    shear_modulus_MPa, count (1), preload_N (0) of all together, travel_mm (no limit) }
-//     outline        points = [ { x_mm, y_mm, radius_mm (0), bulge (0) } ... ]
+//     outline        points = [ { x_mm, y_mm, radius_mm (0), bulge (0) } ... ], or file = path of a DXF
+//     drawing
+//                    in mm whose lines, arcs, circles and polylines make one closed outline, with layer
+//                    (all), gap_mm (0.01) up to which gaps are closed, origin_mm = [x, y] of the tool's
+//                    origin in the drawing ([0, 0]), turn_deg (0) counter-clockwise about it
 //   [[step]]  name, bends = [ names ], punch = name, die = name or { tool = name, face = 1 or 2 (1) }
 //             pad = name (none), in a channel-die; clamp = name or { tool = name, on = "frame" or "ram"
 //             ("frame") }, with a wiping-die and there only: it holds the strip left of the edge, what lies

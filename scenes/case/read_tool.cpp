@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "scenes/case/read_block.h"
+#include "scenes/case/read_outline_file.h"
 #include "scenes/case/read_steel.h"
 #include "scenes/case/strict_table.h"
 #include "scenes/case/tool_outline.h"
@@ -129,7 +130,9 @@ Shape read_channel_die(const StrictTable& table) {
 }
 
 Shape read_outline(const StrictTable& table) {
-    const char* const right = "give a list of points { x_mm, y_mm }, three or more";
+    const char* const right = "give a list of points { x_mm, y_mm }, three or more, or the file of a drawing";
+    for (const char* key : {"layer", "gap_mm", "origin_mm", "turn_deg"})
+        if (table.has(key)) table.complain(key, "it belongs to an outline from a file", "give the file too");
     if (!table.has("points")) table.complain_missing("points", right);
     std::vector<tool::PathPoint> points;
     for (const StrictTable& entry : table.tables("points", {"x_mm", "y_mm", "radius_mm", "bulge"})) {
@@ -146,12 +149,24 @@ Shape read_outline(const StrictTable& table) {
     return OutlineTool{tool::from_points(points), points};
 }
 
+Shape read_outline_or_file(const StrictTable& table, const std::filesystem::path& beside) {
+    return table.has("file") ? Shape(read_outline_file(table, beside)) : read_outline(table);
+}
+
 struct Kind {
     std::string word;
     Words keys;  // besides name and kind
     std::function<Shape(const StrictTable& table)> read;
     std::function<Shape(const StrictTable& table, double strip_width)> read_with_spring = nullptr;
+    std::function<Shape(const StrictTable& table, const std::filesystem::path& beside)> read_with_file =
+        nullptr;
 };
+
+Shape read_shape(const Kind& kind, const StrictTable& table, double strip_width,
+                 const std::filesystem::path& beside) {
+    if (kind.read_with_spring) return kind.read_with_spring(table, strip_width);
+    return kind.read_with_file ? kind.read_with_file(table, beside) : kind.read(table);
+}
 
 const std::vector<Kind>& kinds() {
     static const std::vector<Kind> all = {
@@ -180,7 +195,11 @@ const std::vector<Kind>& kinds() {
         {"wiping-die", {"width_mm", "edge_radius_mm", "height_mm"}, read_wiping_die},
         {"pad", {"width_mm", "corner_radius_mm", "height_mm", "spring"}, nullptr, read_pad},
         {"clamp", {"width_mm", "corner_radius_mm", "height_mm", "spring"}, nullptr, read_clamp},
-        {"outline", {"points"}, read_outline}};
+        {"outline",
+         {"points", "file", "layer", "gap_mm", "origin_mm", "turn_deg"},
+         nullptr,
+         nullptr,
+         read_outline_or_file}};
     return all;
 }
 
@@ -238,7 +257,7 @@ Tool read_tool(StrictTable table, double strip_width, const std::filesystem::pat
     table.expect(keys);
     try {
         const std::string name = table.text("name");
-        Tool tool{name, kind.read ? kind.read(table) : kind.read_with_spring(table, strip_width)};
+        Tool tool{name, read_shape(kind, table, strip_width, beside)};
         tool.make = read_make(table, beside);
         see_that_it_can_be_made(tool);
         return tool;

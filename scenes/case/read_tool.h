@@ -2,6 +2,7 @@
 
 #pragma once
 
+#include <filesystem>
 #include <string>
 #include <vector>
 
@@ -17,7 +18,8 @@ class StrictTable;
 const std::vector<std::string>& tool_keys();
 
 // Throws CaseError; the outline has been made once, so that it can be.
-// strip_width: mm, on which its springs press; beside: the folder that the path of its steel starts from.
+// strip_width: mm, on which its springs press; beside: the folder that paths of its steel and its drawing
+// start from.
 Tool read_tool(StrictTable table, double strip_width, const std::filesystem::path& beside);
 
 }  // namespace overbend::scenes

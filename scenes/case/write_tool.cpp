@@ -4,6 +4,7 @@
 
 #include "scenes/case/toml_text.h"
 #include "scenes/case/usual_sizes.h"
+#include "scenes/dxf/chain.h"
 
 namespace overbend::scenes {
 
@@ -139,6 +140,15 @@ struct ShapeWriter {
         if (t.spring) entries.as_is("spring", spring_text(*t.spring, t.wound));
     }
     void operator()(const OutlineTool& t) const {
+        if (t.file) {
+            entries.text("file", t.file->path);
+            if (!t.file->layer.empty()) entries.text("layer", t.file->layer);
+            entries.number_unless(usual_gap, "gap_mm", t.file->gap);
+            if (!t.file->origin.isZero(0.0))
+                entries.as_is("origin_mm", numbers_text({t.file->origin.x(), t.file->origin.y()}));
+            entries.angle_unless(0.0, "turn_deg", t.file->turn);
+            return;
+        }
         entries.as_is("points", points_text(t.points.empty() ? points_of(t.outline) : t.points));
     }
 

@@ -12,6 +12,7 @@ void add_plan(CLI::App& app, int& status);
 void add_blank(CLI::App& app, int& status);
 void add_tools(CLI::App& app, int& status);
 void add_cost(CLI::App& app, int& status);
+void add_drawings(CLI::App& app, int& status);
 void add_film(CLI::App& app, int& status);
 void add_report(CLI::App& app, int& status);
 void add_bend(CLI::App& app, int& status);

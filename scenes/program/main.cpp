@@ -42,6 +42,7 @@ int run(int argc, char** argv) {
     overbend::program::add_blank(app, status);
     overbend::program::add_tools(app, status);
     overbend::program::add_cost(app, status);
+    overbend::program::add_drawings(app, status);
     overbend::program::add_film(app, status);
     overbend::program::add_report(app, status);
     overbend::program::add_bend(app, status);

@@ -198,14 +198,19 @@ struct Leaves {
         const auto& [at, radius, bulge] = value;
         add(path + ".at", at), add(path + ".radius", radius), add(path + ".bulge", bulge);
     }
+    void take(const std::string& path, const OutlineFile& value) {
+        const auto& [file, layer, gap, origin, turn] = value;
+        add(path + ".path", file), add(path + ".layer", layer), add(path + ".gap", gap);
+        add(path + ".origin", origin), add(path + ".turn", turn);
+    }
     void take(const std::string& path, const OutlineTool& value) {
-        const auto& [outline, points] = value;
+        const auto& [outline, points, file] = value;
         for (const tool::Piece& piece : outline.pieces()) {
             add(path + ".start", piece.start), add(path + ".end", piece.end);
             add(path + ".radius", piece.radius), add(path + ".sweep", piece.sweep);
             if (piece.is_arc()) add(path + ".centre", piece.centre);
         }
-        add(path + ".points", points);
+        add(path + ".points", points), add(path + ".file", file);
     }
     void take(const std::string& path, const Tool& value) {
         const auto& [name, shape, from_rack, make] = value;

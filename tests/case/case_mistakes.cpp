@@ -13,7 +13,22 @@ namespace overbend::tests {
 
 namespace fs = std::filesystem;
 
+const std::string block_drawing =
+    "0\nSECTION\n2\nENTITIES\n"
+    "0\nLINE\n8\nCONTOUR\n10\n0\n20\n0\n11\n10\n21\n0\n"
+    "0\nLINE\n8\nCONTOUR\n10\n10\n20\n0\n11\n10\n21\n8\n"
+    "0\nARC\n8\nCONTOUR\n10\n8\n20\n8\n40\n2\n50\n0\n51\n90\n"
+    "0\nLINE\n8\nCONTOUR\n10\n0\n20\n10\n11\n8\n21\n10\n"
+    "0\nLINE\n8\nCONTOUR\n10\n0\n20\n10\n11\n0\n21\n0.015\n"
+    "0\nLINE\n8\nAXIS\n10\n5\n20\n-3\n11\n5\n21\n13\n"
+    "0\nENDSEC\n0\nEOF\n";
+
 void as_case(const fs::path& file) {
+    scenes::read_case(file);
+}
+void as_drawn_case(const fs::path& file) {
+    std::ofstream(file.parent_path() / "block.dxf")
+        << replaced(replaced(block_drawing, "0.015", "0"), "0\nLINE\n8\nAXIS", "0\nTEXT\n8\nAXIS");
     scenes::read_case(file);
 }
 void as_card(const fs::path& file) {

@@ -29,26 +29,33 @@ struct Document {
     Reader read;
 };
 
-const std::vector<Document> documents = {
-    {"case", whole_case, as_case},        {"pressed case", pressed_case, as_case},
-    {"swift", swift_card, as_card},       {"hollomon", hollomon_card, as_card},
-    {"voce", voce_card, as_card},         {"linear", linear_card, as_card},
-    {"table", table_card, as_card},       {"racked case", racked_case, as_case},
-    {"rack", rack_file, as_rack},         {"hard steel", hard_steel, as_steel},
-    {"soft steel", soft_steel, as_steel}, {"press", press_card, as_press}};
+const std::vector<Document> documents = {{"case", whole_case, as_case},
+                                         {"pressed case", pressed_case, as_case},
+                                         {"swift", swift_card, as_card},
+                                         {"hollomon", hollomon_card, as_card},
+                                         {"voce", voce_card, as_card},
+                                         {"linear", linear_card, as_card},
+                                         {"table", table_card, as_card},
+                                         {"racked case", racked_case, as_case},
+                                         {"rack", rack_file, as_rack},
+                                         {"hard steel", hard_steel, as_steel},
+                                         {"soft steel", soft_steel, as_steel},
+                                         {"press", press_card, as_press},
+                                         {"drawn case", drawn_case, as_drawn_case}};
 
 // What may be left out, as plain paths. All else is required.
 const std::set<std::string> optional_keys = {
     "strip.bend_lines_mm", "strip.rolling", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
     "tool.shank_width_mm", "tool.faces.shoulder_radius_mm", "tool.faces.bottom_radius_mm",
     "tool.root_radius_mm", "tool.land_mm", "tool.side_relief_deg", "tool.shank", "tool.floor_crown_mm",
-    "tool.points.radius_mm", "tool.points.bulge", "step.die.face", "step.place.face", "step.place.first",
-    "step.place.shift_mm", "step.pad", "step.clamp.on", "tool.spring.travel_mm", "tool.spring.count",
-    "tool.spring.preload_N", "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity",
-    "press.title", "press.gauge.draws_back_mm", "tool.relief.root_radius_mm", "handling.stroke_s",
-    "handling.turn_s", "handling.flip_s", "handling.tool_change_s", "handling.gauge_change_s",
-    "handling.slide_s", "run.friction", "run.layers", "run.elements_per_thickness", "press", "tool.steel",
-    "tool.rating_kN_per_m", "tool.length_mm", "tool.price",
+    "tool.points.radius_mm", "tool.points.bulge", "tool.layer", "tool.gap_mm", "tool.origin_mm",
+    "tool.turn_deg", "step.die.face", "step.place.face", "step.place.first", "step.place.shift_mm",
+    "step.pad", "step.clamp.on", "tool.spring.travel_mm", "tool.spring.count", "tool.spring.preload_N",
+    "tool.spring.preload_N_per_mm", "tool.spring.rate_N_per_mm2", "run.gravity", "press.title",
+    "press.gauge.draws_back_mm", "tool.relief.root_radius_mm", "handling.stroke_s", "handling.turn_s",
+    "handling.flip_s", "handling.tool_change_s", "handling.gauge_change_s", "handling.slide_s",
+    "run.friction", "run.layers", "run.elements_per_thickness", "press", "tool.steel", "tool.rating_kN_per_m",
+    "tool.length_mm", "tool.price",
     // of a press, in a case and as a card
     "press.daylight_mm", "press.throat_mm", "press.line_load_kN_per_m", "press.off_centre_kN_m",
     "press.energy_J", "press.price_per_h", "press.idle_kW", "press.speed.slow_above_mm",
@@ -70,6 +77,7 @@ const std::set<std::string> optional_places = {
 // Names that others rely on: without them, another key is to blame.
 const std::set<std::string> relied_upon = {"rack",
                                            "hardness_HRC",
+                                           "tool[1].file",
                                            "strip.blank_length_mm",
                                            "part.path[2].name",
                                            "part.path[4].name",
@@ -237,6 +245,10 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"to_mm", {"0", "-1", "3000"}},
     {"set_back_mm", {"-3000", "3000"}},
     {"neck_mm", {"0", "-1", "3000"}},
+    {"file", {"\"none.dxf\"", "\"\""}},
+    {"layer", {"\"\"", "\"a\\nb\""}},
+    {"origin_mm", {"[]", "[5]", "[1, 2, 3]"}},
+    {"turn_deg", {"-361", "361"}},
     {"rack", {"\"small-pres\"", "\"tools/none.toml\"", "\"\""}},
     {"gap_mm", {"-1", "101"}},
     {"stroke_s", {"-1", "2e5"}},

@@ -10,6 +10,7 @@ namespace overbend::tests {
 extern const std::string pressed_case;   // pads, clamps, wiping and flat tools, a hem; a card by name
 extern const std::string whole_case;     // every kind of tool and of stroke, its card in it
 extern const std::string racked_case;    // with tools of a rack that comes with the program
+extern const std::string drawn_case;     // an outline from the file block.dxf beside it
 extern const std::string rack_file;      // a rack of one's own
 extern const std::string swift_card;     // with every optional key
 extern const std::string hollomon_card;  // only what a card must have, as the next three

@@ -1,0 +1,18 @@
+// Hatching of a cut section: lines at 45 degrees, broken at words.
+//
+// Units  mm on paper, y down.
+
+#pragma once
+
+#include <vector>
+
+#include "render/drawing/ink.h"
+
+namespace overbend::render {
+
+// outline: closed polygons, the solid where an odd number of them lies around; distance: between the lines, >
+// 0.
+std::vector<Line> hatched(const std::vector<std::vector<Point>>& outline, double distance,
+                          const std::vector<Label>& labels);
+
+}  // namespace overbend::render

@@ -1,0 +1,53 @@
+// What stands on a drawing already, and whether more may stand beside it.
+//
+// Units  mm on paper, y down.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "render/picture/drawing_list.h"
+
+namespace overbend::render {
+
+enum class Stroke { outline, dimension, extension, leader, centre, hidden };
+
+struct Line {
+    Point a = Point::Zero(), b = Point::Zero();
+    Stroke stroke = Stroke::outline;
+};
+struct Arrow {
+    Point tip = Point::Zero();
+    Point way = Point::UnitX();  // unit, that it points
+};
+struct Label {
+    std::string words;
+    Point middle = Point::Zero();
+    Rect box;  // of its words
+};
+
+struct Ink {
+    std::vector<Line> lines;
+    std::vector<Arrow> arrows;
+    std::vector<Label> labels;
+};
+void add(Ink& ink, const Ink& more);
+
+constexpr double word_size = 3.5;     // mm, em: capitals are 2.5 mm high
+constexpr double arrow_length = 2.8;  // mm
+constexpr double overshoot = 1.5;     // mm, extension lines past the dimension line
+constexpr double off_outline = 0.8;   // mm, where extension lines begin
+
+Label label_at(const std::string& words, const Point& middle);
+// How far the label's box reaches from its middle in this direction.
+double reach(const Label& label, const Point& way);
+
+bool line_meets(const Rect& box, const Point& a, const Point& b);
+
+// What speaks against `more` beside `there`, within `area`: below spoilt it is the worse the more it crosses;
+// from spoilt on it cannot be (words on words or on lines, lines along one another, off the paper).
+constexpr double spoilt = 1e6;
+double cost(const Ink& there, const Ink& more, const Rect& area);
+
+}  // namespace overbend::render

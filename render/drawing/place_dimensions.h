@@ -1,0 +1,47 @@
+// Gives dimensions their places on paper: dimension lines with arrows and extension lines, leaders of radii,
+// arcs of angles, so that no words lie on lines or other words and no lines run along one another.
+//
+// Every dimension has a list of ways to be drawn; of those that can be, the one with the fewest crossings,
+// nearest to what it measures, is taken. One that finds none is tried first in another round.
+//
+// Units  mm; on paper y down.
+
+#pragma once
+
+#include <vector>
+
+#include "render/drawing/dimension.h"
+#include "render/drawing/ink.h"
+
+namespace overbend::render {
+
+// From the thing to the paper.
+struct OnPaper {
+    Point origin = Point::Zero();  // where the thing's own origin comes
+    double scale = 1.0;            // mm on paper a mm
+    Point operator()(const Vec2& p) const { return origin + scale * Point(p.x(), -p.y()); }
+};
+
+struct Way {
+    Ink ink;
+    double effort = 0.0;  // what speaks against it whatever else there is
+};
+
+// box: of the outline, on paper.
+std::vector<Way> linear_ways(const Dimension& dimension, const OnPaper& paper, const Rect& box);
+std::vector<Way> radius_ways(const Dimension& dimension, const OnPaper& paper);
+std::vector<Way> angle_ways(const Dimension& dimension, const OnPaper& paper);
+
+// All marks of one side at once; none when the row has no room in the area.
+std::vector<Ink> mark_row(const std::vector<Dimension>& marks, const OnPaper& paper, const Rect& box,
+                          const Rect& area);
+
+struct Placed {
+    Ink ink;                   // the dimensions alone
+    std::vector<int> missing;  // indices of those that found no place
+};
+// there: outline and centre lines on paper, that the dimensions have to mind.
+Placed place_dimensions(const std::vector<Dimension>& dimensions, const OnPaper& paper, const Ink& there,
+                        const Rect& box, const Rect& area);
+
+}  // namespace overbend::render

@@ -1,0 +1,27 @@
+// What frames a drawing: the border, the title block, table and notes.
+//
+// Units  mm on paper, y down.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "render/drawing/drawing_sheet.h"
+
+namespace overbend::render {
+
+struct Paper {
+    const char* name = "A4";
+    int width = 0, height = 0;  // mm
+};
+
+Rect frame_of(const Paper& paper);  // 20 mm at the left, for holes, else 10
+
+// Where the view may stand: what border, title block, table and notes leave.
+Rect view_area(const Paper& paper, const DrawingSheet& sheet);
+
+void paint_surroundings(DrawingList& list, const Paper& paper, const DrawingSheet& sheet,
+                        const std::string& scale);
+
+}  // namespace overbend::render

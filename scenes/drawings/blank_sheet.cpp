@@ -1,0 +1,137 @@
+#include "scenes/drawings/blank_sheet.h"
+
+#include <cmath>
+
+#include "render/picture/text_width.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using render::Beside;
+using render::Dimension;
+using render::Measure;
+using render::ViewLine;
+using tool::Piece;
+using tool::Vec2;
+
+constexpr double pi = 3.14159265358979323846;
+
+Piece line(const Vec2& start, const Vec2& end) {
+    Piece piece;
+    piece.start = start;
+    piece.end = end;
+    return piece;
+}
+
+Piece half_circle(const Vec2& start, const Vec2& centre) {
+    Piece piece;
+    piece.start = start;
+    piece.centre = centre;
+    piece.end = 2.0 * centre - start;
+    piece.radius = (start - centre).norm();
+    piece.sweep = pi;
+    return piece;
+}
+
+std::vector<Piece> cutout_outline(const Cutout& cut) {
+    const double radius = 0.5 * cut.width, straight = 0.5 * (cut.length - cut.width);
+    const Vec2 middle(cut.at, cut.across), right = middle + Vec2(straight, 0.0),
+                                           left = middle - Vec2(straight, 0.0);
+    const Vec2 up(0.0, radius);
+    if (straight < 1e-9) return {half_circle(right - up, right), half_circle(right + up, right)};
+    return {half_circle(right - up, right), line(right + up, left + up), half_circle(left + up, left),
+            line(left - up, right - up)};
+}
+
+Dimension mark(const Vec2& from, Beside side, const std::string& words) {
+    Dimension d;
+    d.measure = Measure::mark;
+    d.from = from;
+    d.beside = side;
+    d.words = words;
+    return d;
+}
+
+void add_bends(render::DrawingSheet& sheet, const Case& c, const FlatPattern& pattern,
+               Tolerances tolerances) {
+    sheet.table.heads = {"No.", "Bend", "Line at", "Bends", "Turned by", "Inside radius", "Allowance"};
+    int number = 0;
+    for (const FlatBend& bend : pattern.bends) {
+        const Bend& drawn = c.part.bends[bend.bend];
+        const bool up = drawn.angle > 0.0;
+        const std::string name = std::to_string(++number), at = render::fixed(bend.at, 2);
+        sheet.lines.push_back(
+            {{bend.at, 0.0}, {bend.at, c.width}, up ? ViewLine::Kind::bend_up : ViewLine::Kind::bend_down});
+        sheet.bands.emplace_back(Vec2(std::max(0.0, bend.at - bend.half_arc), 0.0),
+                                 Vec2(std::min(pattern.blank.length, bend.at + bend.half_arc), c.width));
+        sheet.dimensions.push_back(mark({bend.at, c.width}, Beside::above, name));
+        sheet.dimensions.push_back(mark({bend.at, 0.0}, Beside::below, at));
+        const double turned = std::abs(drawn.angle);
+        sheet.table.rows.push_back(
+            {name, drawn.name, at, up ? "up" : "down",
+             angle_words(turned, std::min(c.part.flats[bend.bend], c.part.flats[bend.bend + 1]), tolerances),
+             radius_words(drawn.inside_radius, 1, tolerances), render::fixed(2.0 * bend.half_arc, 2)});
+    }
+    if (number > 0) {
+        sheet.notes.push_back(
+            "Dashes with two dots: bend line, bends up; short dashes: bends down. Below: distances "
+            "from the left end. Tinted: what a bend takes (allowance).");
+    }
+}
+
+void add_cutouts(render::DrawingSheet& sheet, const Case& c) {
+    char letter = 'A';
+    for (const Cutout& cut : c.cutouts) {
+        const double past = 0.5 * cut.width + 1.5, along = 0.5 * cut.length + 1.5;
+        sheet.lines.push_back({{cut.at - along, cut.across}, {cut.at + along, cut.across}});
+        sheet.lines.push_back({{cut.at, cut.across - past}, {cut.at, cut.across + past}});
+        const std::string name(1, letter);
+        letter = letter == 'Z' ? 'A' : static_cast<char>(letter + 1);
+        sheet.dimensions.push_back(mark({cut.at, c.width}, Beside::above, name));
+        const std::string size = cut.length > cut.width + 1e-9
+                                     ? "slot " + length_words(cut.length, Tolerances::none) + " \u00d7 " +
+                                           length_words(cut.width, Tolerances::none)
+                                     : "hole, diameter " + length_words(cut.width, Tolerances::none);
+        sheet.notes.push_back(name + ": " + size + ", its middle " + length_words(cut.at, Tolerances::none) +
+                              " from the left end and " + length_words(cut.across, Tolerances::none) +
+                              " from the lower edge.");
+    }
+}
+
+}  // namespace
+
+std::vector<std::vector<Piece>> blank_outlines(const Case& c, const Blank& blank) {
+    const Vec2 a(0.0, 0.0), b(blank.length, 0.0), d(blank.length, c.width), e(0.0, c.width);
+    std::vector<std::vector<Piece>> outlines = {{line(a, b), line(b, d), line(d, e), line(e, a)}};
+    for (const Cutout& cut : c.cutouts) outlines.push_back(cutout_outline(cut));
+    return outlines;
+}
+
+render::DrawingSheet blank_sheet(const Case& c, const FlatPattern& pattern, Tolerances tolerances) {
+    render::DrawingSheet sheet;
+    sheet.name = "blank, from above";
+    sheet.material = c.material.title;
+    sheet.tolerances = tolerances_words(tolerances);
+    sheet.fill = render::Fill::plain;
+    sheet.outlines = blank_outlines(c, pattern.blank);
+    add_bends(sheet, c, pattern, tolerances);
+    add_cutouts(sheet, c);
+    Dimension length;
+    length.measure = Measure::across;
+    length.to = {pattern.blank.length, 0.0};
+    length.beside = Beside::below;
+    length.words = length_words(pattern.blank.length, tolerances);
+    sheet.dimensions.push_back(length);
+    Dimension width;
+    width.measure = Measure::upright;
+    width.to = {0.0, c.width};
+    width.beside = Beside::left;
+    width.words = length_words(c.width, tolerances);
+    sheet.dimensions.push_back(width);
+    sheet.notes.push_back("Thickness " + length_words(c.thickness, Tolerances::none) + " mm. Bend lines " +
+                          std::string(pattern.simulated ? "from the simulated strokes." : "by DIN 6935."));
+    return sheet;
+}
+
+}  // namespace overbend::scenes

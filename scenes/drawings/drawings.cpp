@@ -1,0 +1,76 @@
+#include "scenes/drawings/drawings.h"
+
+#include <algorithm>
+#include <set>
+
+#include "scenes/drawings/blank_sheet.h"
+#include "scenes/drawings/dxf_drawings.h"
+#include "scenes/drawings/part_sheet.h"
+#include "scenes/drawings/tool_sheet.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+std::vector<int> tools_used(const Case& c) {
+    std::set<int> used;
+    for (const Step& step : c.steps) {
+        used.insert(step.punch);
+        used.insert(step.die);
+        if (step.pad) used.insert(*step.pad);
+        if (step.clamp) used.insert(*step.clamp);
+    }
+    if (c.steps.empty())
+        for (std::size_t i = 0; i < c.tools.size(); ++i) used.insert(static_cast<int>(i));
+    return {used.begin(), used.end()};
+}
+
+struct Plan {
+    std::string file;
+    render::DrawingSheet sheet;
+    DxfDrawing dxf;
+};
+
+// Two names that come to the same file get numbers.
+std::string unlike(const std::string& wanted, std::set<std::string>& taken) {
+    std::string name = wanted;
+    for (int i = 2; !taken.insert(name).second; ++i) name = wanted + "-" + std::to_string(i);
+    return name;
+}
+
+}  // namespace
+
+std::string safe_file_name(const std::string& name) {
+    std::string safe;
+    for (const char c : name) {
+        const char small = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+        const bool plain = (small >= 'a' && small <= 'z') || (small >= '0' && small <= '9');
+        if (plain)
+            safe += small;
+        else if (!safe.empty() && safe.back() != '-')
+            safe += '-';
+    }
+    safe = safe.substr(0, 60);
+    while (!safe.empty() && safe.back() == '-') safe.pop_back();
+    return safe.empty() ? "x" : safe;
+}
+
+std::vector<Drawing> all_drawings(const Case& c, const FlatPattern& pattern, Tolerances tolerances) {
+    std::vector<Plan> plans;
+    std::set<std::string> taken;
+    for (const int i : tools_used(c))
+        plans.push_back({unlike("tool-" + safe_file_name(c.tools[i].name), taken),
+                         tool_sheet(c.tools[i], tolerances), tool_dxf(c.tools[i])});
+    plans.push_back({"blank", blank_sheet(c, pattern, tolerances), blank_dxf(c, pattern.blank)});
+    plans.push_back({"part", part_sheet(c, tolerances), part_dxf(c)});
+    std::vector<Drawing> drawings;
+    for (std::size_t i = 0; i < plans.size(); ++i) {
+        plans[i].sheet.title = c.title;
+        plans[i].sheet.number = static_cast<int>(i) + 1;
+        plans[i].sheet.of = static_cast<int>(plans.size());
+        drawings.push_back({plans[i].file, render::draw_sheet(plans[i].sheet), std::move(plans[i].dxf)});
+    }
+    return drawings;
+}
+
+}  // namespace overbend::scenes

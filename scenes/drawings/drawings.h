@@ -1,0 +1,28 @@
+// All drawings of a case: each tool, the blank, the finished part.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "render/drawing/drawing_sheet.h"
+#include "scenes/case/case.h"
+#include "scenes/drawings/general_tolerance.h"
+#include "scenes/dxf/dxf_drawing.h"
+#include "scenes/process/flat_pattern.h"
+
+namespace overbend::scenes {
+
+struct Drawing {
+    std::string file;  // without its ending, safe on any system: "tool-two-way-block", "blank", "part"
+    render::DrawnSheet sheet;
+    DxfDrawing dxf;
+};
+
+// Tools that the case's steps use, or all where it has no steps; then the blank and the part.
+std::vector<Drawing> all_drawings(const Case& c, const FlatPattern& pattern, Tolerances tolerances);
+
+// Letters, digits and "-" of it, small; never empty, at most 60 long.
+std::string safe_file_name(const std::string& name);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,74 @@
+// overbend drawings: dimensioned drawings of the tools, the blank and the part, and DXF files for the
+// machines.
+
+#include "scenes/drawings/drawings.h"
+
+#include <cstdio>
+#include <memory>
+
+#include "render/picture/painter.h"
+#include "scenes/dxf/write_dxf.h"
+#include "scenes/exchange/whole_file.h"
+#include "scenes/program/commands.h"
+#include "scenes/program/job.h"
+
+namespace overbend::program {
+
+namespace {
+
+constexpr double pixels_per_mm = 6.0;
+
+struct DrawingsOptions {
+    std::string file;
+    std::string out = "out/drawings";
+    bool dxf = false;
+    bool png = false;
+    bool tolerances = false;
+    Output output;
+};
+
+void drawings(const DrawingsOptions& options, int& status) {
+    const scenes::Case read = read_job_case(options.file, options.out, scenes::Needs::drawing_alone);
+    const scenes::Case c =
+        read.steps.empty() ? read : read_job_case(options.file, options.out, scenes::Needs::steps);
+    const scenes::FlatPattern pattern = scenes::flat_pattern(c, with_progress(c, options.output));
+    clear_progress(options.output);
+    const std::filesystem::path folder = make_folder(options.out);
+    std::vector<render::DrawingList> pages;
+    for (const scenes::Drawing& d : scenes::all_drawings(
+             c, pattern, options.tolerances ? scenes::Tolerances::iso_2768_m : scenes::Tolerances::none)) {
+        const auto file = [&](const char* ending) { return folder / (d.file + ending); };
+        scenes::write_whole(file(".svg"), render::svg_bytes_in_mm(d.sheet.list));
+        scenes::write_whole(file(".pdf"), render::pdf_bytes_in_mm({d.sheet.list}));
+        if (options.dxf) scenes::write_whole(file(".dxf"), scenes::dxf_text(d.dxf));
+        if (options.png) render::write_png(render::scaled(d.sheet.list, pixels_per_mm), file(".png"));
+        pages.push_back(d.sheet.list);
+        if (!options.output.quiet)
+            std::printf("%-32s %s, %s%s\n", d.file.c_str(), d.sheet.paper.c_str(),
+                        d.sheet.scale_words.c_str(),
+                        d.sheet.missing.empty() ? "" : ", not all sizes found room");
+    }
+    scenes::write_whole(folder / "drawings.pdf", render::pdf_bytes_in_mm(pages));
+    std::fflush(stdout);
+    if (!c.steps.empty()) status = static_cast<int>(verdict(pattern.job));
+}
+
+}  // namespace
+
+void add_drawings(CLI::App& app, int& status) {
+    CLI::App* command =
+        app.add_subcommand("drawings", "Dimensioned drawings of tools, blank and part; DXF for the machines");
+    const auto options = std::make_shared<DrawingsOptions>();
+    command->add_option("case", options->file, "The case file")->required();
+    command->add_option("--out", options->out, "Folder for tool-NAME, blank and part, as .svg and .pdf each")
+        ->capture_default_str();
+    command->add_flag("--dxf", options->dxf, "DXF files too, for wire erosion and laser");
+    command->add_flag("--png", options->png, "PNG files too");
+    command->add_flag("--tolerances", options->tolerances,
+                      "General tolerances of ISO 2768-m beside the sizes");
+    add_quiet(*command, options->output);
+    command->footer("Example: overbend drawings cases/cable-hook/case.toml --out out/hook --dxf");
+    command->callback([options, &status] { drawings(*options, status); });
+}
+
+}  // namespace overbend::program
