@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/cautions.h"
 #include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 
@@ -160,10 +161,7 @@ DrawingList draw_title_card(const FilmJob& job, const FilmOptions& options) {
     if (!job.material.empty()) y = add_lines(card, job.material, 1.4 * u, y, c.ink, Weight::normal, 2);
     y = add_lines(card, strip_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
     y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
-    const std::string mind =
-        "Computed, an estimate: prove it by a trial bend. Guard the press, keep hands out of the tools, and "
-        "mind "
-        "the swinging flange and the sharp edges.";
+    const std::string& mind = brief_caution();
     // At the lower edge, and never cut.
     const double size = 1.1 * u;
     const auto lines = wrapped(mind, size, card.words.width, card.words.width, 8).size();

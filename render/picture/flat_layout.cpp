@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/cautions.h"
 #include "render/picture/palette.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
@@ -90,8 +91,7 @@ void make_cautions(FlatLayout& s) {
         for (const std::string& line : wrapped("Caution: " + given.cautions[i], s.unit, room, room, 2))
             s.words.push_back(line);
     }
-    s.words.push_back(
-        "Estimates: prove them by a trial bend. Lengths in mm; up and down as seen on this face.");
+    s.words.push_back(estimate_words() + " Lengths in mm; up and down as seen on this face.");
 }
 
 // ---- where it stands

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/cautions.h"
 #include "render/picture/palette.h"
 #include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
@@ -127,8 +128,8 @@ void paint_words(DrawingList& list, const ProfileSheet& sheet, const Layout& l) 
              0.12 * l.unit);
     add_text(list, words("deviation, %g times", l.enlarged), {x + 1.3 * box, y}, l.unit, colours().ink);
     y += 1.4 * step;
-    add_text(list, fitted("Estimates: prove them by a trial bend. Lengths in mm.", l.unit, room), {left, y},
-             l.unit, colours().muted);
+    add_text(list, fitted(estimate_words() + " Lengths in mm.", l.unit, room), {left, y}, l.unit,
+             colours().muted);
 }
 
 void check(const ProfileSheet& sheet, int height) {

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <cstdlib>
 
+#include "render/picture/cautions.h"
 #include "render/picture/panel.h"
 #include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
@@ -95,7 +96,7 @@ void add_foot(Page& page, const Storyboard& board, const std::string& which) {
     if (page.row_head == RowHead::one_line) add_legend(page, board, y - 1.7 * u);
     add_text(page.list, which, {right, y}, u, muted, Across::right);
     const double left = page.room() - text_width(which, u) - u;
-    const std::string whole = "Estimates: prove them by a trial bend. Dashed: the strip under load.";
+    const std::string whole = estimate_words() + " Dashed: the strip under load.";
     const bool fits = text_width(whole, u) <= left;
     add_text(page.list, fits ? whole : "Estimates, to be proved. Dashed: under load.", {page.margin(), y}, u,
              muted);

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "render/picture/cautions.h"
 #include "scenes/process/job_rules.h"
 #include "scenes/program/options.h"
 #include "scenes/report/part_sheets.h"
@@ -91,7 +92,7 @@ void print_pattern(const scenes::Case& c, const FlatPattern& pattern) {
         std::printf("\nBent so, the profile is at most %.2f mm off the drawing.\n",
                     pattern.job.profile.greatest());
     for (const std::string& f : pattern.job.findings) std::printf("  - %s\n", f.c_str());
-    std::printf("\nEstimates: prove them by a trial bend.\n");
+    std::printf("\n%s\n", render::estimate_words().c_str());
 }
 
 ordered_json pattern_json(const scenes::Case& c, const FlatPattern& pattern) {

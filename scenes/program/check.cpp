@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 
+#include "render/picture/cautions.h"
 #include "scenes/exchange/results_json.h"
 #include "scenes/exchange/whole_file.h"
 #include "scenes/process/job_rules.h"
@@ -90,9 +91,7 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job, const scenes
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());
     print_rules(c, job.rules);
     print_shop(shop);
-    std::printf(
-        "\nEstimates: prove them by a trial bend. Guard the press; mind the swinging flange and the sharp "
-        "edges.\n");
+    std::printf("\n%s\n", render::brief_caution().c_str());
     std::printf("(%.0f ms for %zu strokes)\n", wall, job.steps.size());
 }
 

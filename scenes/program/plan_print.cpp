@@ -5,6 +5,7 @@
 #include <cstdio>
 #include <string>
 
+#include "render/picture/cautions.h"
 #include "scenes/program/options.h"
 
 namespace overbend::program {
@@ -138,9 +139,7 @@ void print_plan(const scenes::Case& c, const scenes::PlanResult& plan,
         std::printf("\n%s%s\n", plan.fit.meets ? "The drawing is met. " : "",
                     file ? ("The completed case is " + file->string()).c_str() : "");
     }
-    std::printf(
-        "\nEstimates: prove them by a trial bend. Guard the press; mind the swinging flange and the sharp "
-        "edges.\n");
+    std::printf("\n%s\n", render::brief_caution().c_str());
     std::fflush(stdout);
 }
 

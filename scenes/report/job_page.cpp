@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/cautions.h"
 #include "render/picture/text_width.h"
 #include "scenes/report/page_parts.h"
 #include "sim/errors.h"
@@ -88,7 +89,7 @@ render::Page job_page(const Case& c, const FlatPattern& pattern, const std::stri
     add_rules(c, job, page);
     add_method(c, job, page);
     add_material(c, page);
-    page.cautions = caution_lines();
+    page.cautions = render::cautions();
     page.glossary = glossary();
     return page;
 }

@@ -28,7 +28,6 @@ void add_method(const Case& c, const JobResult& job, render::Page& page);
 void add_material(const Case& c, render::Page& page);
 
 // The same for every job.
-std::vector<std::string> caution_lines();
 std::vector<render::Term> glossary();
 
 }  // namespace overbend::scenes

@@ -1,31 +1,8 @@
-// What every page says: the cautions, and the words of the trade that it uses.
+// What every page says: the words of the trade that it uses.
 
 #include "scenes/report/page_parts.h"
 
 namespace overbend::scenes {
-
-std::vector<std::string> caution_lines() {
-    return {
-        std::string(
-            "Presses and their tools maim. This report is an estimate made from a card of a metal, not of "
-            "your coil: prove every job by a trial bend, at low force first."),
-        std::string(
-            "Keep hands and sleeves out of the tools. Work only with the guards on and tested, and never "
-            "with a press that somebody else can set going."),
-        std::string(
-            "The free flange swings up fast and far, and pinches against punch, ram and whatever stands "
-            "near. The players show its path; keep out of it."),
-        std::string(
-            "Cut edges and corners of strip are knives. Wear gloves to carry it, and mind that gloves get "
-            "caught."),
-        std::string(
-            "A tool loaded beyond what it bears bursts, hardened ones without a warning. The force grows "
-            "steeply once the strip is clamped between the tools; nothing here says what your tool or "
-            "your press can bear."),
-        std::string("Hardened strip can snap in the bend and fly. Wear eye protection."),
-        std::string("Local codes, the instructions of those who made the press and the tools, and qualified "
-                    "people come before anything written here.")};
-}
 
 std::vector<render::Term> glossary() {
     return {

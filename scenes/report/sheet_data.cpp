@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/cautions.h"
 #include "render/picture/panel.h"
 #include "render/picture/strip_shape.h"
 #include "scenes/process/job_rules.h"
@@ -154,21 +155,6 @@ void add_part(const Case& c, const Blank& blank, render::SheetData& data) {
 
 }  // namespace
 
-const std::vector<std::string>& sheet_cautions() {
-    static const std::vector<std::string> cautions = {
-        "All figures are estimates, made from a card of the metal and not from your coil. Prove each stroke "
-        "by "
-        "a trial bend, at low force first.",
-        "Hands and sleeves stay out of the tools; guards are on and tested; nobody else can set the press "
-        "going. The free flange swings up fast and pinches: keep out of its path.",
-        "Edges and corners of strip cut: gloves to carry it, and mind that gloves get caught. Hardened strip "
-        "can snap and fly: wear eye protection.",
-        "Nothing here says what your tools or your press can bear; the force climbs steeply once the strip "
-        "is "
-        "clamped. Local codes, the makers' instructions and qualified people come first."};
-    return cautions;
-}
-
 std::string lying_words(const Step& step) {
     return std::string(step.face == Face::up ? "upper" : "lower") + " face up, " +
            (step.first == First::left ? "left" : "right") + " end to the left";
@@ -199,7 +185,7 @@ render::SheetData sheet_data(const Case& c, const JobResult& job) {
     for (std::size_t i = 0; i < job.steps.size(); ++i)
         if (job.steps[i].stroke.solved()) data.strokes.push_back(stroke_data(c, job, static_cast<int>(i)));
     for (const std::string& f : job.findings) data.findings.push_back(as_sentence(f));
-    data.cautions = sheet_cautions();
+    data.cautions = render::sheet_cautions();
     return data;
 }
 

@@ -11,9 +11,6 @@
 
 namespace overbend::scenes {
 
-// What presses and strips do to people, and that all of this is an estimate: at the foot of every sheet.
-const std::vector<std::string>& sheet_cautions();
-
 // How the strip lies, in one cell: "upper face up, left end to the left".
 std::string lying_words(const Step& step);
 
