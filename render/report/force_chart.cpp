@@ -22,11 +22,26 @@ struct Axes {
     double y(double force) const { return bottom - force * per_n(); }
 };
 
+constexpr double farthest_drawn = 2.5;  // of a limit, times the peak
+
+double peak_of(const ForceCurve& curve) {
+    double peak = 1e-3;
+    for (const ForceAtTravel& p : curve.points) peak = std::max(peak, p.force);
+    return peak;
+}
+
+bool is_drawn(const ForceLimit& limit, double peak) {
+    return 1000.0 * limit.force <= farthest_drawn * peak;
+}
+
 Axes axes_of(const ForceCurve& curve) {
     Axes a;
-    double low = 0.0, high = 1e-3, force = 1e-3;
+    const double peak = peak_of(curve);
+    double low = 0.0, high = 1e-3, force = peak;
     for (const ForceAtTravel& p : curve.points)
-        low = std::min(low, p.travel), high = std::max(high, p.travel), force = std::max(force, p.force);
+        low = std::min(low, p.travel), high = std::max(high, p.travel);
+    for (const ForceLimit& l : curve.limits)
+        if (is_drawn(l, peak)) force = std::max(force, 1000.0 * l.force);
     a.travel_step = readable_step(high - low, 6);
     a.from = a.travel_step * std::floor(low / a.travel_step + 1e-9);
     a.to = a.travel_step * std::ceil(high / a.travel_step - 1e-9);
@@ -72,7 +87,31 @@ std::string line(const Axes& a, const ForceCurve& curve, std::size_t first, std:
     return words("<path class=\"%s\" d=\"", kind) + d + "\"/>";
 }
 
+// A line across, its words above it.
+std::string limit_lines(const Axes& a, const ForceCurve& curve) {
+    std::string svg;
+    const double peak = peak_of(curve);
+    for (const ForceLimit& l : curve.limits) {
+        if (!is_drawn(l, peak)) continue;
+        const double y = a.y(1000.0 * l.force);
+        svg += words("<path class=\"limit\" d=\"M%.1f %.1fH%.1f\"/><text x=\"%.1f\" y=\"%.1f\">", left, y,
+                     right, left + 6.0, y > top + 14.0 ? y - 5.0 : y + 15.0) +
+               escaped(l.words + words(": %.4g kN", l.force)) + "</text>";
+    }
+    return svg;
+}
+
 }  // namespace
+
+std::vector<std::string> limits_above(const ForceCurve& curve) {
+    std::vector<std::string> sentences;
+    const double peak = peak_of(curve);
+    for (const ForceLimit& l : curve.limits)
+        if (!is_drawn(l, peak))
+            sentences.push_back(l.words + words(": %.4g kN, %.3g times the peak, above this chart.", l.force,
+                                                1000.0 * l.force / peak));
+    return sentences;
+}
 
 double readable_step(double most, int steps) {
     const double least = most / steps;
@@ -91,7 +130,7 @@ std::string force_chart(const ForceCurve& curve) {
                           "<svg viewBox=\"0 0 %.0f %.0f\" role=\"img\" data-left=\"%.1f\" data-from=\"%.6g\" "
                           "data-per-mm=\"%.6g\" data-bottom=\"%.1f\" data-per-n=\"%.6g\" aria-label=\"",
                           width, height, left, a.from, a.per_mm(), bottom, a.per_n()) +
-                      escaped(curve.label) + "\">" + grid_and_figures(a);
+                      escaped(curve.label) + "\">" + grid_and_figures(a) + limit_lines(a, curve);
     svg += line(a, curve, 0, turn, "down");
     if (turn < last) svg += line(a, curve, turn, last, "back");
     return svg + "</svg>";

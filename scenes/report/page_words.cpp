@@ -20,7 +20,7 @@ std::vector<std::string> caution_lines() {
             "caught."),
         std::string(
             "A tool loaded beyond what it bears bursts, hardened ones without a warning. The force grows "
-            "steeply once the strip is clamped between the tools; nothing here says what your tool or "
+            "steeply once the strip is clamped between the tools; nothing here proves what your tool or "
             "your press can bear."),
         std::string("Hardened strip can snap in the bend and fly. Wear eye protection."),
         std::string("Local codes, the instructions of those who made the press and the tools, and qualified "

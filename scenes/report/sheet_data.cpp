@@ -163,7 +163,7 @@ const std::vector<std::string>& sheet_cautions() {
         "going. The free flange swings up fast and pinches: keep out of its path.",
         "Edges and corners of strip cut: gloves to carry it, and mind that gloves get caught. Hardened strip "
         "can snap and fly: wear eye protection.",
-        "Nothing here says what your tools or your press can bear; the force climbs steeply once the strip "
+        "Nothing here proves what your tools or your press can bear; the force climbs steeply once the strip "
         "is "
         "clamped. Local codes, the makers' instructions and qualified people come first."};
     return cautions;

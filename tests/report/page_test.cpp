@@ -131,7 +131,7 @@ TEST_CASE("page: every stroke has a player with data, a chart, and a still for r
 
 TEST_CASE("page: a job that was not solved has none") {
     const scenes::Case c = ran_job(small_case).c;
-    CHECK_THROWS_AS(scenes::job_page(c, scenes::FlatPattern{}, ""), OutOfRange);
+    CHECK_THROWS_AS(scenes::job_page(c, scenes::FlatPattern{}, scenes::ShopReport{}, ""), OutOfRange);
 }
 
 TEST_CASE("page: the demo's asks for nothing outside, tells its cautions, and is far below 3 MB") {
