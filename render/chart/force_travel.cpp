@@ -25,10 +25,6 @@ std::vector<Point> values(const std::vector<ForcePoint>& points) {
     return found;
 }
 
-bool drawn(const ForceLimit& limit, double peak) {
-    return limit.force <= farthest_drawn * peak;
-}
-
 ChartInfo info_of(const ForceTravel& chart, const ChartLook& look, double peak) {
     ChartInfo info;
     info.title = chart.title;
@@ -40,15 +36,26 @@ ChartInfo info_of(const ForceTravel& chart, const ChartLook& look, double peak) 
     info.key = {{"pressing", curve_look(look, 0)}};
     if (!chart.going_back.empty()) info.key.push_back({"going back", curve_look(look, 1)});
     for (const ForceLimit& l : chart.limits)
-        if (drawn(l, peak))
+        if (is_drawn(l, peak))
             info.up.take_in(1.05 * l.force);
         else
-            info.remarks.push_back(words("%s: %.4g kN, %.3g times the peak, above this chart.",
-                                         l.words.c_str(), l.force, l.force / peak));
+            info.remarks.push_back(limit_above_words(l, peak));
     return info;
 }
 
 }  // namespace
+
+bool is_drawn(const ForceLimit& limit, double peak) {
+    return limit.force <= farthest_drawn * peak;
+}
+
+std::string limit_words(const ForceLimit& limit) {
+    return words("%s: %.4g kN", limit.words.c_str(), limit.force);
+}
+
+std::string limit_above_words(const ForceLimit& limit, double peak) {
+    return limit_words(limit) + words(", %.3g times the peak, above this chart.", limit.force / peak);
+}
 
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width) {
     ForceTravel chart;
@@ -84,15 +91,15 @@ void add_force_travel(DrawingList& list, const Rect& box, const ForceTravel& cha
     add_curve(list, frame, values(chart.going_back), curve_look(look, 1));
     add_curve(list, frame, values(chart.loading), curve_look(look, 0));
     for (const ForceLimit& l : chart.limits)
-        if (drawn(l, peak.force)) {
+        if (is_drawn(l, peak.force)) {
             CurveLook line = curve_look(look, 4);
             line.colour = colours.ink;
             add_curve(list, frame, {{frame.across.low, l.force}, {frame.across.high, l.force}}, line);
         }
     for (const ForceLimit& l : chart.limits)
-        if (drawn(l, peak.force))
-            add_label(list, frame, {0.5 * (frame.across.low + frame.across.high), l.force},
-                      words("%s: %.4g kN", l.words.c_str(), l.force), colours.ink);
+        if (is_drawn(l, peak.force))
+            add_label(list, frame, {0.5 * (frame.across.low + frame.across.high), l.force}, limit_words(l),
+                      colours.ink);
     add_dot(list, frame, {peak.travel, peak.force}, curve_look(look, 0).colour, DotLook::ring);
     add_label(list, frame, {peak.travel, peak.force}, words("peak %.3g kN", peak.force), colours.ink);
     const ForcePoint& stop = chart.loading.back();

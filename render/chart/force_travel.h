@@ -26,6 +26,11 @@ struct ForceLimit {
     double force = 0.0;  // kN, > 0
 };
 
+// A limit far above the peak (kN) is told, not drawn.
+bool is_drawn(const ForceLimit& limit, double peak);
+std::string limit_words(const ForceLimit& limit);
+std::string limit_above_words(const ForceLimit& limit, double peak);
+
 struct ForceTravel {
     std::string title;
     std::vector<ForcePoint> loading;  // to the stop, two points at least

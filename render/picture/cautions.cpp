@@ -31,10 +31,8 @@ const std::vector<std::string>& cautions() {
         std::string(
             "A tool loaded beyond what it bears bursts, hardened ones without a warning. The force grows "
             "steeply once the strip is clamped between the tools. What is said here of the strength of tools "
-            "and "
-            "press is nominal, for cards of steels and not for your block: whoever made the tool and the "
-            "press "
-            "has the last word."),
+            "and press is nominal, for cards of steels and not for your block: whoever made the tool and the "
+            "press has the last word."),
         std::string("Hardened strip can snap in the bend and fly. Wear eye protection."),
         std::string(
             "Local codes, the instructions of those who made the press and the tools, and licensed or "
@@ -54,8 +52,9 @@ const std::vector<std::string>& sheet_cautions() {
             "Edges and corners of strip cut: gloves to carry it, and mind that gloves get caught. Hardened "
             "strip can snap and fly: wear eye protection."),
         std::string(
-            "What is said of the strength of tools and press is nominal; the force climbs steeply once the "
-            "strip is clamped. Local codes, the makers' instructions and qualified people come first.")};
+            "An overloaded tool bursts, and the force climbs steeply once the strip is clamped; strengths "
+            "given "
+            "here are nominal. Local codes, the makers' instructions and qualified people come first.")};
     return paragraphs;
 }
 

@@ -8,6 +8,8 @@
 #include <string>
 #include <vector>
 
+#include "render/chart/force_travel.h"
+
 namespace overbend::render {
 
 struct ForceAtTravel {
@@ -18,13 +20,14 @@ struct ForceAtTravel {
 struct ForceCurve {
     std::vector<ForceAtTravel> points;  // down and back again, two at least
     std::size_t turn = 0;               // index of the stop: what follows is the way back
+    std::vector<ForceLimit> limits;     // what press and tools bear
     std::string label;                  // what it shows, for those who do not see it
 };
 
+// The limits that stand so far above the curve that the chart leaves them out, a sentence each.
+std::vector<std::string> limits_above(const ForceCurve& curve);
+
 // Throws std::invalid_argument: fewer than two points.
 std::string force_chart(const ForceCurve& curve);
-
-// 1, 2, 2.5 or 5 times a power of ten, so that `most` is reached in at most `steps` of it.
-double readable_step(double most, int steps);
 
 }  // namespace overbend::render

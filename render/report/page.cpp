@@ -60,16 +60,39 @@ std::string verdict_section(const Page& page) {
 std::string stroke_section(const PageStroke& s) {
     const std::string id = stroke_id(s);
     std::string html = begin_section(id, stroke_head(s), "block stroke") + "<p>" + escaped(s.lead) + "</p>\n";
+    std::string above;
+    for (const std::string& sentence : limits_above(s.curve)) above += " " + escaped(sentence);
     html += "<div class=\"player\" data-stroke=\"" + id +
             "-data\">\n<div class=\"stage\"></div>\n<div class=\"beside\">" + "<figure class=\"chart\">" +
             force_chart(s.curve) +
             "<figcaption>Force over travel; dashed: on the way back. Click to go to that "
-            "moment.</figcaption></figure></div>\n</div>\n";
+            "moment." +
+            above + "</figcaption></figure></div>\n</div>\n";
     html += "<div class=\"stills\"></div>\n<noscript><figure>" + s.still.svg + "<figcaption>" +
             escaped(s.still.caption) + "</figcaption></figure></noscript>\n";
     html += terms_html(s.facts, "terms");
     if (!s.remarks.empty()) html += list_html(s.remarks);
     return html + "</section>\n";
+}
+
+std::string shop_html(const PageShop& shop) {
+    const auto part = [](const std::string& head, const std::string& html) {
+        return html.empty() ? "" : "<h3>" + head + "</h3>\n" + html;
+    };
+    std::string cost = paragraphs_html(shop.cost_words) +
+                       figure_html(shop.cost, "Cost of a part over the batch") +
+                       tables_html(shop.cost_tables, "cost");
+    if (!shop.traces.empty())
+        cost += "<details><summary>How each figure of the cost was worked out</summary>\n" +
+                terms_html(shop.traces, "terms") + "</details>\n";
+    const std::string html =
+        part("Press", paragraphs_html(shop.press_words) + tables_html(shop.press_tables, "press")) +
+        part("What the tools bear",
+             paragraphs_html(shop.tool_words) + tables_html(shop.tool_tables, "tools")) +
+        part("Cost", cost);
+    if (html.empty()) return "";
+    return html + part("Where a margin is thin", shop.cautions.empty() ? "" : list_html(shop.cautions)) +
+           part("Not checked", shop.not_checked.empty() ? "" : list_html(shop.not_checked));
 }
 
 struct Part {
@@ -93,6 +116,7 @@ std::vector<Part> parts_of(const Page& page) {
     for (const PageStroke& s : page.strokes)
         parts.push_back({stroke_id(s), stroke_head(s), stroke_section(s)});
     add("results", "Angles, forces, clearances", tables_html(page.result_tables, "results"));
+    add("shop", "Press, tools and cost", shop_html(page.shop));
     add("rules", "Rules of the trade",
         paragraphs_html(page.rule_words) + tables_html(page.rule_tables, "rules"));
     add("method", "How the numbers were obtained",

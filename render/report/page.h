@@ -27,6 +27,16 @@ struct PageStroke {
     std::vector<std::string> remarks;
 };
 
+// Of a job with a press, tools of known steel, or costs; what there is not is empty, and left out.
+struct PageShop {
+    std::vector<std::string> press_words, tool_words, cost_words;
+    std::vector<Table> press_tables, tool_tables, cost_tables;
+    PageFigure cost;                       // over the batch
+    std::vector<Term> traces;              // each figure of the cost: its formula and what went in
+    std::vector<std::string> cautions;     // where a margin is thin
+    std::vector<std::string> not_checked;  // sentences
+};
+
 enum class Verdict { feasible, not_feasible };
 
 struct Page {
@@ -42,6 +52,7 @@ struct Page {
     std::vector<PageStroke> strokes;
     std::vector<Table> result_tables, rule_tables;
     std::vector<std::string> rule_words;  // above the tables: what was asked, what could not be
+    PageShop shop;
     std::vector<std::string> method_words;
     std::vector<Table> method_tables;
     std::vector<Term> material;

@@ -7,13 +7,13 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
-#include "render/chart/cost_over_batch.h"
 #include "scenes/exchange/shop_json.h"
 #include "scenes/exchange/whole_file.h"
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
 #include "scenes/program/sheets.h"
 #include "scenes/program/shop_print.h"
+#include "scenes/report/story_data.h"
 #include "sim/errors.h"
 
 namespace overbend::program {
@@ -21,8 +21,6 @@ namespace overbend::program {
 namespace {
 
 using nlohmann::ordered_json;
-constexpr int most_parts = 1000000;  // of the curve
-constexpr int points = 40;
 
 struct CostOptions {
     std::string file;
@@ -48,20 +46,9 @@ std::vector<int> batches_of(const CostOptions& options, const Job& job) {
     return batches;
 }
 
-render::CostCurve curve_of(const Job& job) {
-    render::CostCurve curve;
-    curve.name = job.c.title;
-    for (const int batch : shop::batches_up_to(most_parts, points))
-        curve.points.push_back({1.0 * batch, job.shop.cost.per_part(batch)});
-    return curve;
-}
-
 render::CostOverBatch chart_of(const Job& job, const std::optional<Job>& other) {
-    render::CostOverBatch chart;
-    chart.title = "What a part costs over the size of the batch";
-    chart.money = job.shop.cost.money;
-    chart.curves = {curve_of(job)};
-    if (other) chart.curves.push_back(curve_of(*other));
+    render::CostOverBatch chart = scenes::cost_over_batch_data(job.c, job.shop);
+    if (other) chart.curves.push_back(scenes::cost_curve_data(other->c, other->shop));
     if (other && chart.curves[0].name == chart.curves[1].name) chart.curves[1].name += ", the other way";
     return chart;
 }

@@ -29,8 +29,8 @@ struct ReportCommand {
 // The job's recordings are lent to the page while it is made.
 std::string page_of(Job& job) {
     scenes::FlatPattern pattern = scenes::pattern_of(job.c, std::move(job.result));
-    std::string page =
-        render::page_html(scenes::job_page(job.c, pattern, std::string("overbend ") + OVERBEND_VERSION));
+    std::string page = render::page_html(
+        scenes::job_page(job.c, pattern, job.shop, std::string("overbend ") + OVERBEND_VERSION));
     job.result = std::move(pattern.job);
     return page;
 }

@@ -68,6 +68,11 @@ std::vector<std::filesystem::path> write_figures(const Job& job, const std::file
     for (std::size_t i = 0; i < job.result.steps.size(); ++i)
         if (job.result.steps[i].stroke.solved())
             write_stroke_charts(job, static_cast<int>(i), folder, theme, written);
+    if (job.shop.cost_asked) {
+        const render::CostOverBatch cost = scenes::cost_over_batch_data(job.c, job.shop);
+        write_chart([&](const render::ChartSize& size) { return draw_cost_over_batch(cost, size, theme); },
+                    folder, "cost", written);
+    }
     return written;
 }
 

@@ -15,6 +15,7 @@ namespace overbend::program {
 //   storyboard.svg, .png (a slide; storyboard_2 and so on for jobs that one does not hold), storyboard.pdf
 //   (A4) stroke_01_force.svg, .pdf, .png; stroke_01_moment and stroke_01_stress the same, stress by bend
 //   where a stroke has two: stroke_04_stress_1, stroke_04_stress_2
+//   cost.svg, .pdf, .png of a case that has a table of costs
 // A stroke that was not solved has none. Returns what was written. Throws as the painter; OutOfRange when no
 // stroke was solved.
 std::vector<std::filesystem::path> write_figures(const Job& job, const std::filesystem::path& folder,

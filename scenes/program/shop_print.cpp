@@ -15,15 +15,9 @@ std::string block_words(const shop::ToolStock& s) {
     return fixed(s.block_wide, 0) + "x" + fixed(s.block_high, 0) + "x" + fixed(s.block_long, 0);
 }
 
-// Of what the steel may be asked to bear, over what it bears; the least of all that was looked at.
 std::string margin_words(const scenes::Case& c, const ToolInShop& t) {
-    const scenes::Tool& tool = c.tools[t.tool];
-    if (!tool.make.card) return "-";
-    const shop::Allowable limits = shop::allowables(*tool.make.card);
-    double share = 0.0;
-    if (t.section) share = t.section->load.share(limits);
-    if (t.contact) share = std::max(share, t.contact->contact.pressure / limits.contact);
-    return share > 0.0 ? fixed(1.0 / share, 1) : "-";
+    const std::optional<double> margin = scenes::steel_margin(c, t);
+    return margin ? fixed(*margin, 1) : "-";
 }
 
 void print_tool(const scenes::Case& c, const ToolInShop& t) {

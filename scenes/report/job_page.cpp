@@ -68,7 +68,8 @@ std::string named(const std::vector<std::string>& names) {
     return text;
 }
 
-render::Page job_page(const Case& c, const FlatPattern& pattern, const std::string& generator) {
+render::Page job_page(const Case& c, const FlatPattern& pattern, const ShopReport& shop,
+                      const std::string& generator) {
     const JobResult& job = pattern.job;
     if (!job.solved || job.steps.empty())
         throw OutOfRange("report", job.steps.empty() ? "the job has no strokes" : "a stroke was not solved",
@@ -86,6 +87,7 @@ render::Page job_page(const Case& c, const FlatPattern& pattern, const std::stri
     add_order(c, job, page);
     add_strokes(c, job, page);
     add_results(c, job, page);
+    add_shop(c, shop, page);
     add_rules(c, job, page);
     add_method(c, job, page);
     add_material(c, page);

@@ -7,12 +7,14 @@
 
 #include "render/report/page.h"
 #include "scenes/process/flat_pattern.h"
+#include "scenes/shop/shop.h"
 
 namespace overbend::scenes {
 
 // pattern    of the whole job (pattern_of), every stroke solved and recorded; the page's strokes point into
-// it generator  program and version, for the page's foot Throws OutOfRange: a job without strokes, or with
-// one that was not solved.
-render::Page job_page(const Case& c, const FlatPattern& pattern, const std::string& generator);
+// it shop       of the same job (shop_report) generator  program and version, for the page's foot Throws
+// OutOfRange: a job without strokes, or with one that was not solved.
+render::Page job_page(const Case& c, const FlatPattern& pattern, const ShopReport& shop,
+                      const std::string& generator);
 
 }  // namespace overbend::scenes

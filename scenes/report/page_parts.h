@@ -8,6 +8,7 @@
 
 #include "render/report/page.h"
 #include "scenes/process/flat_pattern.h"
+#include "scenes/shop/shop.h"
 
 namespace overbend::scenes {
 
@@ -23,6 +24,7 @@ void add_blank(const Case& c, const FlatPattern& pattern, render::Page& page);
 void add_order(const Case& c, const JobResult& job, render::Page& page);
 void add_strokes(const Case& c, const JobResult& job, render::Page& page);
 void add_results(const Case& c, const JobResult& job, render::Page& page);
+void add_shop(const Case& c, const ShopReport& shop, render::Page& page);
 void add_rules(const Case& c, const JobResult& job, render::Page& page);
 void add_method(const Case& c, const JobResult& job, render::Page& page);
 void add_material(const Case& c, render::Page& page);

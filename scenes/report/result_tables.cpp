@@ -108,7 +108,7 @@ render::Table forces_table(const Case& c, const JobResult& job) {
                          {"Force at the stop", "kN"},
                          {"Work", "J"}},
                         {},
-                        rated + "What the tools themselves bear is not looked at."};
+                        rated + "Force at the stop: when the punch stands still."};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const stroke::StrokeResult& s = job.steps[i].stroke;
         table.rows.push_back({std::to_string(i + 1) + ". " + job.steps[i].name, kilonewton(c, s.peak_force),

@@ -38,10 +38,25 @@ render::Storyboard storyboard_data(const Case& c, const JobResult& job) {
     return board;
 }
 
+std::vector<render::ForceLimit> force_limits(const Case& c, const Step& step) {
+    std::vector<render::ForceLimit> limits;
+    if (c.press && c.press->force > 0.0) limits.push_back({"Rated force of the press", c.press->force});
+    if (c.press && c.press->line_load)
+        limits.push_back({"What the press's holders bear", *c.press->line_load * c.width / 1000.0});
+    std::vector<int> tools = {step.punch, step.die};
+    if (step.pad) tools.push_back(*step.pad);
+    if (step.clamp) tools.push_back(*step.clamp);
+    for (const int tool : tools)
+        if (c.tools[tool].make.rating)
+            limits.push_back(
+                {"Rating of '" + c.tools[tool].name + "'", *c.tools[tool].make.rating * c.width / 1000.0});
+    return limits;
+}
+
 render::ForceTravel force_travel_data(const Case& c, const JobResult& job, int step) {
     render::ForceTravel chart = render::force_travel(job.steps[step].stroke.recording, c.width);
     chart.title = words("Stroke %d, %s: force over travel", step + 1, c.steps[step].name.c_str());
-    if (c.press && c.press->force > 0.0) chart.limits.push_back({"Rated force of the press", c.press->force});
+    chart.limits = force_limits(c, c.steps[step]);
     return chart;
 }
 
@@ -59,6 +74,23 @@ render::StressThroughThickness stress_data(const Case& c, const JobResult& job, 
         job.steps[step].stroke.recording, job.blank.flat_middle(bend), job.blank.flat_middle(bend + 1));
     chart.title =
         words("Stroke %d, bend %s: stress through the thickness", step + 1, c.part.bends[bend].name.c_str());
+    return chart;
+}
+
+render::CostCurve cost_curve_data(const Case& c, const ShopReport& shop) {
+    constexpr int most_parts = 1000000, points = 40;
+    render::CostCurve curve;
+    curve.name = c.title;
+    for (const int batch : shop::batches_up_to(most_parts, points))
+        curve.points.push_back({1.0 * batch, shop.cost.per_part(batch)});
+    return curve;
+}
+
+render::CostOverBatch cost_over_batch_data(const Case& c, const ShopReport& shop) {
+    render::CostOverBatch chart;
+    chart.title = "What a part costs over the size of the batch";
+    chart.money = shop.cost.money;
+    chart.curves = {cost_curve_data(c, shop)};
     return chart;
 }
 

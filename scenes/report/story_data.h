@@ -6,19 +6,24 @@
 
 #include <vector>
 
+#include "render/chart/cost_over_batch.h"
 #include "render/chart/force_travel.h"
 #include "render/chart/moment_curvature.h"
 #include "render/chart/stress_through_thickness.h"
 #include "render/report/storyboard.h"
 #include "scenes/case/case.h"
 #include "scenes/process/process.h"
+#include "scenes/shop/shop.h"
 
 namespace overbend::scenes {
 
 render::Storyboard storyboard_data(const Case& c, const JobResult& job);
 
-// step: index into the case's and the result's steps. The limit is the press's rated force, where the case
-// has a press.
+// What press and tools bear of a step, on the strip's width: the rated force of the press, what its holders
+// and the step's tools are rated for per metre. Those alone that the case knows.
+std::vector<render::ForceLimit> force_limits(const Case& c, const Step& step);
+
+// step: index into the case's and the result's steps.
 render::ForceTravel force_travel_data(const Case& c, const JobResult& job, int step);
 
 // All bends of the step, each at its section of greatest curvature between the middles of its flats.
@@ -26,5 +31,9 @@ render::MomentCurvature moment_curvature_data(const Case& c, const JobResult& jo
 
 // bend: index into the part's bends, one of the step's.
 render::StressThroughThickness stress_data(const Case& c, const JobResult& job, int step, int bend);
+
+// Batches of one part to a million. The curve bears the case's title.
+render::CostCurve cost_curve_data(const Case& c, const ShopReport& shop);
+render::CostOverBatch cost_over_batch_data(const Case& c, const ShopReport& shop);
 
 }  // namespace overbend::scenes

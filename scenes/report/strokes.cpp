@@ -6,6 +6,7 @@
 #include "render/picture/stage.h"
 #include "render/report/still.h"
 #include "scenes/report/page_parts.h"
+#include "scenes/report/story_data.h"
 #include "scenes/report/tool_words.h"
 #include "sim/words.h"
 
@@ -130,8 +131,9 @@ StrokeShow show_of(const Case& c, const JobResult& job, int index) {
     return show;
 }
 
-render::ForceCurve curve_of(const Case& c, const StepResult& result) {
+render::ForceCurve curve_of(const Case& c, const Step& step, const StepResult& result) {
     render::ForceCurve curve;
+    curve.limits = force_limits(c, step);
     for (const stroke::CurvePoint& p : result.stroke.curve) {
         curve.points.push_back({p.travel, p.force * c.width});
         if (p.travel >= curve.points[curve.turn].travel) curve.turn = curve.points.size() - 1;
@@ -164,7 +166,7 @@ void add_strokes(const Case& c, const JobResult& job, render::Page& page) {
                       named(bend_names(c, c.steps[i])) + (c.steps[i].bends.size() > 1 ? " are" : " is") +
                       " made.";
         stroke.facts = facts(c, c.steps[i], result);
-        stroke.curve = curve_of(c, result);
+        stroke.curve = curve_of(c, c.steps[i], result);
         stroke.still = still_of(stroke.show);
         for (const std::string& w : result.warnings) stroke.remarks.push_back("Warning: " + w);
         for (const std::string& w : result.remarks) stroke.remarks.push_back(w);

@@ -90,6 +90,10 @@ ShopReport shop_report(const Case& c, const JobResult& job);
 // The same; what speaks against the job goes to the job's own findings.
 ShopReport look_at_shop(const Case& c, JobResult& job);
 
+// What the steel may be asked to bear over what it bears, the least of section and contact: above 1 within.
+// nothing: no steel, or no stress to speak of.
+std::optional<double> steel_margin(const Case& c, const ToolInShop& tool);
+
 // mm, along the bend line: the case's, or 10 mm more than the strip on either side.
 double tool_length(const Case& c, const Tool& tool);
 

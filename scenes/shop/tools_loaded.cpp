@@ -256,4 +256,14 @@ std::vector<ToolInShop> tools_in_shop(const Case& c, const JobResult& job, const
     return tools;
 }
 
+std::optional<double> steel_margin(const Case& c, const ToolInShop& tool) {
+    const std::optional<shop::ToolSteel>& card = c.tools[tool.tool].make.card;
+    if (!card) return std::nullopt;
+    const shop::Allowable limits = shop::allowables(*card);
+    double share = 0.0;
+    if (tool.section) share = tool.section->load.share(limits);
+    if (tool.contact) share = std::max(share, tool.contact->contact.pressure / limits.contact);
+    return share > 0.0 ? std::optional<double>(1.0 / share) : std::nullopt;
+}
+
 }  // namespace overbend::scenes

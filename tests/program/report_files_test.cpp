@@ -34,6 +34,14 @@ TEST_CASE("report writes sheets, storyboard and the charts of every stroke, the 
                 const std::string name = "figures/" + stroke + "_" + chart + "." + kind;
                 CHECK_MESSAGE(files.count(name) == 1, name);
             }
+    CHECK(files.count("figures/cost.svg") == 0);  // the case has no costs
+    folder.write("costed.toml", overbend::tests::small_case + "[cost]\nmoney = \"EUR\"\n");
+    CHECK(run_overbend("report '" + (folder / "costed.toml") + "' --quiet --only figures --out '" +
+                       (folder / "d") + "'")
+              .status == 0);
+    const Files costed = files_below(folder / "d");
+    for (const char* name : {"figures/cost.svg", "figures/cost.pdf", "figures/cost.png"})
+        CHECK_MESSAGE(costed.count(name) == 1, name);
     for (const auto& [name, bytes] : files) CHECK_MESSAGE(name.find(".part") == std::string::npos, name);
 
     const std::string words = output_of("pdftotext -layout '" + (folder / "a") + "/sheets.pdf' -");

@@ -8,6 +8,7 @@
 
 #include "scenes/report/job_page.h"
 #include "sim/errors.h"
+#include "sim/words.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 #include "tests/report/ran_job.h"
@@ -53,7 +54,7 @@ std::string without_insides(const std::string& page) {
 bool is_whole_xml(const std::string& page) {
     const OwnFolder folder;
     const std::string file = folder.write("page.xml", without_insides(page)).string();
-    return std::system(("xmllint --noout --nonet '" + file + "'").c_str()) == 0;
+    return std::system(("xmllint --noout --nonet '" + file + "' 2>/dev/null").c_str()) == 0;
 }
 
 int count_of(const std::string& text, const std::string& part) {
@@ -131,7 +132,7 @@ TEST_CASE("page: every stroke has a player with data, a chart, and a still for r
 
 TEST_CASE("page: a job that was not solved has none") {
     const scenes::Case c = ran_job(small_case).c;
-    CHECK_THROWS_AS(scenes::job_page(c, scenes::FlatPattern{}, ""), OutOfRange);
+    CHECK_THROWS_AS(scenes::job_page(c, scenes::FlatPattern{}, scenes::ShopReport{}, ""), OutOfRange);
 }
 
 TEST_CASE("page: the demo's asks for nothing outside, tells its cautions, and is far below 3 MB") {
@@ -152,4 +153,36 @@ TEST_CASE("page: the demo's asks for nothing outside, tells its cautions, and is
     }
     CHECK(ran.html.find("prove every job by a trial bend") != std::string::npos);
     CHECK(ran.html.find("EN 10088-2") != std::string::npos);  // where the card's numbers come from
+}
+
+TEST_CASE("page: press, tools and cost of a case that has them, with the figures of the shop") {
+    const RanJob ran = ran_file("cases/cable-hook/case.toml");
+    REQUIRE(ran.html.find("<a href=\"#shop\">") != std::string::npos);
+    const std::size_t from = ran.html.find("id=\"shop\"");
+    const std::string section = ran.html.substr(from, ran.html.find("</section>", from) - from);
+    const auto says = [&](const std::string& text) {
+        CAPTURE(text);
+        CHECK(section.find(render::escaped(text)) != std::string::npos);
+    };
+    says(ran.c.press->title);
+    REQUIRE(ran.shop.tools.size() == 7);
+    for (const scenes::ToolInShop& t : ran.shop.tools) {
+        const auto margin = scenes::steel_margin(ran.c, t);
+        REQUIRE(margin);
+        says("'" + ran.c.tools[t.tool].name + "'");
+        CHECK(section.find(words("%.1f</td>", *margin)) != std::string::npos);
+    }
+    says(words("%.4f", ran.shop.cost.per_part(ran.shop.rates.batch)));
+    says(words("%.2f", ran.shop.cost.fixed));
+    for (const shop::CostLine& line : ran.shop.cost.lines)
+        if (!line.per_part.formula.empty()) says(line.per_part.formula);
+    CHECK(section.find("<svg") != std::string::npos);
+    // and the limits of the press on the strokes' charts
+    CHECK(ran.html.find("Rated force of the press: 60 kN") != std::string::npos);
+}
+
+TEST_CASE("page: no press, no steel, no cost: no section on them") {
+    const RanJob ran = ran_job(small_case);
+    CHECK(ran.html.find("id=\"shop\"") == std::string::npos);
+    CHECK(ran.html.find("Rated force of the press") == std::string::npos);
 }

@@ -10,7 +10,8 @@ RanJob ran_file(const std::string& path) {
     RanJob ran;
     ran.c = scenes::read_case(path, scenes::Needs::steps);
     ran.pattern = scenes::pattern_of(ran.c, scenes::run_process(ran.c, {}));
-    ran.page = scenes::job_page(ran.c, ran.pattern, "overbend of the checks");
+    ran.shop = scenes::shop_report(ran.c, ran.pattern.job);
+    ran.page = scenes::job_page(ran.c, ran.pattern, ran.shop, "overbend of the checks");
     ran.html = render::page_html(ran.page);
     return ran;
 }

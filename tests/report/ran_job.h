@@ -6,12 +6,14 @@
 
 #include "render/report/page.h"
 #include "scenes/process/flat_pattern.h"
+#include "scenes/shop/shop.h"
 
 namespace overbend::tests {
 
 struct RanJob {
     scenes::Case c;
     scenes::FlatPattern pattern;
+    scenes::ShopReport shop;
     render::Page page;
     std::string html;
     const scenes::JobResult& job() const { return pattern.job; }

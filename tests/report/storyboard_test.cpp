@@ -107,8 +107,9 @@ TEST_CASE("the demo on one slide: names, angles, how the strip is turned") {
     // and its charts can be drawn for each stroke
     for (int i = 0; i < 6; ++i) {
         const ForceTravel force = scenes::force_travel_data(c, job, i);
-        REQUIRE(force.limits.size() == 1);
+        REQUIRE(force.limits.size() == 2);
         CHECK(force.limits[0].force == 60.0);
+        CHECK(force.limits[1].force == doctest::Approx(500.0 * 0.02));  // its holders, on 20 mm of strip
         CHECK(force.loading.back().force ==
               doctest::Approx(job.steps[i].stroke.stop_force * c.width / 1000.0).epsilon(1e-6));
         check_legible(draw_force_travel(force, {}, Theme::light), 640 / 45.0, 12);

@@ -1,0 +1,276 @@
+// Press, tools and cost on a job's page: what the shop's look at the job came to, as tables.
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/report/inline_svg.h"
+#include "scenes/report/page_parts.h"
+#include "scenes/report/story_data.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr render::ChartSize cost_chart{960, 520};
+const char* const none = "\u2013";
+
+const char* within_words(shop::Verdict verdict) {
+    switch (verdict) {
+        case shop::Verdict::fine:
+            return "within";
+        case shop::Verdict::thin:
+            return "within, by little";
+        case shop::Verdict::over:
+            return "beyond";
+    }
+    return "";
+}
+
+std::string capital(std::string text) {
+    if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+    return text;
+}
+
+// Enough figures to tell it from its limit, none that mean nothing.
+std::string readable(double value) {
+    const double size = std::abs(value);
+    return figure(value, size >= 100.0 ? 0 : size >= 10.0 ? 1 : size >= 0.1 ? 2 : 4);
+}
+
+double share(const shop::Check& check) {
+    return check.limit > 0.0 ? check.figure / check.limit : 0.0;
+}
+
+struct Tightest {
+    const shop::Check* check;
+    int step;
+};
+
+// Of every kind of check the one that comes nearest to its limit, in the order in which they are asked.
+std::vector<Tightest> tightest_of(const ShopReport& shop) {
+    std::vector<Tightest> found;
+    for (const StrokeOnPress& s : shop.strokes)
+        for (const shop::Check& check : s.checks) {
+            const auto same = std::find_if(found.begin(), found.end(),
+                                           [&](const Tightest& t) { return t.check->what == check.what; });
+            if (same == found.end())
+                found.push_back({&check, s.step});
+            else if (share(check) > share(*same->check))
+                *same = {&check, s.step};
+        }
+    return found;
+}
+
+render::Table checks_table(const Case& c, const ShopReport& shop) {
+    render::Table table{
+        "What the press is asked for, of each the stroke that asks for most",
+        {{"Check", "", false},
+         {"Stroke", "", false},
+         {"Figure", ""},
+         {"Limit", ""},
+         {"Margin", "times"},
+         {"Verdict", "", false},
+         {"In words", "", false}},
+        {},
+        "Margin: the limit over the figure, above 1 within. Of the shut height the figure is how low the "
+        "ram comes, the limit how high the closed tools stand."};
+    for (const Tightest& t : tightest_of(shop)) {
+        const double part = share(*t.check);
+        table.rows.push_back({capital(t.check->what), words("%d. ", t.step + 1) + c.steps[t.step].name,
+                              readable(t.check->figure) + " " + t.check->unit,
+                              readable(t.check->limit) + " " + t.check->unit,
+                              part <= 0.0    ? none
+                              : part < 0.001 ? std::string("over 1000")
+                                             : figure(1.0 / part, part > 0.1 ? 2 : 0),
+                              within_words(t.check->verdict), t.check->words});
+    }
+    return table;
+}
+
+render::Table strokes_table(const Case& c, const ShopReport& shop) {
+    render::Table table{"The strokes on the press",
+                        {{"Stroke", "", false},
+                         {"Greatest force", "kN"},
+                         {"Load off the axis", "mm"},
+                         {"Work", "J"},
+                         {"Tools closed", "mm"},
+                         {"Room for the part", "mm"},
+                         {"Cycle", "s"}},
+                        {},
+                        "Tools closed: from bed to ram at the stop. Room: how far the ram has to rise for "
+                        "the strip to come out. Cycle: of the ram, without laying in."};
+    for (const StrokeOnPress& s : shop.strokes) {
+        const shop::StrokeDemand& d = s.demand;
+        table.rows.push_back({words("%d. ", s.step + 1) + c.steps[s.step].name,
+                              figure(d.peak_force * d.strip_width / 1000.0, 2), figure(d.load_centre, 2),
+                              figure(d.work, 2), figure(d.tools_closed, 1), figure(d.part_room, 1),
+                              figure(s.cycle_s, 1)});
+    }
+    return table;
+}
+
+void add_press(const Case& c, const ShopReport& shop, render::PageShop& to) {
+    if (!c.press) return;
+    double cycles = 0.0;
+    for (const StrokeOnPress& s : shop.strokes) cycles += s.cycle_s;
+    to.press_words = {words("The press is '%s', rated %g kN, with a stroke of %g mm. ",
+                            c.press->title.c_str(), c.press->force, c.press->stroke) +
+                      words("Its ram moves for %.1f s a part.", cycles)};
+    to.press_tables = {checks_table(c, shop), strokes_table(c, shop)};
+}
+
+bool is_looked_at(const Case& c, const ToolInShop& t) {
+    return c.tools[t.tool].make.card.has_value() || c.tools[t.tool].make.rating.has_value();
+}
+
+render::Table strength_table(const Case& c, const ShopReport& shop) {
+    render::Table table{
+        "Stresses in the tools, at the moment that asks most of each",
+        {{"Tool", "", false},
+         {"Steel", "", false},
+         {"Load", "kN/m"},
+         {"Rated", "kN/m"},
+         {"Weakest section", "mm"},
+         {"Pulled", "MPa"},
+         {"Pressed", "MPa"},
+         {"Contact", "MPa"},
+         {"Margin", "times"}},
+        {},
+        "Weakest section: the one that comes nearest to what its steel may be asked to bear, and "
+        "how thick it is. Contact: greatest pressure on a rounded edge. Margin: what the steel "
+        "may be asked to bear over what it bears, the least of section and contact, above 1 "
+        "within. Stresses are nominal: an inner corner raises them, a sharp one two or three "
+        "times."};
+    for (const ToolInShop& t : shop.tools) {
+        const Tool& tool = c.tools[t.tool];
+        const std::optional<double> margin = steel_margin(c, t);
+        table.rows.push_back({"'" + tool.name + "'", tool.make.card ? tool.make.card->title : "not told",
+                              figure(t.peak, 0), tool.make.rating ? figure(*tool.make.rating, 0) : none,
+                              t.section ? figure(t.section->load.cut.thickness, 1) : none,
+                              t.section ? figure(t.section->load.tension, 0) : none,
+                              t.section ? figure(t.section->load.compression, 0) : none,
+                              t.contact ? figure(t.contact->contact.pressure, 0) : none,
+                              margin ? figure(*margin, 1) : none});
+    }
+    return table;
+}
+
+render::Table making_table(const Case& c, const ShopReport& shop) {
+    render::Table table{
+        "What it takes to make them",
+        {{"Tool", "", false},
+         {"Strokes", ""},
+         {"Length", "mm"},
+         {"Mass", "kg"},
+         {"Cut from a block of", "mm", false},
+         {"Mill", "h"},
+         {"Wire", "h"}},
+        {},
+        "The block is squared on the mill, the profile cut by wire erosion. Length: along the bend line."};
+    for (const ToolInShop& t : shop.tools)
+        table.rows.push_back({"'" + c.tools[t.tool].name + "'", std::to_string(t.steps.size()),
+                              figure(t.length, 0), figure(t.stock.mass, 2),
+                              t.made ? words("%.0f \u00d7 %.0f \u00d7 %.0f", t.stock.block_wide,
+                                             t.stock.block_high, t.stock.block_long)
+                                     : std::string("bought"),
+                              t.made ? figure(t.stock.milling_hours, 2) : none,
+                              t.made ? figure(t.stock.erosion_hours, 2) : none});
+    return table;
+}
+
+void add_tools(const Case& c, const ShopReport& shop, render::PageShop& to) {
+    const bool any = std::any_of(shop.tools.begin(), shop.tools.end(),
+                                 [&](const ToolInShop& t) { return is_looked_at(c, t); });
+    if (!any) return;
+    for (const SharedBlock& block : shop.shared)
+        to.tool_words.push_back(
+            words("'%s' serves %d strokes: %.2f kg of steel saved against blocks of their own.",
+                  c.tools[block.tool].name.c_str(), block.uses, block.saved_kg));
+    to.tool_tables = {strength_table(c, shop), making_table(c, shop)};
+}
+
+render::Table groups_table(const ShopReport& shop) {
+    const shop::CostSheet& cost = shop.cost;
+    const int batch = shop.rates.batch;
+    const std::string &money = cost.money, of_many = words("Of a batch of %d", batch);
+    render::Table table{"Cost by group",
+                        {{"Group", "", false},
+                         {"Every part anew", money},
+                         {"Once a batch", money},
+                         {of_many + ", a part", money},
+                         {"Share", "%"}},
+                        {},
+                        "The last columns share what is paid once among the parts of the batch."};
+    const double whole = cost.per_part(batch);
+    for (const shop::CostLine& line : cost.lines) {
+        const double each = line.per_part.value + line.per_batch.value / batch;
+        table.rows.push_back({capital(line.group), figure(line.per_part.value, 4),
+                              figure(line.per_batch.value, 2), figure(each, 4),
+                              whole > 0.0 ? figure(100.0 * each / whole, 1) : none});
+    }
+    table.rows.push_back({"All", figure(cost.variable, 4), figure(cost.fixed, 2), figure(whole, 4), "100.0"});
+    return table;
+}
+
+render::Table tool_costs_table(const shop::CostSheet& cost) {
+    render::Table table{"Cost of the tools", {{"Tool", "", false}, {"Cost", cost.money}}, {}};
+    for (const shop::ToolCost& t : cost.tools)
+        table.rows.push_back({"'" + t.name + "'", figure(t.cost.value, 2)});
+    return table;
+}
+
+// "mass of the blank x price of the strip; mass of the blank 0.031 kg, ..."
+std::string trace_words(const shop::Traced& t) {
+    std::string inputs;
+    for (const shop::TracedInput& in : t.inputs)
+        inputs += (inputs.empty() ? "" : ", ") + in.name + words(" %.5g", in.value) +
+                  (in.unit.empty() ? "" : " " + in.unit);
+    return words("%.5g = ", t.value) + t.formula + (inputs.empty() ? "" : "; with " + inputs) + ".";
+}
+
+void add_cost(const Case& c, const ShopReport& shop, render::PageShop& to) {
+    if (!shop.cost_asked) return;
+    const shop::CostSheet& cost = shop.cost;
+    const int batch = shop.rates.batch;
+    const char* const money = cost.money.c_str();
+    to.cost_words = {
+        words("A part of a batch of %d costs %.3f %s, the batch %.2f %s. ", batch, cost.per_part(batch),
+              money, cost.of_batch(batch), money) +
+            words("It takes %.1f s of press time with handling; %.1f per cent of the strip's steel comes "
+                  "into the "
+                  "part%s; a thousand parts take %.2f kWh.",
+                  cost.press_time, 100.0 * cost.strip_yield,
+                  cost.blanks_a_sheet > 0 ? words(", %d blanks a sheet", cost.blanks_a_sheet).c_str() : "",
+                  cost.energy_per_thousand),
+        "Rates that the case does not give are common practice."};
+    to.cost = {
+        render::inline_svg(
+            render::draw_cost_over_batch(cost_over_batch_data(c, shop), cost_chart, render::Theme::light),
+            words("Cost of a part over the batch, falling from %.2f %s for a single part to %.3f %s of "
+                  "a batch of %d",
+                  cost.per_part(1), money, cost.per_part(batch), money, batch)),
+        "What a part costs over the size of the batch: tools and setting up are shared among more "
+        "parts. Both axes are logarithmic."};
+    to.cost_tables = {groups_table(shop), tool_costs_table(cost)};
+    for (const shop::CostLine& line : cost.lines) {
+        if (!line.per_part.formula.empty())
+            to.traces.push_back({capital(line.group) + ", a part", trace_words(line.per_part)});
+        if (!line.per_batch.formula.empty())
+            to.traces.push_back({capital(line.group) + ", a batch", trace_words(line.per_batch)});
+    }
+    for (const shop::ToolCost& t : cost.tools)
+        to.traces.push_back({"Tool '" + t.name + "'", trace_words(t.cost)});
+}
+
+}  // namespace
+
+void add_shop(const Case& c, const ShopReport& shop, render::Page& page) {
+    add_press(c, shop, page.shop);
+    add_tools(c, shop, page.shop);
+    add_cost(c, shop, page.shop);
+    for (const std::string& line : shop.cautions) page.shop.cautions.push_back(capital(line) + ".");
+    for (const std::string& line : shop.not_checked) page.shop.not_checked.push_back(capital(line) + ".");
+}
+
+}  // namespace overbend::scenes
