@@ -15,6 +15,7 @@ void add_cost(CLI::App& app, int& status);
 void add_drawings(CLI::App& app, int& status);
 void add_film(CLI::App& app, int& status);
 void add_report(CLI::App& app, int& status);
+void add_show(CLI::App& app, int& status);
 void add_bend(CLI::App& app, int& status);
 void add_moment(CLI::App& app, int& status);
 

@@ -7,10 +7,12 @@
 #include "render/film/film_file.h"
 #include "render/film/frames.h"
 #include "scenes/program/commands.h"
-#include "scenes/program/film_job.h"
 #include "scenes/program/film_options.h"
 #include "scenes/program/film_still.h"
 #include "scenes/program/interruption.h"
+#include "scenes/program/job.h"
+#include "scenes/program/shown_steps.h"
+#include "scenes/report/film_data.h"
 #include "sim/errors.h"
 
 namespace overbend::program {
@@ -127,7 +129,7 @@ void film(const FilmCommand& given, int& status) {
     const Asked asked = look_over(given, job.c);
     job.result = run(job.c, given.output);
     if (!job.result.solved) throw NotSolved(job.result.findings.front());
-    const render::FilmJob show = film_job(job, asked.steps);
+    const render::FilmJob show = scenes::film_data(job.c, job.result, asked.steps);
     const fs::path folder = make_folder(*given.out);
     write_stills(given, asked, show, folder);
     write_films(given, asked, show, folder);

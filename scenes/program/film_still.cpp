@@ -6,7 +6,7 @@
 #include <utility>
 
 #include "render/picture/painter.h"
-#include "scenes/program/film_job.h"
+#include "scenes/program/shown_steps.h"
 #include "scenes/program/options.h"
 
 namespace overbend::program {

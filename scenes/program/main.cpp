@@ -45,6 +45,7 @@ int run(int argc, char** argv) {
     overbend::program::add_drawings(app, status);
     overbend::program::add_film(app, status);
     overbend::program::add_report(app, status);
+    overbend::program::add_show(app, status);
     overbend::program::add_bend(app, status);
     overbend::program::add_moment(app, status);
     try {

@@ -1,12 +1,11 @@
-// A job as a film shows it: its strokes, or some of them, with what is to be told of each.
+// Which of a job's steps an option names.
 
 #pragma once
 
 #include <string>
 #include <vector>
 
-#include "render/film/timeline.h"
-#include "scenes/program/job.h"
+#include "scenes/case/case.h"
 
 namespace overbend::program {
 
@@ -16,8 +15,5 @@ std::vector<int> chosen_steps(const scenes::Case& c, const std::string& list);
 
 // One step by its name or number. Throws as above, naming `option`.
 int step_named(const scenes::Case& c, const std::string& name, const std::string& option);
-
-// The film of those steps; the job must outlive it.
-render::FilmJob film_job(const Job& job, const std::vector<int>& steps);
 
 }  // namespace overbend::program

@@ -1,9 +1,11 @@
-#include "scenes/program/film_job.h"
+#include "scenes/program/shown_steps.h"
 
 #include <algorithm>
 #include <optional>
 #include <set>
 #include <sstream>
+
+#include "scenes/program/options.h"
 
 namespace overbend::program {
 
@@ -37,40 +39,6 @@ std::string trimmed(const std::string& text) {
     return text.substr(from, text.find_last_not_of(' ') - from + 1);
 }
 
-render::Way way(scenes::Way w) {
-    return w == scenes::Way::along_the_bend_line ? render::Way::along_the_bend_line
-                                                 : render::Way::in_the_plane;
-}
-
-render::StrokeFilm stroke_film(const Job& job, int index) {
-    const scenes::StepResult& step = job.result.steps[index];
-    render::StrokeFilm film;
-    film.step_name = step.name;
-    film.recording = &step.stroke.recording;
-    film.number = index + 1;
-    film.way_in = way(step.way_in);
-    film.way_off = way(step.way_off);
-    const scenes::Blank& blank = job.result.blank;
-    for (const int b : job.c.steps[index].bends) {
-        render::BendMark mark;
-        mark.name = job.c.part.bends[b].name;
-        mark.blank_position = blank.bend_line[b];
-        // To the middles of the flats beside it, where the numbers of results.json are taken.
-        mark.reach = blank.bend_line[b] - blank.flat_middle(b);
-        mark.reach_after = blank.flat_middle(b + 1) - blank.bend_line[b];
-        film.bends.push_back(mark);
-    }
-    for (const scenes::Interference& f : step.interferences)
-        film.interferences.push_back(
-            {{f.deepest.at, -f.deepest.distance,
-              std::string("strip and ") + tool::role_word(step.stroke.recording.tools[f.deepest.tool].role)},
-             f.first_state,
-             f.last_state});
-    if (step.least.tool >= 0)
-        for (const clearance::Closest& c : step.clearance) film.clearance.push_back(c.distance);
-    return film;
-}
-
 }  // namespace
 
 int step_named(const scenes::Case& c, const std::string& name, const std::string& option) {
@@ -102,23 +70,6 @@ std::vector<int> chosen_steps(const scenes::Case& c, const std::string& list) {
     }
     if (chosen.empty()) complain("--steps", "no step is named; give \"all\", or of: " + known_steps(c));
     return {chosen.begin(), chosen.end()};
-}
-
-render::FilmJob film_job(const Job& job, const std::vector<int>& steps) {
-    render::FilmJob film;
-    film.title = job.c.title;
-    film.material = job.c.material.title;
-    film.strip_width = job.c.width;
-    film.step_count = static_cast<int>(job.result.steps.size());
-    for (const int step : steps) film.strokes.push_back(stroke_film(job, step));
-    if (job.result.finished_angle.empty()) return film;
-    render::FinishedPart part;
-    part.recording = &job.result.steps.back().stroke.recording;
-    for (std::size_t b = 0; b < job.c.part.bends.size(); ++b)
-        part.bends.push_back({job.c.part.bends[b].name, job.result.blank.bend_line[b],
-                              job.c.part.bends[b].angle, job.result.finished_angle[b]});
-    film.finished = part;
-    return film;
 }
 
 }  // namespace overbend::program

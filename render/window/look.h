@@ -1,0 +1,15 @@
+// Colours, sizes and letters of the controls, those of the pictures' themes.
+
+#pragma once
+
+#include "render/picture/palette.h"
+
+namespace overbend::render {
+
+void set_colours(Theme theme);
+
+// Loads the pictures' font at so many pixels, and sizes of controls to suit. Once, after ImGui has its
+// context. Throws std::runtime_error: a font that is not there.
+void set_sizes(double letter_px);
+
+}  // namespace overbend::render

@@ -1,0 +1,43 @@
+#include "render/window/texture.h"
+
+// before the headers of OpenGL, which need its platform's words
+#include <SFML/Window/Context.hpp>
+//
+#include <GL/gl.h>
+
+#include <cstdint>
+
+namespace overbend::render {
+
+Texture::~Texture() {
+    if (name_ != 0 && sf::Context::getActiveContext() != nullptr) glDeleteTextures(1, &name_);
+}
+
+void Texture::show(const Pixels& pixels) {
+    const bool another_size = pixels.width != width_ || pixels.height != height_;
+    if (name_ == 0) glGenTextures(1, &name_);
+    glBindTexture(GL_TEXTURE_2D, name_);
+    glPixelStorei(GL_UNPACK_ALIGNMENT, 4);
+    // Cairo's pixels go in as they are: blue first, the fourth byte left out.
+    if (another_size) {
+        width_ = pixels.width, height_ = pixels.height;
+        glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MIN_FILTER, GL_NEAREST);
+        glTexParameteri(GL_TEXTURE_2D, GL_TEXTURE_MAG_FILTER, GL_NEAREST);
+        glTexImage2D(GL_TEXTURE_2D, 0, GL_RGB, width_, height_, 0, GL_BGRA, GL_UNSIGNED_INT_8_8_8_8_REV,
+                     pixels.bgra.data());
+    } else {
+        glTexSubImage2D(GL_TEXTURE_2D, 0, 0, 0, width_, height_, GL_BGRA, GL_UNSIGNED_INT_8_8_8_8_REV,
+                        pixels.bgra.data());
+    }
+}
+
+void Texture::show(const DrawingList& list) {
+    paint(list, pixels_);
+    show(pixels_);
+}
+
+void* Texture::handle() const {
+    return reinterpret_cast<void*>(static_cast<std::intptr_t>(name_));
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,31 @@
+// A picture's pixels where the graphics card can show them.
+
+#pragma once
+
+#include "render/picture/drawing_list.h"
+#include "render/picture/painter.h"
+
+namespace overbend::render {
+
+// Belongs to the OpenGL context of the window it was made in.
+class Texture {
+  public:
+    Texture() = default;
+    ~Texture();
+    Texture(const Texture&) = delete;
+    Texture& operator=(const Texture&) = delete;
+
+    void show(const Pixels& pixels);
+    void show(const DrawingList& list);  // painted on this thread
+
+    int width() const { return width_; }  // px; 0: nothing yet
+    int height() const { return height_; }
+    void* handle() const;  // ImGui's name for it
+
+  private:
+    unsigned name_ = 0;
+    int width_ = 0, height_ = 0;
+    Pixels pixels_;  // kept, to save their allocation
+};
+
+}  // namespace overbend::render

@@ -1,0 +1,107 @@
+// The controls of a window: each is drawn, asked for its key, and noted, so that a list of shortcuts can be
+// shown and a script can find every one of them.
+//
+// All of it is to be called between the begin and the end of a frame, in a Show's draw. Units  window pixels,
+// from the upper left corner.
+
+#pragma once
+
+#include <SFML/Window/Keyboard.hpp>
+#include <map>
+#include <string>
+#include <vector>
+
+#include "render/picture/drawing_list.h"
+#include "render/window/texture.h"
+
+namespace overbend::render {
+
+// A key, with Ctrl or Shift; without a code there is none.
+struct Key {
+    sf::Keyboard::Key code = sf::Keyboard::Unknown;
+    bool ctrl = false;
+    bool shift = false;
+};
+constexpr Key no_key{};
+std::string key_words(const Key& key);  // "Ctrl+Z"
+
+enum class ControlKind { button, check, choice, entry, slider, number, text, picture };
+
+struct Control {
+    std::string words;  // unique in a frame: what a user sees
+    ControlKind kind = ControlKind::button;
+    Rect box;
+    bool visible = true;  // at least partly within its panel; else it has to be scrolled to
+    bool enabled = true;
+    Key key;
+};
+
+// What the mouse does on a picture. Places in the picture's own pixels.
+struct PictureInput {
+    bool hovered = false;
+    Point at = Point::Zero();
+    double wheel = 0.0;                   // notches, away from the user positive
+    Point dragged = Point::Zero();        // since the last frame, with the left button
+    Point dragged_right = Point::Zero();  // the same, right or middle button
+    bool pressed = false;                 // the left button, now
+    bool held = false;
+    bool released = false;
+    bool clicked = false;  // pressed and released without being dragged
+    bool double_clicked = false;
+};
+
+enum class Enabled { yes, no };
+enum class Chosen { no, yes };
+
+class Ui {
+  public:
+    // All of them return true when the user did something with the control. A tip is shown beside the mouse.
+    bool button(const std::string& words, const Key& key = no_key, const std::string& tip = "");
+    // Looks pressed when chosen.
+    bool toggle(const std::string& words, Chosen chosen, const Key& key = no_key,
+                const std::string& tip = "");
+    bool check(const std::string& words, bool& value, const Key& key = no_key, const std::string& tip = "");
+    bool choice(const std::string& words, int& chosen, const std::vector<std::string>& among,
+                const std::string& tip = "");
+    // A row of a list, over the whole width.
+    bool entry(const std::string& words, Chosen chosen, const std::string& tip = "");
+    // format as printf's, with the unit: "%.2f mm"
+    bool slider(const std::string& words, double& value, double low, double high, const char* format,
+                const std::string& tip = "");
+    // Typed, or changed by the step's buttons; returns true when it is done with (Enter, another control).
+    // Held between low and high.
+    bool number(const std::string& words, double& value, double low, double high, double step,
+                const char* format, const std::string& tip = "");
+    bool text(const std::string& words, std::string& value, const std::string& tip = "");  // with Enter
+    // The picture as it was last shown, at its own size.
+    PictureInput picture(const std::string& words, const Texture& texture);
+
+    // A key without a control of its own, for the list of shortcuts.
+    bool key(const std::string& words, const Key& key);
+
+    // Words broken to the width; muted for remarks, alarm for what speaks against a job.
+    enum class Weight { plain, muted, alarm, heading };
+    void words(const std::string& words, Weight weight = Weight::plain);
+
+    // Controls in between are not to be used.
+    void begin_enabled(Enabled enabled);
+    void end_enabled();
+
+    // All shortcuts of this frame so far, a line each, for a panel of help.
+    std::vector<std::pair<std::string, std::string>> shortcuts() const;
+
+    // ---- for whoever draws frames, and for scripts
+    void begin_frame();
+    const std::vector<Control>& controls() const { return controls_; }  // of this frame or the last one
+    const std::map<std::string, int>& used() const { return used_; }    // how often, since the beginning
+
+  private:
+    bool pressed(const Key& key) const;
+    void note(const std::string& words, ControlKind kind, const Key& key, const std::string& tip, bool used);
+    std::vector<Control> controls_;
+    std::map<std::string, int> used_;
+    std::map<std::string, double> typed_;  // numbers that are being typed
+    int disabled_ = 0;
+};
+
+}  // namespace overbend::render

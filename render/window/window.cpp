@@ -1,0 +1,135 @@
+#include "render/window/window.h"
+
+#include <backends/imgui_impl_opengl2.h>
+#include <imgui.h>
+
+#include <SFML/System/Sleep.hpp>
+#include <algorithm>
+#include <stdexcept>
+//
+#include <GL/gl.h>
+
+#include "render/window/imgui_events.h"
+#include "render/window/look.h"
+
+namespace overbend::render {
+
+namespace {
+
+constexpr double letter = 15.0;                  // px, of words on an ordinary screen
+constexpr int settling = 3;                      // frames after an event
+const sf::Time shortest = sf::milliseconds(15);  // between two frames
+const sf::Time pause_between_looks = sf::milliseconds(8);
+
+// Of what has been painted and is not shown yet.
+Pixels pixels_of(const sf::Vector2u& size) {
+    Pixels shot;
+    shot.width = static_cast<int>(size.x), shot.height = static_cast<int>(size.y);
+    const std::size_t row = 4 * static_cast<std::size_t>(shot.width);
+    std::vector<std::uint8_t> upside_down(row * static_cast<std::size_t>(shot.height));
+    glReadPixels(0, 0, shot.width, shot.height, GL_BGRA, GL_UNSIGNED_BYTE, upside_down.data());
+    shot.bgra.reserve(upside_down.size());
+    for (int y = shot.height - 1; y >= 0; --y) {
+        const auto from = upside_down.begin() + static_cast<std::ptrdiff_t>(row) * y;
+        shot.bgra.insert(shot.bgra.end(), from, from + static_cast<std::ptrdiff_t>(row));
+    }
+    return shot;
+}
+
+}  // namespace
+
+struct Window::Imgui {
+    explicit Imgui(double scale) {
+        IMGUI_CHECKVERSION();
+        context = ImGui::CreateContext();
+        ImGuiIO& io = ImGui::GetIO();
+        io.IniFilename = nullptr;
+        io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
+        connect_keys();
+        set_colours(Theme::light);
+        set_sizes(letter * scale);
+        ImGui_ImplOpenGL2_Init();
+    }
+    ~Imgui() {
+        ImGui_ImplOpenGL2_Shutdown();
+        ImGui::DestroyContext(context);
+    }
+    Imgui(const Imgui&) = delete;
+    Imgui& operator=(const Imgui&) = delete;
+    ImGuiContext* context = nullptr;
+};
+
+Window::Window(const WindowOptions& options) : title_(options.title) {
+    window_.create(sf::VideoMode(static_cast<unsigned>(options.width), static_cast<unsigned>(options.height)),
+                   options.title, sf::Style::Default, sf::ContextSettings(0, 0, 0, 2, 1));
+    if (!window_.isOpen() || !window_.setActive(true))
+        throw std::runtime_error("no window with OpenGL could be opened on this display");
+    imgui_ = std::make_unique<Imgui>(options.scale);
+}
+
+Window::~Window() {
+    window_.setActive(true);
+    imgui_.reset();
+}
+
+void Window::run(Show& show) {
+    while (turn(show)) {
+    }
+}
+
+bool Window::turn(Show& show) {
+    for (sf::Event event; window_.pollEvent(event);) handle(event);
+    if (!open_) return false;
+    if (show.motion() == Motion::moving) due_ = std::max(due_, 1);
+    if (due_ == 0) {
+        sf::sleep(pause_between_looks);
+        return true;
+    }
+    const sf::Time spent = since_frame_.getElapsedTime();
+    if (spent < shortest) sf::sleep(shortest - spent);
+    frame(show);
+    --due_;
+    return true;
+}
+
+void Window::handle(const sf::Event& event) {
+    if (event.type == sf::Event::Closed) open_ = false;
+    tell_imgui(event);
+    due_ = settling;
+}
+
+void Window::frame(Show& show, Pixels* shot) {
+    const double seconds = std::clamp<double>(since_frame_.restart().asSeconds(), 1e-4, 0.25);
+    window_.setActive(true);
+    if (show.theme() != theme_) set_colours(theme_ = show.theme());
+    if (show.title() != title_) {
+        title_ = show.title();
+        window_.setTitle(sf::String::fromUtf8(title_.begin(), title_.end()));
+    }
+    const sf::Vector2u size = window_.getSize();
+    ImGuiIO& io = ImGui::GetIO();
+    io.DisplaySize = {static_cast<float>(size.x), static_cast<float>(size.y)};
+    io.DeltaTime = static_cast<float>(seconds);
+    ImGui_ImplOpenGL2_NewFrame();
+    ImGui::NewFrame();
+    ui_.begin_frame();
+    show.draw(ui_, static_cast<int>(size.x), static_cast<int>(size.y), seconds);
+    ImGui::Render();
+    const Colour page = theme_colours(theme_).page;
+    glViewport(0, 0, static_cast<int>(size.x), static_cast<int>(size.y));
+    glClearColor(static_cast<float>(page.red), static_cast<float>(page.green), static_cast<float>(page.blue),
+                 1.0f);
+    glClear(GL_COLOR_BUFFER_BIT);
+    ImGui_ImplOpenGL2_RenderDrawData(ImGui::GetDrawData());
+    if (shot != nullptr) *shot = pixels_of(size);
+    window_.display();
+    ++frames_;
+}
+
+Pixels Window::screenshot(Show& show) {
+    Pixels shot;
+    frame(show, &shot);
+    return shot;
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,65 @@
+// overbend show: the window.
+
+#include <memory>
+
+#include "render/window/display.h"
+#include "render/window/window.h"
+#include "scenes/case/read_case.h"
+#include "scenes/program/commands.h"
+#include "scenes/program/exit_status.h"
+#include "scenes/program/options.h"
+#include "scenes/window/main_show.h"
+#include "sim/errors.h"
+
+namespace overbend::program {
+
+namespace {
+
+struct ShowCommand {
+    std::string file;
+    bool bench = false;
+    std::string theme;
+};
+
+void show(const ShowCommand& given, int& status) {
+    if (given.file.empty() && !given.bench)
+        complain("CASE", "nothing is named to be shown; give a case file, or --bench");
+    if (const std::optional<std::string> why = render::no_display())
+        throw std::runtime_error("no window: " + *why +
+                                 "; \"overbend film\" and \"overbend report\" show the same without one");
+    // What is wrong with the case is told here, before there is a window.
+    if (!given.file.empty()) scenes::read_case(given.file);
+    const std::filesystem::path memory = scenes::remembered_file();
+    scenes::Remembered remembered = scenes::read_remembered(memory);
+    remembered.scene = given.bench ? scenes::SceneKind::bench : scenes::SceneKind::process;
+    if (!given.theme.empty()) remembered.dark = given.theme == "dark";
+    scenes::MainShow main(
+        remembered, given.file.empty() ? std::nullopt : std::optional<std::filesystem::path>(given.file));
+    render::WindowOptions options;
+    options.width = remembered.width, options.height = remembered.height;
+    options.scale = render::display_scale();
+    {
+        render::Window window(options);
+        window.run(main);
+    }
+    scenes::write_remembered(memory, main.remembered());
+    status = static_cast<int>(Exit::done);
+}
+
+}  // namespace
+
+void add_show(CLI::App& app, int& status) {
+    CLI::App* command =
+        app.add_subcommand("show", "A window: step through a case, or bend by hand on the bench");
+    const auto given = std::make_shared<ShowCommand>();
+    command->add_option("CASE", given->file, "case file (TOML)");
+    command->add_flag("--bench", given->bench, "begin with the springback bench");
+    command->add_option("--theme", given->theme, "light or dark (as it was last)")
+        ->check(one_of({"light", "dark"}));
+    command->footer(
+        "Example: overbend show cases/cable-hook/case.toml\n"
+        "         overbend show --bench --theme dark");
+    command->callback([given, &status] { show(*given, status); });
+}
+
+}  // namespace overbend::program

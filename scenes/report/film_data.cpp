@@ -1,0 +1,59 @@
+#include "scenes/report/film_data.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+render::Way way(Way w) {
+    return w == Way::along_the_bend_line ? render::Way::along_the_bend_line : render::Way::in_the_plane;
+}
+
+render::StrokeFilm stroke_film(const Case& c, const JobResult& job, int index) {
+    const StepResult& step = job.steps[index];
+    render::StrokeFilm film;
+    film.step_name = step.name;
+    film.recording = &step.stroke.recording;
+    film.number = index + 1;
+    film.way_in = way(step.way_in);
+    film.way_off = way(step.way_off);
+    const Blank& blank = job.blank;
+    for (const int b : c.steps[index].bends) {
+        render::BendMark mark;
+        mark.name = c.part.bends[b].name;
+        mark.blank_position = blank.bend_line[b];
+        // To the middles of the flats beside it, where the numbers of results.json are taken.
+        mark.reach = blank.bend_line[b] - blank.flat_middle(b);
+        mark.reach_after = blank.flat_middle(b + 1) - blank.bend_line[b];
+        film.bends.push_back(mark);
+    }
+    for (const Interference& f : step.interferences)
+        film.interferences.push_back(
+            {{f.deepest.at, -f.deepest.distance,
+              std::string("strip and ") + tool::role_word(step.stroke.recording.tools[f.deepest.tool].role)},
+             f.first_state,
+             f.last_state});
+    if (step.least.tool >= 0)
+        for (const clearance::Closest& near : step.clearance) film.clearance.push_back(near.distance);
+    return film;
+}
+
+}  // namespace
+
+render::FilmJob film_data(const Case& c, const JobResult& job, const std::vector<int>& steps) {
+    render::FilmJob film;
+    film.title = c.title;
+    film.material = c.material.title;
+    film.strip_width = c.width;
+    film.step_count = static_cast<int>(job.steps.size());
+    for (const int step : steps) film.strokes.push_back(stroke_film(c, job, step));
+    if (job.finished_angle.empty()) return film;
+    render::FinishedPart part;
+    part.recording = &job.steps.back().stroke.recording;
+    for (std::size_t b = 0; b < c.part.bends.size(); ++b)
+        part.bends.push_back(
+            {c.part.bends[b].name, job.blank.bend_line[b], c.part.bends[b].angle, job.finished_angle[b]});
+    film.finished = part;
+    return film;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,25 @@
+// The springback bench: one strip, one bend, pressed by hand and let go.
+
+#pragma once
+
+#include <memory>
+
+#include "scenes/window/scene.h"
+
+namespace overbend::scenes {
+
+class BenchScene : public Scene {
+  public:
+    explicit BenchScene(const Remembered& remembered);
+    ~BenchScene() override;
+
+    render::Motion motion() override;
+    void draw(render::Ui& ui, render::Theme theme, double seconds) override;
+    void remember(Remembered& remembered) const override;
+
+  private:
+    struct Inside;
+    std::unique_ptr<Inside> in_;
+};
+
+}  // namespace overbend::scenes

@@ -1,0 +1,108 @@
+#include "scenes/window/main_show.h"
+
+#include <imgui.h>
+
+#include "render/picture/cautions.h"
+
+namespace overbend::scenes {
+
+using render::Chosen;
+using render::Key;
+using render::Ui;
+
+MainShow::MainShow(const Remembered& remembered, const std::optional<std::filesystem::path>& file)
+    : remembered_(remembered), process_(remembered), bench_(remembered) {
+    if (file) process_.open(*file);
+}
+
+render::Motion MainShow::motion() {
+    // Both are asked, so that neither keeps finished work waiting.
+    const render::Motion process = process_.motion(), bench = bench_.motion();
+    return remembered_.scene == SceneKind::process ? process : bench;
+}
+
+void MainShow::draw(Ui& ui, int width, int height, double seconds) {
+    ImGui::SetNextWindowPos({0.0f, 0.0f});
+    ImGui::SetNextWindowSize({static_cast<float>(width), static_cast<float>(height)});
+    ImGui::Begin("overbend", nullptr,
+                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
+                     ImGuiWindowFlags_NoBringToFrontOnFocus | ImGuiWindowFlags_NoScrollWithMouse);
+    draw_row(ui);
+    const float foot = ImGui::GetTextLineHeightWithSpacing();
+    ImGui::BeginChild("scene", {0.0f, -foot}, false,
+                      ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
+    if (remembered_.scene == SceneKind::process)
+        process_.draw(ui, theme(), seconds);
+    else
+        bench_.draw(ui, theme(), seconds);
+    ImGui::EndChild();
+    ui.words(render::brief_caution(), Ui::Weight::muted);
+    ImGui::End();
+    draw_help(ui);
+    remembered_.width = width, remembered_.height = height;
+}
+
+void MainShow::draw_row(Ui& ui) {
+    const auto scene = [&](const char* words, SceneKind kind, const Key& key, const char* tip) {
+        if (ui.toggle(words, remembered_.scene == kind ? Chosen::yes : Chosen::no, key, tip))
+            remembered_.scene = kind;
+        ImGui::SameLine();
+    };
+    scene("Process", SceneKind::process, {sf::Keyboard::F2}, "The strokes of a case, one after the other");
+    scene("Bench", SceneKind::bench, {sf::Keyboard::F3}, "One strip, pressed by hand and let go");
+    ImGui::SameLine(0.0f, 2.0f * ImGui::GetFontSize());
+    if (ui.button(remembered_.dark ? "Light" : "Dark", {sf::Keyboard::F4}, "For paper, or for a dark room"))
+        remembered_.dark = !remembered_.dark;
+    ImGui::SameLine();
+    if (ui.button("Keys", {sf::Keyboard::F1}, "All keys of what is shown")) help_ = !help_;
+}
+
+void MainShow::draw_help(Ui& ui) {
+    if (!help_) return;
+    const ImGuiIO& io = ImGui::GetIO();
+    ImGui::SetNextWindowPos({0.5f * io.DisplaySize.x, 0.5f * io.DisplaySize.y}, ImGuiCond_Always,
+                            {0.5f, 0.5f});
+    ImGui::SetNextWindowFocus();
+    ImGui::Begin("Keys", nullptr,
+                 ImGuiWindowFlags_AlwaysAutoResize | ImGuiWindowFlags_NoCollapse |
+                     ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoTitleBar);
+    const auto shortcuts = ui.shortcuts();
+    ui.words("Keys", Ui::Weight::heading);
+    if (ImGui::BeginTable("keys", 2)) {
+        const auto line = [](const std::string& key, const std::string& words) {
+            ImGui::TableNextColumn();
+            ImGui::TextUnformatted(key.c_str());
+            ImGui::TableNextColumn();
+            ImGui::TextUnformatted(words.c_str());
+        };
+        for (const auto& [key, words] : shortcuts) line(key, words);
+        line("Tab, arrows", "From one control to the next");
+        line("Space", "Use the control that is framed");
+        ImGui::EndTable();
+    }
+    if (ui.button("Close the list of keys", {sf::Keyboard::Escape})) help_ = false;
+    ImGui::End();
+}
+
+void MainShow::dropped(const std::vector<std::filesystem::path>& files) {
+    if (files.empty()) return;
+    remembered_.scene = SceneKind::process;
+    process_.open(files.front());
+}
+
+render::Theme MainShow::theme() const {
+    return remembered_.dark ? render::Theme::dark : render::Theme::light;
+}
+
+std::string MainShow::title() const {
+    return remembered_.scene == SceneKind::bench ? "overbend: springback bench" : "overbend: process";
+}
+
+Remembered MainShow::remembered() const {
+    Remembered r = remembered_;
+    process_.remember(r);
+    bench_.remember(r);
+    return r;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,29 @@
+// A case's whole process, run in the background and shown as a timeline.
+
+#pragma once
+
+#include <filesystem>
+#include <memory>
+
+#include "scenes/window/scene.h"
+
+namespace overbend::scenes {
+
+class ProcessScene : public Scene {
+  public:
+    explicit ProcessScene(const Remembered& remembered);
+    ~ProcessScene() override;
+
+    // Reads and runs it. What is wrong with it is shown beside what was there before, never thrown.
+    void open(const std::filesystem::path& file);
+
+    render::Motion motion() override;
+    void draw(render::Ui& ui, render::Theme theme, double seconds) override;
+    void remember(Remembered& remembered) const override;
+
+  private:
+    struct Inside;
+    std::unique_ptr<Inside> in_;
+};
+
+}  // namespace overbend::scenes

@@ -1,0 +1,82 @@
+#include "scenes/window/remembered.h"
+
+#include <cmath>
+#include <cstdlib>
+#include <fstream>
+#include <nlohmann/json.hpp>
+
+#include "scenes/exchange/whole_file.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using nlohmann::json;
+
+std::string variable(const char* name) {
+    const char* value = std::getenv(name);
+    return value == nullptr ? "" : value;
+}
+
+template <class T>
+void take(const json& from, const char* key, T& into) {
+    const auto found = from.find(key);
+    if (found == from.end()) return;
+    try {
+        found->get_to(into);
+    } catch (const json::exception&) {  // of another kind: as if it were missing
+    }
+}
+
+void take_within(const json& from, const char* key, double low, double high, double& into) {
+    double value = into;
+    take(from, key, value);
+    if (std::isfinite(value) && value >= low && value <= high) into = value;
+}
+
+}  // namespace
+
+std::filesystem::path remembered_file() {
+    const std::string state = variable("XDG_STATE_HOME");
+    if (!state.empty()) return std::filesystem::path(state) / "overbend" / "window.json";
+    const std::string home = variable("HOME");
+    if (home.empty()) return {};
+    return std::filesystem::path(home) / ".local" / "state" / "overbend" / "window.json";
+}
+
+Remembered read_remembered(const std::filesystem::path& file) {
+    Remembered r;
+    std::ifstream in(file);
+    if (file.empty() || !in) return r;
+    const json from = json::parse(in, nullptr, false);
+    if (!from.is_object()) return r;
+    double width = r.width, height = r.height;
+    take_within(from, "width", 640, 7680, width);
+    take_within(from, "height", 360, 4320, height);
+    r.width = static_cast<int>(width), r.height = static_cast<int>(height);
+    take(from, "dark", r.dark);
+    take(from, "plastic_strain", r.plastic_strain);
+    take(from, "lens", r.lens);
+    take_within(from, "speed", 0.1, 10.0, r.speed);
+    take(from, "last_case", r.last_case);
+    std::string scene;
+    take(from, "scene", scene);
+    if (scene == "bench") r.scene = SceneKind::bench;
+    return r;
+}
+
+void write_remembered(const std::filesystem::path& file, const Remembered& r) {
+    if (file.empty()) return;
+    const json to = {
+        {"width", r.width},         {"height", r.height},
+        {"dark", r.dark},           {"plastic_strain", r.plastic_strain},
+        {"lens", r.lens},           {"speed", r.speed},
+        {"last_case", r.last_case}, {"scene", r.scene == SceneKind::bench ? "bench" : "process"}};
+    try {
+        std::filesystem::create_directories(file.parent_path());
+        write_whole(file, to.dump(2) + "\n");
+    } catch (const std::exception&) {  // a full disk, say: nothing is remembered
+    }
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,32 @@
+// What the window remembers from one time to the next, in $XDG_STATE_HOME/overbend/window.json or else
+// ~/.local/state/overbend/window.json.
+
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+namespace overbend::scenes {
+
+enum class SceneKind { process, bench };
+
+struct Remembered {
+    int width = 1280, height = 720;  // px, of the window
+    bool dark = false;               // theme for a dark room
+    bool plastic_strain = false;     // layers by plastic strain instead of hoop stress
+    bool lens = true;
+    double speed = 1.0;     // of playing, against the film's
+    std::string last_case;  // whole path; empty: none
+    SceneKind scene = SceneKind::process;
+};
+
+// Where it stands; empty when the environment names no place for it.
+std::filesystem::path remembered_file();
+
+// Values that are missing or out of their range, or a file that cannot be read, are as above: what is
+// remembered is a comfort and never an error.
+Remembered read_remembered(const std::filesystem::path& file);
+// Written whole or not at all; a place that cannot be written is left alone.
+void write_remembered(const std::filesystem::path& file, const Remembered& remembered);
+
+}  // namespace overbend::scenes

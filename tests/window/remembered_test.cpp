@@ -1,0 +1,49 @@
+// What the window remembers: comes back, and never hinders.
+
+#include "scenes/window/remembered.h"
+
+#include <doctest/doctest.h>
+
+#include "tests/files/own_folder.h"
+
+using namespace overbend::scenes;
+
+TEST_CASE("what is remembered comes back") {
+    const overbend::tests::OwnFolder folder;
+    const std::filesystem::path file = folder.path() / "deeper" / "window.json";
+    Remembered r;
+    r.width = 1600, r.height = 900, r.dark = true, r.plastic_strain = true, r.lens = false;
+    r.speed = 0.5, r.last_case = "/a/b.toml", r.scene = SceneKind::bench;
+    write_remembered(file, r);
+    const Remembered back = read_remembered(file);
+    CHECK(back.width == 1600);
+    CHECK(back.height == 900);
+    CHECK(back.dark);
+    CHECK(back.plastic_strain);
+    CHECK_FALSE(back.lens);
+    CHECK(back.speed == 0.5);
+    CHECK(back.last_case == "/a/b.toml");
+    CHECK(back.scene == SceneKind::bench);
+}
+
+TEST_CASE("a file that is missing, broken or of other kinds changes nothing") {
+    const overbend::tests::OwnFolder folder;
+    CHECK(read_remembered(folder.path() / "none.json").width == 1280);
+    CHECK(read_remembered({}).width == 1280);
+    for (const char* text : {"", "{", "[1]", "{\"width\": \"wide\", \"speed\": null, \"dark\": 3}",
+                             "{\"width\": 1e99, \"height\": -3, \"speed\": 1e9}"}) {
+        const Remembered r = read_remembered(folder.write("window.json", text));
+        CHECK(r.width == 1280);
+        CHECK(r.height == 720);
+        CHECK(r.speed == 1.0);
+        CHECK_FALSE(r.dark);
+    }
+}
+
+TEST_CASE("a place that cannot be written is left alone") {
+    const overbend::tests::OwnFolder folder;
+    const std::filesystem::path file = folder.write("file", "");
+    write_remembered(file / "window.json", {});
+    write_remembered({}, {});
+    CHECK(std::filesystem::is_regular_file(file));
+}

@@ -1,0 +1,47 @@
+// A user who can be trusted to do the same every time: events as SFML would tell them, put into a window by a
+// script. Controls are found by the words that stand on them.
+
+#pragma once
+
+#include <string>
+
+#include "render/window/window.h"
+
+namespace overbend::tests {
+
+class Script {
+  public:
+    Script(render::Window& window, render::Show& show);
+
+    // Frames go by until nothing moves any more, at most so many seconds. True when it has come to rest.
+    bool wait(double seconds = 60.0);
+    void frames(int count);
+
+    // The control with these words, scrolled to if it has to be. Throws std::runtime_error: there is none.
+    render::Control find(const std::string& words);
+    bool has(const std::string& words) const;
+
+    void click(const std::string& words);
+    void click_at(const render::Point& at);  // window px
+    void double_click_at(const render::Point& at);
+    void drag(const render::Point& from, const render::Point& to, sf::Mouse::Button button = sf::Mouse::Left);
+    void wheel(const render::Point& at, double notches);
+    void key(sf::Keyboard::Key code, bool ctrl = false, bool shift = false);
+    // Into a control of text or a number: its words are replaced, and Enter pressed.
+    void type(const std::string& words, const std::string& text);
+    // One of a choice's list.
+    void choose(const std::string& words, const std::string& entry);
+
+    render::Window& window() { return *window_; }
+    render::Pixels screenshot() { return window_->screenshot(*show_); }
+    void save(const std::string& file);  // a screenshot, as PNG
+
+  private:
+    void send(const sf::Event& event);
+    void move(const render::Point& at);
+    void button(sf::Mouse::Button button, bool down, const render::Point& at);
+    render::Window* window_;
+    render::Show* show_;
+};
+
+}  // namespace overbend::tests
