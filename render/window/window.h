@@ -20,8 +20,9 @@
 
 namespace overbend::render {
 
-// Does something happen by itself, so that the next frame will differ from the last?
-enum class Motion { still, moving };
+// Does something happen by itself, so that the next frame will differ from the last? awaiting: not yet, but
+// something is being worked out that will be seen; no frame is painted for it.
+enum class Motion { still, awaiting, moving };
 
 // What a window shows.
 class Show {
@@ -64,7 +65,7 @@ class Window {
 
     // ---- for scripts
     void handle(const sf::Event& event);    // as if it had come from the screen
-    Pixels screenshot(Show& show);      // of a frame that is painted for it
+    Pixels screenshot(Show& show);          // of a frame that is painted for it
     int frames() const { return frames_; }  // painted so far
     const Ui& ui() const { return ui_; }
     sf::WindowHandle handle_on_screen() const { return window_.getSystemHandle(); }
