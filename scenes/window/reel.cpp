@@ -45,6 +45,7 @@ SharedReel make_reel(const SharedJob& job, const render::PictureSize& size, rend
     reel->options.lens = lens;
     reel->options.charts = charts;
     reel->options.springback_scale = 2.0;
+    reel->options.seconds_between = 4.0;
     reel->frames = render::timeline(reel->film, reel->options);
     std::vector<const stroke::Recording*> recordings;
     for (const render::StrokeFilm& s : reel->film.strokes) recordings.push_back(s.recording);

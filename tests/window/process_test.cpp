@@ -16,14 +16,20 @@ TEST_CASE("look") {
     scenes::MainShow show(r, std::filesystem::path(std::getenv("CASE")));
     render::WindowOptions o;
     o.width = r.width, o.height = r.height;
+    if (std::getenv("SCALE")) o.scale = std::atof(std::getenv("SCALE"));
     render::Window window(o);
     tests::Script user(window, show);
     REQUIRE(user.wait());
     user.save("/tmp/pw/a.png");
-    const render::Control bar = user.find("Timeline");
-    user.click_at({bar.box.x + 0.2 * bar.box.width, bar.box.centre().y()});
+    render::Control bar = user.find("Timeline");
+    user.click_at({bar.box.x + 0.26 * bar.box.width, bar.box.centre().y()});
     REQUIRE(user.wait());
     user.click("Section");
+    REQUIRE(user.wait());
+    user.click("Section");
+    REQUIRE(user.wait());
+    bar = user.find("Timeline");
+    user.click_at({bar.box.x + 0.26 * bar.box.width, bar.box.centre().y()});
     REQUIRE(user.wait());
     user.save("/tmp/pw/b.png");
     const render::Control p = user.find("Picture");
@@ -32,6 +38,8 @@ TEST_CASE("look") {
     user.save("/tmp/pw/c.png");
     user.click("Dark");
     user.click("Findings");
+    REQUIRE(user.wait());
+    user.click("Fit");
     REQUIRE(user.wait());
     user.save("/tmp/pw/d.png");
 }
