@@ -65,6 +65,7 @@ Window::Window(const WindowOptions& options) : title_(options.title) {
     if (!window_.isOpen() || !window_.setActive(true))
         throw std::runtime_error("no window with OpenGL could be opened on this display");
     imgui_ = std::make_unique<Imgui>(options.scale);
+    drops_ = std::make_unique<DropTarget>(window_.getSystemHandle());
 }
 
 Window::~Window() {
@@ -79,7 +80,12 @@ void Window::run(Show& show) {
 
 bool Window::turn(Show& show) {
     for (sf::Event event; window_.pollEvent(event);) handle(event);
-    if (!open_) return false;
+    if (!open_ || show.over()) return false;
+    const std::vector<std::filesystem::path> files = drops_->take();
+    if (!files.empty()) {
+        show.dropped(files);
+        due_ = settling;
+    }
     if (show.motion() == Motion::moving) due_ = std::max(due_, 1);
     if (due_ == 0) {
         sf::sleep(pause_between_looks);

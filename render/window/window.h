@@ -16,6 +16,7 @@
 
 #include "render/picture/painter.h"
 #include "render/picture/palette.h"
+#include "render/window/drop_target.h"
 #include "render/window/ui.h"
 
 namespace overbend::render {
@@ -39,6 +40,8 @@ class Show {
     virtual void dropped(const std::vector<std::filesystem::path>& files) = 0;
     virtual Theme theme() const = 0;
     virtual std::string title() const = 0;
+    // The user has asked for the window to be closed.
+    virtual bool over() const { return false; }
 };
 
 struct WindowOptions {
@@ -64,7 +67,7 @@ class Window {
 
     // ---- for scripts
     void handle(const sf::Event& event);    // as if it had come from the screen
-    Pixels screenshot(Show& show);      // of a frame that is painted for it
+    Pixels screenshot(Show& show);          // of a frame that is painted for it
     int frames() const { return frames_; }  // painted so far
     const Ui& ui() const { return ui_; }
     sf::WindowHandle handle_on_screen() const { return window_.getSystemHandle(); }
@@ -76,6 +79,7 @@ class Window {
     void frame(Show& show, Pixels* shot = nullptr);
     sf::Window window_;
     std::unique_ptr<Imgui> imgui_;
+    std::unique_ptr<DropTarget> drops_;
     Ui ui_;
     std::string title_;
     Theme theme_ = Theme::light;
