@@ -21,6 +21,11 @@ constexpr int settling = 3;                      // frames after an event
 const sf::Time shortest = sf::milliseconds(15);  // between two frames
 const sf::Time pause_between_looks = sf::milliseconds(8);
 
+bool is_stroke(const sf::Event& event) {
+    return event.type == sf::Event::KeyPressed || event.type == sf::Event::MouseButtonPressed ||
+           event.type == sf::Event::MouseButtonReleased;
+}
+
 // Of what has been painted and is not shown yet.
 Pixels pixels_of(const sf::Vector2u& size) {
     Pixels shot;
@@ -79,7 +84,11 @@ void Window::run(Show& show) {
 }
 
 bool Window::turn(Show& show) {
-    for (sf::Event event; window_.pollEvent(event);) handle(event);
+    // A press or release ends what one frame takes in, or the next one would hide it.
+    for (sf::Event event; window_.pollEvent(event);) {
+        handle(event);
+        if (is_stroke(event)) break;
+    }
     if (!open_ || show.over()) return false;
     const std::vector<std::filesystem::path> files = drops_->take();
     if (!files.empty()) {
