@@ -53,6 +53,17 @@ BentSection find_section(const stroke::Recording& r, double from, double to) {
     return section;
 }
 
+BentSection section_at(const stroke::Recording& r, double blank_position) {
+    check_recording(r);
+    BentSection section;
+    const int elements = static_cast<int>(r.blank_position.size()) - 1;
+    section.element = std::clamp(static_cast<int>(along_at(r, blank_position)), 0, elements - 1);
+    section.blank_position = middle(r, section.element);
+    section.loaded = std::max(0, last_held(r));
+    section.sense = r.states[section.loaded].curvature[section.element] < 0.0 ? -1.0 : 1.0;
+    return section;
+}
+
 SectionPoint section_point(const stroke::Recording& r, const stroke::State& s, const BentSection& section) {
     const int e = section.element;
     const double G = s.stretch[e], k = s.curvature[e];

@@ -35,6 +35,10 @@ struct BentSection {
 // Throws OutOfRange: no element there; a recording without states.
 BentSection find_section(const stroke::Recording& recording, double from, double to);
 
+// The element at a blank position, held at the strip's ends, whether it is bent or not.
+// Throws OutOfRange: a recording without states.
+BentSection section_at(const stroke::Recording& recording, double blank_position);
+
 // In one state.
 SectionPoint section_point(const stroke::Recording& recording, const stroke::State& state,
                            const BentSection& section);

@@ -63,7 +63,27 @@ DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const Fra
     if (index < 0 || index >= static_cast<int>(frames.moments.size()))
         throw OutOfRange("frame", std::to_string(index),
                          "it must be between 0 and " + std::to_string(frames.moments.size() - 1));
-    const Moment& moment = frames.moments[index];
+    return draw_moment(job, options, frames, frames.moments[index]);
+}
+
+Moment moment_at(const FrameList& frames, double index) {
+    const int last = static_cast<int>(frames.moments.size()) - 1;
+    const int before = std::clamp(static_cast<int>(std::floor(index)), 0, last);
+    Moment moment = frames.moments[before];
+    const Moment& after = frames.moments[std::min(before + 1, last)];
+    const double part = std::clamp(index - before, 0.0, 1.0);
+    if (after.passage != moment.passage || after.stroke != moment.stroke || after.from != moment.from)
+        return moment;
+    const auto blend = [&](double& value, double other) { value += part * (other - value); };
+    blend(moment.at, after.at);
+    blend(moment.part, after.part);
+    blend(moment.springback_scale, after.springback_scale);
+    if (moment.punch_travel && after.punch_travel) blend(*moment.punch_travel, *after.punch_travel);
+    return moment;
+}
+
+DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                        const Moment& moment) {
     if (moment.passage == Passage::title) return draw_title_card(job, options);
     if (moment.passage == Passage::finished) return draw_finished_card(job, options);
     if (between_strokes(moment.passage)) return draw_between(job, options, frames, moment);

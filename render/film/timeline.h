@@ -139,4 +139,13 @@ FrameList timeline(const FilmJob& job, const FilmOptions& options);
 // One frame of it. Throws OutOfRange: no such frame.
 DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames, int index);
 
+// Between two frames, for whoever shows them slowly: 0 to the last one's index, held there. Within a passage
+// of a stroke, or between strokes, all that moves is blended in proportion; from one passage to the next it
+// is the frame before.
+Moment moment_at(const FrameList& frames, double index);
+
+// Any moment; of the frames only the looks and the colours' limit are needed.
+DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                        const Moment& moment);
+
 }  // namespace overbend::render

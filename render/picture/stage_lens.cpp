@@ -104,8 +104,11 @@ void add_marker(Sheet& sheet, const LensPlace& lens, const Place& looked_at) {
                    sheet.colours.muted, sheet.layout.line);
 }
 
-std::string times(double magnification) {
-    return fixed(magnification, magnification == std::floor(magnification) ? 0 : 1) + " times as large";
+// Shorter where the magnifier is narrow.
+std::string times(double magnification, double width, double size) {
+    const std::string number = fixed(magnification, magnification == std::floor(magnification) ? 0 : 1);
+    const std::string words = number + " times as large";
+    return text_width(words, size, Weight::bold) <= width ? words : number + " times";
 }
 
 void add_key(Sheet& sheet, const LensPlace& lens) {
@@ -116,7 +119,8 @@ void add_key(Sheet& sheet, const LensPlace& lens) {
     Words plain = how;
     plain.weight = Weight::normal;
     const double x = key.x + 0.6 * u;
-    add_words(sheet.list, times(lens.magnification), {x, baseline_for_middle(key.y + 0.95 * u, u)}, how);
+    add_words(sheet.list, times(lens.magnification, key.width - 1.2 * u, u),
+              {x, baseline_for_middle(key.y + 0.95 * u, u)}, how);
     const double y = key.y + 2.3 * u;
     add_fill(sheet.list, rectangle({x, y - 0.5 * u, 2.4 * u, u}), diverging(0.0));
     add_line(sheet.list, polyline({{x, y}, {x + 2.4 * u, y}}), neutral_line_colour(), 0.2 * u,

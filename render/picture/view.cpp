@@ -126,6 +126,38 @@ View choose_view(const Recording& recording, const PictureSize& size, const View
     return view;
 }
 
+View zoomed(const Recording& recording, const View& view, const Zoom& zoom, const PictureSize& size,
+            const ViewOptions& options, Names names) {
+    View seen = view;
+    seen.scale = zoom.times * view.scale;
+    seen.centre = view.centre + zoom.shift;
+    const Layout layout = lay_out(size, options.charts);
+    if (names == Names::placed_anew) {
+        seen.note = note_place(recording, seen, layout);
+        seen.lens.reset();
+        if (options.lens == Lens::shown) seen.lens = place_lens(recording, seen, layout, options.bend_lines);
+        seen.labels = place_labels(recording, seen, layout);
+        return seen;
+    }
+    std::vector<Rect> taken = {key_box(layout), seen.note};
+    if (seen.lens) taken.push_back(seen.lens->box), taken.push_back(seen.lens->key);
+    if (layout.panel.width <= 0.0) taken.push_back(layout.legend);
+    seen.labels.clear();
+    for (ToolLabel label : view.labels) {
+        const Point middle = label.box.centre();
+        const Place on_stage(view.centre.x() + (middle.x() - view.stage.centre().x()) / view.scale,
+                             view.centre.y() - (middle.y() - view.stage.centre().y()) / view.scale);
+        const Point moved = seen.on_picture(on_stage) - middle;
+        label.box.x += moved.x(), label.box.y += moved.y();
+        const bool free = std::none_of(taken.begin(), taken.end(),
+                                       [&](const Rect& other) { return overlap(label.box, other); });
+        if (!free || !holds(seen.stage, label.box)) continue;
+        taken.push_back(label.box);
+        seen.labels.push_back(label);
+    }
+    return seen;
+}
+
 View between(const View& a, const View& b, double part) {
     View view = part < 0.5 ? a : b;
     view.centre = (1.0 - part) * a.centre + part * b.centre;

@@ -61,6 +61,19 @@ struct View {
 View choose_view(const stroke::Recording& recording, const PictureSize& size,
                  const ViewOptions& options = {});
 
+// What a user looks at: so many times as large as the view that was chosen, its centre shifted.
+struct Zoom {
+    double times = 1.0;           // > 0
+    Place shift = Place::Zero();  // mm
+};
+
+// The view from nearer or from aside. Names, note and magnifier find their places anew: with
+// Names::placed_anew as in choose_view; carried along, quickly, while it still moves: they go with what they
+// lie on, and are left out where they would not be whole.
+enum class Names { placed_anew, carried_along };
+View zoomed(const stroke::Recording& recording, const View& view, const Zoom& zoom, const PictureSize& size,
+            const ViewOptions& options, Names names);
+
 // Between two views: part 0 is the first. Labels are those of the nearer one.
 View between(const View& a, const View& b, double part);
 

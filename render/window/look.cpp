@@ -28,7 +28,9 @@ void set_colours(Theme theme) {
     set(ImGuiCol_Text, t.ink);
     set(ImGuiCol_TextDisabled, t.muted);
     set(ImGuiCol_WindowBg, t.page);
-    set(ImGuiCol_ChildBg, t.page);
+    // The page is what a frame is cleared to: painted over again it would cost a frame most of its time where
+    // there is no graphics card.
+    set(ImGuiCol_ChildBg, with_opacity(t.page, 0.0));
     set(ImGuiCol_PopupBg, t.panel);
     set(ImGuiCol_Border, t.rule);
     set(ImGuiCol_FrameBg, mixed(t.panel, t.ink, 0.06));

@@ -56,17 +56,6 @@ void show_tip(const std::string& tip, const Key& key) {
     ImGui::EndTooltip();
 }
 
-// The words before the control, so that a column of controls is flush.
-void label_before(const std::string& words) {
-    const float whole = ImGui::GetContentRegionAvail().x;
-    ImGui::AlignTextToFramePadding();
-    const float begin = ImGui::GetCursorPosX();
-    ImGui::TextUnformatted(words.c_str());
-    ImGui::SameLine();
-    ImGui::SetCursorPosX(std::max(ImGui::GetCursorPosX(), begin + 0.48f * whole));
-    ImGui::SetNextItemWidth(ImGui::GetContentRegionAvail().x);
-}
-
 }  // namespace
 
 std::string key_words(const Key& key) {
@@ -74,7 +63,19 @@ std::string key_words(const Key& key) {
     return std::string(key.ctrl ? "Ctrl+" : "") + (key.shift ? "Shift+" : "") + code_words(key.code);
 }
 
+// The words before the control, so that a column of controls is flush.
+void Ui::label_before(const std::string& words) const {
+    const float whole = ImGui::GetContentRegionAvail().x;
+    ImGui::AlignTextToFramePadding();
+    const float begin = ImGui::GetCursorPosX();
+    ImGui::TextUnformatted(words.c_str());
+    ImGui::SameLine();
+    ImGui::SetCursorPosX(std::max(ImGui::GetCursorPosX(), begin + px(words_before_) * whole));
+    ImGui::SetNextItemWidth(ImGui::GetContentRegionAvail().x);
+}
+
 void Ui::begin_frame() {
+    words_before_ = columns_at;
     controls_.clear();
     disabled_ = 0;
 }
@@ -84,6 +85,8 @@ bool Ui::pressed(const Key& key) const {
     if (key.code == sf::Keyboard::Unknown || disabled_ > 0) return false;
     if (io.WantTextInput && !key.ctrl && !(key.code >= sf::Keyboard::F1 && key.code <= sf::Keyboard::F15))
         return false;
+    // Space and Enter belong to the control that is framed.
+    if (io.NavVisible && (key.code == sf::Keyboard::Space || key.code == sf::Keyboard::Enter)) return false;
     if (io.KeyCtrl != key.ctrl || io.KeyShift != key.shift || io.KeyAlt) return false;
     return ImGui::IsKeyPressed(key.code);
 }
@@ -188,8 +191,22 @@ bool Ui::text(const std::string& words, std::string& value, const std::string& t
 }
 
 PictureInput Ui::picture(const std::string& words, const Texture& texture) {
+    const ImVec2 corner = ImGui::GetCursorScreenPos();
+    const double width = std::max(1, texture.width()), height = std::max(1, texture.height());
+    const PictureInput input = pointed(words, width, height, "");
+    if (texture.width() > 0)
+        ImGui::GetWindowDrawList()->AddImage(texture.handle(), corner,
+                                             {corner.x + px(width), corner.y + px(height)});
+    return input;
+}
+
+PictureInput Ui::area(const std::string& words, double width, double height, const std::string& tip) {
+    return pointed(words, width, height, tip);
+}
+
+PictureInput Ui::pointed(const std::string& words, double width, double height, const std::string& tip) {
     PictureInput input;
-    const ImVec2 size(px(std::max(1, texture.width())), px(std::max(1, texture.height())));
+    const ImVec2 size(px(std::max(1.0, width)), px(std::max(1.0, height)));
     const ImVec2 corner = ImGui::GetCursorScreenPos();
     ImGui::InvisibleButton(words.c_str(), size,
                            ImGuiButtonFlags_MouseButtonLeft | ImGuiButtonFlags_MouseButtonRight |
@@ -207,10 +224,7 @@ PictureInput Ui::picture(const std::string& words, const Texture& texture) {
     input.released = ImGui::IsItemDeactivated() && ImGui::IsMouseReleased(0);
     input.clicked = input.released && input.hovered && io.MouseDragMaxDistanceSqr[0] < 16.0f;
     input.double_clicked = input.hovered && ImGui::IsMouseDoubleClicked(0);
-    if (texture.width() > 0)
-        ImGui::GetWindowDrawList()->AddImage(texture.handle(), corner,
-                                             {corner.x + size.x, corner.y + size.y});
-    note(words, ControlKind::picture, no_key, "",
+    note(words, ControlKind::picture, no_key, tip,
          input.clicked || input.wheel != 0.0 || input.dragged != Point(Point::Zero()) ||
              input.dragged_right != Point(Point::Zero()));
     return input;

@@ -76,6 +76,14 @@ class Ui {
     // The picture as it was last shown, at its own size.
     PictureInput picture(const std::string& words, const Texture& texture);
 
+    // Room of its own for a control that is drawn by its owner, with ImGui: what the mouse does in it.
+    PictureInput area(const std::string& words, double width, double height, const std::string& tip = "");
+
+    // Part of the width that is kept for the words before a choice, slider, number or text, from here on in
+    // this frame: 0 when each stands close behind its words. At first it is columns_at.
+    static constexpr double columns_at = 0.48;
+    void words_before(double part) { words_before_ = part; }
+
     // A key without a control of its own, for the list of shortcuts.
     bool key(const std::string& words, const Key& key);
 
@@ -97,11 +105,14 @@ class Ui {
 
   private:
     bool pressed(const Key& key) const;
+    void label_before(const std::string& words) const;
+    PictureInput pointed(const std::string& words, double width, double height, const std::string& tip);
     void note(const std::string& words, ControlKind kind, const Key& key, const std::string& tip, bool used);
     std::vector<Control> controls_;
     std::map<std::string, int> used_;
     std::map<std::string, double> typed_;  // numbers that are being typed
     int disabled_ = 0;
+    double words_before_ = columns_at;
 };
 
 }  // namespace overbend::render

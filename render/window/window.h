@@ -21,8 +21,9 @@
 
 namespace overbend::render {
 
-// Does something happen by itself, so that the next frame will differ from the last?
-enum class Motion { still, moving };
+// Does something happen by itself, so that the next frame will differ from the last? awaiting: not yet, but
+// something is being worked out that will be seen; no frame is painted for it.
+enum class Motion { still, awaiting, moving };
 
 // What a window shows.
 class Show {

@@ -25,8 +25,9 @@ void MainShow::draw(Ui& ui, int width, int height, double seconds) {
     ImGui::SetNextWindowPos({0.0f, 0.0f});
     ImGui::SetNextWindowSize({static_cast<float>(width), static_cast<float>(height)});
     ImGui::Begin("overbend", nullptr,
-                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings |
-                     ImGuiWindowFlags_NoBringToFrontOnFocus | ImGuiWindowFlags_NoScrollWithMouse);
+                 ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoBackground | ImGuiWindowFlags_NoMove |
+                     ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus |
+                     ImGuiWindowFlags_NoScrollWithMouse);
     draw_row(ui);
     const float foot = ImGui::GetTextLineHeightWithSpacing();
     ImGui::BeginChild("scene", {0.0f, -foot}, false,

@@ -1,26 +1,207 @@
 #include "scenes/window/process_scene.h"
 
+#include <imgui.h>
+
+#include <chrono>
+#include <cmath>
+
+#include "scenes/case/read_case.h"
+#include "scenes/window/flow.h"
+#include "scenes/window/job_work.h"
+#include "scenes/window/picture_area.h"
+#include "scenes/window/play_controls.h"
+#include "scenes/window/process_panels.h"
+#include "scenes/window/section_panel.h"
+#include "scenes/window/time_bar.h"
+#include "scenes/window/view_controls.h"
+
 namespace overbend::scenes {
 
+using render::Motion;
+using render::Ui;
+
 struct ProcessScene::Inside {
+    std::string last_case;  // remembered, not opened yet
     std::filesystem::path file;
+    std::string trouble;  // with the file that was to be opened
+    ViewChoice look;
+    PlayHead head;
+    SharedReel seen;  // the film that the head is in
+    std::optional<SectionMark> mark;
+    render::Theme theme = render::Theme::light;
+    std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
+    double foot = 0.0;      // px, of timeline and controls, as it was last
+    bool settling = false;  // they have another height than the frame was laid out for
+
+    PictureArea picture;
+    SectionPanel section;
+    ProcessPanels panels;
+    std::optional<Painted> fresh;  // painted, not shown yet
+    JobWork work;
+    Easel easel;
+
+    void take_reel();
+    Wish wish() const;
+    void draw_middle(Ui& ui);
+    void draw_picture(Ui& ui, double width, double height);
+    void draw_panels(Ui& ui);
+    void go_to(const FindingPlace& place);
 };
 
-ProcessScene::ProcessScene(const Remembered&) : in_(std::make_unique<Inside>()) {}
+ProcessScene::ProcessScene(const Remembered& remembered) : in_(std::make_unique<Inside>()) {
+    in_->last_case = remembered.last_case;
+    in_->head.speed = remembered.speed;
+    in_->look = remembered_choice(remembered);
+}
 ProcessScene::~ProcessScene() = default;
 
 void ProcessScene::open(const std::filesystem::path& file) {
-    in_->file = file;
+    in_->last_case.clear();
+    try {
+        const Case c = read_case(file);
+        in_->panels.open(c);
+        in_->work.run(c);
+        in_->file = file;
+        in_->trouble.clear();
+    } catch (const std::exception& error) {
+        in_->trouble = error.what();
+    }
 }
 
-render::Motion ProcessScene::motion() {
-    return render::Motion::still;
+// The head keeps its place in a film of the same case.
+void ProcessScene::Inside::take_reel() {
+    if (work.reel() == seen) return;
+    const SharedReel next = work.reel();
+    const bool same_case = seen && seen->job->c.file == next->job->c.file;
+    head.at = same_case ? same_place(*seen, head.at, *next) : next->strokes.front().first;
+    if (!same_case) mark.reset(), picture.fit();
+    seen = next;
 }
 
-void ProcessScene::draw(render::Ui& ui, render::Theme, double) {
-    ui.words(in_->file.string());
+Wish ProcessScene::Inside::wish() const {
+    Wish w;
+    w.reel = seen;
+    w.at = head.at;
+    w.theme = theme;
+    w.colouring = look.colouring;
+    w.springback_scale = look.springback_scale;
+    w.zoom = picture.zoom();
+    w.names = picture.moving() ? render::Names::carried_along : render::Names::placed_anew;
+    w.lens_at = picture.pointed();
+    w.mark = mark;
+    if (mark) {
+        w.chart_width = section.chart_width(), w.chart_height = section.chart_height();
+        w.chart_letter = section.chart_letter();
+    }
+    return w;
 }
 
-void ProcessScene::remember(Remembered&) const {}
+Motion ProcessScene::motion() {
+    Inside& in = *in_;
+    bool changed = in.work.take() || in.settling;
+    in.settling = false;
+    if (in.work.reel()) in.take_reel();
+    const auto now = std::chrono::steady_clock::now();
+    const double seconds = std::chrono::duration<double>(now - in.clock).count();
+    in.clock = now;
+    if (!in.seen) return changed ? Motion::moving : in.work.busy() ? Motion::awaiting : Motion::still;
+    go_on(in.head, *in.seen, std::min(seconds, 0.25));
+    try {
+        if (std::optional<Painted> painted = in.easel.take()) {
+            if (in.fresh) in.easel.give_back(*in.fresh);
+            in.fresh = std::move(painted);
+            changed = true;
+        }
+    } catch (const std::exception& error) {
+        in.trouble = error.what();
+        changed = true;
+    }
+    const Wish wanted = in.wish();
+    const bool fulfilled = in.easel.wished() && same(*in.easel.wished(), wanted);
+    if (!fulfilled && !in.easel.busy()) in.easel.paint(wanted);
+    const bool waits = !fulfilled || in.easel.busy() || in.work.busy() || in.head.playing == Playing::yes ||
+                       in.picture.moving();
+    return changed ? Motion::moving : waits ? Motion::awaiting : Motion::still;
+}
+
+void ProcessScene::draw(Ui& ui, render::Theme theme, double) {
+    Inside& in = *in_;
+    if (!in.last_case.empty()) open(std::filesystem::path(in.last_case));
+    in.theme = theme;
+    if (in.fresh) {
+        in.picture.show(*in.fresh);
+        in.section.show(*in.fresh);
+        in.easel.give_back(*in.fresh);
+        in.fresh.reset();
+    }
+    in.panels.draw_row(ui, in.work, in.trouble);
+    in.draw_panels(ui);
+    const double side = 21.0 * ImGui::GetFontSize();
+    const float gap = ImGui::GetStyle().ItemSpacing.x;
+    const float right = in.mark ? static_cast<float>(side) + gap : 0.0f;
+    ImGui::BeginChild("middle", {-right, 0.0f}, false,
+                      ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
+    in.draw_middle(ui);
+    ImGui::EndChild();
+    if (!in.mark) return;
+    ImGui::SameLine();
+    ImGui::BeginChild("section", {0.0f, 0.0f});
+    if (in.section.draw(ui, *in.mark)) in.mark.reset();
+    ImGui::EndChild();
+}
+
+void ProcessScene::Inside::draw_panels(Ui& ui) {
+    if (!panels.shown()) return;
+    const double side = 22.0 * ImGui::GetFontSize();
+    ImGui::BeginChild("panel", {static_cast<float>(side), 0.0f});
+    if (const std::optional<FindingPlace> place = panels.draw(ui, work)) go_to(*place);
+    ImGui::EndChild();
+    ImGui::SameLine();
+}
+
+void ProcessScene::Inside::go_to(const FindingPlace& place) {
+    if (!seen) return;
+    const std::optional<double> frame = frame_of_state(*seen, place.step, place.state);
+    if (!frame) return;
+    scenes::go_to(head, *seen, *frame);
+    if (place.at) picture.look_at(*seen, stroke_at(*seen, *frame), *place.at);
+}
+
+void ProcessScene::Inside::draw_middle(Ui& ui) {
+    const ImVec2 room = ImGui::GetContentRegionAvail();
+    if (foot == 0.0) foot = time_bar_height() + 2.0 * ImGui::GetFrameHeightWithSpacing();
+    draw_picture(ui, room.x, room.y - foot);
+    if (!seen) return;
+    ImGui::SetCursorPosY(room.y - static_cast<float>(foot));
+    const float top = ImGui::GetCursorPosY();
+    if (const std::optional<double> at = draw_time_bar(ui, *seen, head, theme))
+        scenes::go_to(head, *seen, *at);
+    draw_play_controls(ui, head, *seen);
+    draw_view_controls(ui, look, picture, *seen, head, mark);
+    settling = std::abs(foot - (ImGui::GetCursorPosY() - top)) > 0.5;
+    foot = ImGui::GetCursorPosY() - top;
+}
+
+void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
+    if (width < 1.0 || height < 1.0) return;
+    const render::Lens lens = look.lens == LensFollows::nothing ? render::Lens::hidden : render::Lens::shown;
+    const bool room_for_charts = width > 44.0 * ImGui::GetFontSize() && width > 1.25 * height;
+    work.shape(
+        {PictureArea::size_in(width, height), lens, room_for_charts ? look.charts : render::Charts::hidden});
+    ImGui::BeginChild("picture", {static_cast<float>(width), static_cast<float>(height)}, false,
+                      ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
+    if (picture.has_picture()) {
+        if (const std::optional<SectionMark> clicked = picture.draw(ui, look.lens)) mark = clicked;
+    } else if (!work.busy()) {
+        ui.words("Drop a case file on the window to see its strokes here.", Ui::Weight::muted);
+    }
+    ImGui::EndChild();
+}
+
+void ProcessScene::remember(Remembered& remembered) const {
+    remembered.speed = in_->head.speed;
+    remember_choice(in_->look, remembered);
+    if (!in_->file.empty()) remembered.last_case = std::filesystem::absolute(in_->file).string();
+}
 
 }  // namespace overbend::scenes

@@ -57,6 +57,9 @@ Remembered read_remembered(const std::filesystem::path& file) {
     take(from, "dark", r.dark);
     take(from, "plastic_strain", r.plastic_strain);
     take(from, "lens", r.lens);
+    take(from, "lens_at_pointer", r.lens_at_pointer);
+    take(from, "charts", r.charts);
+    take_within(from, "springback_scale", 1.0, 20.0, r.springback_scale);
     take_within(from, "speed", 0.1, 10.0, r.speed);
     take(from, "last_case", r.last_case);
     std::string scene;
@@ -67,11 +70,17 @@ Remembered read_remembered(const std::filesystem::path& file) {
 
 void write_remembered(const std::filesystem::path& file, const Remembered& r) {
     if (file.empty()) return;
-    const json to = {
-        {"width", r.width},         {"height", r.height},
-        {"dark", r.dark},           {"plastic_strain", r.plastic_strain},
-        {"lens", r.lens},           {"speed", r.speed},
-        {"last_case", r.last_case}, {"scene", r.scene == SceneKind::bench ? "bench" : "process"}};
+    const json to = {{"width", r.width},
+                     {"height", r.height},
+                     {"dark", r.dark},
+                     {"plastic_strain", r.plastic_strain},
+                     {"lens", r.lens},
+                     {"lens_at_pointer", r.lens_at_pointer},
+                     {"charts", r.charts},
+                     {"springback_scale", r.springback_scale},
+                     {"speed", r.speed},
+                     {"last_case", r.last_case},
+                     {"scene", r.scene == SceneKind::bench ? "bench" : "process"}};
     try {
         std::filesystem::create_directories(file.parent_path());
         write_whole(file, to.dump(2) + "\n");

@@ -15,8 +15,11 @@ struct Remembered {
     bool dark = false;               // theme for a dark room
     bool plastic_strain = false;     // layers by plastic strain instead of hoop stress
     bool lens = true;
-    double speed = 1.0;     // of playing, against the film's
-    std::string last_case;  // whole path; empty: none
+    bool lens_at_pointer = false;   // instead of at the bend
+    bool charts = true;             // figures and force curve in the picture
+    double springback_scale = 1.0;  // 1 to 20
+    double speed = 1.0;             // of playing, against the film's
+    std::string last_case;          // whole path; empty: none
     SceneKind scene = SceneKind::process;
 };
 

@@ -13,6 +13,7 @@ TEST_CASE("what is remembered comes back") {
     const std::filesystem::path file = folder.path() / "deeper" / "window.json";
     Remembered r;
     r.width = 1600, r.height = 900, r.dark = true, r.plastic_strain = true, r.lens = false;
+    r.lens_at_pointer = true, r.charts = false, r.springback_scale = 5.0;
     r.speed = 0.5, r.last_case = "/a/b.toml", r.scene = SceneKind::bench;
     write_remembered(file, r);
     const Remembered back = read_remembered(file);
@@ -21,6 +22,9 @@ TEST_CASE("what is remembered comes back") {
     CHECK(back.dark);
     CHECK(back.plastic_strain);
     CHECK_FALSE(back.lens);
+    CHECK(back.lens_at_pointer);
+    CHECK_FALSE(back.charts);
+    CHECK(back.springback_scale == 5.0);
     CHECK(back.speed == 0.5);
     CHECK(back.last_case == "/a/b.toml");
     CHECK(back.scene == SceneKind::bench);

@@ -1,0 +1,120 @@
+#include "render/chart/section_now.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/picture/stage.h"
+
+namespace overbend::render {
+
+namespace {
+
+// The whole stroke's extents; nought is on every axis but that of the heights.
+void take_in_stroke(const stroke::Recording& r, const BentSection& section, SectionNow& now) {
+    now.height = nothing_yet();
+    now.stress = now.plastic_strain = now.curvature = now.moment = {0.0, 0.0};
+    for (const stroke::State& s : r.states) {
+        const double G = s.stretch[section.element], k = s.curvature[section.element];
+        now.height.take_in(lifted_height(-0.5 * r.thickness, G, k));
+        now.height.take_in(lifted_height(0.5 * r.thickness, G, k));
+        for (const LayerPoint& l : section_layers(r, s, section)) {
+            now.stress.take_in(l.stress);
+            now.plastic_strain.take_in(100.0 * l.plastic_strain);
+        }
+        const SectionPoint p = section_point(r, s, section);
+        now.curvature.take_in(p.curvature);
+        now.moment.take_in(p.moment);
+    }
+}
+
+void add_surfaces(DrawingList& list, ChartFrame& frame, const SectionNow& now) {
+    const double u = frame.look.unit;
+    const CurveLook line{theme_colours(frame.look.theme).muted, {0.3 * u, 0.3 * u}, 0.08 * u};
+    for (const double y : {now.lower, now.upper})
+        add_curve(list, frame, {{frame.across.low, y}, {frame.across.high, y}}, line);
+}
+
+enum class Quantity { stress, plastic_strain };
+
+double value_of(const LayerPoint& layer, Quantity quantity) {
+    return quantity == Quantity::stress ? layer.stress : 100.0 * layer.plastic_strain;
+}
+
+void add_layers_now(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look,
+                    Quantity quantity) {
+    ChartInfo info;
+    const bool stress = quantity == Quantity::stress;
+    info.across_words = stress ? "hoop stress, MPa" : "plastic strain, %";
+    info.up_words = "height over the mid-line, mm";
+    info.across = stress ? now.stress : now.plastic_strain;
+    info.up = now.height;
+    ChartFrame frame = add_frame(list, box, info, look);
+    add_surfaces(list, frame, now);
+    std::vector<Point> values;
+    for (const LayerPoint& l : now.layers) values.emplace_back(value_of(l, quantity), l.height);
+    const CurveLook curve = curve_look(look, 0);
+    add_curve(list, frame, values, curve);
+    for (const Point& v : values) add_dot(list, frame, v, curve.colour);
+    if (!now.marked || *now.marked < 0 || *now.marked >= static_cast<int>(values.size())) return;
+    const Colour mark = curve_look(look, 1).colour;
+    list.items.push_back(Shape{circle(frame.at(values[*now.marked]), 0.62 * look.unit),
+                               std::nullopt,
+                               mark,
+                               0.2 * look.unit,
+                               {},
+                               std::nullopt});
+}
+
+std::vector<Point> points(const std::vector<SectionPoint>& path) {
+    std::vector<Point> found;
+    for (const SectionPoint& p : path) found.emplace_back(p.curvature, p.moment);
+    return found;
+}
+
+}  // namespace
+
+SectionNow section_now(const stroke::Recording& r, double moment, double blank_position,
+                       std::optional<int> marked_layer) {
+    const stroke::State state = state_at(r, moment);
+    const BentSection section = section_at(r, blank_position);
+    SectionNow now;
+    now.blank_position = section.blank_position;
+    const double G = state.stretch[section.element], k = state.curvature[section.element];
+    now.lower = lifted_height(-0.5 * r.thickness, G, k);
+    now.upper = lifted_height(0.5 * r.thickness, G, k);
+    now.layers = section_layers(r, state, section);
+    now.marked = marked_layer;
+    now.at = section_point(r, state, section);
+    for (int i = 0; i <= static_cast<int>(moment); ++i) {
+        const SectionPoint p = section_point(r, r.states[i], section);
+        if (i <= section.loaded) now.loading.push_back(p);
+        if (i >= section.loaded) now.let_go.push_back(p);
+    }
+    (moment > section.loaded ? now.let_go : now.loading).push_back(now.at);
+    take_in_stroke(r, section, now);
+    return now;
+}
+
+void add_stress_now(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look) {
+    add_layers_now(list, box, now, look, Quantity::stress);
+}
+
+void add_plastic_strain_now(DrawingList& list, const Rect& box, const SectionNow& now,
+                            const ChartLook& look) {
+    add_layers_now(list, box, now, look, Quantity::plastic_strain);
+}
+
+void add_moment_so_far(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look) {
+    ChartInfo info;
+    info.across_words = "curvature, 1/mm";
+    info.up_words = "moment, N mm per mm of width";
+    info.across = now.curvature;
+    info.up = now.moment;
+    info.key = {{"pressing", curve_look(look, 0)}, {"let go", curve_look(look, 1)}};
+    ChartFrame frame = add_frame(list, box, info, look);
+    add_curve(list, frame, points(now.loading), curve_look(look, 0));
+    add_curve(list, frame, points(now.let_go), curve_look(look, 1));
+    add_dot(list, frame, {now.at.curvature, now.at.moment}, theme_colours(look.theme).ink);
+}
+
+}  // namespace overbend::render

@@ -1,0 +1,39 @@
+// Any section of the strip at any moment of a stroke: the stress and the plastic strain of its layers then,
+// and its moment over its curvature so far. The axes hold the whole stroke, so that they stand still while it
+// goes on.
+//
+// Units  mm, 1/mm, MPa, N mm per mm of width.
+
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "render/chart/bent_section.h"
+#include "render/chart/frame.h"
+
+namespace overbend::render {
+
+struct SectionNow {
+    double blank_position = 0.0;        // mm, of the element's middle
+    double lower = 0.0, upper = 0.0;    // mm, its surfaces over the mid-line, lower < upper
+    std::vector<LayerPoint> layers;     // from the lower to the upper surface
+    std::optional<int> marked;          // index of a layer
+    SectionPoint at;                    // curvature and moment now
+    std::vector<SectionPoint> loading;  // from the stroke's beginning to the stop, as far as it has come
+    std::vector<SectionPoint> let_go;   // from the stop on; empty before it
+    Extent height, stress, plastic_strain, curvature, moment;  // of the whole stroke
+};
+
+// moment: index of a recorded state, with the part of the way to the next one.
+// Throws OutOfRange: a recording or moment that cannot be.
+SectionNow section_now(const stroke::Recording& recording, double moment, double blank_position,
+                       std::optional<int> marked_layer = {});
+
+// Each into a box. Throws OutOfRange: a box without room.
+void add_stress_now(DrawingList& list, const Rect& box, const SectionNow& section, const ChartLook& look);
+void add_plastic_strain_now(DrawingList& list, const Rect& box, const SectionNow& section,
+                            const ChartLook& look);
+void add_moment_so_far(DrawingList& list, const Rect& box, const SectionNow& section, const ChartLook& look);
+
+}  // namespace overbend::render

@@ -1,0 +1,12 @@
+// The buttons and keys that play a film.
+
+#pragma once
+
+#include "render/window/ui.h"
+#include "scenes/window/play_head.h"
+
+namespace overbend::scenes {
+
+void draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,68 @@
+#include "scenes/window/process_panels.h"
+
+#include <imgui.h>
+
+#include "scenes/window/flow.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using render::Chosen;
+using render::Ui;
+using K = sf::Keyboard;
+
+// How the run stands, in a few words.
+void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
+    if (!trouble.empty()) return ui.words(trouble, Ui::Weight::alarm);
+    if (!work.trouble().empty()) return ui.words(work.trouble(), Ui::Weight::alarm);
+    if (work.behind()) return ui.words("stopped: the picture is of the case as it was", Ui::Weight::alarm);
+    if (!work.job()) return;
+    const std::size_t count = work.job()->result.findings.size();
+    if (!work.job()->result.solved) return ui.words("not solved: see the findings", Ui::Weight::alarm);
+    if (count == 0) return ui.words("nothing speaks against it", Ui::Weight::muted);
+    ui.words(count == 1 ? "1 finding" : words("%zu findings", count), Ui::Weight::alarm);
+}
+
+}  // namespace
+
+void ProcessPanels::open(const Case& c) {
+    case_ = c;
+}
+
+void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) {
+    Flow flow;
+    const auto panel = [&](const char* words, Panel which, K::Key key, const char* tip) {
+        flow.next_button(words);
+        if (ui.toggle(words, panel_ == which ? Chosen::yes : Chosen::no, {key}, tip))
+            panel_ = panel_ == which ? Panel::none : which;
+    };
+    panel("Case", Panel::edits, K::Num1, "What is pressed, and how: to be changed here");
+    panel("Findings", Panel::findings, K::Num2, "What speaks against the job");
+    panel("Figures", Panel::figures, K::Num3, "Press, tools, cost and blank");
+    panel("Export", Panel::exports, K::Num4, "Picture, film and report as files");
+    flow.next_button("Cancel");
+    if (work.running()) {
+        if (ui.button("Cancel", {K::R}, "Ends the run; the picture stays")) work.cancel();
+        ImGui::SameLine();
+        ImGui::ProgressBar(static_cast<float>(work.part_done()), {9.0f * ImGui::GetFontSize(), 0.0f}, "");
+        ImGui::SameLine();
+        ImGui::AlignTextToFramePadding();
+        ui.words(work.progress_words(), Ui::Weight::muted);
+        return;
+    }
+    ui.begin_enabled(work.job() || work.behind() ? render::Enabled::yes : render::Enabled::no);
+    if (ui.button("Run", {K::R}, "Presses the job once more")) work.run(case_);
+    ui.end_enabled();
+    ImGui::SameLine();
+    ImGui::AlignTextToFramePadding();
+    draw_state(ui, work, trouble);
+}
+
+std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork&) {
+    ui.words("to come");
+    return {};
+}
+
+}  // namespace overbend::scenes
