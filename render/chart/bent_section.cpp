@@ -79,6 +79,7 @@ std::vector<LayerPoint> section_layers(const stroke::Recording& r, const stroke:
                                        const BentSection& section) {
     const int e = section.element;
     std::vector<LayerPoint> layers;
+    layers.reserve(r.layer_height.size());
     for (int i = 0; i < r.layers(); ++i)
         layers.push_back({lifted_height(r.layer_height[i], s.stretch[e], s.curvature[e]),
                           s.hoop_stress[e * r.layers() + i], s.plastic_strain[e * r.layers() + i]});

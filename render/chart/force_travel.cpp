@@ -21,6 +21,7 @@ ForcePoint peak_of(const ForceTravel& chart) {
 
 std::vector<Point> values(const std::vector<ForcePoint>& points) {
     std::vector<Point> found;
+    found.reserve(points.size());
     for (const ForcePoint& p : points) found.emplace_back(p.travel, p.force);
     return found;
 }

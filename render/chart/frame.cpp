@@ -54,7 +54,7 @@ double widest(const std::vector<std::string>& numbers, double u) {
 // The across axis with as many numbers as stand apart on this width.
 Axis fitting_axis(const ChartInfo& info, double width, double u) {
     for (int most = 9; most > 3; --most) {
-        const Axis axis = make_axis(info.across_words, info.across, most, info.across_scale);
+        Axis axis = make_axis(info.across_words, info.across, most, info.across_scale);
         bool apart = true;
         for (std::size_t i = 1; i < axis.ticks.size(); ++i) {
             const double gap = width * (axis.part(axis.ticks[i]) - axis.part(axis.ticks[i - 1]));

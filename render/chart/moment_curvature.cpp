@@ -9,6 +9,7 @@ namespace {
 
 std::vector<Point> values(const std::vector<SectionPoint>& points) {
     std::vector<Point> found;
+    found.reserve(points.size());
     for (const SectionPoint& p : points) found.emplace_back(p.curvature, p.moment);
     return found;
 }

@@ -43,6 +43,7 @@ std::string core_words(const StressThroughThickness& chart) {
 
 std::vector<Point> values(const std::vector<LayerPoint>& layers) {
     std::vector<Point> found;
+    found.reserve(layers.size());
     for (const LayerPoint& l : layers) found.emplace_back(l.stress, l.height);
     return found;
 }

@@ -13,8 +13,6 @@
 #include <cstring>
 #include <system_error>
 
-extern char** environ;
-
 namespace overbend::render {
 
 namespace {

@@ -115,7 +115,7 @@ std::string ended_words(int status) {
 std::string flushed(const fs::path& path) {
     const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
     if (file < 0) return std::strerror(errno);
-    const std::string reason = ::fsync(file) == 0 ? "" : std::strerror(errno);
+    std::string reason = ::fsync(file) == 0 ? "" : std::strerror(errno);
     ::close(file);
     return reason;
 }

@@ -21,6 +21,11 @@ constexpr int settling = 3;                      // frames after an event
 const sf::Time shortest = sf::milliseconds(15);  // between two frames
 const sf::Time pause_between_looks = sf::milliseconds(8);
 
+bool is_stroke(const sf::Event& event) {
+    return event.type == sf::Event::KeyPressed || event.type == sf::Event::MouseButtonPressed ||
+           event.type == sf::Event::MouseButtonReleased;
+}
+
 // Of what has been painted and is not shown yet.
 Pixels pixels_of(const sf::Vector2u& size) {
     Pixels shot;
@@ -65,6 +70,7 @@ Window::Window(const WindowOptions& options) : title_(options.title) {
     if (!window_.isOpen() || !window_.setActive(true))
         throw std::runtime_error("no window with OpenGL could be opened on this display");
     imgui_ = std::make_unique<Imgui>(options.scale);
+    drops_ = std::make_unique<DropTarget>(window_.getSystemHandle());
 }
 
 Window::~Window() {
@@ -78,8 +84,17 @@ void Window::run(Show& show) {
 }
 
 bool Window::turn(Show& show) {
-    for (sf::Event event; window_.pollEvent(event);) handle(event);
-    if (!open_) return false;
+    // A press or release ends what one frame takes in, or the next one would hide it.
+    for (sf::Event event; window_.pollEvent(event);) {
+        handle(event);
+        if (is_stroke(event)) break;
+    }
+    if (!open_ || show.over()) return false;
+    const std::vector<std::filesystem::path> files = drops_->take();
+    if (!files.empty()) {
+        show.dropped(files);
+        due_ = settling;
+    }
     if (show.motion() == Motion::moving) due_ = std::max(due_, 1);
     if (due_ == 0) {
         sf::sleep(pause_between_looks);

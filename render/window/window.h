@@ -16,6 +16,7 @@
 
 #include "render/picture/painter.h"
 #include "render/picture/palette.h"
+#include "render/window/drop_target.h"
 #include "render/window/ui.h"
 
 namespace overbend::render {
@@ -40,6 +41,8 @@ class Show {
     virtual void dropped(const std::vector<std::filesystem::path>& files) = 0;
     virtual Theme theme() const = 0;
     virtual std::string title() const = 0;
+    // The user has asked for the window to be closed.
+    virtual bool over() const { return false; }
 };
 
 struct WindowOptions {
@@ -77,6 +80,7 @@ class Window {
     void frame(Show& show, Pixels* shot = nullptr);
     sf::Window window_;
     std::unique_ptr<Imgui> imgui_;
+    std::unique_ptr<DropTarget> drops_;
     Ui ui_;
     std::string title_;
     Theme theme_ = Theme::light;

@@ -24,11 +24,11 @@ struct ShowCommand {
 void show(const ShowCommand& given, int& status) {
     if (given.file.empty() && !given.bench)
         complain("CASE", "nothing is named to be shown; give a case file, or --bench");
+    // What is wrong with the case is told before there is a window.
+    if (!given.file.empty()) scenes::read_case(given.file);
     if (const std::optional<std::string> why = render::no_display())
         throw std::runtime_error("no window: " + *why +
                                  "; \"overbend film\" and \"overbend report\" show the same without one");
-    // What is wrong with the case is told here, before there is a window.
-    if (!given.file.empty()) scenes::read_case(given.file);
     const std::filesystem::path memory = scenes::remembered_file();
     scenes::Remembered remembered = scenes::read_remembered(memory);
     remembered.scene = given.bench ? scenes::SceneKind::bench : scenes::SceneKind::process;

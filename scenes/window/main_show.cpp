@@ -56,6 +56,7 @@ void MainShow::draw_row(Ui& ui) {
         remembered_.dark = !remembered_.dark;
     ImGui::SameLine();
     if (ui.button("Keys", {sf::Keyboard::F1}, "All keys of what is shown")) help_ = !help_;
+    if (ui.key("Close the window", {sf::Keyboard::Q, true})) over_ = true;
 }
 
 void MainShow::draw_help(Ui& ui) {

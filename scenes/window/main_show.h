@@ -22,6 +22,7 @@ class MainShow : public render::Show {
     void dropped(const std::vector<std::filesystem::path>& files) override;
     render::Theme theme() const override;
     std::string title() const override;
+    bool over() const override { return over_; }
 
     Remembered remembered() const;
     ProcessScene& process() { return process_; }
@@ -33,7 +34,7 @@ class MainShow : public render::Show {
     Remembered remembered_;
     ProcessScene process_;
     BenchScene bench_;
-    bool help_ = false;
+    bool help_ = false, over_ = false;
 };
 
 }  // namespace overbend::scenes

@@ -154,6 +154,7 @@ Frame frame_of(const Side& side, int group, BendSet made) {
 
 std::vector<clearance::Convex> pieces_of(const Side& side, int group, BendSet made, double skip) {
     std::vector<clearance::Convex> pieces;
+    pieces.reserve(1 + (group > 0 ? pieces_of_bend(side.angle[group - 1]) : 0));
     Frame f = frame_of(side, group, made);
     double length = side.flats[group];
     bool straight = (made & ((BendSet{1} << group) - 1)) == 0;

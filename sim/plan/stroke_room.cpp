@@ -29,8 +29,8 @@ BendSet low_bits(BendSet made, int count) {
 double furthest_corner(const std::vector<Convex>& pieces) {
     double furthest = 0.0;
     for (const Convex& piece : pieces)
-        for (const Vector2d& c : piece.corners) furthest = std::max(furthest, c.norm());
-    return furthest;
+        for (const Vector2d& c : piece.corners) furthest = std::max(furthest, c.squaredNorm());
+    return std::sqrt(furthest);
 }
 
 // The moment that can come next: a way is cut short to a whole one, never lengthened, but for the least.
@@ -39,16 +39,42 @@ int next_moment(int now, double step) {
     return std::min(last_moment, now + moments);
 }
 
+tool::Box box_about(const Convex& piece) {
+    tool::Box box{Vector2d::Constant(1e300), Vector2d::Constant(-1e300)};
+    for (const Vector2d& c : piece.corners) box.low = box.low.cwiseMin(c), box.high = box.high.cwiseMax(c);
+    return box;
+}
+
 // Holds all corners of these pieces.
 struct Circle {
     Vector2d middle = Vector2d::Zero();
     double radius = 0.0;
 };
 Circle circle_about(const std::vector<Convex>& pieces) {
-    Vector2d low(1e300, 1e300), high(-1e300, -1e300);
-    for (const Convex& piece : pieces)
-        for (const Vector2d& c : piece.corners) low = low.cwiseMin(c), high = high.cwiseMax(c);
-    return {0.5 * (low + high), 0.5 * (high - low).norm()};
+    tool::Box all{Vector2d::Constant(1e300), Vector2d::Constant(-1e300)};
+    for (const Convex& piece : pieces) {
+        const tool::Box box = box_about(piece);
+        all.low = all.low.cwiseMin(box.low), all.high = all.high.cwiseMax(box.high);
+    }
+    return {0.5 * (all.low + all.high), 0.5 * (all.high - all.low).norm()};
+}
+
+struct Boxed {
+    Convex piece;
+    tool::Box box;
+};
+Boxed boxed(const Convex& piece) {
+    return {piece, box_about(piece)};
+}
+
+// 0 where they overlap.
+double between_boxes(const tool::Box& a, const tool::Box& b) {
+    return (a.low - b.high).cwiseMax(b.low - a.high).cwiseMax(0.0).norm();
+}
+
+// Of a point from a box; 0 inside.
+double from_box(const tool::Box& box, const Vector2d& p) {
+    return (p - p.cwiseMax(box.low).cwiseMin(box.high)).norm();
 }
 
 }  // namespace
@@ -88,12 +114,23 @@ Convex StrokeRoom::placed(const Half& half, const Convex& piece, const PathPoint
 // By conservative advancement.
 bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& pieces) const {
     const double strip_speed = speed_.shift + speed_.turn * furthest_corner(pieces);
+    const Circle round = circle_about(pieces);
+    std::vector<const Obstacle*> near;
     for (int i = 0;;) {
         const PathPoint& point = moments_[i];
+        // what is so far from all the pieces that it bounds no step is left out
+        const Vector2d middle = placed(half, round.middle, point);
+        near.clear();
+        for (const Obstacle& o : obstacles_) {
+            const double reach = round.radius + options_.margin + longest_step * (strip_speed + speed_.ram);
+            if (from_box(o.solid->outline().box(), middle - stands(o, point.ram)) <= reach)
+                near.push_back(&o);
+        }
         double step = longest_step;
-        for (const Convex& piece : pieces) {
-            const Convex here = placed(half, piece, point);
-            for (const Obstacle& o : obstacles_) {
+        for (std::size_t k = 0; k < pieces.size() && !near.empty(); ++k) {
+            const Convex here = placed(half, pieces[k], point);
+            for (const Obstacle* obstacle : near) {
+                const Obstacle& o = *obstacle;
                 const double speed = strip_speed + (o.with_ram ? speed_.ram : 0.0);
                 const double margin = o.lies_on ? 0.0 : options_.margin;
                 const double distance =
@@ -112,13 +149,19 @@ bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& piece
 bool StrokeRoom::is_under_punch(const Half& half, const std::vector<Convex>& pieces, double s) const {
     const PathPoint point = at(path_, s);
     for (const Convex& piece : pieces) {
-        const Convex here = placed(half, piece, point);
+        const Boxed here = boxed(placed(half, piece, point));
         for (const Obstacle& o : obstacles_) {
-            if (!o.with_ram) continue;
-            double raised = 0.0;
-            while (raised <= options_.raised) {
+            const tool::Box& box = o.solid->outline().box();
+            const Vector2d lowest = stands(o, point.ram);
+            if (!o.with_ram || here.box.high.x() < box.low.x() + lowest.x() ||
+                here.box.low.x() > box.high.x() + lowest.x())
+                continue;
+            // above the piece it meets it no more
+            const double most = std::min(options_.raised, here.box.high.y() - box.low.y() - lowest.y());
+            for (double raised = 0.0; raised <= most;) {
                 const double distance =
-                    clearance::gap(*o.solid, stands(o, point.ram + raised), here, options_.raised).distance;
+                    clearance::gap(*o.solid, stands(o, point.ram + raised), here.piece, options_.raised)
+                        .distance;
                 if (distance < 0.0) return true;
                 raised += std::max(distance, 0.25);
             }
@@ -152,18 +195,21 @@ bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet mad
     const std::vector<Convex> b = pieces_of(right_.side, right, made_right, 0.0);
     const Circle round_a = circle_about(a), round_b = circle_about(b);
     const double speed = 2.0 * speed_.shift + speed_.turn * (furthest_corner(a) + furthest_corner(b));
+    std::vector<Boxed> there;
     for (int i = 0;;) {
         const PathPoint& point = moments_[i];
         const Vector2d apart = placed(left_, round_a.middle, point) - placed(right_, round_b.middle, point);
         // far apart, their circles tell enough
         double least = apart.norm() - round_a.radius - round_b.radius;
         if (least < longest_step * speed) {
-            std::vector<Convex> there;
-            for (const Convex& pb : b) there.push_back(placed(right_, pb, point));
+            there.clear();
+            for (const Convex& pb : b) there.push_back(boxed(placed(right_, pb, point)));
             double nearest = 1e300;
             for (const Convex& pa : a) {
-                const Convex here = placed(left_, pa, point);
-                for (const Convex& pb : there) nearest = std::min(nearest, clearance::apart(here, pb));
+                const Boxed here = boxed(placed(left_, pa, point));
+                for (const Boxed& other : there)
+                    if (between_boxes(here.box, other.box) < nearest)
+                        nearest = std::min(nearest, clearance::apart(here.piece, other.piece));
             }
             least = std::max(least, nearest);
         }

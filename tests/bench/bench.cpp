@@ -1,13 +1,14 @@
 // What the kernel costs: one V bend of some 85 nodes and 11 layers to 90 degrees free, and the demo's six
 // strokes without pictures; the plan of a part of 8 bends, and the search alone for one of 12; the stage of
 // each stroke as a picture. Counts first, which do not depend on the machine; then the least of several
-// times.
+// times. Parts alone: bench plan, search, bend, demo, stage, as many as are named.
 
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <memory>
 #include <string>
+#include <vector>
 
 #include "render/picture/painter.h"
 #include "render/picture/stage.h"
@@ -56,15 +57,18 @@ scenes::Case cranked(int bends) {
     return c;
 }
 
-void time_planning() {
+void time_plan() {
     const scenes::Case eight = cranked(8);
     scenes::PlanResult plan;
     const double plan_ms = least_ms(3, [&] { plan = scenes::plan_case(eight, {}); });
     std::printf("plan of 8 bends: %s, %d runs, %ld strokes by rule, %.0f ms\n", plan.found ? "found" : "none",
                 plan.fit.runs, plan.asked, plan_ms);
+}
+
+void time_search() {
     const scenes::Case twelve = cranked(12);
     std::unique_ptr<scenes::Attempt> attempt;
-    const double search_ms = least_ms(3, [&] { attempt = scenes::search_with(twelve, 5, 0.0); });
+    const double search_ms = least_ms(5, [&] { attempt = scenes::search_with(twelve, 5, 0.0); });
     std::printf("search of 12 bends: %zu orders, %d ways, %d sets, %ld strokes by rule, %.0f ms\n",
                 attempt->search.best.size(), attempt->ways->count(), attempt->search.sets,
                 attempt->search.asked, search_ms);
@@ -102,10 +106,7 @@ void time_painting(const scenes::Case& c, const scenes::JobResult& job) {
     }
 }
 
-}  // namespace
-
-int main() {
-    time_planning();
+void time_bend() {
     scenes::VeeBend bend;
     bend.material = scenes::read_card("dc01", ".");
     bend.layers = 11;
@@ -115,7 +116,9 @@ int main() {
     const double vee_ms = least_ms(7, [&] { vee = scenes::bend_vee(bend, stop, {}); });
     std::printf("V bend: %d nodes, %d increments, %d iterations, %.1f ms\n", vee.stroke.free.nodes(),
                 vee.stroke.increments, vee.stroke.iterations, vee_ms);
+}
 
+void time_demo() {
     const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
     scenes::JobResult job;
     const double job_ms = least_ms(3, [&] { job = scenes::run_process(c, {}); });
@@ -124,6 +127,34 @@ int main() {
         increments += s.stroke.increments, iterations += s.stroke.iterations;
     std::printf("demo: %d nodes, %zu strokes, %d increments, %d iterations, %.0f ms\n",
                 job.steps.front().stroke.free.nodes(), job.steps.size(), increments, iterations, job_ms);
-    time_painting(c, job);
-    return job.solved ? 0 : 1;
+}
+
+void time_stage() {
+    const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
+    time_painting(c, scenes::run_process(c, {}));
+}
+
+struct Part {
+    const char* name;
+    void (*time)();
+};
+constexpr Part parts[] = {{"plan", time_plan},
+                          {"search", time_search},
+                          {"bend", time_bend},
+                          {"demo", time_demo},
+                          {"stage", time_stage}};
+
+}  // namespace
+
+int main(int count, char** words) {
+    const std::vector<std::string> wanted(words + 1, words + count);
+    for (const std::string& name : wanted)
+        if (std::none_of(std::begin(parts), std::end(parts), [&](const Part& p) { return name == p.name; })) {
+            std::fprintf(stderr, "bench: there is no part \"%s\"; parts: plan, search, bend, demo, stage\n",
+                         name.c_str());
+            return 2;
+        }
+    for (const Part& part : parts)
+        if (wanted.empty() || std::find(wanted.begin(), wanted.end(), part.name) != wanted.end()) part.time();
+    return 0;
 }

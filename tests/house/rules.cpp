@@ -60,6 +60,7 @@ const AllowedFolders& allowed_folders() {
         {"render/drawing", {"render/picture", "sim/tool"}},
         {"render/film", {"render/picture", "sim/"}},
         {"render/report", {"render/picture", "render/chart", "sim/"}},
+        {"render/window", {"render/picture"}},
     };
     return table;
 }
@@ -86,10 +87,18 @@ std::vector<std::string> wrong_outside_includes(const std::string& path, const s
     static const std::set<std::string> not_in_sim = {"iostream",   "fstream", "ostream", "istream",
                                                      "filesystem", "chrono",  "ctime",   "random"};
     static const std::map<std::string, std::set<std::string>> only_in = {
-        {"toml++", {"scenes/case"}},   {"box2d/", {"sim/clearance"}},
-        {"dxflib/", {"scenes/dxf"}},   {"cairo", {"render/picture"}},
-        {"pango", {"render/picture"}}, {"png.h", {"render/picture"}},
-        {"CLI/", {"scenes/program"}},  {"nlohmann/", {"render/report", "scenes/exchange", "scenes/program"}},
+        {"toml++", {"scenes/case"}},
+        {"box2d/", {"sim/clearance"}},
+        {"dxflib/", {"scenes/dxf"}},
+        {"cairo", {"render/picture"}},
+        {"pango", {"render/picture"}},
+        {"png.h", {"render/picture"}},
+        {"SFML/", {"render/window"}},
+        {"X11/", {"render/window"}},
+        {"GL/", {"render/window"}},
+        {"imgui", {"render/window", "scenes/window"}},
+        {"CLI/", {"scenes/program"}},
+        {"nlohmann/", {"render/report", "scenes/exchange", "scenes/program", "scenes/window"}},
     };
     std::vector<std::string> wrong;
     const std::string folder = folder_of(path);

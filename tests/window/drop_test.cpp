@@ -1,0 +1,58 @@
+// Files dropped on the window, by another program's messages.
+
+#include <doctest/doctest.h>
+
+#include "render/window/drop_target.h"
+#include "render/window/window.h"
+#include "tests/window/drag_source.h"
+
+using namespace overbend;
+
+namespace {
+
+class Catcher : public render::Show {
+  public:
+    render::Motion motion() override { return render::Motion::still; }
+    void draw(render::Ui&, int, int, double) override {}
+    void dropped(const std::vector<std::filesystem::path>& files) override { caught = files; }
+    render::Theme theme() const override { return render::Theme::light; }
+    std::string title() const override { return "catcher"; }
+    std::vector<std::filesystem::path> caught;
+};
+
+}  // namespace
+
+TEST_CASE("files dragged on to the window and dropped arrive") {
+    Catcher show;
+    render::Window window({});
+    const auto turn = [&] { window.turn(show); };
+    const tests::DropOutcome outcome =
+        tests::drop_on(window.handle_on_screen(), "text/uri-list",
+                       "# two\r\nfile:///tmp/one%20case.toml\r\nfile://host/tmp/two.toml\r\n", turn);
+    CHECK(outcome.aware);
+    CHECK(outcome.accepted);
+    CHECK(outcome.finished);
+    REQUIRE(show.caught.size() == 2);
+    CHECK(show.caught[0] == "/tmp/one case.toml");
+    CHECK(show.caught[1] == "/tmp/two.toml");
+}
+
+TEST_CASE("what is no file is refused") {
+    Catcher show;
+    render::Window window({});
+    const tests::DropOutcome outcome =
+        tests::drop_on(window.handle_on_screen(), "image/png", "bytes", [&] { window.turn(show); });
+    CHECK(outcome.aware);
+    CHECK_FALSE(outcome.accepted);
+    CHECK_FALSE(outcome.finished);
+    CHECK(show.caught.empty());
+}
+
+TEST_CASE("a list of URIs, as programs write it") {
+    using Files = std::vector<std::filesystem::path>;
+    CHECK(render::files_of_uris("file:///a/b.toml") == Files{"/a/b.toml"});
+    CHECK(render::files_of_uris("file://localhost/a%C3%A4\r\n") == Files{"/a\xC3\xA4"});
+    CHECK(render::files_of_uris("http://a/b\r\n#file:///c\r\n\r\nfile:///50%\r\n") == Files{"/50%"});
+    CHECK(render::files_of_uris("").empty());
+    CHECK(render::files_of_uris("file://").empty());
+}
