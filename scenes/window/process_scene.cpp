@@ -31,7 +31,7 @@ struct ProcessScene::Inside {
     render::Theme theme = render::Theme::light;
     std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
     double foot = 0.0;      // px, of timeline and controls, as it was last
-    bool settling = false;  // they have another height than the frame was laid out for
+    bool unseen = false;  // something has changed since the last frame
 
     PictureArea picture;
     SectionPanel section;
@@ -98,36 +98,36 @@ Wish ProcessScene::Inside::wish() const {
 
 Motion ProcessScene::motion() {
     Inside& in = *in_;
-    bool changed = in.work.take() || in.settling;
-    in.settling = false;
+    in.unseen = in.work.take() || in.unseen;
     if (in.work.reel()) in.take_reel();
     const auto now = std::chrono::steady_clock::now();
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
-    if (!in.seen) return changed ? Motion::moving : in.work.busy() ? Motion::awaiting : Motion::still;
+    if (!in.seen) return in.unseen ? Motion::moving : in.work.busy() ? Motion::awaiting : Motion::still;
     go_on(in.head, *in.seen, std::min(seconds, 0.25));
     try {
         if (std::optional<Painted> painted = in.easel.take()) {
             if (in.fresh) in.easel.give_back(*in.fresh);
             in.fresh = std::move(painted);
-            changed = true;
+            in.unseen = true;
         }
     } catch (const std::exception& error) {
         in.trouble = error.what();
-        changed = true;
+        in.unseen = true;
     }
     const Wish wanted = in.wish();
     const bool fulfilled = in.easel.wished() && same(*in.easel.wished(), wanted);
     if (!fulfilled && !in.easel.busy()) in.easel.paint(wanted);
     const bool waits = !fulfilled || in.easel.busy() || in.work.busy() || in.head.playing == Playing::yes ||
                        in.picture.moving();
-    return changed ? Motion::moving : waits ? Motion::awaiting : Motion::still;
+    return in.unseen ? Motion::moving : waits ? Motion::awaiting : Motion::still;
 }
 
 void ProcessScene::draw(Ui& ui, render::Theme theme, double) {
     Inside& in = *in_;
     if (!in.last_case.empty()) open(std::filesystem::path(in.last_case));
     in.theme = theme;
+    in.unseen = false;
     if (in.fresh) {
         in.picture.show(*in.fresh);
         in.section.show(*in.fresh);
@@ -136,7 +136,7 @@ void ProcessScene::draw(Ui& ui, render::Theme theme, double) {
     }
     in.panels.draw_row(ui, in.work, in.trouble);
     in.draw_panels(ui);
-    const double side = 21.0 * ImGui::GetFontSize();
+    const double side = std::max(21.0 * ImGui::GetFontSize(), 0.19 * ImGui::GetWindowWidth());
     const float gap = ImGui::GetStyle().ItemSpacing.x;
     const float right = in.mark ? static_cast<float>(side) + gap : 0.0f;
     ImGui::BeginChild("middle", {-right, 0.0f}, false,
@@ -178,7 +178,8 @@ void ProcessScene::Inside::draw_middle(Ui& ui) {
         scenes::go_to(head, *seen, *at);
     draw_play_controls(ui, head, *seen);
     draw_view_controls(ui, look, picture, *seen, head, mark);
-    settling = std::abs(foot - (ImGui::GetCursorPosY() - top)) > 0.5;
+    // Laid out for another height: once more.
+    unseen = std::abs(foot - (ImGui::GetCursorPosY() - top)) > 0.5;
     foot = ImGui::GetCursorPosY() - top;
 }
 
@@ -196,6 +197,18 @@ void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
         ui.words("Drop a case file on the window to see its strokes here.", Ui::Weight::muted);
     }
     ImGui::EndChild();
+}
+
+const PlayHead& ProcessScene::head() const {
+    return in_->head;
+}
+
+const std::optional<Painted>& ProcessScene::shown() const {
+    return in_->picture.shown();
+}
+
+const SharedJob& ProcessScene::job() const {
+    return in_->work.job();
 }
 
 void ProcessScene::remember(Remembered& remembered) const {

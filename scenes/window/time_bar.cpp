@@ -107,6 +107,7 @@ std::optional<double> draw_time_bar(render::Ui& ui, const Reel& reel, const Play
     if (input.hovered && !input.held) {
         const double at = std::floor(pointed);
         const render::Moment& m = reel.frames.moments[static_cast<std::size_t>(at)];
+        ImGui::SetNextWindowPos({ImGui::GetIO().MousePos.x, corner.y}, ImGuiCond_Always, {0.5f, 1.0f});
         ImGui::SetTooltip("%s", words("%.1f s%s%s", at / reel.frames.frames_per_second,
                                       m.caption.empty() ? "" : "  ", m.caption.c_str())
                                     .c_str());

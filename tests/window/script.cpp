@@ -80,6 +80,11 @@ void Script::button(sf::Mouse::Button button, bool down, const Point& at) {
     send(e);
 }
 
+void Script::point_at(const Point& at) {
+    move(at);
+    frames(2);
+}
+
 void Script::click_at(const Point& at) {
     move(at);
     frames(1);
