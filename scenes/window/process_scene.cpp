@@ -30,7 +30,7 @@ struct ProcessScene::Inside {
     std::optional<SectionMark> mark;
     render::Theme theme = render::Theme::light;
     std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
-    double foot = 0.0;      // px, of timeline and controls, as it was last
+    double foot = 0.0;    // px, of timeline and controls, as it was last
     bool unseen = false;  // something has changed since the last frame
 
     PictureArea picture;
@@ -46,6 +46,7 @@ struct ProcessScene::Inside {
     void draw_picture(Ui& ui, double width, double height);
     void draw_panels(Ui& ui);
     void go_to(const FindingPlace& place);
+    void show_interference();
 };
 
 ProcessScene::ProcessScene(const Remembered& remembered) : in_(std::make_unique<Inside>()) {
@@ -167,20 +168,35 @@ void ProcessScene::Inside::go_to(const FindingPlace& place) {
     if (place.at) picture.look_at(*seen, stroke_at(*seen, *frame), *place.at);
 }
 
+// Where it is when it begins, if that is beyond what is seen.
+void ProcessScene::Inside::show_interference() {
+    const Stretch& hit = seen->interferences.front();
+    const double at = seen->frames.moments[hit.first].at;
+    for (const render::TimedInterference& f : seen->film.strokes[hit.stroke].interferences)
+        if (at >= f.first_state && at <= f.last_state)
+            picture.bring_into_view(*seen, hit.stroke,
+                                    f.in_states.empty() ? f.mark.at : f.in_states.front().first);
+}
+
 void ProcessScene::Inside::draw_middle(Ui& ui) {
     const ImVec2 room = ImGui::GetContentRegionAvail();
     if (foot == 0.0) foot = time_bar_height() + 2.0 * ImGui::GetFrameHeightWithSpacing();
-    draw_picture(ui, room.x, room.y - foot);
+    // On a small window they are scrolled, so that the picture keeps some room.
+    const double height = std::min(foot, 0.45 * room.y);
+    draw_picture(ui, room.x, room.y - height);
     if (!seen) return;
-    ImGui::SetCursorPosY(room.y - static_cast<float>(foot));
-    const float top = ImGui::GetCursorPosY();
+    ImGui::SetCursorPosY(room.y - static_cast<float>(height));
     if (const std::optional<double> at = draw_time_bar(ui, *seen, head, theme))
         scenes::go_to(head, *seen, *at);
-    draw_play_controls(ui, head, *seen);
+    const double bar = ImGui::GetCursorPosY() - (room.y - height);
+    ImGui::BeginChild("foot", {0.0f, 0.0f});
+    if (draw_play_controls(ui, head, *seen) == Went::to_an_interference) show_interference();
     draw_view_controls(ui, look, picture, *seen, head, mark);
+    const double needed = bar + ImGui::GetCursorPosY();
+    ImGui::EndChild();
     // Laid out for another height: once more.
-    unseen = std::abs(foot - (ImGui::GetCursorPosY() - top)) > 0.5;
-    foot = ImGui::GetCursorPosY() - top;
+    unseen = std::abs(foot - needed) > 0.5;
+    foot = needed;
 }
 
 void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {

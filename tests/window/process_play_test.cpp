@@ -71,6 +71,11 @@ TEST_CASE("the first interference") {
     s.click("First interference");
     CHECK(s.at() == s.reel().interferences.front().first);
     CHECK(s.shown()->moment.stroke == 1);
+    // It is above what is seen at first, and brought into view.
+    const render::TimedInterference& f = s.reel().film.strokes[1].interferences.front();
+    REQUIRE_FALSE(f.in_states.empty());
+    const render::Point mark = s.shown()->view.on_picture(f.in_states.front().first);
+    CHECK(render::holds(s.shown()->view.stage, {mark.x(), mark.y(), 0.0, 0.0}));
     s.key(K::LBracket);
     s.key(K::I);
     CHECK(s.at() == s.reel().interferences.front().first);

@@ -53,7 +53,7 @@ Control Script::find(const std::string& words) {
         // Scroll the panel that it is in.
         const Control at = *found;
         const double x = std::min(std::max(at.box.x + 4.0, 4.0), window_->width() - 4.0);
-        wheel({x, 0.6 * window_->height()}, middle.y() > 0.5 * window_->height() ? -2.0 : 2.0);
+        wheel({x, 0.85 * window_->height()}, middle.y() > 0.5 * window_->height() ? -2.0 : 2.0);
     }
     std::string known;
     for (const Control& c : window_->ui().controls()) known += (known.empty() ? "" : ", ") + c.words;
