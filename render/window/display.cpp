@@ -11,17 +11,10 @@ namespace overbend::render {
 
 namespace {
 
-struct CloseDisplay {
-    void operator()(Display* display) const { XCloseDisplay(display); }
-};
-using OpenDisplay = std::unique_ptr<Display, CloseDisplay>;
-
 // Of the X resources, where a desktop keeps its density.
-double dots_per_inch() {
-    const OpenDisplay display(XOpenDisplay(nullptr));
-    if (!display) return 0.0;
+double dots_per_inch(Display* display) {
     XrmInitialize();
-    const char* resources = XResourceManagerString(display.get());
+    const char* resources = XResourceManagerString(display);
     if (resources == nullptr) return 0.0;
     XrmDatabase database = XrmGetStringDatabase(resources);
     char* type = nullptr;
@@ -35,18 +28,28 @@ double dots_per_inch() {
 
 }  // namespace
 
-std::optional<std::string> no_display() {
-    if (OpenDisplay(XOpenDisplay(nullptr))) return {};
+struct Screen::Inside {
+    Display* display = XOpenDisplay(nullptr);
+};
+
+Screen::Screen() : in_(std::make_unique<Inside>()) {}
+
+Screen::~Screen() {
+    if (in_->display != nullptr) XCloseDisplay(in_->display);
+}
+
+std::optional<std::string> Screen::why_not() const {
+    if (in_->display != nullptr) return {};
     const char* name = std::getenv("DISPLAY");
     if (name == nullptr || *name == '\0')
         return "there is no display here (the environment variable DISPLAY is not set)";
     return "the display \"" + std::string(name) + "\" (environment variable DISPLAY) does not answer";
 }
 
-double display_scale() {
+double Screen::scale() const {
     double scale = 0.0;
     if (const char* given = std::getenv("OVERBEND_SCALE")) scale = std::strtod(given, nullptr);
-    if (!(scale > 0.0)) scale = dots_per_inch() / 96.0;
+    if (!(scale > 0.0) && in_->display != nullptr) scale = dots_per_inch(in_->display) / 96.0;
     return scale > 0.0 ? std::clamp(scale, 0.5, 4.0) : 1.0;
 }
 

@@ -65,8 +65,13 @@ struct Window::Imgui {
 };
 
 Window::Window(const WindowOptions& options) : title_(options.title) {
-    window_.create(sf::VideoMode(static_cast<unsigned>(options.width), static_cast<unsigned>(options.height)),
-                   options.title, sf::Style::Default, sf::ContextSettings(0, 0, 0, 2, 1));
+    const sf::VideoMode screen = sf::VideoMode::getDesktopMode();
+    const sf::VideoMode mode(std::min(static_cast<unsigned>(options.width), screen.width),
+                             std::min(static_cast<unsigned>(options.height), screen.height));
+    window_.create(mode, options.title, sf::Style::Default, sf::ContextSettings(0, 0, 0, 2, 1));
+    // In the middle; SFML 2.5 works out its height from the screen's width.
+    window_.setPosition(
+        {static_cast<int>(screen.width - mode.width) / 2, static_cast<int>(screen.height - mode.height) / 2});
     if (!window_.isOpen() || !window_.setActive(true))
         throw std::runtime_error("no window with OpenGL could be opened on this display");
     imgui_ = std::make_unique<Imgui>(options.scale);

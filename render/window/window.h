@@ -54,8 +54,8 @@ struct WindowOptions {
 
 class Window {
   public:
-    // Throws std::runtime_error: no window or no OpenGL in it, or no font. Call no_display() first: where
-    // there is no display SFML ends the program.
+    // Throws std::runtime_error: no window or no OpenGL in it, or no font. Ask a Screen first: where there is
+    // no display SFML ends the program.
     explicit Window(const WindowOptions& options);
     ~Window();
     Window(const Window&) = delete;

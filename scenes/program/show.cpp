@@ -26,7 +26,8 @@ void show(const ShowCommand& given, int& status) {
         complain("CASE", "nothing is named to be shown; give a case file, or --bench");
     // What is wrong with the case is told before there is a window.
     if (!given.file.empty()) scenes::read_case(given.file);
-    if (const std::optional<std::string> why = render::no_display())
+    const render::Screen screen;
+    if (const std::optional<std::string> why = screen.why_not())
         throw std::runtime_error("no window: " + *why +
                                  "; \"overbend film\" and \"overbend report\" show the same without one");
     const std::filesystem::path memory = scenes::remembered_file();
@@ -37,7 +38,7 @@ void show(const ShowCommand& given, int& status) {
         remembered, given.file.empty() ? std::nullopt : std::optional<std::filesystem::path>(given.file));
     render::WindowOptions options;
     options.width = remembered.width, options.height = remembered.height;
-    options.scale = render::display_scale();
+    options.scale = screen.scale();
     {
         render::Window window(options);
         window.run(main);

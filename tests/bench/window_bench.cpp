@@ -113,7 +113,8 @@ void show_alone(render::Window& window, render::Show& show) {
 }  // namespace
 
 int main() {
-    if (const std::optional<std::string> why = render::no_display()) {
+    const render::Screen screen;
+    if (const std::optional<std::string> why = screen.why_not()) {
         std::printf("no window: %s\n", why->c_str());
         return 1;
     }
