@@ -226,3 +226,25 @@ TEST_CASE("a click on the strip shows what is there, and it follows") {
     s.key(K::X);
     CHECK_FALSE(s.user.has("Close section"));
 }
+
+TEST_CASE("a bend that is made keeps its path in later strokes, whichever way the strip lies") {
+    Session s("cable-hook");
+    const auto strokes = s.reel().strokes;
+    s.key(K::N);
+    s.scrub_to(strokes[0].last);
+    const render::SectionNow made = *s.shown()->section;
+    CHECK(made.before.empty());
+    CHECK(made.at.curvature > 0.1);
+    for (std::size_t k = 1; k < strokes.size(); ++k) {
+        CAPTURE(k);
+        s.scrub_to(0.5 * (strokes[k].first + strokes[k].last));
+        REQUIRE(s.shown()->moment.stroke == static_cast<int>(k));
+        const render::SectionNow& later = *s.shown()->section;
+        // The path comes in one piece to where it is now: it is bent no more but a little, elastically.
+        REQUIRE_FALSE(later.before.empty());
+        CHECK(later.before.back().curvature ==
+              doctest::Approx(later.loading.front().curvature).epsilon(0.01));
+        CHECK(later.at.curvature == doctest::Approx(made.at.curvature).epsilon(0.05));
+    }
+    s.keep("section_later");
+}
