@@ -32,6 +32,12 @@ TEST_CASE("strokes and interferences have their frames") {
     CHECK(stroke_at(*reel, 0.0) == 0);
     CHECK(stroke_at(*reel, reel->strokes[0].last + 1.0) == 1);  // on its way to the next one
     CHECK(stroke_at(*reel, reel->last()) == 2);
+    // At the end the finished part, as the last stroke left it.
+    const render::Moment end = moment_of(*reel, reel->last(), 1.0);
+    CHECK(end.passage == render::Passage::finished);
+    CHECK(end.stroke == 2);
+    CHECK(end.at + 1.0 == static_cast<double>(reel->film.strokes[2].recording->states.size()));
+    CHECK(reel->frames.moments.front().passage != render::Passage::title);
     // The case's one: the lip's stroke.
     REQUIRE_FALSE(reel->interferences.empty());
     const Stretch hit = reel->interferences.front();
