@@ -47,17 +47,6 @@ double distance(const Rect& box, const Point& p) {
     return std::hypot(dx, dy);
 }
 
-// How many of 7 x 7 points of a box lie in a tool.
-int points_on_tools(const std::vector<std::vector<Point>>& tools, const Rect& box) {
-    int count = 0;
-    for (int i = 0; i < 7; ++i)
-        for (int j = 0; j < 7; ++j) {
-            const Point p(box.x + i * box.width / 6.0, box.y + j * box.height / 6.0);
-            count += std::any_of(tools.begin(), tools.end(), [&](const auto& t) { return inside(t, p); });
-        }
-    return count;
-}
-
 Rect box_of(const std::vector<Point>& points) {
     Point low = points.front();
     Point high = points.front();
@@ -68,12 +57,28 @@ Rect box_of(const std::vector<Point>& points) {
     return {low.x(), low.y(), high.x() - low.x(), high.y() - low.y()};
 }
 
+// How many of 7 x 7 points of a box lie in a tool. bounds: of each.
+int points_on_tools(const std::vector<std::vector<Point>>& tools, const std::vector<Rect>& bounds,
+                    const Rect& box) {
+    std::vector<const std::vector<Point>*> near;
+    for (std::size_t i = 0; i < tools.size(); ++i)
+        if (overlap(grown(bounds[i], 1.0), box)) near.push_back(&tools[i]);
+    int count = 0;
+    for (int i = 0; i < 7; ++i)
+        for (int j = 0; j < 7; ++j) {
+            const Point p(box.x + i * box.width / 6.0, box.y + j * box.height / 6.0);
+            count += std::any_of(near.begin(), near.end(), [&](const auto* t) { return inside(*t, p); });
+        }
+    return count;
+}
+
 struct Room {
     Rect stage;
     std::vector<Rect> from_above;  // boxes of what comes down with the ram, at the end of the stroke
     Swept swept;
     std::vector<Point> ways;
     std::vector<std::vector<Point>> tools;
+    std::vector<Rect> bounds;  // of the tools
     std::vector<Rect> taken;
 };
 
@@ -97,7 +102,7 @@ std::optional<Rect> best_place(const Room& room, double width, double height, do
                                           y - room.stage.y, room.stage.bottom() - box.bottom()});
             double against = near + 2.0 * edge;
             if (against >= least) continue;
-            against += 4.0 * u * points_on_tools(room.tools, box) / 7.0;
+            against += 4.0 * u * points_on_tools(room.tools, room.bounds, box) / 7.0;
             if (against >= least) continue;
             if (std::any_of(room.taken.begin(), room.taken.end(),
                             [&](const Rect& other) { return overlap(grown(box, 0.4 * u), other); }) ||
@@ -126,7 +131,8 @@ std::optional<LensPlace> place_lens(const Recording& recording, const View& view
     for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k) {
         const tool::RigidTool& t = recording.tools[k];
         room.tools.push_back(tool_points(t, stroke::tool_position(recording.tools, k, last), view));
-        if (t.moves_with_ram()) room.from_above.push_back(box_of(room.tools.back()));
+        room.bounds.push_back(box_of(room.tools.back()));
+        if (t.moves_with_ram()) room.from_above.push_back(room.bounds.back());
     }
     room.taken = {key_box(layout), view.note};
     if (layout.panel.width <= 0.0) room.taken.push_back(layout.legend);

@@ -16,6 +16,11 @@ void add_state(const stroke::State& state, const View& view, std::vector<Point>&
     points.push_back(view.on_picture(Place(state.x.back(), state.y.back())));
 }
 
+// Boxes by the thousand are tried: each looks at the points of its own width alone.
+void sort_from_left(std::vector<Point>& points) {
+    std::sort(points.begin(), points.end(), [](const Point& a, const Point& b) { return a.x() < b.x(); });
+}
+
 }  // namespace
 
 Swept swept_by_stroke(const stroke::Recording& recording, const View& view) {
@@ -26,6 +31,7 @@ Swept swept_by_stroke(const stroke::Recording& recording, const View& view) {
     for (size_t s = 0; s < recording.states.size(); ++s)
         if (s % every == 0 || s + 1 == recording.states.size())
             add_state(recording.states[s], view, swept.strip);
+    sort_from_left(swept.strip);
     return swept;
 }
 
@@ -33,14 +39,17 @@ Swept swept_when_placed(const stroke::Recording& recording, const View& view) {
     Swept swept;
     swept.half = 0.5 * recording.thickness * view.scale;
     add_state(recording.states.front(), view, swept.strip);
+    sort_from_left(swept.strip);
     return swept;
 }
 
 bool crossed(const Swept& swept, const Rect& box, double room) {
     const Rect wide = grown(box, swept.half + room);
-    return std::any_of(swept.strip.begin(), swept.strip.end(), [&](const Point& p) {
-        return p.x() > wide.x && p.x() < wide.right() && p.y() > wide.y && p.y() < wide.bottom();
-    });
+    const auto first = std::partition_point(swept.strip.begin(), swept.strip.end(),
+                                            [&](const Point& p) { return p.x() <= wide.x; });
+    for (auto p = first; p != swept.strip.end() && p->x() < wide.right(); ++p)
+        if (p->y() > wide.y && p->y() < wide.bottom()) return true;
+    return false;
 }
 
 const stroke::State& deepest_state(const stroke::Recording& recording) {

@@ -9,8 +9,9 @@
 namespace overbend::render {
 
 struct Swept {
-    std::vector<Point> strip;  // points of the mid-line in all states, no further apart than 12 px
-    double half = 0.0;         // half the strip's thickness
+    std::vector<Point> strip;  // points of the mid-line in all states, no further apart than 12 px, from left
+                               // to right
+    double half = 0.0;  // half the strip's thickness
 };
 
 // Of the whole stroke; of the first state alone.

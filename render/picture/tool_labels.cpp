@@ -16,9 +16,16 @@ using stroke::State;
 
 struct Seen {
     std::vector<std::vector<Point>> tools;  // outlines at the end of the stroke, a gauge's at its beginning
+    std::vector<Rect> bounds;               // of each
     Swept stroke;                           // what the strip crosses
     Swept placed;                           // where it lies before: a gauge is drawn back afterwards
 };
+
+Rect bounds_of(const std::vector<Point>& outline) {
+    Point low = outline.front(), high = low;
+    for (const Point& p : outline) low = low.cwiseMin(p), high = high.cwiseMax(p);
+    return {low.x(), low.y(), high.x() - low.x(), high.y() - low.y()};
+}
 
 bool is_gauge(const tool::RigidTool& t) {
     return t.role == tool::Role::gauge;
@@ -31,14 +38,17 @@ Seen what_is_seen(const Recording& recording, const View& view) {
         const State& when = is_gauge(recording.tools[k]) ? recording.states.front() : last;
         seen.tools.push_back(
             tool_points(recording.tools[k], stroke::tool_position(recording.tools, k, when), view));
+        seen.bounds.push_back(bounds_of(seen.tools.back()));
     }
     seen.stroke = swept_by_stroke(recording, view);
     seen.placed = swept_when_placed(recording, view);
     return seen;
 }
 
-// How many of nine points of a box lie in an outline.
-int points_inside(const std::vector<Point>& outline, const Rect& box) {
+// How many of nine points of a box lie in a tool's outline.
+int points_inside(const Seen& seen, std::size_t tool, const Rect& box) {
+    if (!overlap(grown(seen.bounds[tool], 1.0), box)) return 0;
+    const std::vector<Point>& outline = seen.tools[tool];
     int count = 0;
     for (int i = 0; i < 3; ++i)
         for (int j = 0; j < 3; ++j)
@@ -83,7 +93,7 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
     const std::vector<Point>& own = seen.tools[tool];
     double away = 0.0;
     for (size_t i = 0; i < seen.tools.size(); ++i)
-        if (static_cast<int>(i) != tool) away += on_another * points_inside(seen.tools[i], box);
+        if (static_cast<int>(i) != tool) away += on_another * points_inside(seen, i, box);
     const bool high = role == tool::Role::punch || role == tool::Role::ram || role == tool::Role::holder;
     const double to_edge = high ? box.y - view.stage.y : view.stage.bottom() - box.bottom();
     const Point axis = view.on_picture(Place::Zero());
@@ -92,12 +102,14 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
     const double near_arc =
         role == tool::Role::die ? std::max(0.0, 7.5 * u - (aside - 0.5 * box.width)) : 0.0;
     const Rect with_air = grown(box, 0.35 * u);
-    if (points_inside(own, with_air) == 9) return away + to_edge + 0.3 * aside + 2.0 * near_arc;
-    if (points_inside(own, grown(box, 0.05 * u)) == 9)
+    if (points_inside(seen, static_cast<std::size_t>(tool), with_air) == 9)
+        return away + to_edge + 0.3 * aside + 2.0 * near_arc;
+    if (points_inside(seen, static_cast<std::size_t>(tool), grown(box, 0.05 * u)) == 9)
         return away + 0.2 * beside + to_edge + 0.3 * aside + 2.0 * near_arc;
     if (const std::optional<double> off = off_middle(own, with_air))
         return away + 0.4 * beside + to_edge + 4.0 * *off + 2.0 * near_arc;
-    const double straddling = points_inside(own, with_air) > 0 ? 1500.0 : 0.0;
+    const double straddling =
+        points_inside(seen, static_cast<std::size_t>(tool), with_air) > 0 ? 1500.0 : 0.0;
     return away + beside + straddling + 0.15 * to_edge + 3.0 * distance_to(own, box);
 }
 
