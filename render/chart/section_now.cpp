@@ -79,6 +79,7 @@ SectionNow section_now(const stroke::Recording& r, double moment, double blank_p
     const BentSection section = section_at(r, blank_position);
     SectionNow now;
     now.blank_position = section.blank_position;
+    now.sense = section.sense;
     const double G = state.stretch[section.element], k = state.curvature[section.element];
     now.lower = lifted_height(-0.5 * r.thickness, G, k);
     now.upper = lifted_height(0.5 * r.thickness, G, k);
@@ -93,6 +94,17 @@ SectionNow section_now(const stroke::Recording& r, double moment, double blank_p
     (moment > section.loaded ? now.let_go : now.loading).push_back(now.at);
     take_in_stroke(r, section, now);
     return now;
+}
+
+void put_before(SectionNow& now, const stroke::Recording& earlier, Faces faces) {
+    BentSection section = section_at(earlier, now.blank_position);
+    section.sense = faces == Faces::as_now ? now.sense : -now.sense;
+    for (const stroke::State& s : earlier.states) {
+        const SectionPoint p = section_point(earlier, s, section);
+        now.before.push_back(p);
+        now.curvature.take_in(p.curvature);
+        now.moment.take_in(p.moment);
+    }
 }
 
 void add_stress_now(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look) {
@@ -110,8 +122,11 @@ void add_moment_so_far(DrawingList& list, const Rect& box, const SectionNow& now
     info.up_words = "moment, N mm per mm of width";
     info.across = now.curvature;
     info.up = now.moment;
+    const CurveLook earlier{theme_colours(look.theme).muted, {}, 0.1 * look.unit};
     info.key = {{"pressing", curve_look(look, 0)}, {"let go", curve_look(look, 1)}};
+    if (!now.before.empty()) info.key.push_back({"before", earlier});
     ChartFrame frame = add_frame(list, box, info, look);
+    if (!now.before.empty()) add_curve(list, frame, points(now.before), earlier);
     add_curve(list, frame, points(now.loading), curve_look(look, 0));
     add_curve(list, frame, points(now.let_go), curve_look(look, 1));
     add_dot(list, frame, {now.at.curvature, now.at.moment}, theme_colours(look.theme).ink);

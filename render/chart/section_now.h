@@ -15,13 +15,15 @@
 namespace overbend::render {
 
 struct SectionNow {
-    double blank_position = 0.0;        // mm, of the element's middle
-    double lower = 0.0, upper = 0.0;    // mm, its surfaces over the mid-line, lower < upper
-    std::vector<LayerPoint> layers;     // from the lower to the upper surface
-    std::optional<int> marked;          // index of a layer
-    SectionPoint at;                    // curvature and moment now
+    double blank_position = 0.0;      // mm, of the element's middle
+    double sense = 1.0;               // -1: curvature and moment of the strip as it lies have the other sign
+    double lower = 0.0, upper = 0.0;  // mm, its surfaces over the mid-line, lower < upper
+    std::vector<LayerPoint> layers;   // from the lower to the upper surface
+    std::optional<int> marked;        // index of a layer
+    SectionPoint at;                  // curvature and moment now
     std::vector<SectionPoint> loading;  // from the stroke's beginning to the stop, as far as it has come
     std::vector<SectionPoint> let_go;   // from the stop on; empty before it
+    std::vector<SectionPoint> before;   // of earlier strokes, seen as the strip lies now
     Extent height, stress, plastic_strain, curvature, moment;  // of the whole stroke
 };
 
@@ -29,6 +31,10 @@ struct SectionNow {
 // Throws OutOfRange: a recording or moment that cannot be.
 SectionNow section_now(const stroke::Recording& recording, double moment, double blank_position,
                        std::optional<int> marked_layer = {});
+
+// An earlier stroke of the same strip, whose path leads up to this one's.
+enum class Faces { as_now, turned_over };  // how the strip lay then: turned over, it bent the other way
+void put_before(SectionNow& section, const stroke::Recording& earlier, Faces faces);
 
 // Each into a box. Throws OutOfRange: a box without room.
 void add_stress_now(DrawingList& list, const Rect& box, const SectionNow& section, const ChartLook& look);

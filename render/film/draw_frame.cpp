@@ -30,8 +30,14 @@ std::optional<double> clearance_at(const StrokeFilm& stroke, double at) {
 
 std::vector<InterferenceMark> interferences_at(const StrokeFilm& stroke, double at) {
     std::vector<InterferenceMark> there;
-    for (const TimedInterference& i : stroke.interferences)
-        if (at >= i.first_state && (i.last_state < 0 || at <= i.last_state)) there.push_back(i.mark);
+    for (const TimedInterference& i : stroke.interferences) {
+        if (at < i.first_state || (i.last_state >= 0 && at > i.last_state)) continue;
+        there.push_back(i.mark);
+        const auto state = static_cast<std::size_t>(std::lround(at - i.first_state));
+        if (state >= i.in_states.size()) continue;
+        there.back().at = i.in_states[state].first;
+        there.back().depth = i.in_states[state].second;
+    }
     return there;
 }
 

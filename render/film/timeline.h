@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "render/film/carry.h"
@@ -21,6 +22,8 @@ struct TimedInterference {
     InterferenceMark mark;
     int first_state = 0;
     int last_state = -1;  // -1: to the end
+    // Where and how deep it is in each of these states, if that is known; else as above all the time.
+    std::vector<std::pair<Place, double>> in_states = {};
 };
 
 // How the strip gets to its place, or off it: as the picture sees it, or towards the onlooker.

@@ -88,13 +88,28 @@ void add_arrows(Sheet& sheet) {
     }
 }
 
+namespace {
+
+// Where the mark stands: at the place, or at the stage's edge nearest to it.
+Point mark_point(const Sheet& sheet, const InterferenceMark& mark) {
+    const Rect room = grown(sheet.view.stage, -1.4 * sheet.unit());
+    const Point at = sheet.view.on_picture(mark.at);
+    return {std::clamp(at.x(), room.x, room.right()), std::clamp(at.y(), room.y, room.bottom())};
+}
+
+bool is_on_stage(const Sheet& sheet, const InterferenceMark& mark) {
+    const Point at = sheet.view.on_picture(mark.at);
+    return holds(sheet.view.stage, {at.x(), at.y(), 0.0, 0.0});
+}
+
+}  // namespace
+
 // Their marks come below the tools' names, which are never where the strip comes; their words after all
-// others.
+// others. One that lies beyond the stage stands at its edge.
 void add_interference_marks(Sheet& sheet) {
     const double u = sheet.unit();
     for (const InterferenceMark& mark : sheet.info.interferences) {
-        const Point at = sheet.view.on_picture(mark.at);
-        if (!holds(sheet.view.stage, {at.x(), at.y(), 0.0, 0.0})) continue;
+        const Point at = is_on_stage(sheet, mark) ? sheet.view.on_picture(mark.at) : mark_point(sheet, mark);
         add_cross(sheet, at);
         sheet.taken.push_back({at.x() - 1.1 * u, at.y() - 1.1 * u, 2.2 * u, 2.2 * u});
     }
@@ -103,12 +118,13 @@ void add_interference_marks(Sheet& sheet) {
 void add_interference_words(Sheet& sheet) {
     const double u = sheet.unit();
     for (const InterferenceMark& mark : sheet.info.interferences) {
-        const Point at = sheet.view.on_picture(mark.at);
-        if (!holds(sheet.view.stage, {at.x(), at.y(), 0.0, 0.0})) continue;
+        const bool seen = is_on_stage(sheet, mark);
+        const Point at = seen ? sheet.view.on_picture(mark.at) : mark_point(sheet, mark);
         std::vector<CalloutLine> lines{
             {"interference " + fixed(mark.depth, 2) + " mm", sheet.colours.ink, Weight::bold}};
         const std::string words = fitted(mark.text, 1.05 * u, 0.4 * sheet.view.stage.width);
         if (!words.empty()) lines.push_back({words, sheet.colours.ink, Weight::normal});
+        if (!seen) lines.push_back({"beyond the edge", sheet.colours.ink, Weight::normal});
         const double outwards = at.x() < sheet.view.stage.centre().x() ? pi : 0.0;
         add_callout(sheet, lines, at, outwards, 1.6 * u, sheet.colours.alarm);
     }

@@ -43,7 +43,7 @@ void set_colours(Theme theme) {
     set(ImGuiCol_HeaderHovered, mixed(t.panel, t.accent, 0.35));
     set(ImGuiCol_HeaderActive, mixed(t.panel, t.accent, 0.5));
     set(ImGuiCol_CheckMark, t.ink);
-    set(ImGuiCol_SliderGrab, t.accent);
+    set(ImGuiCol_SliderGrab, mixed(t.panel, t.accent, 0.5));  // the figure is written over it
     set(ImGuiCol_SliderGrabActive, mixed(t.accent, t.ink, 0.3));
     set(ImGuiCol_Separator, t.rule);
     set(ImGuiCol_Tab, mixed(t.panel, t.ink, 0.06));

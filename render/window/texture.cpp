@@ -4,6 +4,7 @@
 #include <SFML/Window/Context.hpp>
 //
 #include <GL/gl.h>
+#include <imgui.h>
 
 #include <cstdint>
 
@@ -38,6 +39,17 @@ void Texture::show(const DrawingList& list) {
 
 void* Texture::handle() const {
     return reinterpret_cast<void*>(static_cast<std::intptr_t>(name_));
+}
+
+// It covers what lies below, so that nothing has to be blended with it: half of the work where the processor
+// does the painting.
+void Texture::add_to(ImDrawList& list, const Point& corner) const {
+    if (width_ == 0) return;
+    const ImVec2 low(static_cast<float>(corner.x()), static_cast<float>(corner.y()));
+    const ImVec2 high(low.x + static_cast<float>(width_), low.y + static_cast<float>(height_));
+    list.AddCallback([](const ImDrawList*, const ImDrawCmd*) { glDisable(GL_BLEND); }, nullptr);
+    list.AddImage(handle(), low, high);
+    list.AddCallback([](const ImDrawList*, const ImDrawCmd*) { glEnable(GL_BLEND); }, nullptr);
 }
 
 }  // namespace overbend::render

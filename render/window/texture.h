@@ -5,6 +5,8 @@
 #include "render/picture/drawing_list.h"
 #include "render/picture/painter.h"
 
+struct ImDrawList;
+
 namespace overbend::render {
 
 // Belongs to the OpenGL context of the window it was made in.
@@ -21,6 +23,10 @@ class Texture {
     int width() const { return width_; }  // px; 0: nothing yet
     int height() const { return height_; }
     void* handle() const;  // ImGui's name for it
+
+    // Into the list of what ImGui draws: with its left upper corner there, at its own size, over what lies
+    // below.
+    void add_to(ImDrawList& list, const Point& corner) const;
 
   private:
     unsigned name_ = 0;

@@ -194,9 +194,7 @@ PictureInput Ui::picture(const std::string& words, const Texture& texture) {
     const ImVec2 corner = ImGui::GetCursorScreenPos();
     const double width = std::max(1, texture.width()), height = std::max(1, texture.height());
     const PictureInput input = pointed(words, width, height, "");
-    if (texture.width() > 0)
-        ImGui::GetWindowDrawList()->AddImage(texture.handle(), corner,
-                                             {corner.x + px(width), corner.y + px(height)});
+    texture.add_to(*ImGui::GetWindowDrawList(), {corner.x, corner.y});
     return input;
 }
 

@@ -8,6 +8,17 @@ render::Way way(Way w) {
     return w == Way::along_the_bend_line ? render::Way::along_the_bend_line : render::Way::in_the_plane;
 }
 
+// Empty for a hit that only the way between two states shows.
+std::vector<std::pair<render::Place, double>> state_by_state(const StepResult& step, const Interference& f) {
+    std::vector<std::pair<render::Place, double>> found;
+    for (int i = f.first_state; i <= f.last_state && i < static_cast<int>(step.clearance.size()); ++i) {
+        const clearance::Closest& there = step.clearance[i];
+        if (there.distance >= 0.0 || there.tool != f.deepest.tool) return {};
+        found.emplace_back(there.at, -there.distance);
+    }
+    return found;
+}
+
 render::StrokeFilm stroke_film(const Case& c, const JobResult& job, int index) {
     const StepResult& step = job.steps[index];
     render::StrokeFilm film;
@@ -31,7 +42,8 @@ render::StrokeFilm stroke_film(const Case& c, const JobResult& job, int index) {
             {{f.deepest.at, -f.deepest.distance,
               std::string("strip and ") + tool::role_word(step.stroke.recording.tools[f.deepest.tool].role)},
              f.first_state,
-             f.last_state});
+             f.last_state,
+             state_by_state(step, f)});
     if (step.least.tool >= 0)
         for (const clearance::Closest& near : step.clearance) film.clearance.push_back(near.distance);
     return film;

@@ -93,6 +93,17 @@ struct Easel::Canvas {
 
 namespace {
 
+// With its path through all strokes that came before.
+render::SectionNow section_of(const Reel& reel, const render::Moment& m, const SectionMark& mark) {
+    const auto face = [&](int stroke) { return reel.job->c.steps[reel.steps[stroke]].face; };
+    render::SectionNow now = render::section_now(*reel.film.strokes[m.stroke].recording, m.at,
+                                                 mark.blank_position, layer_in(reel, m.stroke, mark));
+    for (int k = 0; k < m.stroke; ++k)
+        render::put_before(now, *reel.film.strokes[k].recording,
+                           face(k) == face(m.stroke) ? render::Faces::as_now : render::Faces::turned_over);
+    return now;
+}
+
 // None where they have no room.
 std::shared_ptr<render::Pixels> paint_charts(const render::SectionNow& section, const Wish& wish,
                                              const std::shared_ptr<render::Pixels>& into) {
@@ -141,10 +152,7 @@ void Easel::paint(const Wish& wish) {
             add_section_mark(list, *reel.film.strokes[m.stroke].recording, drawn_state(reel, m), painted.view,
                              wish.mark->blank_position, layer_in(reel, m.stroke, *wish.mark), wish.theme);
         render::paint(list, *picture);
-        if (wish.mark)
-            painted.section =
-                render::section_now(*reel.film.strokes[m.stroke].recording, m.at, wish.mark->blank_position,
-                                    layer_in(reel, m.stroke, *wish.mark));
+        if (wish.mark) painted.section = section_of(reel, m, *wish.mark);
         if (section) painted.charts = paint_charts(*painted.section, wish, section);
         return painted;
     });

@@ -29,7 +29,10 @@ void MainShow::draw(Ui& ui, int width, int height, double seconds) {
                      ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus |
                      ImGuiWindowFlags_NoScrollWithMouse);
     draw_row(ui);
-    const float foot = ImGui::GetTextLineHeightWithSpacing();
+    const float foot =
+        ImGui::CalcTextSize(render::brief_caution().c_str(), nullptr, false, ImGui::GetContentRegionAvail().x)
+            .y +
+        ImGui::GetStyle().ItemSpacing.y;
     ImGui::BeginChild("scene", {0.0f, -foot}, false,
                       ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
     if (remembered_.scene == SceneKind::process)

@@ -112,6 +112,21 @@ void PictureArea::look_at(const Reel& reel, int stroke, const Place& place) {
     moved_ = std::chrono::steady_clock::now();
 }
 
+void PictureArea::bring_into_view(const Reel& reel, int stroke, const Place& place) {
+    const render::View& fitted = reel.frames.looks[stroke].view;
+    render::View view = fitted;
+    view.scale *= zoom_.times, view.centre += zoom_.shift;
+    const Point at = view.on_picture(place);
+    if (render::holds(render::grown(view.stage, -ImGui::GetFontSize()), {at.x(), at.y(), 0.0, 0.0})) return;
+    // The place and the punch's axis at the die's face, with room around.
+    const Place extent = place.cwiseAbs();
+    const double scale = std::min({fitted.scale, 0.7 * view.stage.width / std::max(1e-9, extent.x()),
+                                   0.7 * view.stage.height / std::max(1e-9, extent.y())});
+    zoom_.times = std::max(furthest, scale / fitted.scale);
+    zoom_.shift = 0.5 * place - fitted.centre;
+    moved_ = std::chrono::steady_clock::now();
+}
+
 bool PictureArea::moving() const {
     return std::chrono::steady_clock::now() - moved_ < at_rest_after;
 }

@@ -34,6 +34,8 @@ class PictureArea {
     void zoom_by(double factor);                                             // about the stage's middle
     void pan_by(double right, double up);                                    // parts of what is seen
     void look_at(const Reel& reel, int stroke, const render::Place& place);  // from near
+    // From further off, if it is not seen.
+    void bring_into_view(const Reel& reel, int stroke, const render::Place& place);
     // Names wait for it to come to rest.
     bool moving() const;
 

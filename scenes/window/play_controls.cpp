@@ -35,7 +35,7 @@ void draw_speed(render::Ui& ui, PlayHead& head, Flow& flow) {
 
 }  // namespace
 
-void draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel) {
+Went draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel) {
     Flow flow;
     const auto button = [&](const char* words, const render::Key& key, const char* tip) {
         flow.next_button(words);
@@ -56,9 +56,12 @@ void draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel) {
         head.looping = head.looping == Looping::yes ? Looping::no : Looping::yes;
     draw_speed(ui, head, flow);
     ui.begin_enabled(reel.interferences.empty() ? Enabled::no : Enabled::yes);
-    if (button("First interference", {K::I}, "Where the strip first meets what it should not"))
-        go_to_first_interference(head, reel);
+    Went went = Went::nowhere_else;
+    if (button("First interference", {K::I}, "Where the strip first meets what it should not") &&
+        go_to_first_interference(head, reel))
+        went = Went::to_an_interference;
     ui.end_enabled();
+    return went;
 }
 
 }  // namespace overbend::scenes

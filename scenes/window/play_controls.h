@@ -7,6 +7,8 @@
 
 namespace overbend::scenes {
 
-void draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel);
+enum class Went { nowhere_else, to_an_interference };
+
+Went draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel);
 
 }  // namespace overbend::scenes

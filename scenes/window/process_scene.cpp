@@ -30,8 +30,8 @@ struct ProcessScene::Inside {
     std::optional<SectionMark> mark;
     render::Theme theme = render::Theme::light;
     std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
-    double foot = 0.0;      // px, of timeline and controls, as it was last
-    bool settling = false;  // they have another height than the frame was laid out for
+    double foot = 0.0;    // px, of timeline and controls, as it was last
+    bool unseen = false;  // something has changed since the last frame
 
     PictureArea picture;
     SectionPanel section;
@@ -46,6 +46,7 @@ struct ProcessScene::Inside {
     void draw_picture(Ui& ui, double width, double height);
     void draw_panels(Ui& ui);
     void go_to(const FindingPlace& place);
+    void show_interference();
 };
 
 ProcessScene::ProcessScene(const Remembered& remembered) : in_(std::make_unique<Inside>()) {
@@ -98,36 +99,36 @@ Wish ProcessScene::Inside::wish() const {
 
 Motion ProcessScene::motion() {
     Inside& in = *in_;
-    bool changed = in.work.take() || in.settling;
-    in.settling = false;
+    in.unseen = in.work.take() || in.unseen;
     if (in.work.reel()) in.take_reel();
     const auto now = std::chrono::steady_clock::now();
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
-    if (!in.seen) return changed ? Motion::moving : in.work.busy() ? Motion::awaiting : Motion::still;
+    if (!in.seen) return in.unseen ? Motion::moving : in.work.busy() ? Motion::awaiting : Motion::still;
     go_on(in.head, *in.seen, std::min(seconds, 0.25));
     try {
         if (std::optional<Painted> painted = in.easel.take()) {
             if (in.fresh) in.easel.give_back(*in.fresh);
             in.fresh = std::move(painted);
-            changed = true;
+            in.unseen = true;
         }
     } catch (const std::exception& error) {
         in.trouble = error.what();
-        changed = true;
+        in.unseen = true;
     }
     const Wish wanted = in.wish();
     const bool fulfilled = in.easel.wished() && same(*in.easel.wished(), wanted);
     if (!fulfilled && !in.easel.busy()) in.easel.paint(wanted);
     const bool waits = !fulfilled || in.easel.busy() || in.work.busy() || in.head.playing == Playing::yes ||
                        in.picture.moving();
-    return changed ? Motion::moving : waits ? Motion::awaiting : Motion::still;
+    return in.unseen ? Motion::moving : waits ? Motion::awaiting : Motion::still;
 }
 
 void ProcessScene::draw(Ui& ui, render::Theme theme, double) {
     Inside& in = *in_;
     if (!in.last_case.empty()) open(std::filesystem::path(in.last_case));
     in.theme = theme;
+    in.unseen = false;
     if (in.fresh) {
         in.picture.show(*in.fresh);
         in.section.show(*in.fresh);
@@ -136,7 +137,7 @@ void ProcessScene::draw(Ui& ui, render::Theme theme, double) {
     }
     in.panels.draw_row(ui, in.work, in.trouble);
     in.draw_panels(ui);
-    const double side = 21.0 * ImGui::GetFontSize();
+    const double side = std::max(21.0 * ImGui::GetFontSize(), 0.19 * ImGui::GetWindowWidth());
     const float gap = ImGui::GetStyle().ItemSpacing.x;
     const float right = in.mark ? static_cast<float>(side) + gap : 0.0f;
     ImGui::BeginChild("middle", {-right, 0.0f}, false,
@@ -167,19 +168,35 @@ void ProcessScene::Inside::go_to(const FindingPlace& place) {
     if (place.at) picture.look_at(*seen, stroke_at(*seen, *frame), *place.at);
 }
 
+// Where it is when it begins, if that is beyond what is seen.
+void ProcessScene::Inside::show_interference() {
+    const Stretch& hit = seen->interferences.front();
+    const double at = seen->frames.moments[hit.first].at;
+    for (const render::TimedInterference& f : seen->film.strokes[hit.stroke].interferences)
+        if (at >= f.first_state && at <= f.last_state)
+            picture.bring_into_view(*seen, hit.stroke,
+                                    f.in_states.empty() ? f.mark.at : f.in_states.front().first);
+}
+
 void ProcessScene::Inside::draw_middle(Ui& ui) {
     const ImVec2 room = ImGui::GetContentRegionAvail();
     if (foot == 0.0) foot = time_bar_height() + 2.0 * ImGui::GetFrameHeightWithSpacing();
-    draw_picture(ui, room.x, room.y - foot);
+    // On a small window they are scrolled, so that the picture keeps some room.
+    const double height = std::min(foot, 0.45 * room.y);
+    draw_picture(ui, room.x, room.y - height);
     if (!seen) return;
-    ImGui::SetCursorPosY(room.y - static_cast<float>(foot));
-    const float top = ImGui::GetCursorPosY();
+    ImGui::SetCursorPosY(room.y - static_cast<float>(height));
     if (const std::optional<double> at = draw_time_bar(ui, *seen, head, theme))
         scenes::go_to(head, *seen, *at);
-    draw_play_controls(ui, head, *seen);
+    const double bar = ImGui::GetCursorPosY() - (room.y - height);
+    ImGui::BeginChild("foot", {0.0f, 0.0f});
+    if (draw_play_controls(ui, head, *seen) == Went::to_an_interference) show_interference();
     draw_view_controls(ui, look, picture, *seen, head, mark);
-    settling = std::abs(foot - (ImGui::GetCursorPosY() - top)) > 0.5;
-    foot = ImGui::GetCursorPosY() - top;
+    const double needed = bar + ImGui::GetCursorPosY();
+    ImGui::EndChild();
+    // Laid out for another height: once more.
+    unseen = std::abs(foot - needed) > 0.5;
+    foot = needed;
 }
 
 void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
@@ -196,6 +213,18 @@ void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
         ui.words("Drop a case file on the window to see its strokes here.", Ui::Weight::muted);
     }
     ImGui::EndChild();
+}
+
+const PlayHead& ProcessScene::head() const {
+    return in_->head;
+}
+
+const std::optional<Painted>& ProcessScene::shown() const {
+    return in_->picture.shown();
+}
+
+const SharedJob& ProcessScene::job() const {
+    return in_->work.job();
 }
 
 void ProcessScene::remember(Remembered& remembered) const {

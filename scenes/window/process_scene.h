@@ -5,6 +5,8 @@
 #include <filesystem>
 #include <memory>
 
+#include "scenes/window/easel.h"
+#include "scenes/window/play_head.h"
 #include "scenes/window/scene.h"
 
 namespace overbend::scenes {
@@ -20,6 +22,11 @@ class ProcessScene : public Scene {
     render::Motion motion() override;
     void draw(render::Ui& ui, render::Theme theme, double seconds) override;
     void remember(Remembered& remembered) const override;
+
+    // ---- for scripts
+    const PlayHead& head() const;
+    const std::optional<Painted>& shown() const;  // without its pixels
+    const SharedJob& job() const;
 
   private:
     struct Inside;

@@ -46,7 +46,13 @@ SharedReel make_reel(const SharedJob& job, const render::PictureSize& size, rend
     reel->options.charts = charts;
     reel->options.springback_scale = 2.0;
     reel->options.seconds_between = 4.0;
+    // With the finished part at its end; a title is not needed in a window that has one.
+    reel->options.cards = render::Cards::shown;
     reel->frames = render::timeline(reel->film, reel->options);
+    std::vector<render::Moment>& moments = reel->frames.moments;
+    moments.erase(std::remove_if(moments.begin(), moments.end(),
+                                 [](const auto& m) { return m.passage == render::Passage::title; }),
+                  moments.end());
     std::vector<const stroke::Recording*> recordings;
     for (const render::StrokeFilm& s : reel->film.strokes) recordings.push_back(s.recording);
     reel->stress_limit = render::colour_limit(recordings, render::Colouring::hoop_stress);
@@ -57,6 +63,10 @@ SharedReel make_reel(const SharedJob& job, const render::PictureSize& size, rend
 
 render::Moment moment_of(const Reel& reel, double at, double springback_scale) {
     render::Moment m = render::moment_at(reel.frames, at);
+    if (m.passage == render::Passage::finished) {
+        m.stroke = static_cast<int>(reel.film.strokes.size()) - 1;
+        m.at = static_cast<double>(reel.film.strokes.back().recording->states.size()) - 1.0;
+    }
     m.springback_scale = 1.0 + (m.springback_scale - 1.0) * (springback_scale - 1.0);
     return m;
 }

@@ -3,6 +3,7 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "sim/words.h"
 
@@ -17,6 +18,11 @@ void line(const char* what, const std::string& figure) {
     ImGui::TextUnformatted(what);
     ImGui::TableNextColumn();
     ImGui::TextUnformatted(figure.c_str());
+}
+
+// A figure so small that it is written as nought is not to have a sign.
+double without_sign_of_nought(double value, double least) {
+    return std::abs(value) < least ? 0.0 : value;
 }
 
 }  // namespace
@@ -36,10 +42,10 @@ bool SectionPanel::draw(render::Ui& ui, const SectionMark& mark) {
     const bool close = ui.button("Close section", {sf::Keyboard::X});
     if (figures_ && ImGui::BeginTable("figures", 2)) {
         line("layer at height", words("%+.3f mm", figures_->height));
-        line("hoop stress", words("%+.0f MPa", figures_->stress));
+        line("hoop stress", words("%+.0f MPa", without_sign_of_nought(figures_->stress, 0.5)));
         line("plastic strain", words("%.3f %%", 100.0 * figures_->plastic_strain));
-        line("curvature", words("%.4f /mm", figures_->at.curvature));
-        line("moment", words("%.1f N mm/mm", figures_->at.moment));
+        line("curvature", words("%.4f /mm", without_sign_of_nought(figures_->at.curvature, 0.00005)));
+        line("moment", words("%.1f N mm/mm", without_sign_of_nought(figures_->at.moment, 0.05)));
         ImGui::EndTable();
     }
     const ImVec2 room = ImGui::GetContentRegionAvail();

@@ -3,6 +3,7 @@
 #include <imgui.h>
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 #include <string>
 
@@ -77,6 +78,18 @@ void draw_interferences(const Bar& bar, const Reel& reel, render::Theme theme) {
     }
 }
 
+// "12.4 s, hook: press"
+std::string told_at(const Reel& reel, double at) {
+    const render::Moment& m = reel.frames.moments[static_cast<std::size_t>(at)];
+    if (m.passage == render::Passage::finished)
+        return words("%.1f s, the finished part", at / reel.frames.frames_per_second);
+    std::string passage = m.caption.substr(0, m.caption.find(':'));
+    if (!passage.empty()) passage.front() = static_cast<char>(std::tolower(passage.front()));
+    const std::string& name = reel.film.strokes[m.stroke].step_name;
+    return words("%.1f s, ", at / reel.frames.frames_per_second) + name +
+           (passage.empty() ? "" : ": " + passage);
+}
+
 void draw_head(const Bar& bar, const PlayHead& head, render::Theme theme) {
     ImDrawList* list = ImGui::GetWindowDrawList();
     const render::ThemeColours& t = render::theme_colours(theme);
@@ -105,11 +118,8 @@ std::optional<double> draw_time_bar(render::Ui& ui, const Reel& reel, const Play
     draw_head(bar, head, theme);
     const double pointed = std::clamp((corner.x + input.at.x() - bar.left) / bar.width, 0.0, 1.0) * bar.last;
     if (input.hovered && !input.held) {
-        const double at = std::floor(pointed);
-        const render::Moment& m = reel.frames.moments[static_cast<std::size_t>(at)];
-        ImGui::SetTooltip("%s", words("%.1f s%s%s", at / reel.frames.frames_per_second,
-                                      m.caption.empty() ? "" : "  ", m.caption.c_str())
-                                    .c_str());
+        ImGui::SetNextWindowPos({ImGui::GetIO().MousePos.x, corner.y}, ImGuiCond_Always, {0.5f, 1.0f});
+        ImGui::SetTooltip("%s", told_at(reel, std::floor(pointed)).c_str());
     }
     if (!input.held) return {};
     return pointed;

@@ -232,3 +232,53 @@ TEST_CASE("a film that cannot be is an error with a name") {
     const FrameList list = timeline(two.job, {});
     CHECK_THROWS_AS(draw_frame(two.job, {}, list, static_cast<int>(list.moments.size())), OutOfRange);
 }
+
+TEST_CASE("an interference is where it is in each of its states") {
+    TwoStrokes two;
+    TimedInterference hit{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 12, {}};
+    hit.in_states = {{{1.0, 7.0}, 0.10}, {{2.0, 7.0}, 0.20}, {{3.0, 7.0}, 0.30}};
+    two.job.strokes[0].interferences = {hit};
+    const FrameList list = timeline(two.job, {});
+    Moment moment;
+    moment.stroke = 0;
+    moment.passage = Passage::press;
+    for (const auto& [at, depth] : {std::pair<double, const char*>(10.0, "interference 0.10 mm"),
+                                    {10.8, "interference 0.20 mm"},
+                                    {12.0, "interference 0.30 mm"}}) {
+        moment.at = at;
+        bool shown = false;
+        for (const Text& text : tests::words_of(draw_moment(two.job, {}, list, moment)))
+            shown = shown || text.words == depth;
+        CHECK(shown);
+    }
+}
+
+TEST_CASE("between two frames of a passage everything is between them") {
+    const TwoStrokes two;
+    const FrameList list = timeline(two.job, {});
+    const auto first = [&](Passage passage) {
+        for (std::size_t i = 0; i < list.moments.size(); ++i)
+            if (list.moments[i].passage == passage && list.moments[i + 1].passage == passage)
+                return static_cast<double>(i);
+        return -1.0;
+    };
+    for (const Passage passage :
+         {Passage::approach, Passage::press, Passage::retract, Passage::free, Passage::away, Passage::turn}) {
+        const double i = first(passage);
+        REQUIRE(i >= 0.0);
+        const Moment& a = list.moments[static_cast<std::size_t>(i)];
+        const Moment& b = list.moments[static_cast<std::size_t>(i) + 1];
+        const Moment m = moment_at(list, i + 0.25);
+        CHECK(m.at == doctest::Approx(0.75 * a.at + 0.25 * b.at));
+        CHECK(m.part == doctest::Approx(0.75 * a.part + 0.25 * b.part));
+        if (a.punch_travel)
+            CHECK(*m.punch_travel == doctest::Approx(0.75 * *a.punch_travel + 0.25 * *b.punch_travel));
+        CHECK(m.caption == a.caption);
+    }
+    // From one passage to the next nothing is blended, and outside there is nothing.
+    double end = first(Passage::press);
+    while (list.moments[static_cast<std::size_t>(end) + 1].passage == Passage::press) end += 1.0;
+    CHECK(moment_at(list, end + 0.5).at == list.moments[static_cast<std::size_t>(end)].at);
+    CHECK(moment_at(list, -3.0).part == list.moments.front().part);
+    CHECK(moment_at(list, 1e9).at == list.moments.back().at);
+}

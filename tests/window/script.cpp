@@ -53,7 +53,7 @@ Control Script::find(const std::string& words) {
         // Scroll the panel that it is in.
         const Control at = *found;
         const double x = std::min(std::max(at.box.x + 4.0, 4.0), window_->width() - 4.0);
-        wheel({x, 0.6 * window_->height()}, middle.y() > 0.5 * window_->height() ? -2.0 : 2.0);
+        wheel({x, 0.85 * window_->height()}, middle.y() > 0.5 * window_->height() ? -2.0 : 2.0);
     }
     std::string known;
     for (const Control& c : window_->ui().controls()) known += (known.empty() ? "" : ", ") + c.words;
@@ -78,6 +78,11 @@ void Script::button(sf::Mouse::Button button, bool down, const Point& at) {
     e.mouseButton.button = button;
     e.mouseButton.x = static_cast<int>(at.x()), e.mouseButton.y = static_cast<int>(at.y());
     send(e);
+}
+
+void Script::point_at(const Point& at) {
+    move(at);
+    frames(2);
 }
 
 void Script::click_at(const Point& at) {

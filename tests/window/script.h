@@ -22,7 +22,8 @@ class Script {
     bool has(const std::string& words) const;
 
     void click(const std::string& words);
-    void click_at(const render::Point& at);  // window px
+    void point_at(const render::Point& at);  // window px
+    void click_at(const render::Point& at);
     void double_click_at(const render::Point& at);
     void drag(const render::Point& from, const render::Point& to, sf::Mouse::Button button = sf::Mouse::Left);
     void wheel(const render::Point& at, double notches);
