@@ -112,10 +112,10 @@ std::vector<double> evenly(const Recording& recording, int first, int last, int 
 }
 
 View view_of(const StrokeFilm& stroke, const FilmOptions& options) {
-    ViewOptions wanted;
+    StageInfo wanted;
     wanted.charts = options.charts;
     wanted.lens = options.lens;
-    for (const BendMark& bend : stroke.bends) wanted.bend_lines.push_back(bend.blank_position);
+    wanted.bends = stroke.bends;
     return choose_view(*stroke.recording, options.size, wanted);
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/angle_arc.h"
 #include "render/picture/drawn_springback.h"
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
@@ -29,12 +30,18 @@ void check_info(const StageInfo& info) {
                          "it must be between 1 and 20");
 }
 
+std::vector<BendMark> with_reach(const Recording& recording, std::vector<BendMark> bends) {
+    const std::vector<BendMark> given = bends;
+    for (int i = 0; i < static_cast<int>(bends.size()); ++i)
+        if (!(bends[i].reach > 0.0)) bends[i].reach = found_reach(recording, given, i);
+    return bends;
+}
+
 // The information with what the caller left to be found.
 StageInfo completed(const Recording& recording, const StageInfo& info) {
     StageInfo whole = info;
     if (!(whole.colour_limit > 0.0)) whole.colour_limit = colour_limit({&recording}, info.colouring);
-    for (int i = 0; i < static_cast<int>(whole.bends.size()); ++i)
-        if (!(whole.bends[i].reach > 0.0)) whole.bends[i].reach = found_reach(recording, info.bends, i);
+    whole.bends = with_reach(recording, info.bends);
     return whole;
 }
 
@@ -86,7 +93,10 @@ View choose_view(const Recording& recording, const PictureSize& size, const Stag
     options.charts = info.charts;
     options.lens = info.lens;
     for (const BendMark& bend : info.bends) options.bend_lines.push_back(bend.blank_position);
-    return choose_view(recording, size, options);
+    View view = choose_view(recording, size, options);
+    view.angles =
+        place_angles(recording, view, lay_out(size, info.charts), with_reach(recording, info.bends));
+    return view;
 }
 
 DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
@@ -106,6 +116,7 @@ DrawingList draw_stage(const Recording& recording, double moment, const StageInf
     Sheet sheet{recording, drawn, actual, moment, whole, layout, view, colours, list, {}, {}, {}};
 
     if (shows_lens(sheet)) sheet.taken = {view.lens->box, view.lens->key};
+    keep_angles_clear(sheet);
     add_panels(sheet);
     add_tools(sheet);
     add_strip(sheet);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/angle_arc.h"
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 
@@ -11,54 +12,8 @@ namespace overbend::render {
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
-constexpr double angle_seen = 0.035;  // rad: below two degrees there is no arc to be seen
-
 std::string in_degrees(double angle) {
     return fixed(degrees(std::abs(angle)), 1) + "\u00b0";
-}
-
-// An arc from one flat's run-on line to the other flat, as seen on the picture (y down).
-struct AngleArc {
-    Point corner = Point::Zero();
-    double from = 0.0;  // direction of the run-on line
-    double to = 0.0;    // direction of the flat
-    double radius = 0.0;
-};
-
-AngleArc angle_arc(const Sheet& sheet, const MeasuredBend& bend, double radius) {
-    AngleArc arc;
-    arc.corner = sheet.view.on_picture(bend.corner);
-    arc.radius = radius;
-    // A bend left of the punch's axis is measured on its left, so that the arc stands outside the tools'
-    // middle.
-    if (bend.corner.x() < -0.5 * sheet.recording.thickness) {
-        arc.from = pi - bend.right.theta;
-        arc.to = pi - bend.left.theta;
-    } else {
-        arc.from = -bend.left.theta;
-        arc.to = -bend.right.theta;
-    }
-    return arc;
-}
-
-Point on_arc(const AngleArc& a, double radius, double direction) {
-    return a.corner + radius * Point(std::cos(direction), std::sin(direction));
-}
-
-// As wide as the shorter flat allows, and not out of the stage.
-double arc_radius(const Sheet& sheet, const MeasuredBend& bend) {
-    const double u = sheet.unit();
-    const double flat = (bend.right.at - bend.corner).norm() * sheet.view.scale;
-    double radius = std::min(7.0 * u, std::max(4.0 * u, 0.9 * flat));
-    const AngleArc whole = angle_arc(sheet, bend, radius);
-    const Rect room = grown(sheet.view.stage, -2.0 * u);
-    for (const double direction : {whole.from, whole.to}) {
-        const double down = std::sin(direction);
-        if (down > 0.1) radius = std::min(radius, (room.bottom() - whole.corner.y()) / down);
-        if (down < -0.1) radius = std::min(radius, (room.y - whole.corner.y()) / down);
-    }
-    return std::max(2.5 * u, radius);
 }
 
 // The moment whose bend angle is shown beside that of now.
@@ -67,28 +22,7 @@ std::optional<MeasuredBend> bend_under_load(const Sheet& sheet, const BendMark& 
     return measured(sheet.recording, state_at(sheet.recording, *sheet.info.ghost), mark);
 }
 
-void add_angle_lines(Sheet& sheet, const BendMark& mark) {
-    const double u = sheet.unit();
-    const double thin = 1.4 * sheet.layout.line;
-    const std::vector<double> dash{0.5 * u, 0.35 * u};
-    const MeasuredBend now = measured(sheet.recording, sheet.state, mark);
-    if (!has_arc(now)) return;
-    const AngleArc a = angle_arc(sheet, now, arc_radius(sheet, now));
-    add_cased_line(sheet, polyline({a.corner, on_arc(a, a.radius + 1.2 * u, a.from)}), sheet.colours.ink,
-                   thin, dash);
-    add_cased_line(sheet, arc(a.corner, a.radius, a.from, a.to), sheet.colours.ink, 1.5 * thin);
-    for (int i = 0; i <= 12; ++i)
-        sheet.arcs.push_back(on_arc(a, a.radius, a.from + i / 12.0 * (a.to - a.from)));
-    const std::optional<MeasuredBend> was = bend_under_load(sheet, mark);
-    if (!was) return;
-    const AngleArc b = angle_arc(sheet, *was, a.radius + 0.7 * u);
-    add_cased_line(sheet, arc(b.corner, b.radius, b.from, b.to), sheet.colours.loaded, 1.5 * thin, dash);
-}
-
-void add_angle_words(Sheet& sheet, const BendMark& mark) {
-    const double u = sheet.unit();
-    const MeasuredBend now = measured(sheet.recording, sheet.state, mark);
-    if (!has_arc(now)) return;
+std::vector<CalloutLine> angle_words(const Sheet& sheet, const BendMark& mark) {
     const std::optional<MeasuredBend> was = bend_under_load(sheet, mark);
     const stroke::Phase phase = sheet.state.phase;
     const std::string name = mark.name.empty() || sheet.layout.narrow ? "" : mark.name + " ";
@@ -103,26 +37,100 @@ void add_angle_words(Sheet& sheet, const BendMark& mark) {
     lines.push_back({name + lead + in_degrees(angle), colour, Weight::bold});
     if (was && !sheet.layout.narrow)
         lines.push_back({"under load " + in_degrees(was->angle), sheet.colours.loaded, Weight::bold});
-    const AngleArc a = angle_arc(sheet, now, arc_radius(sheet, now));
-    const double middle = 0.5 * (a.from + a.to);
-    add_callout(sheet, lines, on_arc(a, a.radius + (was ? 0.9 : 0.2) * u, middle), middle, 0.6 * u,
+    return lines;
+}
+
+// Whether the words have their places for the whole stroke; else they find room picture by picture.
+bool are_placed(const Sheet& sheet) {
+    return !sheet.info.bends.empty() && sheet.view.angles.size() == sheet.info.bends.size();
+}
+
+std::optional<AnglePlace> place_of(const Sheet& sheet, std::size_t bend) {
+    return are_placed(sheet) ? sheet.view.angles[bend] : std::nullopt;
+}
+
+// The plate of the words that stand in one place for the whole stroke: as wide as they are, at the end of
+// that place that looks at the bend.
+Rect plate_in(const Sheet& sheet, const AnglePlace& place, const std::vector<CalloutLine>& lines) {
+    std::vector<std::string> words;
+    for (const CalloutLine& l : lines) words.push_back(l.words);
+    Rect plate = angle_plate({place.box.x, place.box.y}, words, sheet.unit());
+    if (place.anchor == Anchor::right) plate.x = place.box.right() - plate.width;
+    return plate;
+}
+
+// While the strip goes through their place the panel alone tells the angle.
+bool is_shown(const Sheet& sheet, const AnglePlace& place) {
+    return off_strip(place.box, sheet.state, sheet.recording.thickness, sheet.view, 0.5 * sheet.unit());
+}
+
+// From the plate to its arc, when it is not right beside it. Below all words.
+void add_leader(Sheet& sheet, const BendMark& mark, const AnglePlace& place, const AngleArc& arc) {
+    const Rect plate = plate_in(sheet, place, angle_words(sheet, mark));
+    const Point tip = on_arc(arc, arc.radius, arc.middle());
+    const Point end(std::clamp(tip.x(), plate.x, plate.right()),
+                    std::clamp(tip.y(), plate.y, plate.bottom()));
+    if ((tip - end).norm() > 1.2 * sheet.unit())
+        add_cased_line(sheet, polyline({end, tip}), sheet.colours.muted, sheet.layout.line);
+}
+
+void add_angle_lines(Sheet& sheet, const BendMark& mark, const std::optional<AnglePlace>& place) {
+    const double u = sheet.unit();
+    const double thin = 1.4 * sheet.layout.line;
+    const std::vector<double> dash{0.5 * u, 0.35 * u};
+    const MeasuredBend now = measured(sheet.recording, sheet.state, mark);
+    if (!has_arc(now)) return;
+    const AngleArc a = angle_arc(sheet.recording, sheet.view, now, u);
+    if (place && is_shown(sheet, *place)) add_leader(sheet, mark, *place, a);
+    add_cased_line(sheet, polyline({a.corner, on_arc(a, a.radius + 1.2 * u, a.from)}), sheet.colours.ink,
+                   thin, dash);
+    add_cased_line(sheet, arc(a.corner, a.radius, a.from, a.to), sheet.colours.ink, 1.5 * thin);
+    for (int i = 0; i <= 12; ++i)
+        sheet.arcs.push_back(on_arc(a, a.radius, a.from + i / 12.0 * (a.to - a.from)));
+    const std::optional<MeasuredBend> was = bend_under_load(sheet, mark);
+    if (!was) return;
+    const AngleArc b = arc_of_radius(sheet.recording, sheet.view, *was, a.radius + 0.7 * u);
+    add_cased_line(sheet, arc(b.corner, b.radius, b.from, b.to), sheet.colours.loaded, 1.5 * thin, dash);
+}
+
+void add_angle_words(Sheet& sheet, const BendMark& mark, const std::optional<AnglePlace>& place) {
+    const double u = sheet.unit();
+    const MeasuredBend now = measured(sheet.recording, sheet.state, mark);
+    if (!has_arc(now)) return;
+    const std::vector<CalloutLine> lines = angle_words(sheet, mark);
+    const AngleArc a = angle_arc(sheet.recording, sheet.view, now, u);
+    if (place) {
+        if (!is_shown(sheet, *place)) return;
+        const Rect plate = plate_in(sheet, *place, lines);
+        add_plate(sheet, plate, sheet.colours.rule);
+        add_lines(sheet, lines, plate, place->anchor == Anchor::right ? Across::right : Across::left);
+        return;
+    }
+    if (are_placed(sheet)) return;  // there is no room that lasts; the panel says the same
+    const double beyond =
+        bend_under_load(sheet, mark) ? 0.9 * u : 0.2 * u;  // the arc under load, if there is one
+    add_callout(sheet, lines, on_arc(a, a.radius + beyond, a.middle()), a.middle(), 0.6 * u,
                 sheet.colours.rule);
 }
 
 }  // namespace
 
-bool has_arc(const MeasuredBend& bend) {
-    return std::abs(bend.angle) >= angle_seen;
-}
-
 void add_angle_lines(Sheet& sheet) {
     if (sheet.info.angles == Angles::hidden || sheet.info.motion) return;
-    for (const BendMark& mark : sheet.info.bends) add_angle_lines(sheet, mark);
+    for (std::size_t b = 0; b < sheet.info.bends.size(); ++b)
+        add_angle_lines(sheet, sheet.info.bends[b], place_of(sheet, b));
+}
+
+void keep_angles_clear(Sheet& sheet) {
+    if (sheet.info.angles == Angles::hidden || sheet.info.motion) return;
+    for (std::size_t b = 0; b < sheet.info.bends.size(); ++b)
+        if (const std::optional<AnglePlace> place = place_of(sheet, b)) sheet.taken.push_back(place->box);
 }
 
 void add_angle_words(Sheet& sheet) {
     if (sheet.info.angles == Angles::hidden || sheet.info.motion) return;
-    for (const BendMark& mark : sheet.info.bends) add_angle_words(sheet, mark);
+    for (std::size_t b = 0; b < sheet.info.bends.size(); ++b)
+        add_angle_words(sheet, sheet.info.bends[b], place_of(sheet, b));
 }
 
 }  // namespace overbend::render

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/angle_arc.h"
 #include "render/picture/text_width.h"
 
 namespace overbend::render {
@@ -101,19 +102,25 @@ void add_cased_line(Sheet& sheet, const Path& path, const Colour& colour, double
 
 void add_callout(Sheet& sheet, const std::vector<CalloutLine>& lines, const Point& near, double direction,
                  double away, const Colour& edge) {
-    const double size = 1.05 * sheet.unit();
-    double width = 0.0;
-    for (const CalloutLine& l : lines) width = std::max(width, text_width(l.words, size, l.weight));
-    const double line_height = 1.4 * size;
-    const std::optional<Rect> box = free_room(sheet, near, direction, away, width + 0.9 * size,
-                                              line_height * static_cast<double>(lines.size()) + 0.4 * size);
+    std::vector<std::string> words;
+    for (const CalloutLine& l : lines) words.push_back(l.words);
+    const Rect size = angle_plate(Point::Zero(), words, sheet.unit());
+    const std::optional<Rect> box = free_room(sheet, near, direction, away, size.width, size.height);
     if (!box) return;  // the panel says the same
     add_plate(sheet, *box, edge);
-    double middle = box->y + 0.2 * size + 0.5 * line_height;
+    add_lines(sheet, lines, *box, Across::middle);
+}
+
+void add_lines(Sheet& sheet, const std::vector<CalloutLine>& lines, const Rect& plate, Across across) {
+    const double size = angle_letters(sheet.unit()), height = angle_line_height(sheet.unit());
+    double middle = plate.y + 0.2 * size + 0.5 * height;
+    const double at = across == Across::left    ? plate.x + 0.45 * size
+                      : across == Across::right ? plate.right() - 0.45 * size
+                                                : plate.centre().x();
     for (const CalloutLine& l : lines) {
-        add_words(sheet.list, l.words, {box->centre().x(), baseline_for_middle(middle, size)},
-                  {size, l.colour, Across::middle, l.weight, {}});
-        middle += line_height;
+        add_words(sheet.list, l.words, {at, baseline_for_middle(middle, size)},
+                  {size, l.colour, across, l.weight, {}});
+        middle += height;
     }
 }
 

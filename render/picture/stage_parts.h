@@ -50,6 +50,7 @@ void add_scale(Sheet& sheet);
 void add_arrows(Sheet& sheet);
 void add_interference_marks(Sheet& sheet);
 void add_interference_words(Sheet& sheet);
+void keep_angles_clear(Sheet& sheet);  // before other words look for room
 void add_angle_words(Sheet& sheet);
 void add_head_and_caption(Sheet& sheet);
 void add_tick_names(Sheet& sheet);
@@ -87,6 +88,9 @@ struct CalloutLine {
 void add_callout(Sheet& sheet, const std::vector<CalloutLine>& lines, const Point& near, double direction,
                  double away, const Colour& edge);
 
+// Lines of words on a plate, in its middle or at one end.
+void add_lines(Sheet& sheet, const std::vector<CalloutLine>& lines, const Rect& plate, Across across);
+
 // Room for a box of this size near a point, inside the stage, off all boxes taken, and off the strip, the
 // punch and the arcs where that can be, else off the strip and the punch: the first free place of those
 // nearest to it, beginning in the given direction.
@@ -101,9 +105,6 @@ void add_core_sample(Sheet& sheet, const Rect& box);
 
 // The layers in colour and the outline, of these stations.
 void add_layers(Sheet& sheet, const std::vector<Station>& at);
-
-// Whether a bend is turned far enough for an arc of its angle to be seen.
-bool has_arc(const MeasuredBend& bend);
 
 // The strip's points on the picture, with the motion that the sheet asks for.
 Point strip_point(const Sheet& sheet, const Place& p);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/angle_arc.h"
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 

@@ -35,12 +35,16 @@ Swept swept_by_stroke(const stroke::Recording& recording, const View& view) {
     return swept;
 }
 
-Swept swept_when_placed(const stroke::Recording& recording, const View& view) {
+Swept swept_in(const stroke::State& state, double thickness, const View& view) {
     Swept swept;
-    swept.half = 0.5 * recording.thickness * view.scale;
-    add_state(recording.states.front(), view, swept.strip);
+    swept.half = 0.5 * thickness * view.scale;
+    add_state(state, view, swept.strip);
     sort_from_left(swept.strip);
     return swept;
+}
+
+Swept swept_when_placed(const stroke::Recording& recording, const View& view) {
+    return swept_in(recording.states.front(), recording.thickness, view);
 }
 
 bool crossed(const Swept& swept, const Rect& box, double room) {

@@ -14,8 +14,9 @@ struct Swept {
     double half = 0.0;  // half the strip's thickness
 };
 
-// Of the whole stroke; of the first state alone.
+// Of the whole stroke; of one state alone; of the first.
 Swept swept_by_stroke(const stroke::Recording& recording, const View& view);
+Swept swept_in(const stroke::State& state, double thickness, const View& view);
 Swept swept_when_placed(const stroke::Recording& recording, const View& view);
 
 // Whether the strip comes into a box, or nearer to it than `room`.

@@ -131,6 +131,7 @@ View zoomed(const Recording& recording, const View& view, const Zoom& zoom, cons
     View seen = view;
     seen.scale = zoom.times * view.scale;
     seen.centre = view.centre + zoom.shift;
+    seen.angles.clear();
     const Layout layout = lay_out(size, options.charts);
     if (names == Names::placed_anew) {
         seen.note = note_place(recording, seen, layout);

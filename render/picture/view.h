@@ -34,6 +34,14 @@ struct LensPlace {
     double blank_position = 0.0;  // mm from the blank's left end
 };
 
+// Where the words of a bend's angle stand for a whole stroke; they begin, or end, at the side that looks at
+// the bend.
+enum class Anchor { left, right };
+struct AnglePlace {
+    Rect box;
+    Anchor anchor = Anchor::left;
+};
+
 struct ViewOptions {
     Charts charts = Charts::shown;
     Lens lens = Lens::hidden;
@@ -46,8 +54,10 @@ struct View {
     Place centre = Place::Zero();  // what is shown at the stage's centre
     double scale = 1.0;            // pixels per mm
     std::vector<ToolLabel> labels;
-    std::optional<LensPlace> lens;  // none: not asked for, or no room for it
-    Rect note;                      // for what has to be said of the picture as a whole
+    std::optional<LensPlace> lens;                  // none: not asked for, or no room for it
+    std::vector<std::optional<AnglePlace>> angles;  // of each bend's words, see angle_arc.h; empty: they find
+                                                    // room picture by picture
+    Rect note;                                      // for what has to be said of the picture as a whole
 
     Point on_picture(const Place& p) const {
         return stage.centre() + scale * Point(p.x() - centre.x(), centre.y() - p.y());

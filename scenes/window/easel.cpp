@@ -1,6 +1,7 @@
 #include "scenes/window/easel.h"
 
 #include "render/chart/section_now.h"
+#include "render/picture/angle_arc.h"
 #include "scenes/window/section_picture.h"
 #include "sim/errors.h"
 
@@ -70,22 +71,23 @@ struct Easel::Canvas {
         render::View& view = frames.looks[stroke].view;
         Placed& last = placed[stroke];
         const render::View& fitted = reel->frames.looks[stroke].view;
-        const auto anew = [&] {
-            const stroke::Recording& recording = *reel->film.strokes[stroke].recording;
-            return is_fit(wish.zoom)
-                       ? fitted
-                       : render::zoomed(recording, fitted, wish.zoom, reel->options.size,
-                                        view_options(*reel, stroke), render::Names::placed_anew);
-        };
+        const stroke::Recording& recording = *reel->film.strokes[stroke].recording;
+        const render::PictureSize& size = reel->options.size;
+        const render::ViewOptions options = view_options(*reel, stroke);
+        const std::vector<render::BendMark>& bends = reel->frames.looks[stroke].bends;
         if (same_zoom(last.zoom, wish.zoom)) {
             view = last.view;
-        } else if (wish.names == render::Names::placed_anew || is_fit(wish.zoom)) {
-            last = {wish.zoom, anew()};
-            view = last.view;
+        } else if (is_fit(wish.zoom)) {
+            view = fitted;
+            last = {wish.zoom, view};
+        } else if (wish.names == render::Names::placed_anew) {
+            view = render::zoomed(recording, fitted, wish.zoom, size, options, wish.names);
+            view.angles = render::place_angles(recording, view, render::lay_out(size, options.charts), bends);
+            last = {wish.zoom, view};
         } else {
             const render::Zoom on{wish.zoom.times / last.zoom.times, wish.zoom.shift - last.zoom.shift};
-            view = render::zoomed(*reel->film.strokes[stroke].recording, last.view, on, reel->options.size,
-                                  view_options(*reel, stroke), render::Names::carried_along);
+            view = render::zoomed(recording, last.view, on, size, options, wish.names);
+            view.angles.assign(bends.size(), std::nullopt);  // their words wait until it rests
         }
         if (view.lens && wish.lens_at) view.lens->blank_position = *wish.lens_at;
     }

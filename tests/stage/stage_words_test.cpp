@@ -4,6 +4,9 @@
 
 #include <doctest/doctest.h>
 
+#include <map>
+#include <variant>
+
 #include "render/picture/swept.h"
 #include "tests/picture/check_words.h"
 #include "tests/stage/stage_job.h"
@@ -112,11 +115,53 @@ TEST_CASE("the demo's strokes can be read in every look, and each has its magnif
         }
 }
 
+// Frame after frame the words of an angle stand in one place: one end of their first line does not move.
+TEST_CASE("the words of the demo's angles stand still while the strip moves") {
+    const StageJob job("cases/cable-hook/case.toml");
+    for (const StagedStroke& stroke : job.strokes)
+        for (const PictureSize size :
+             {PictureSize{1280, 720}, PictureSize{1920, 1080}, PictureSize{1024, 768}}) {
+            CAPTURE(stroke.info.step_name);
+            CAPTURE(size.width);
+            StageInfo info = stroke.info;
+            info.lens = Lens::shown;
+            const View view = choose_view(*stroke.recording, size, info);
+            REQUIRE(view.angles.size() == info.bends.size());
+            std::map<std::string, std::vector<Rect>> lines;  // by the bend's name
+            for (double moment = 0.0; moment <= stroke.free_at; moment += 0.5)
+                for (const Item& item :
+                     draw_stage(*stroke.recording, moment, info_at(stroke, moment), size, view).items) {
+                    const Text* text = std::get_if<Text>(&item);
+                    if (text == nullptr || !holds(view.stage, painted_box(*text))) continue;
+                    if (text->words.find("\u00b0") == std::string::npos) continue;
+                    for (const BendMark& bend : info.bends)
+                        if (text->words.rfind(bend.name + " ", 0) == 0)
+                            lines[bend.name].push_back(painted_box(*text));
+                }
+            // A narrow picture has no room for the channel's second angle.
+            CHECK(lines.size() == info.bends.size() - (size.width < 1280 && info.bends.size() > 1 &&
+                                                       stroke.info.step_name == "channel"));
+            for (const auto& [name, boxes] : lines) {
+                CAPTURE(name);
+                CHECK(boxes.size() > 10);
+                Rect moved{0.0, 0.0, 0.0, 0.0};  // the most, of left end and top; right end and bottom
+                for (const Rect& box : boxes) {
+                    moved.x = std::max(moved.x, std::abs(box.x - boxes.front().x));
+                    moved.y = std::max(moved.y, std::abs(box.y - boxes.front().y));
+                    moved.width = std::max(moved.width, std::abs(box.right() - boxes.front().right()));
+                }
+                CHECK(std::min(moved.x, moved.width) < 2.0);  // an ink box begins with its first letter
+                CHECK(moved.y < 2.0);
+            }
+        }
+}
+
 // A name in the middle of another tool would seem to be that one's.
 TEST_CASE("no tool of the demo has its name on another one") {
     const StageJob job("cases/cable-hook/case.toml");
     for (const StagedStroke& stroke : job.strokes)
-        for (const PictureSize size : {PictureSize{640, 360}, PictureSize{1280, 720}, PictureSize{720, 720}}) {
+        for (const PictureSize size :
+             {PictureSize{640, 360}, PictureSize{1280, 720}, PictureSize{720, 720}}) {
             CAPTURE(stroke.info.step_name);
             CAPTURE(size.width);
             StageInfo info = stroke.info;

@@ -100,6 +100,9 @@ TEST_CASE("what is small, large or narrow is still whole") {
         CHECK(picture.bottom() <= s.user.find("Timeline").box.y + 1.0);
         s.key(K::I);
         s.keep(std::string("screen_") + screen.name);
+        s.key(K::F1);
+        s.keep(std::string("screen_") + screen.name + "_keys");
+        s.key(K::Escape);
         s.key(K::N);
         s.click("Dark");
         s.keep(std::string("screen_") + screen.name + "_section");
