@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include "scenes/case/case_changes.h"
 #include "scenes/case/read_case.h"
 #include "scenes/case/tool_sizes.h"
 #include "scenes/case/write_case.h"
@@ -80,7 +81,7 @@ TEST_CASE("what differs from the file is told, a line each") {
           "thickness: 1 mm -> 0.9 mm\n"
           "tool 'wedge', nose radius: 1.2 mm -> 1.5 mm\n"
           "tool 'two-way block', opening of face 2: 9 mm -> 9.6 mm\n"
-          "tool 'two-way block', height: 39.9961 mm -> 40.8424 mm\n"
+          "tool 'two-way block', height: 42.613 mm -> 43.4593 mm\n"
           "order of steps: lip, tip, hook, offset, shelf, channel -> tip, lip, hook, offset, shelf, channel\n"
           "stop of step 'tip': the drawing's angle -> 88 deg free\n");
     for (int i = 0; i < 5; ++i) edits.undo();
