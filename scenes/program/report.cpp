@@ -8,8 +8,7 @@
 #include "scenes/exchange/whole_file.h"
 #include "scenes/program/commands.h"
 #include "scenes/program/job.h"
-#include "scenes/program/report_figures.h"
-#include "scenes/report/job_page.h"
+#include "scenes/report/report_files.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 
@@ -26,33 +25,25 @@ struct ReportCommand {
     bool wants(const char* part) const { return std::find(only.begin(), only.end(), part) != only.end(); }
 };
 
-// The job's recordings are lent to the page while it is made.
-std::string page_of(Job& job) {
-    scenes::FlatPattern pattern = scenes::pattern_of(job.c, std::move(job.result));
-    std::string page = render::page_html(
-        scenes::job_page(job.c, pattern, job.shop, std::string("overbend ") + OVERBEND_VERSION));
-    job.result = std::move(pattern.job);
-    return page;
-}
-
 void report(const ReportCommand& given, int& status) {
     Job job = run_job(given.file, given.out, given.output);
     if (!job.result.solved) throw NotSolved(job.result.findings.front());
     const auto tell = [&](const std::string& what) {
         if (!given.output.quiet) std::printf("%s\n", what.c_str());
     };
-    const std::string page = given.wants("page") ? page_of(job) : "";
+    const std::string page = given.wants("page") ? scenes::report_page(job.c, job.result, job.shop) : "";
     const std::filesystem::path folder = make_folder(given.out);
     if (given.wants("page")) {
         const std::filesystem::path file = folder / "report.html";
         scenes::write_whole(file, page);
         tell(file.string() + words(": %.2f MB", static_cast<double>(page.size()) / 1e6));
     }
-    if (given.wants("sheets")) tell(write_sheets(job, folder).string());
+    if (given.wants("sheets")) tell(scenes::write_sheets(job.c, job.result, folder).string());
     if (given.wants("figures")) {
         const std::filesystem::path figures = make_folder((folder / "figures").string());
         const render::Theme theme = given.theme == "dark" ? render::Theme::dark : render::Theme::light;
-        tell(figures.string() + words(": %zu files", write_figures(job, figures, theme).size()));
+        tell(figures.string() +
+             words(": %zu files", scenes::write_figures(job.c, job.result, job.shop, figures, theme).size()));
     }
     std::fflush(stdout);
     status = static_cast<int>(verdict(job.result));

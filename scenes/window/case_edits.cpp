@@ -80,6 +80,11 @@ bool CaseEdits::changed() const {
     return history_[at_].text != write_case(file_);
 }
 
+bool CaseEdits::read_again(const Case& file) {
+    file_ = file;
+    return change("file read again", [&](Case& c) { c = file; });
+}
+
 void CaseEdits::save(const std::filesystem::path& file) {
     if (mistake_) throw std::runtime_error("not saved: " + mistake_->words());
     const std::string& text = history_[at_].text;

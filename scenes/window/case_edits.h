@@ -49,6 +49,10 @@ class CaseEdits {
     std::vector<std::string> changes() const;
     bool changed() const;
 
+    // The file was read again, and is another: changes made here before can be had back by undo. True when it
+    // is another case than `now`.
+    bool read_again(const Case& file);
+
     // Writes the draft as a case file, whole or not at all, and goes on from there: it is the file now.
     // Throws std::runtime_error: a draft that cannot be, a place that cannot be written.
     void save(const std::filesystem::path& file);

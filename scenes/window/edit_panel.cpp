@@ -70,6 +70,12 @@ void EditPanel::begin_anew() {
     *this = EditPanel();
 }
 
+bool EditPanel::take_saved() {
+    const bool saved = saved_;
+    saved_ = false;
+    return saved;
+}
+
 void EditPanel::begin_saving(const CaseEdits& edits) {
     saving_ = true;
     overwrite_.clear(), told_.clear();
@@ -108,6 +114,7 @@ void EditPanel::draw_saving(Ui& ui, CaseEdits& edits) {
                 edits.save(name_);
                 told_ = "Saved as " + name_;
                 failed_ = saving_ = false;
+                saved_ = true;
             } catch (const std::exception& error) {
                 told_ = error.what();
             }

@@ -18,6 +18,8 @@ class EditPanel {
 
     // Asks for a name for the case.
     void begin_saving(const CaseEdits& edits);
+    // Whether a file was written since this was asked last.
+    bool take_saved();
     // The case that is edited is another one.
     void begin_anew();
 
@@ -30,6 +32,7 @@ class EditPanel {
     std::string overwrite_;  // a file that is there and would be written over
     std::string told_;       // how saving went
     bool failed_ = false;
+    bool saved_ = false;
 };
 
 }  // namespace overbend::scenes

@@ -4,7 +4,6 @@
 
 #include <cmath>
 
-#include "scenes/report/part_sheets.h"
 #include "sim/words.h"
 
 namespace overbend::scenes {
@@ -154,7 +153,9 @@ void draw_blank_figures(Ui& ui, const RanJob& job) {
     draw_table("bends", table);
     ui.words("Lines are measured from the blank's left end. An allowance is the blank that goes into a bend.",
              Ui::Weight::muted);
-    ui.words(how_found(p), Ui::Weight::muted);
+    ui.words(job.c.blank_length ? "The blank and its lines are those of the case."
+                                : "The blank and its lines are worked out from the drawing.",
+             Ui::Weight::muted);
     if (p.cutouts.empty()) return;
     ui.words("Cut-outs", Ui::Weight::heading);
     FigureTable cutouts{{"cut-out, nearest bend", "to it\nmm", "least\nmm"}, {}};

@@ -2,6 +2,7 @@
 
 #include <imgui.h>
 
+#include "scenes/case/read_case.h"
 #include "scenes/window/flow.h"
 #include "sim/words.h"
 
@@ -30,6 +31,8 @@ void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
 void ProcessPanels::open(const Case& c) {
     edits_.emplace(c);
     edit_panel_.begin_anew();
+    watched_.watch(files_of(c));
+    reload_trouble_.clear();
 }
 
 void ProcessPanels::draw_keys(Ui& ui, JobWork& work) {
@@ -40,8 +43,38 @@ void ProcessPanels::draw_keys(Ui& ui, JobWork& work) {
     edit_panel_.begin_saving(*edits_);
 }
 
+// What was changed here stays in what can be undone.
+void ProcessPanels::read_again(JobWork& work) {
+    watched_.accept();
+    reload_trouble_.clear();
+    try {
+        const Case c = read_case(edits_->file().file);
+        if (edits_->read_again(c)) work.run(edits_->now());
+        watched_.watch(files_of(c));
+    } catch (const std::exception& error) {
+        reload_trouble_ = trouble_words(error);
+    }
+}
+
+void ProcessPanels::draw_reload(Ui& ui, JobWork& work) {
+    if (!edits_) return;
+    if (!watched_.changed().empty()) {
+        ImGui::AlignTextToFramePadding();
+        ui.words(watched_.changed().front().filename().string() + " was changed on disk.", Ui::Weight::alarm);
+        ImGui::SameLine();
+        if (ui.button("Read it again", {K::R, true}, "What was changed here can be had back by undo"))
+            return read_again(work);
+        ImGui::SameLine();
+        if (ui.button("Leave it")) watched_.accept();
+    }
+    if (reload_trouble_.empty()) return;
+    ui.words(reload_trouble_, Ui::Weight::alarm);
+    if (ui.button("Put this away")) reload_trouble_.clear();
+}
+
 void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) {
     draw_keys(ui, work);
+    draw_reload(ui, work);
     Flow flow;
     const auto panel = [&](const char* words, Panel which, K::Key key, const char* tip) {
         flow.next_button(words);
@@ -70,14 +103,32 @@ void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) 
     draw_state(ui, work, trouble);
 }
 
+void ProcessPanels::recall(const Remembered& remembered) {
+    export_panel_.begin(remembered.export_folder);
+}
+
+void ProcessPanels::remember(Remembered& remembered) const {
+    remembered.export_folder = export_panel_.folder();
+    // Saved under another name it is that file which is opened the next time.
+    if (edits_) remembered.last_case = std::filesystem::absolute(edits_->file().file).string();
+}
+
+bool ProcessPanels::take() {
+    const bool changed = watched_.take();
+    return export_panel_.take() || changed;
+}
+
 double ProcessPanels::width() const {
     return panel_ == Panel::figures ? 26.0 : 22.0;
 }
 
 std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork& work, const Wish& seen) {
+    if (panel_ == Panel::exports) export_panel_.draw(ui, seen, work.job());
     if (panel_ == Panel::figures) figures_panel_.draw(ui, work.job(), seen.theme);
     if (panel_ == Panel::findings) return findings_panel_.draw(ui, work.job());
-    if (panel_ == Panel::edits && edits_ && edit_panel_.draw(ui, *edits_)) work.run(edits_->now());
+    if (panel_ != Panel::edits || !edits_) return {};
+    if (edit_panel_.draw(ui, *edits_)) work.run(edits_->now());
+    if (edit_panel_.take_saved()) watched_.watch(files_of(edits_->file())), reload_trouble_.clear();
     return {};
 }
 

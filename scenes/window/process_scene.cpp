@@ -53,6 +53,7 @@ ProcessScene::ProcessScene(const Remembered& remembered) : in_(std::make_unique<
     in_->last_case = remembered.last_case;
     in_->head.speed = remembered.speed;
     in_->look = remembered_choice(remembered);
+    in_->panels.recall(remembered);
 }
 ProcessScene::~ProcessScene() = default;
 
@@ -65,7 +66,7 @@ void ProcessScene::open(const std::filesystem::path& file) {
         in_->file = file;
         in_->trouble.clear();
     } catch (const std::exception& error) {
-        in_->trouble = error.what();
+        in_->trouble = trouble_words(error);
     }
 }
 
@@ -100,11 +101,15 @@ Wish ProcessScene::Inside::wish() const {
 Motion ProcessScene::motion() {
     Inside& in = *in_;
     in.unseen = in.work.take() || in.unseen;
+    in.unseen = in.panels.take() || in.unseen;
     if (in.work.reel()) in.take_reel();
     const auto now = std::chrono::steady_clock::now();
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
-    if (!in.seen) return in.unseen ? Motion::moving : in.work.busy() ? Motion::awaiting : Motion::still;
+    if (!in.seen)
+        return in.unseen                            ? Motion::moving
+               : in.work.busy() || in.panels.busy() ? Motion::awaiting
+                                                    : Motion::still;
     go_on(in.head, *in.seen, std::min(seconds, 0.25));
     try {
         if (std::optional<Painted> painted = in.easel.take()) {
@@ -119,8 +124,8 @@ Motion ProcessScene::motion() {
     const Wish wanted = in.wish();
     const bool fulfilled = in.easel.wished() && same(*in.easel.wished(), wanted);
     if (!fulfilled && !in.easel.busy()) in.easel.paint(wanted);
-    const bool waits = !fulfilled || in.easel.busy() || in.work.busy() || in.head.playing == Playing::yes ||
-                       in.picture.moving();
+    const bool waits = !fulfilled || in.easel.busy() || in.work.busy() || in.panels.busy() ||
+                       in.head.playing == Playing::yes || in.picture.moving();
     return in.unseen ? Motion::moving : waits ? Motion::awaiting : Motion::still;
 }
 
@@ -230,7 +235,7 @@ const SharedJob& ProcessScene::job() const {
 void ProcessScene::remember(Remembered& remembered) const {
     remembered.speed = in_->head.speed;
     remember_choice(in_->look, remembered);
-    if (!in_->file.empty()) remembered.last_case = std::filesystem::absolute(in_->file).string();
+    in_->panels.remember(remembered);
 }
 
 }  // namespace overbend::scenes

@@ -62,6 +62,7 @@ Remembered read_remembered(const std::filesystem::path& file) {
     take_within(from, "springback_scale", 1.0, 20.0, r.springback_scale);
     take_within(from, "speed", 0.1, 10.0, r.speed);
     take(from, "last_case", r.last_case);
+    take(from, "export_folder", r.export_folder);
     std::string scene;
     take(from, "scene", scene);
     if (scene == "bench") r.scene = SceneKind::bench;
@@ -80,6 +81,7 @@ void write_remembered(const std::filesystem::path& file, const Remembered& r) {
                      {"springback_scale", r.springback_scale},
                      {"speed", r.speed},
                      {"last_case", r.last_case},
+                     {"export_folder", r.export_folder},
                      {"scene", r.scene == SceneKind::bench ? "bench" : "process"}};
     try {
         std::filesystem::create_directories(file.parent_path());

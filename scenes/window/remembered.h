@@ -20,6 +20,7 @@ struct Remembered {
     double springback_scale = 1.0;  // 1 to 20
     double speed = 1.0;             // of playing, against the film's
     std::string last_case;          // whole path; empty: none
+    std::string export_folder;      // where pictures, films and reports went; empty: nowhere yet
     SceneKind scene = SceneKind::process;
 };
 

@@ -15,7 +15,7 @@ Ui::Weight weight_of(shop::Verdict verdict) {
     return verdict == shop::Verdict::fine ? Ui::Weight::plain : Ui::Weight::alarm;
 }
 
-// "force, 2 % of it"; what has to be at least its limit is no part of it.
+// "1.5 of 60.0 kN"
 std::string against(const shop::Check& check) {
     const std::string end = check.unit.empty() ? "" : " " + check.unit;
     const int decimals = check.limit < 10.0 ? 2 : 1;
@@ -69,7 +69,11 @@ void draw_press_figures(Ui& ui, const RanJob& job) {
         const std::string name = words("%d ", s.step + 1) + job.c.steps[s.step].name;
         ui.words(name, Ui::Weight::heading);
         std::vector<FigureLine> lines;
-        for (const shop::Check& check : s.checks) lines.push_back(check_line(check));
+        for (const shop::Check& check : s.checks) {
+            const bool again = !lines.empty() && lines.back().words == check.what;
+            lines.push_back(check_line(check));
+            if (again) lines.back().words += ", at least";  // a limit on either side
+        }
         lines.push_back({"work", figure_words(s.demand.work, 2) + " J"});
         lines.push_back({"down and up again", figure_words(s.cycle_s, 2) + " s"});
         draw_lines(name.c_str(), lines);

@@ -14,7 +14,7 @@ TEST_CASE("what is remembered comes back") {
     Remembered r;
     r.width = 1600, r.height = 900, r.dark = true, r.plastic_strain = true, r.lens = false;
     r.lens_at_pointer = true, r.charts = false, r.springback_scale = 5.0;
-    r.speed = 0.5, r.last_case = "/a/b.toml", r.scene = SceneKind::bench;
+    r.speed = 0.5, r.last_case = "/a/b.toml", r.export_folder = "/a/out", r.scene = SceneKind::bench;
     write_remembered(file, r);
     const Remembered back = read_remembered(file);
     CHECK(back.width == 1600);
@@ -27,6 +27,7 @@ TEST_CASE("what is remembered comes back") {
     CHECK(back.springback_scale == 5.0);
     CHECK(back.speed == 0.5);
     CHECK(back.last_case == "/a/b.toml");
+    CHECK(back.export_folder == "/a/out");
     CHECK(back.scene == SceneKind::bench);
 }
 

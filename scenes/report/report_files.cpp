@@ -1,11 +1,12 @@
-#include "scenes/program/report_figures.h"
+#include "scenes/report/report_files.h"
 
 #include "render/picture/painter.h"
+#include "scenes/report/job_page.h"
 #include "scenes/report/sheet_data.h"
 #include "scenes/report/story_data.h"
 #include "sim/words.h"
 
-namespace overbend::program {
+namespace overbend::scenes {
 
 namespace {
 
@@ -26,9 +27,9 @@ void write_chart(const Draw& draw, const std::filesystem::path& folder, const st
     for (const char* kind : {".svg", ".pdf", ".png"}) written.push_back(folder / (name + kind));
 }
 
-void write_storyboard(const Job& job, const std::filesystem::path& folder, render::Theme theme,
-                      Paths& written) {
-    const render::Storyboard board = scenes::storyboard_data(job.c, job.result);
+void write_storyboard(const Case& c, const JobResult& job, const std::filesystem::path& folder,
+                      render::Theme theme, Paths& written) {
+    const render::Storyboard board = storyboard_data(c, job);
     const std::vector<render::DrawingList> slides = render::draw_slides(board, slide_height, theme);
     for (std::size_t i = 0; i < slides.size(); ++i) {
         const std::string name = i == 0 ? "storyboard" : words("storyboard_%zu", i + 1);
@@ -41,18 +42,18 @@ void write_storyboard(const Job& job, const std::filesystem::path& folder, rende
     written.push_back(folder / "storyboard.pdf");
 }
 
-void write_stroke_charts(const Job& job, int step, const std::filesystem::path& folder, render::Theme theme,
-                         Paths& written) {
+void write_stroke_charts(const Case& c, const JobResult& job, int step, const std::filesystem::path& folder,
+                         render::Theme theme, Paths& written) {
     const std::string stroke = words("stroke_%02d_", step + 1);
-    const render::ForceTravel force = scenes::force_travel_data(job.c, job.result, step);
+    const render::ForceTravel force = force_travel_data(c, job, step);
     write_chart([&](const render::ChartSize& size) { return draw_force_travel(force, size, theme); }, folder,
                 stroke + "force", written);
-    const render::MomentCurvature moment = scenes::moment_curvature_data(job.c, job.result, step);
+    const render::MomentCurvature moment = moment_curvature_data(c, job, step);
     write_chart([&](const render::ChartSize& size) { return draw_moment_curvature(moment, size, theme); },
                 folder, stroke + "moment", written);
-    const std::vector<int>& bends = job.c.steps[step].bends;
+    const std::vector<int>& bends = c.steps[step].bends;
     for (std::size_t i = 0; i < bends.size(); ++i) {
-        const render::StressThroughThickness stress = scenes::stress_data(job.c, job.result, step, bends[i]);
+        const render::StressThroughThickness stress = stress_data(c, job, step, bends[i]);
         write_chart(
             [&](const render::ChartSize& size) { return draw_stress_through_thickness(stress, size, theme); },
             folder, stroke + (bends.size() > 1 ? words("stress_%zu", i + 1) : "stress"), written);
@@ -61,25 +62,33 @@ void write_stroke_charts(const Job& job, int step, const std::filesystem::path& 
 
 }  // namespace
 
-std::vector<std::filesystem::path> write_figures(const Job& job, const std::filesystem::path& folder,
-                                                 render::Theme theme) {
+std::string report_page(const Case& c, JobResult& job, const ShopReport& shop) {
+    FlatPattern pattern = pattern_of(c, std::move(job));
+    std::string page =
+        render::page_html(job_page(c, pattern, shop, std::string("overbend ") + OVERBEND_VERSION));
+    job = std::move(pattern.job);
+    return page;
+}
+
+std::vector<std::filesystem::path> write_figures(const Case& c, const JobResult& job, const ShopReport& shop,
+                                                 const std::filesystem::path& folder, render::Theme theme) {
     Paths written;
-    write_storyboard(job, folder, theme, written);
-    for (std::size_t i = 0; i < job.result.steps.size(); ++i)
-        if (job.result.steps[i].stroke.solved())
-            write_stroke_charts(job, static_cast<int>(i), folder, theme, written);
-    if (job.shop.cost_asked) {
-        const render::CostOverBatch cost = scenes::cost_over_batch_data(job.c, job.shop);
+    write_storyboard(c, job, folder, theme, written);
+    for (std::size_t i = 0; i < job.steps.size(); ++i)
+        if (job.steps[i].stroke.solved())
+            write_stroke_charts(c, job, static_cast<int>(i), folder, theme, written);
+    if (shop.cost_asked) {
+        const render::CostOverBatch cost = cost_over_batch_data(c, shop);
         write_chart([&](const render::ChartSize& size) { return draw_cost_over_batch(cost, size, theme); },
                     folder, "cost", written);
     }
     return written;
 }
 
-std::filesystem::path write_sheets(const Job& job, const std::filesystem::path& folder) {
+std::filesystem::path write_sheets(const Case& c, const JobResult& job, const std::filesystem::path& folder) {
     const std::filesystem::path path = folder / "sheets.pdf";
-    render::write_pdf(render::draw_sheets(scenes::sheet_data(job.c, job.result)), path);
+    render::write_pdf(render::draw_sheets(sheet_data(c, job)), path);
     return path;
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::scenes

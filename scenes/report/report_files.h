@@ -1,0 +1,33 @@
+// What a report consists of, as files: its page, the storyboard, the charts of every stroke, the sheets for
+// the shop.
+
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <vector>
+
+#include "render/picture/palette.h"
+#include "scenes/process/process.h"
+#include "scenes/shop/shop.h"
+
+namespace overbend::scenes {
+
+// The page that explains the job, as one HTML document. The job's recordings are lent to it while it is made.
+// Throws OutOfRange: a job that was not solved.
+std::string report_page(const Case& c, JobResult& job, const ShopReport& shop);
+
+// Into the folder, which must be there:
+//   storyboard.svg, .png (a slide; storyboard_2 and so on for jobs that one does not hold), storyboard.pdf
+//   (A4) stroke_01_force.svg, .pdf, .png; stroke_01_moment and stroke_01_stress the same, stress by bend
+//   where a stroke has two: stroke_04_stress_1, stroke_04_stress_2
+//   cost.svg, .pdf, .png of a case that has a table of costs
+// A stroke that was not solved has none. Returns what was written. Throws as the painter; OutOfRange when no
+// stroke was solved.
+std::vector<std::filesystem::path> write_figures(const Case& c, const JobResult& job, const ShopReport& shop,
+                                                 const std::filesystem::path& folder, render::Theme theme);
+
+// sheets.pdf, A4. Throws as write_figures.
+std::filesystem::path write_sheets(const Case& c, const JobResult& job, const std::filesystem::path& folder);
+
+}  // namespace overbend::scenes
