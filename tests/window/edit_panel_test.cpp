@@ -87,6 +87,100 @@ TEST_CASE("steps change places, by their buttons and keys; an order that cannot 
     CHECK(user.has("1  first: 60 deg free"));
 }
 
+TEST_CASE("a change that cannot be is told at its place, and is undone") {
+    const tests::OwnFolder folder;
+    Panels on(folder.write("case.toml", tests::small_case));
+    tests::Script& user = on.user;
+    user.click("Case");
+    user.click("wedge: vee-punch");
+    user.type("Angle", "100");
+    REQUIRE(user.wait());
+    user.click("Save...");
+    user.click("Write it");
+    CHECK_FALSE(std::filesystem::exists(folder / "case-changed.toml"));
+    user.key(K::Z, true);
+    user.click("Write it");
+    CHECK(std::filesystem::exists(folder / "case-changed.toml"));
+}
+
+TEST_CASE("materials are those that come with the program") {
+    const tests::OwnFolder folder;
+    Panels on(folder.write("case.toml", tests::small_case));
+    tests::Script& user = on.user;
+    user.click("Case");
+    user.choose("Material", "dc04");
+    REQUIRE(user.wait());
+    user.click("Save...");
+    user.click("Write it");
+    CHECK(scenes::read_case(folder / "case-changed.toml").material.name == "dc04");
+}
+
+TEST_CASE("picture, film and report are written to the folder that is typed, or it is said what is wrong") {
+    const tests::OwnFolder folder;
+    Panels on(folder.write("case.toml", tests::small_case));
+    tests::Script& user = on.user;
+    user.click("Export");
+    const std::filesystem::path out = folder / "out/deep";
+    user.type("Folder", out.string());
+    for (const char* what : {"PNG", "SVG", "PDF", "Report and sheets"}) {
+        user.click(what);
+        REQUIRE(user.wait());
+    }
+    std::string names;
+    for (const auto& [name, bytes] : tests::files_below(out)) {
+        names += name + " ";
+        CHECK(bytes.size() > 1000);
+    }
+    CHECK(names == "frame_000.00s.pdf frame_000.00s.png frame_000.00s.svg report.html sheets.pdf ");
+    CHECK(on.show.remembered().export_folder == out.string());
+    // A film is begun and given up: nothing is left of it.
+    user.click("Film (MP4)");
+    user.click("Give it up");
+    REQUIRE(user.wait());
+    CHECK(tests::files_below(out).size() == 5);
+    user.type("Folder", (folder / "case.toml").c_str());
+    user.click("PNG");
+    REQUIRE(user.wait());
+    CHECK(tests::bytes_of(folder / "case.toml") == tests::small_case);
+}
+
+TEST_CASE("a case changed on disk is offered to be read again; what is wrong in it leaves what is shown") {
+    const tests::OwnFolder folder;
+    Panels on(folder.write("case.toml", tests::small_case));
+    tests::Script& user = on.user;
+    const auto offered = [&] {
+        for (int i = 0; i < 500 && !user.has("Read it again"); ++i) user.frames(1);
+        return user.has("Read it again");
+    };
+    folder.write("case.toml", tests::replaced(tests::small_case, "thickness_mm = 1.0", "thickness_mm = -1"));
+    REQUIRE(offered());
+    user.click("Read it again");
+    CHECK(user.has("Put this away"));
+    CHECK(user.has("Timeline"));
+    folder.write("case.toml", tests::replaced(tests::small_case, "thickness_mm = 1.0", "thickness_mm = 0.9"));
+    REQUIRE(offered());
+    user.key(K::R, true);
+    REQUIRE(user.wait());
+    CHECK_FALSE(user.has("Put this away"));
+    user.click("Case");
+    user.click("Save...");
+    user.click("Write it");
+    CHECK(scenes::read_case(folder / "case-changed.toml").thickness == 0.9);
+}
+
+TEST_CASE("findings are stepped through by keys, and the picture goes to them") {
+    Panels on("cases/wrong-order/case.toml");
+    tests::Script& user = on.user;
+    user.click("Findings");
+    const render::Pixels before = user.screenshot();
+    user.key(K::PageDown, false, true);
+    REQUIRE(user.wait());
+    const render::Pixels after = user.screenshot();
+    CHECK(before.bgra != after.bgra);
+    user.click("1");
+    REQUIRE(user.wait());
+}
+
 TEST_CASE("look at panels") {
     if (!std::getenv("SHOT")) return;
     Panels on(std::getenv("CASE"), std::atoi(std::getenv("W")), std::atoi(std::getenv("H")));
