@@ -128,7 +128,7 @@ void Easel::paint(const Wish& wish) {
     wished_ = wish;
     const auto pixels = [&] {
         if (spare_.empty()) return std::make_shared<render::Pixels>();
-        const std::shared_ptr<render::Pixels> one = spare_.back();
+        std::shared_ptr<render::Pixels> one = spare_.back();
         spare_.pop_back();
         return one;
     };
