@@ -189,10 +189,8 @@ void check_plannable(const StrictTable& part, const Case& job) {
                              "write the steps for this part");
 }
 
-}  // namespace
-
-Case read_case(const std::filesystem::path& file, Needs needs) {
-    const TomlFile toml = read_toml(file);
+// beside: the folder that relative paths start from
+Case read_whole_case(const TomlFile& toml, const std::filesystem::path& beside, Needs needs) {
     const StrictTable top = read_top(toml);
     Case job;
     job.file = toml.file;
@@ -200,7 +198,7 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
 
     const StrictTable strip = top.table(
         "strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm", "rolling"});
-    read_material(top, strip, file.parent_path(), job);
+    read_material(top, strip, beside, job);
     job.thickness = strip.number("thickness_mm", from_to(0.05, 20.0));
     job.width = strip.number("width_mm", from_to(0.5, 5000.0));
     job.blank_length = strip.optional_number("blank_length_mm", above_to(0.0, 1e5));
@@ -214,7 +212,7 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
     job.bend_lines = read_bend_lines(strip, job);
     job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);
 
-    const ToolsAtHand at_hand = read_tools(top, file.parent_path(), job.width);
+    const ToolsAtHand at_hand = read_tools(top, beside, job.width);
     job.rack = at_hand.rack;
     job.tools = at_hand.tools;
     job.steps = read_steps(top, job);
@@ -224,11 +222,21 @@ Case read_case(const std::filesystem::path& file, Needs needs) {
         check_hems_laid(part, job);
     }
     if (needs == Needs::plan) check_plannable(part, job);
-    read_press(top, file.parent_path(), job);
+    read_press(top, beside, job);
     job.handling = read_handling(top);
     job.cost = read_cost(top, job);
     job.run = read_run(top);
     return job;
+}
+
+}  // namespace
+
+Case read_case(const std::filesystem::path& file, Needs needs) {
+    return read_whole_case(read_toml(file), file.parent_path(), needs);
+}
+
+Case read_case_text(const std::string& text, const std::filesystem::path& file, Needs needs) {
+    return read_whole_case(parse_toml(text, file.string()), file.parent_path(), needs);
 }
 
 }  // namespace overbend::scenes

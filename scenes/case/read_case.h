@@ -130,4 +130,7 @@ enum class Needs { steps, drawing_alone, plan };
 // Throws CaseError for the first thing that is wrong, in the case file or in the card it names.
 Case read_case(const std::filesystem::path& file, Needs needs = Needs::steps);
 
+// Of a text that would stand in that file. Throws as above, with lines of the text.
+Case read_case_text(const std::string& text, const std::filesystem::path& file, Needs needs = Needs::steps);
+
 }  // namespace overbend::scenes

@@ -38,14 +38,16 @@ std::string read_whole(const std::filesystem::path& file) {
 }  // namespace
 
 TomlFile read_toml(const std::filesystem::path& file) {
-    const std::string content = read_whole(file);
+    return parse_toml(read_whole(file), file.string());
+}
+
+TomlFile parse_toml(const std::string& text, const std::string& as) {
     try {
-        return {file.string(), toml::parse(content)};
+        return {as, toml::parse(text)};
     } catch (const toml::parse_error& error) {
         const toml::source_position place = error.source().begin;
-        throw CaseError(file.string(), std::max(1, static_cast<int>(place.line)),
-                        static_cast<int>(place.column), "", "not TOML: " + std::string(error.description()),
-                        "correct this line");
+        throw CaseError(as, std::max(1, static_cast<int>(place.line)), static_cast<int>(place.column), "",
+                        "not TOML: " + std::string(error.description()), "correct this line");
     }
 }
 

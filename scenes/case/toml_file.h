@@ -18,4 +18,7 @@ struct TomlFile {
 // Throws CaseError: not there, not readable, larger than any case can be, not TOML.
 TomlFile read_toml(const std::filesystem::path& file);
 
+// Of a text that is in no file, or not yet. as: what messages call it. Throws CaseError: not TOML.
+TomlFile parse_toml(const std::string& text, const std::string& as);
+
 }  // namespace overbend::scenes

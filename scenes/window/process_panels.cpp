@@ -28,10 +28,20 @@ void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
 }  // namespace
 
 void ProcessPanels::open(const Case& c) {
-    case_ = c;
+    edits_.emplace(c);
+    edit_panel_.begin_anew();
+}
+
+void ProcessPanels::draw_keys(Ui& ui, JobWork& work) {
+    if (!edits_ || panel_ == Panel::edits) return;
+    if (EditPanel::keys(ui, *edits_)) work.run(edits_->now());
+    if (!ui.key("Save...", {K::S, true})) return;
+    panel_ = Panel::edits;
+    edit_panel_.begin_saving(*edits_);
 }
 
 void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) {
+    draw_keys(ui, work);
     Flow flow;
     const auto panel = [&](const char* words, Panel which, K::Key key, const char* tip) {
         flow.next_button(words);
@@ -53,15 +63,16 @@ void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) 
         return;
     }
     ui.begin_enabled(work.job() || work.behind() ? render::Enabled::yes : render::Enabled::no);
-    if (ui.button("Run", {K::R}, "Presses the job once more")) work.run(case_);
+    if (ui.button("Run", {K::R}, "Presses the job once more")) work.run(edits_->now());
     ui.end_enabled();
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
     draw_state(ui, work, trouble);
 }
 
-std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork&) {
-    ui.words("to come");
+std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork& work) {
+    if (panel_ == Panel::findings) return findings_panel_.draw(ui, work.job());
+    if (panel_ == Panel::edits && edits_ && edit_panel_.draw(ui, *edits_)) work.run(edits_->now());
     return {};
 }
 

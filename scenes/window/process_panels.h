@@ -7,15 +7,11 @@
 #include <string>
 
 #include "render/window/ui.h"
+#include "scenes/window/edit_panel.h"
+#include "scenes/window/findings_panel.h"
 #include "scenes/window/job_work.h"
 
 namespace overbend::scenes {
-
-struct FindingPlace {
-    int step = 0;
-    int state = 0;
-    std::optional<render::Place> at;
-};
 
 enum class Panel { none, edits, findings, figures, exports };
 
@@ -28,8 +24,11 @@ class ProcessPanels {
     std::optional<FindingPlace> draw(render::Ui& ui, JobWork& work);
 
   private:
+    void draw_keys(render::Ui& ui, JobWork& work);
     Panel panel_ = Panel::none;
-    Case case_;
+    std::optional<CaseEdits> edits_;  // none: nothing is open
+    EditPanel edit_panel_;
+    FindingsPanel findings_panel_;
 };
 
 }  // namespace overbend::scenes

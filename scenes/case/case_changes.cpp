@@ -1,0 +1,212 @@
+#include "scenes/case/case_changes.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/case/tool_sizes.h"
+#include "scenes/case/write_case.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+const std::string suffix = ", changed";  // of a copy of a rack's tool
+
+// Angles read from text may be off in the last digit.
+bool same(double a, double b) {
+    return std::abs(a - b) <= 1e-12 * std::max({1.0, std::abs(a), std::abs(b)});
+}
+
+std::string in_unit(double value, SizeUnit unit) {
+    return unit == SizeUnit::rad ? size_words(value / degree, "deg") : size_words(value, "mm");
+}
+
+struct Lines {
+    std::vector<std::string> all;
+
+    void differ(const std::string& what, const std::string& from, const std::string& to) {
+        if (from != to) all.push_back(what + ": " + from + " -> " + to);
+    }
+    void number(const std::string& what, double from, double to, const std::string& unit) {
+        if (!same(from, to)) differ(what, size_words(from, unit), size_words(to, unit));
+    }
+};
+
+std::string name_without_suffix(const std::string& name) {
+    const bool copy =
+        name.size() > suffix.size() && name.compare(name.size() - suffix.size(), suffix.size(), suffix) == 0;
+    return copy ? name.substr(0, name.size() - suffix.size()) : name;
+}
+
+template <class Named>
+const Named* find(const std::vector<Named>& among, const std::string& name) {
+    for (const Named& each : among)
+        if (each.name == name) return &each;
+    return nullptr;
+}
+
+template <class Named>
+std::string listed(const std::vector<Named>& all) {
+    std::string list;
+    for (const Named& each : all) list += (list.empty() ? "" : ", ") + each.name;
+    return list;
+}
+
+// ---- what a step says, in words
+
+std::string tool_words(const Case& c, const std::optional<int>& tool) {
+    return tool ? name_without_suffix(c.tools[*tool].name) : "none";
+}
+
+std::string die_words(const Case& c, const Step& step) {
+    const Tool& die = c.tools[step.die];
+    const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
+    const bool two_faces = vee && vee->faces.size() > 1;
+    return tool_words(c, step.die) + (two_faces ? words(" face %d", step.die_face) : "");
+}
+
+std::string bend_words(const Case& c, const Step& step) {
+    std::string list;
+    for (const int bend : step.bends) list += (list.empty() ? "" : ", ") + c.part.bends[bend].name;
+    return list;
+}
+
+void compare_steps(const Case& from, const Case& to, Lines& lines) {
+    std::vector<Step> kept, found;
+    for (const Step& step : from.steps)
+        if (find(to.steps, step.name)) kept.push_back(step);
+    for (const Step& step : to.steps)
+        if (find(from.steps, step.name)) found.push_back(step);
+    lines.differ("order of steps", listed(kept), listed(found));
+    for (const Step& step : from.steps)
+        if (!find(to.steps, step.name)) lines.all.push_back("step '" + step.name + "' is left out");
+    for (const Step& now : to.steps) {
+        const Step* before = find(from.steps, now.name);
+        if (!before) {
+            lines.all.push_back("step '" + now.name + "' is new");
+            continue;
+        }
+        const std::string of = " of step '" + now.name + "'";
+        lines.differ("bends" + of, bend_words(from, *before), bend_words(to, now));
+        if (before->stop != now.stop || !same(before->stop_value, now.stop_value))
+            lines.differ("stop" + of, stop_words(before->stop, before->stop_value),
+                         stop_words(now.stop, now.stop_value));
+        lines.differ("punch" + of, tool_words(from, before->punch), tool_words(to, now.punch));
+        lines.differ("die" + of, die_words(from, *before), die_words(to, now));
+        lines.differ("pad" + of, tool_words(from, before->pad), tool_words(to, now.pad));
+        lines.differ("clamp" + of, tool_words(from, before->clamp), tool_words(to, now.clamp));
+        const auto face = [](const Step& s) { return s.face == Face::up ? "up" : "down"; };
+        const auto first = [](const Step& s) { return s.first == First::left ? "left" : "right"; };
+        lines.differ("face" + of, face(*before), face(now));
+        lines.differ("first end" + of, first(*before), first(now));
+        lines.number("shift" + of, before->shift, now.shift, "mm");
+    }
+}
+
+void compare_tool(const Tool& before, const Tool& now, Lines& lines) {
+    const std::string of = "tool '" + before.name + "', ";
+    lines.differ(of + "kind", kind_word(before), kind_word(now));
+    lines.differ(of + "steel", before.make.steel, now.make.steel);
+    const std::vector<ToolSize> from = sizes_of(before), to = sizes_of(now);
+    for (std::size_t i = 0; i < std::min(from.size(), to.size()); ++i)
+        if (!same(from[i].value, to[i].value))
+            lines.differ(of + from[i].words, in_unit(from[i].value, from[i].unit),
+                         in_unit(to[i].value, to[i].unit));
+}
+
+void compare_tools(const Case& from, const Case& to, Lines& lines) {
+    for (const Tool& now : to.tools) {
+        const Tool* before = find(from.tools, now.name);
+        if (!before) before = find(from.tools, name_without_suffix(now.name));
+        if (before)
+            compare_tool(*before, now, lines);
+        else
+            lines.all.push_back("tool '" + now.name + "' is new");
+    }
+    for (const Tool& before : from.tools)
+        if (!find(to.tools, before.name)) lines.all.push_back("tool '" + before.name + "' is left out");
+}
+
+void compare_part(const Part& from, const Part& to, Lines& lines) {
+    const bool alike = from.flats.size() == to.flats.size() && from.bends.size() == to.bends.size();
+    if (!alike) return lines.all.emplace_back("the drawing"), void();
+    for (std::size_t i = 0; i < from.flats.size(); ++i)
+        lines.number(words("flat %zu", i + 1), from.flats[i], to.flats[i], "mm");
+    for (std::size_t i = 0; i < from.bends.size(); ++i) {
+        const std::string of = " of bend '" + from.bends[i].name + "'";
+        lines.number("angle" + of, from.bends[i].angle / degree, to.bends[i].angle / degree, "deg");
+        lines.number("inside radius" + of, from.bends[i].inside_radius, to.bends[i].inside_radius, "mm");
+    }
+    lines.number("angle tolerance", from.angle_tolerance / degree, to.angle_tolerance / degree, "deg");
+}
+
+std::string blank_words(const Case& c) {
+    return c.blank_length ? size_words(*c.blank_length, "mm") : "worked out";
+}
+
+}  // namespace
+
+std::string size_words(double value, const std::string& unit) {
+    // "88", not "88.0000"; an angle of a file is not told with the noise of its last digits
+    const std::string number = words("%.6g", value);
+    return (number == "-0" ? "0" : number) + (unit.empty() ? "" : " " + unit);
+}
+
+std::string stop_words(StopKind kind, double value) {
+    switch (kind) {
+        case StopKind::drawing_angle:
+            return "the drawing's angle";
+        case StopKind::free_angle:
+            return size_words(value / degree, "deg free");
+        case StopKind::travel:
+            return size_words(value, "mm of travel");
+        case StopKind::force:
+            return size_words(value, "kN");
+        case StopKind::gap:
+            return size_words(value, "mm gap");
+    }
+    return "";
+}
+
+int own_tool(Case& c, int tool) {
+    if (!c.tools[tool].from_rack) return tool;
+    Tool copy = c.tools[tool];
+    copy.from_rack = false;
+    copy.name += suffix;
+    for (std::size_t i = 0; i < c.tools.size(); ++i)
+        if (c.tools[i].name == copy.name) return static_cast<int>(i);
+    const int made = static_cast<int>(c.tools.size());
+    c.tools.push_back(copy);
+    for (Step& step : c.steps) {
+        if (step.punch == tool) step.punch = made;
+        if (step.die == tool) step.die = made;
+        if (step.pad == tool) step.pad = made;
+        if (step.clamp == tool) step.clamp = made;
+    }
+    return made;
+}
+
+std::vector<std::string> case_changes(const Case& from, const Case& to) {
+    Lines lines;
+    lines.differ("title", from.title, to.title);
+    lines.differ("material", from.material.name, to.material.name);
+    lines.number("thickness", from.thickness, to.thickness, "mm");
+    lines.number("width", from.width, to.width, "mm");
+    lines.differ("blank's length", blank_words(from), blank_words(to));
+    const auto rolled = [](const Case& c) {
+        return c.rolling == Rolling::lengthwise ? "lengthwise" : "crosswise";
+    };
+    lines.differ("rolling", rolled(from), rolled(to));
+    compare_part(from.part, to.part, lines);
+    compare_tools(from, to, lines);
+    compare_steps(from, to, lines);
+    lines.number("friction", from.run.friction, to.run.friction, "");
+    if (from.cost && to.cost) lines.number("batch", from.cost->batch, to.cost->batch, "parts");
+    if (lines.all.empty() && write_case(from) != write_case(to))
+        lines.all.emplace_back("something that this list has no words for: see the file");
+    return lines.all;
+}
+
+}  // namespace overbend::scenes
