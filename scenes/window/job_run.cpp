@@ -27,6 +27,10 @@ RanJob run_job(const Case& c, const Wanted& wanted, RunProgress& progress) {
     wanted.check();
     try {
         job.shop = look_at_shop(c, job.result);
+        // The recordings are lent to it.
+        job.pattern = pattern_of(c, std::move(job.result));
+        job.result = std::move(job.pattern.job);
+        job.pattern.job = {};
     } catch (const std::exception& error) {
         job.wrong = error.what();
     }

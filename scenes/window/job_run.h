@@ -7,6 +7,7 @@
 #include <string>
 
 #include "scenes/case/case.h"
+#include "scenes/process/flat_pattern.h"
 #include "scenes/process/process.h"
 #include "scenes/shop/shop.h"
 #include "scenes/window/background.h"
@@ -17,7 +18,8 @@ struct RanJob {
     Case c;
     JobResult result;  // with what the shop finds against it; ends after a stroke that was not solved
     ShopReport shop;
-    std::string wrong;  // why there are no strokes, or no shop report of them; empty: both are there
+    FlatPattern pattern;  // its job is empty: it is the result beside it
+    std::string wrong;    // why there are no strokes, or no shop report of them; empty: both are there
 
     // Can it be shown: is at least one stroke recorded?
     bool has_strokes() const;

@@ -70,7 +70,12 @@ void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) 
     draw_state(ui, work, trouble);
 }
 
-std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork& work) {
+double ProcessPanels::width() const {
+    return panel_ == Panel::figures ? 26.0 : 22.0;
+}
+
+std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork& work, const Wish& seen) {
+    if (panel_ == Panel::figures) figures_panel_.draw(ui, work.job(), seen.theme);
     if (panel_ == Panel::findings) return findings_panel_.draw(ui, work.job());
     if (panel_ == Panel::edits && edits_ && edit_panel_.draw(ui, *edits_)) work.run(edits_->now());
     return {};

@@ -7,7 +7,9 @@
 #include <string>
 
 #include "render/window/ui.h"
+#include "scenes/window/easel.h"
 #include "scenes/window/edit_panel.h"
+#include "scenes/window/figures_panel.h"
 #include "scenes/window/findings_panel.h"
 #include "scenes/window/job_work.h"
 
@@ -20,8 +22,9 @@ class ProcessPanels {
     void open(const Case& c);
     void draw_row(render::Ui& ui, JobWork& work, const std::string& trouble);
     bool shown() const { return panel_ != Panel::none; }
-    // The chosen one; returns the place of a finding that was clicked.
-    std::optional<FindingPlace> draw(render::Ui& ui, JobWork& work);
+    double width() const;  // in letters' sizes
+    // The chosen one; returns the place of a finding that was clicked. seen: what the picture shows.
+    std::optional<FindingPlace> draw(render::Ui& ui, JobWork& work, const Wish& seen);
 
   private:
     void draw_keys(render::Ui& ui, JobWork& work);
@@ -29,6 +32,7 @@ class ProcessPanels {
     std::optional<CaseEdits> edits_;  // none: nothing is open
     EditPanel edit_panel_;
     FindingsPanel findings_panel_;
+    FiguresPanel figures_panel_;
 };
 
 }  // namespace overbend::scenes

@@ -100,6 +100,11 @@ TEST_CASE("look at panels") {
     user.click("Figures");
     REQUIRE(user.wait());
     user.save("/tmp/e2_figures.png");
+    for (const char* page : {"Blank", "Press", "Tools", "Cost"}) {
+        user.click(page);
+        REQUIRE(user.wait());
+        user.save(std::string("/tmp/e2_") + page + ".png");
+    }
     user.click("Export");
     REQUIRE(user.wait());
     user.save("/tmp/e2_export.png");
