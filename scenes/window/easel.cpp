@@ -91,7 +91,37 @@ struct Easel::Canvas {
         }
         if (view.lens && wish.lens_at) view.lens->blank_position = *wish.lens_at;
     }
+
+    struct Drawn {
+        render::DrawingList list;
+        render::Moment moment;
+        render::View view;
+    };
+    Drawn draw(const Wish& wish) {
+        begin(wish.reel);
+        Drawn drawn;
+        const render::Moment& m = drawn.moment = moment_of(*reel, wish.at, wish.springback_scale);
+        for (const int stroke : {m.stroke, m.from, m.to})
+            if (stroke >= 0) look_at(stroke, wish);
+        frames.colour_limit =
+            wish.colouring == render::Colouring::hoop_stress ? reel->stress_limit : reel->strain_limit;
+        render::FilmOptions options = reel->options;
+        options.theme = wish.theme;
+        options.colouring = wish.colouring;
+        drawn.view = frames.looks[m.stroke].view;
+        drawn.list = render::draw_moment(reel->film, options, frames, m);
+        if (wish.mark && render::in_a_stroke(m.passage))
+            add_section_mark(drawn.list, *reel->film.strokes[m.stroke].recording, drawn_state(*reel, m),
+                             drawn.view, wish.mark->blank_position, layer_in(*reel, m.stroke, *wish.mark),
+                             wish.theme);
+        return drawn;
+    }
 };
+
+render::DrawingList Easel::drawing_of(const Wish& wish) {
+    Canvas canvas;
+    return canvas.draw(wish).list;
+}
 
 namespace {
 
@@ -128,7 +158,7 @@ void Easel::paint(const Wish& wish) {
     wished_ = wish;
     const auto pixels = [&] {
         if (spare_.empty()) return std::make_shared<render::Pixels>();
-        const std::shared_ptr<render::Pixels> one = spare_.back();
+        std::shared_ptr<render::Pixels> one = spare_.back();
         spare_.pop_back();
         return one;
     };
@@ -136,25 +166,10 @@ void Easel::paint(const Wish& wish) {
     const bool charts = wish.mark && wish.chart_width > 0;
     const auto section = charts ? pixels() : nullptr;
     background_.start_next([canvas = canvas_, wish, picture, section](const Wanted&) {
-        canvas->begin(wish.reel);
-        const Reel& reel = *wish.reel;
-        Painted painted{picture, nullptr, {}, wish, moment_of(reel, wish.at, wish.springback_scale), {}};
-        const render::Moment& m = painted.moment;
-        for (const int stroke : {m.stroke, m.from, m.to})
-            if (stroke >= 0) canvas->look_at(stroke, wish);
-        canvas->frames.colour_limit =
-            wish.colouring == render::Colouring::hoop_stress ? reel.stress_limit : reel.strain_limit;
-        render::FilmOptions options = reel.options;
-        options.theme = wish.theme;
-        options.colouring = wish.colouring;
-        const render::StrokeLook& look = canvas->frames.looks[m.stroke];
-        painted.view = look.view;
-        render::DrawingList list = render::draw_moment(reel.film, options, canvas->frames, m);
-        if (wish.mark && render::in_a_stroke(m.passage))
-            add_section_mark(list, *reel.film.strokes[m.stroke].recording, drawn_state(reel, m), painted.view,
-                             wish.mark->blank_position, layer_in(reel, m.stroke, *wish.mark), wish.theme);
-        render::paint(list, *picture);
-        if (wish.mark) painted.section = section_of(reel, m, *wish.mark);
+        const Canvas::Drawn drawn = canvas->draw(wish);
+        Painted painted{picture, nullptr, {}, wish, drawn.moment, drawn.view};
+        render::paint(drawn.list, *picture);
+        if (wish.mark) painted.section = section_of(*wish.reel, drawn.moment, *wish.mark);
         if (section) painted.charts = paint_charts(*painted.section, wish, section);
         return painted;
     });

@@ -62,6 +62,9 @@ class Easel {
 
     // What has been finished, once. Throws what drawing threw.
     std::optional<Painted> take() { return background_.take(); }
+    // The same as a drawing, for files: on the thread that asks for it.
+    static render::DrawingList drawing_of(const Wish& wish);
+
     // Its pixels may be painted over.
     void give_back(Painted& painted);
 

@@ -68,25 +68,31 @@ void MainShow::draw_help(Ui& ui) {
     ImGui::SetNextWindowPos({0.5f * io.DisplaySize.x, 0.5f * io.DisplaySize.y}, ImGuiCond_Always,
                             {0.5f, 0.5f});
     ImGui::SetNextWindowFocus();
+    ImGui::SetNextWindowSizeConstraints({0.0f, 0.0f}, io.DisplaySize);
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowBorderSize, 1.0f);
     ImGui::Begin("Keys", nullptr,
                  ImGuiWindowFlags_AlwaysAutoResize | ImGuiWindowFlags_NoCollapse |
                      ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoTitleBar);
-    const auto shortcuts = ui.shortcuts();
+    auto lines = ui.shortcuts();
+    lines.emplace_back("Tab, arrows", "From one control to the next");
+    lines.emplace_back("Space", "Use the control that is framed");
     ui.words("Keys", Ui::Weight::heading);
-    if (ImGui::BeginTable("keys", 2)) {
-        const auto line = [](const std::string& key, const std::string& words) {
-            ImGui::TableNextColumn();
-            ImGui::TextUnformatted(key.c_str());
-            ImGui::TableNextColumn();
-            ImGui::TextUnformatted(words.c_str());
-        };
-        for (const auto& [key, words] : shortcuts) line(key, words);
-        line("Tab, arrows", "From one control to the next");
-        line("Space", "Use the control that is framed");
+    // Two columns, each read downwards.
+    const std::size_t rows = (lines.size() + 1) / 2;
+    if (ImGui::BeginTable("keys", 4)) {
+        for (std::size_t row = 0; row < rows; ++row)
+            for (const std::size_t n : {row, row + rows}) {
+                const bool is_there = n < lines.size();
+                ImGui::TableNextColumn();
+                ImGui::TextUnformatted(is_there ? lines[n].first.c_str() : "");
+                ImGui::TableNextColumn();
+                ImGui::TextUnformatted(is_there ? (lines[n].second + "   ").c_str() : "");
+            }
         ImGui::EndTable();
     }
     if (ui.button("Close the list of keys", {sf::Keyboard::Escape})) help_ = false;
     ImGui::End();
+    ImGui::PopStyleVar();
 }
 
 void MainShow::dropped(const std::vector<std::filesystem::path>& files) {

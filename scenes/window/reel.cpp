@@ -74,7 +74,7 @@ render::Moment moment_of(const Reel& reel, double at, double springback_scale) {
 stroke::State drawn_state(const Reel& reel, const render::Moment& m) {
     const stroke::Recording& recording = *reel.film.strokes[m.stroke].recording;
     const render::StrokeLook& look = reel.frames.looks[m.stroke];
-    const stroke::State actual = render::state_at(recording, m.at);
+    stroke::State actual = render::state_at(recording, m.at);
     if (m.passage < render::Passage::retract || m.springback_scale == 1.0 || m.at <= look.loaded_at)
         return actual;
     double low = 1e300, high = -1e300;

@@ -103,6 +103,12 @@ TEST_CASE("what is small, large or narrow is still whole") {
         s.key(K::F1);
         s.keep(std::string("screen_") + screen.name + "_keys");
         s.key(K::Escape);
+        for (const char* panel : {"Case", "Findings", "Figures"}) {
+            s.click(panel);
+            CHECK(s.user.find("Picture").box.x > 0.15 * s.window.width());  // beside it
+            s.keep(std::string("screen_") + screen.name + "_" + panel);
+        }
+        s.click("Figures");  // no panel any more
         s.key(K::N);
         s.click("Dark");
         s.keep(std::string("screen_") + screen.name + "_section");

@@ -248,3 +248,24 @@ TEST_CASE("a bend that is made keeps its path in later strokes, whichever way th
     }
     s.keep("section_later");
 }
+
+TEST_CASE("what is shown can be had as a drawing, zoomed and marked as it is") {
+    Session s("one-bend-dc01");
+    to_the_press(s);
+    s.key(K::E);
+    s.key(K::N);
+    s.user.point_at({3.0, 3.0});
+    const render::DrawingList list = scenes::Easel::drawing_of(s.shown()->wish);
+    const render::Pixels drawn = render::paint(list), seen = s.user.screenshot();
+    const Point corner = s.corner();
+    int different = 0;
+    for (int y = 0; y < drawn.height; y += 7)
+        for (int x = 0; x < drawn.width; x += 5) {
+            const std::size_t a = 4 * (static_cast<std::size_t>(y) * drawn.width + x);
+            const std::size_t b =
+                4 * (static_cast<std::size_t>(y + static_cast<int>(corner.y())) * seen.width + x +
+                     static_cast<int>(corner.x()));
+            different += drawn.bgra[a] != seen.bgra[b] || drawn.bgra[a + 1] != seen.bgra[b + 1] ? 1 : 0;
+        }
+    CHECK(different == 0);
+}
