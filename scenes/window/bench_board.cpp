@@ -150,7 +150,7 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
     plan.foot = {0.0, height, width, foot_height * u};
     const std::vector<BentStrip>& strips = press.deepest_strips();
     const int count = static_cast<int>(strips.size());
-    const int across = count > 1 ? 2 : 1, down = count > 2 ? 2 : 1;
+    const int across = count > 2 ? 2 : 1, down = count > 1 ? 2 : 1;
     const double w = (width - gap * (across - 1)) / across, h = (height - gap * (down - 1)) / down;
     for (int i = 0; i < count; ++i)
         plan.tiles.push_back(

@@ -19,6 +19,12 @@ namespace {
 
 constexpr double degrees = 57.29577951308232;
 
+// Of several, the one that is chosen.
+template <class Value>
+Chosen is(const Value& one, const Value& now) {
+    return one == now ? Chosen::yes : Chosen::no;
+}
+
 struct Panel {
     Ui& ui;
     BenchState& state;
@@ -28,9 +34,10 @@ struct Panel {
     void trouble(BenchSlider at) {
         if (told.trouble && told.trouble->at == at) ui.words(told.trouble->words, Ui::Weight::alarm);
     }
-    bool toggle(Flow& flow, const std::string& words, bool on, const render::Key& key, const char* tip) {
+    bool toggle(Flow& flow, const std::string& words, Chosen chosen, const render::Key& key,
+                const char* tip) {
         flow.next_button(words);
-        return ui.toggle(words, on ? Chosen::yes : Chosen::no, key, tip);
+        return ui.toggle(words, chosen, key, tip);
     }
     bool button(Flow& flow, const char* words, const render::Key& key, const char* tip) {
         flow.next_button(words);
@@ -69,7 +76,7 @@ struct Panel {
         Flow flow;
         const int count = static_cast<int>(state.setup.metals.size());
         for (int i = 0; count > 1 && i < count; ++i)
-            if (toggle(flow, words("Strip %d", i + 1), i == state.metal, {static_cast<K::Key>(K::Num1 + i)},
+            if (toggle(flow, words("Strip %d", i + 1), is(i, state.metal), {static_cast<K::Key>(K::Num1 + i)},
                        "The sliders show its figures"))
                 state.metal = i;
         int card =
@@ -133,7 +140,7 @@ struct Panel {
         ui.words("Guess the angle", Ui::Weight::heading);
         const GuessStage stage = state.game.stage;
         Flow flow;
-        if (toggle(flow, "Guess", stage != GuessStage::off, {K::G},
+        if (toggle(flow, "Guess", stage == GuessStage::off ? Chosen::no : Chosen::yes, {K::G},
                    "The free angle stays hidden until it is shown")) {
             stage == GuessStage::off ? begin_game(state) : end_game(state);
             return;
@@ -146,8 +153,10 @@ struct Panel {
             new_round(state, cards);
         ui.words(words("Round %d", state.game.round), Ui::Weight::muted);
         if (stage == GuessStage::guessing) {
-            if (ui.text("Name and angle", state.typed, "Ann 88.5, or the angle alone; Enter takes it"))
+            if (ui.text("Name and angle", state.typed, "Ann 88.5, or the angle alone; Enter takes it")) {
                 take_guess(state);
+                ImGui::SetKeyboardFocusHere(-1);  // for the next one
+            }
             if (!state.typed_wrong.empty()) ui.words(state.typed_wrong, Ui::Weight::alarm);
             for (const Guess& g : state.game.guesses)
                 ui.words(words("%.1f°  ", g.angle) + g.who, Ui::Weight::plain);
@@ -195,9 +204,9 @@ BenchAsked draw_bench_controls(Ui& ui, BenchState& state, const std::vector<std:
     ui.words_before(0.36);
     Flow flow;
     const BenchKind kind = state.setup.kind;
-    if (panel.toggle(flow, "V bend", kind == BenchKind::vee, {K::V}, "Punch and open die"))
+    if (panel.toggle(flow, "V bend", is(BenchKind::vee, kind), {K::V}, "Punch and open die"))
         take_kind(state, BenchKind::vee);
-    if (panel.toggle(flow, "Pure bending", kind == BenchKind::pure, {K::U}, "By a moment alone"))
+    if (panel.toggle(flow, "Pure bending", is(BenchKind::pure, kind), {K::U}, "By a moment alone"))
         take_kind(state, BenchKind::pure);
     panel.way();
     panel.metals();

@@ -70,8 +70,9 @@ void BenchScene::Inside::take() {
             told.trouble = shown->trouble;
             unseen = true;
             if (!shown->trouble) {
-                // Of ways that were really bent, not painted alone.
-                const bool bent = !told.shown || told.shown->wish.way != shown->wish.way;
+                // Of ways that were really bent, not painted alone, in tools that stood there already.
+                const bool bent = told.shown && told.shown->wish.way != shown->wish.way &&
+                                  same(told.shown->wish.setup, shown->wish.setup);
                 if (bent && shown->bend_seconds > 0.0) told.rate = 1.0 / shown->bend_seconds;
                 fresh = shown->board;
                 shown->board.reset();

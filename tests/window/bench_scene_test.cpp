@@ -15,9 +15,9 @@ using K = sf::Keyboard;
 
 namespace {
 
-Remembered on_the_bench(bool dark = false, int width = 1280, int height = 720) {
+Remembered on_the_bench(render::Theme theme = render::Theme::light, int width = 1280, int height = 720) {
     Remembered r;
-    r.scene = SceneKind::bench, r.dark = dark, r.width = width, r.height = height;
+    r.scene = SceneKind::bench, r.dark = theme == render::Theme::dark, r.width = width, r.height = height;
     return r;
 }
 
@@ -222,11 +222,11 @@ TEST_CASE("bench: the overbend that is needed") {
 
 TEST_CASE("bench: large letters, a large window, and one that has no room") {
     {
-        Bench b(on_the_bench(true, 1920, 1080), 1.5);
+        Bench b(on_the_bench(render::Theme::dark, 1920, 1080), 1.5);
         b.click("Let go");
         b.keep("bench-1080-dark");
     }
-    MainShow show(on_the_bench(false, 400, 300), {});
+    MainShow show(on_the_bench(render::Theme::light, 400, 300), {});
     render::Window window(render::WindowOptions{"overbend", 400, 300, 1.0});
     tests::Script user(window, show);
     CHECK(user.wait());
