@@ -23,6 +23,7 @@ namespace overbend::render {
 enum class Colouring { hoop_stress, plastic_strain };
 enum class Arrows { shown, hidden };
 enum class Angles { shown, hidden };
+enum class StepTag { shown, hidden };  // "step 2 of 6"
 
 // An overlap of the strip with a solid, outside the place where the tools should press it.
 struct InterferenceMark {
@@ -48,6 +49,7 @@ struct StageInfo {
     std::string step_name;
     int step_number = 1;  // 1 to step_count
     int step_count = 1;
+    StepTag step_tag = StepTag::shown;
     std::string caption;       // words up to a first colon are set bold
     double strip_width = 0.0;  // mm, > 0
     std::vector<BendMark> bends;

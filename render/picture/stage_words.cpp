@@ -49,14 +49,17 @@ void add_head_and_caption(Sheet& sheet) {
     const double middle = head.centre().y();
     add_line(sheet.list, rectangle(sheet.layout.stage), sheet.colours.rule, sheet.layout.line);
 
-    const std::string number =
-        "step " + std::to_string(sheet.info.step_number) + " of " + std::to_string(sheet.info.step_count);
-    const Rect badge{head.x, middle - 0.95 * u, text_width(number, 1.1 * u, Weight::bold) + 1.2 * u, 1.9 * u};
-    add_fill(sheet.list, rectangle(badge, 0.4 * u), sheet.colours.accent);
-    add_words(sheet.list, number, {badge.centre().x(), baseline_for_middle(middle, 1.1 * u)},
-              {1.1 * u, sheet.colours.accent_ink, Across::middle, Weight::bold, {}});
-
-    const double name_at = badge.right() + 0.7 * u;
+    double name_at = head.x;
+    if (sheet.info.step_tag == StepTag::shown) {
+        const std::string number =
+            "step " + std::to_string(sheet.info.step_number) + " of " + std::to_string(sheet.info.step_count);
+        const Rect badge{head.x, middle - 0.95 * u, text_width(number, 1.1 * u, Weight::bold) + 1.2 * u,
+                         1.9 * u};
+        add_fill(sheet.list, rectangle(badge, 0.4 * u), sheet.colours.accent);
+        add_words(sheet.list, number, {badge.centre().x(), baseline_for_middle(middle, 1.1 * u)},
+                  {1.1 * u, sheet.colours.accent_ink, Across::middle, Weight::bold, {}});
+        name_at = badge.right() + 0.7 * u;
+    }
     const double room = head.right() - name_at;
     const std::string name = fitted(sheet.info.step_name, 1.5 * u, 0.6 * room, Weight::bold);
     add_words(sheet.list, name, {name_at, baseline_for_middle(middle, 1.5 * u)},

@@ -39,6 +39,7 @@ std::string code_words(sf::Keyboard::Key code) {
                                                                    {K::LBracket, "["},
                                                                    {K::RBracket, "]"},
                                                                    {K::Slash, "/"},
+                                                                   {K::Tab, "Tab"},
                                                                    {K::Equal, "="},
                                                                    {K::Hyphen, "-"}};
     const auto found = words.find(code);

@@ -3,10 +3,14 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 
+#include "scenes/window/bench_state.h"
 #include "scenes/window/scene.h"
 
 namespace overbend::scenes {
+
+struct BenchTold;
 
 class BenchScene : public Scene {
   public:
@@ -16,6 +20,10 @@ class BenchScene : public Scene {
     render::Motion motion() override;
     void draw(render::Ui& ui, render::Theme theme, double seconds) override;
     void remember(Remembered& remembered) const override;
+
+    // ---- for checks
+    const BenchState& state() const;
+    const BenchTold& told() const;  // the last result among it
 
   private:
     struct Inside;

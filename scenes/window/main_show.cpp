@@ -35,6 +35,8 @@ void MainShow::draw(Ui& ui, int width, int height, double seconds) {
         ImGui::GetStyle().ItemSpacing.y;
     ImGui::BeginChild("scene", {0.0f, -foot}, false,
                       ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
+    // Arrows go from control to control, unless a scene has its own use for them.
+    ImGui::GetIO().ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
     if (remembered_.scene == SceneKind::process)
         process_.draw(ui, theme(), seconds);
     else

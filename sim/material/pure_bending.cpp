@@ -142,6 +142,10 @@ std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness
         p.curvature = goal;
         p.moment = loaded.M;
         p.axial_force_residue = loaded.N;
+        p.stretch = s.G;
+        p.reference_curvature = s.k;
+        p.stress = s.stress;
+        for (const LayerHistory& h : s.history) p.plastic_strain.push_back(h.accumulated);
         p.free_curvature = true_curvature(s.half, free.G, free.k);
         p.thickness = 2.0 * thickness / (faces.lower + faces.upper);
         p.neutral_height = s.k == 0.0 ? 0.0 : (s.G * s.G - 1.0) / (2.0 * s.k);

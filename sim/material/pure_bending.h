@@ -24,6 +24,10 @@ struct BendingPoint {
     double inner_log_strain = 0.0;     // at the concave surface
     double outer_log_strain = 0.0;     // at the convex surface
     double axial_force_residue = 0.0;  // N per mm width, what is left of N = 0; for audits
+    double stretch = 1.0;  // of the mid-line, and its curvature over the flat strip's length, under
+    double reference_curvature = 0.0;    // load (see section.h); 1/mm
+    std::vector<double> stress;          // hoop, of each layer from the lower surface up, under load, MPa
+    std::vector<double> plastic_strain;  // accumulated equivalent
 };
 
 // Bends a flat, stress-free strip to each curvature in turn, and lets go from each as a trial: the strip that

@@ -138,12 +138,17 @@ bool Driver::load_to_travel(double travel) {
     return true;
 }
 
-bool Driver::load_to_stop() {
-    const Stop& stop = scene_.stop;
+bool Driver::begin() {
     if (!settled_)
         return fail(Outcome::increments_too_small,
                     "the strip finds no rest on the die before the punch meets it,");
     keep(Phase::placed);
+    return true;
+}
+
+bool Driver::load_to_stop() {
+    const Stop& stop = scene_.stop;
+    if (!begin()) return false;
     if (stop.kind == StopKind::force) return load_to_force();
     if (stop.kind == StopKind::free_angle) return load_to_angle();
     if (!load_to_travel(std::min(stop.value, stop.travel_limit))) return false;
@@ -191,8 +196,37 @@ WayBack Driver::way_back() {
     return back;
 }
 
+void Driver::go_to(const Mark& mark, const std::vector<State>& states, const std::vector<CurvePoint>& curve) {
+    now_ = mark.at;
+    increment_ = mark.increment;
+    result_.recording.states.assign(states.begin(), states.begin() + now_.recorded);
+    result_.curve.assign(curve.begin(), curve.begin() + now_.curve_points);
+}
+
+bool Driver::step_towards(double travel) {
+    if (!step_down(travel)) return false;
+    keep(Phase::pressing);
+    return true;
+}
+
+StrokeResult Driver::let_go_from_here() {
+    const StrokeResult pressed = result_;
+    result_.outcome = Outcome::reached;
+    result_.reason.clear();
+    loaded_ = true;
+    back_.reset();
+    StrokeResult result = turn_back();
+    result_ = pressed;
+    return result;
+}
+
 StrokeResult Driver::run() {
-    const bool loaded = load_to_stop();
+    loaded_ = load_to_stop();
+    return turn_back();
+}
+
+// From the stop, or from where the stroke ended without one.
+StrokeResult Driver::turn_back() {
     result_.stop_travel = now_.travel;
     result_.stop_force = now_.punch_force;
     result_.free = now_.strip;
@@ -200,7 +234,7 @@ StrokeResult Driver::run() {
     result_.increments = now_.increments;
     result_.iterations = now_.iterations;
     for (const CurvePoint& p : result_.curve) result_.peak_force = std::max(result_.peak_force, p.force);
-    if (!loaded) return std::move(result_);
+    if (!loaded_) return std::move(result_);
 
     double whole = 0.0;
     for (int e = 0; e < scene_.strip.elements(); ++e) whole += scene_.strip.length(e);

@@ -28,12 +28,31 @@ class Driver {
     // recording: of the scene's strip.
     StrokeResult run();
 
+    // ---- by hand, for a stroke that goes on from where it is; see live_stroke.h
+    // A condition that was reached by whole increments, and the size of the next one.
+    struct Mark {
+        Condition at;
+        double increment = 0.0;
+    };
+    // What was recorded up to now.
+    const std::vector<State>& states() const { return result_.recording.states; }
+    const std::vector<CurvePoint>& curve() const { return result_.curve; }
+    bool begin();  // false: the strip finds no rest
+    Mark mark() const { return {now_, increment_}; }
+    // Earlier or later; states and curve are those recorded up to the mark at least.
+    void go_to(const Mark& mark, const std::vector<State>& states, const std::vector<CurvePoint>& curve);
+    bool step_towards(double travel);  // one increment, cut short at the travel; false: none is found
+    double travel() const { return now_.travel; }
+    const std::string& reason() const { return result_.reason; }  // why there was none
+    StrokeResult let_go_from_here();  // as if the stop were here; the strip stays pressed
+
   private:
     // driver.cpp
     double next_increment(double move, double pressed) const;
     bool step_down(double limit);
     bool load_to_travel(double travel);
     bool load_to_stop();
+    StrokeResult turn_back();
     WayBack way_back();
     bool retract(Condition& c, WayBack& back);
     double loaded_angle(const Condition& c) const;
@@ -64,6 +83,7 @@ class Driver {
     double offset_ = 0.0;          // of the free angle from its estimate by sections
     double increment_ = 0.0;
     bool settled_ = false;
+    bool loaded_ = false;  // to the stop
 };
 
 }  // namespace overbend::stroke

@@ -1,0 +1,127 @@
+// The bench without a window: metals whose figures are changed, what cannot be made, strips that are bent as
+// in any other stroke, the overbend, the game.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+#include "scenes/case/read_card.h"
+#include "scenes/window/bench_state.h"
+#include "sim/material/pure_bending.h"
+
+using namespace overbend;
+using namespace overbend::scenes;
+
+namespace {
+
+constexpr double degree = 3.14159265358979323846 / 180.0;
+
+BenchSetup setup_of(const std::vector<std::string>& cards, BenchKind kind = BenchKind::vee) {
+    BenchSetup setup;
+    setup.kind = kind;
+    for (const std::string& card : cards) setup.metals.push_back(metal_of(card));
+    return setup;
+}
+
+}  // namespace
+
+TEST_CASE("figures of every card, as they are and changed") {
+    for (const std::string& name : known_cards()) {
+        CAPTURE(name);
+        BenchMetal m = metal_of(name);
+        const material::Card own = card_of(m), read = read_card(name, ".");
+        for (const double p : {0.0, 0.01, 0.3})
+            CHECK(material::flow_point(own.hardening, own.youngs_modulus, p).stress ==
+                  material::flow_point(read.hardening, read.youngs_modulus, p).stress);
+        m.modulus *= 0.8, m.yield *= 1.3, m.hardening *= 0.5;
+        const material::Card changed = card_of(m);
+        CHECK(changed.youngs_modulus == doctest::Approx(m.modulus));
+        CHECK(yield_of(changed) == doctest::Approx(m.yield));
+        CHECK(hardening_of(changed) == doctest::Approx(m.hardening));
+        CHECK_NOTHROW(material::check(changed));
+        m.hardening = 0.0;
+        CHECK(hardening_of(card_of(m)) == doctest::Approx(0.0).epsilon(0.01 * m.yield));
+    }
+}
+
+TEST_CASE("a strip on the bench is bent as in a stroke of its own") {
+    const BenchSetup setup = setup_of({"dc01", "stainless-1.4310"});
+    BenchPress press(setup);
+    for (const double way : {1.2, 2.9, 2.0}) {
+        press.bend_to(way);
+        for (int i = 0; i < 2; ++i) {
+            CAPTURE(way);
+            CAPTURE(i);
+            const VeeResult alone = bend_vee(vee_of(setup, i), {stroke::StopKind::travel, way}, {});
+            CHECK(press.strips()[i].loaded == doctest::Approx(alone.loaded).epsilon(1e-6));
+            CHECK(press.strips()[i].free == doctest::Approx(alone.free).epsilon(1e-6));
+        }
+    }
+    CHECK(press.strips()[1].springback() > press.strips()[0].springback());
+}
+
+TEST_CASE("pure bending keeps what the section keeps") {
+    const BenchSetup setup = setup_of({"dc01"}, BenchKind::pure);
+    const BentStrip bent = bend_purely(setup, 0, 0.1);
+    const auto point = material::bend_in_pure_moment(card_of(setup.metals[0]), 1.0, {0.1}, 41)[0];
+    CHECK(1.0 / bent.radius_loaded == doctest::Approx(1.0 / (10.0 - 0.5 * point.thickness)).epsilon(1e-4));
+    CHECK(bent.free / bent.loaded == doctest::Approx(point.free_curvature / point.curvature).epsilon(0.002));
+    // Along an arc: the ends are where the radius says.
+    const stroke::State& held = bent.recording.states[static_cast<std::size_t>(bent.held_moment())];
+    CHECK(held.theta.back() - held.theta.front() == doctest::Approx(bent.loaded));
+    CHECK(bent.recording.states.back().phase == stroke::Phase::free);
+}
+
+TEST_CASE("the overbend leaves what is wanted") {
+    for (const BenchKind kind : {BenchKind::vee, BenchKind::pure}) {
+        const BenchSetup setup = setup_of({"stainless-1.4310"}, kind);
+        const Overbend found = overbend_for(setup, 0, 80.0 * degree, [] { return true; });
+        CHECK(found.reason == "");
+        BenchPress press(setup);
+        press.bend_to(found.way);
+        CHECK(press.strips()[0].free / degree == doctest::Approx(80.0).epsilon(2e-4));
+        CHECK(press.strips()[0].loaded == doctest::Approx(found.loaded).epsilon(1e-4));
+        CHECK(found.loaded > 82.0 * degree);
+    }
+    CHECK(overbend_for(setup_of({"dc01"}, BenchKind::pure), 0, 179.9 * degree, [] { return true; }).reason !=
+          "");
+}
+
+TEST_CASE("what cannot be made is told where it stands") {
+    BenchSetup setup = setup_of({"dc01"});
+    CHECK_FALSE(trouble_of(setup));
+    setup.nose_radius = 6.0;
+    REQUIRE(trouble_of(setup));
+    CHECK(trouble_of(setup)->at == BenchSlider::nose);
+    setup.nose_radius = 1.0, setup.thickness = 4.0;
+    REQUIRE(trouble_of(setup));
+    CHECK(trouble_of(setup)->at == BenchSlider::opening);
+    setup.kind = BenchKind::pure;
+    CHECK_FALSE(trouble_of(setup));
+}
+
+TEST_CASE("guesses as people type them") {
+    GuessGame game;
+    CHECK(add_guess(game, "88.5"));
+    CHECK(add_guess(game, "Ann: 91,25"));
+    CHECK(add_guess(game, "The back row 3 90"));
+    for (const char* wrong : {"", "Ann", "-5", "200", "1.2.3", "."}) {
+        CAPTURE(wrong);
+        CHECK_FALSE(add_guess(game, wrong));
+    }
+    REQUIRE(game.guesses.size() == 3);
+    CHECK(game.guesses[1].who == "Ann");
+    CHECK(game.guesses[1].angle == doctest::Approx(91.25));
+    CHECK(game.guesses[2].who == "The back row 3");
+    const auto all = judged(game, 90.5);
+    CHECK(all[0].guess.angle == 90.0);
+    CHECK(all[1].off == doctest::Approx(0.75));
+    CHECK(all[2].off == doctest::Approx(-2.0));
+    std::mt19937 chance(7);
+    for (int i = 0; i < 50; ++i) {
+        const Round round = next_round(chance, {"dc01", "dc04", "dp600"}, "dc04");
+        CHECK(round.card != "dc04");
+        CHECK(round.way > 0.3);
+        CHECK(round.way < 0.9);
+    }
+}

@@ -1,0 +1,234 @@
+// The bench in its window: every control, by mouse and by keys.
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <cstdlib>
+
+#include "scenes/window/bench_controls.h"
+#include "scenes/window/main_show.h"
+#include "tests/window/script.h"
+
+using namespace overbend;
+using namespace overbend::scenes;
+using K = sf::Keyboard;
+
+namespace {
+
+Remembered on_the_bench(render::Theme theme = render::Theme::light, int width = 1280, int height = 720) {
+    Remembered r;
+    r.scene = SceneKind::bench, r.dark = theme == render::Theme::dark, r.width = width, r.height = height;
+    return r;
+}
+
+struct Bench {
+    MainShow show;
+    render::Window window;
+    tests::Script user;
+
+    explicit Bench(const Remembered& remembered = on_the_bench(), double scale = 1.0)
+        : show(remembered, {}),
+          window(render::WindowOptions{"overbend", remembered.width, remembered.height, scale}),
+          user(window, show) {
+        REQUIRE(user.wait());
+        REQUIRE(told().shown);
+    }
+    const BenchState& state() { return show.bench().state(); }
+    const BenchTold& told() { return show.bench().told(); }
+    const BenchReading& first() { return told().shown->readings.front(); }
+    void click(const std::string& words) {
+        user.click(words);
+        REQUIRE(user.wait());
+    }
+    void key(K::Key code) {
+        user.key(code);
+        REQUIRE(user.wait());
+    }
+    // A slider to a part of its width.
+    void slide(const std::string& words, double part) {
+        const render::Rect box = user.find(words).box;
+        user.click_at({box.x + 6.0 + part * (box.width - 12.0), box.centre().y()});
+        REQUIRE(user.wait());
+    }
+    void keep(const std::string& name) {
+        if (const char* folder = std::getenv("OVERBEND_SCREENSHOTS"))
+            user.save(std::string(folder) + "/" + name + ".png");
+    }
+};
+
+}  // namespace
+
+TEST_CASE("bench: the punch follows the mouse, and let go the strip springs back") {
+    Bench b;
+    b.keep("bench-pressed");
+    const double before = b.state().way;
+    const render::Point middle = b.user.find("Punch").box.centre() - render::Point(150.0, 0.0);
+    b.user.drag(middle, middle + render::Point(0.0, 20.0));
+    CHECK(b.state().way > before + 0.1);
+    REQUIRE(b.user.wait());
+    CHECK(b.state().phase == BenchPhase::free);
+    CHECK(b.told().shown->wish.look.let_go == 1.0);
+    b.keep("bench-free");
+    CHECK(b.told().shown->way == doctest::Approx(b.state().way));
+    const VeeResult alone =
+        bend_vee(vee_of(b.state().setup, 0), {stroke::StopKind::travel, b.state().way}, {});
+    CHECK(b.first().free == doctest::Approx(alone.free).epsilon(1e-6));
+    CHECK(b.told().rate > 0.0);
+    b.click("Press again");
+    CHECK(b.state().phase == BenchPhase::pressed);
+    b.click("Let go");
+    CHECK(b.state().phase == BenchPhase::free);
+}
+
+TEST_CASE("bench: travel by keys, fine and coarse") {
+    Bench b;
+    const double start = b.state().way;
+    b.key(K::Down);
+    const double fine = b.state().way - start;
+    CHECK(fine > 0.0);
+    b.key(K::Up);
+    CHECK(b.state().way == doctest::Approx(start));
+    b.key(K::PageDown);
+    CHECK(b.state().way - start == doctest::Approx(20.0 * fine));
+    b.key(K::PageUp);
+    b.key(K::PageUp);
+    CHECK(b.state().way < start);
+    b.key(K::L);
+    CHECK(b.state().phase == BenchPhase::free);
+    b.key(K::P);
+    CHECK(b.state().phase == BenchPhase::pressed);
+    b.key(K::R);
+    CHECK(b.state().way == doctest::Approx(start));
+    b.key(K::M);
+    CHECK(b.state().setup.metals[0].card == "dc04");
+    b.key(K::Tab);
+    const double there = b.state().way;
+    b.key(K::Down);
+    CHECK(b.state().way == there);
+    b.key(K::Tab);
+    b.key(K::Down);
+    CHECK(b.state().way > there);
+}
+
+TEST_CASE("bench: figures and tools; what cannot be made is told, and the last picture stays") {
+    Bench b;
+    const double springback = b.first().loaded - b.first().free;
+    b.slide("Modulus", 0.2);
+    CHECK(b.first().loaded - b.first().free > 1.5 * springback);
+    CHECK(b.state().setup.metals[0].name == "dc01, changed");
+    b.slide("Yield", 0.4);
+    b.slide("Hardening", 0.6);
+    b.click("As on the card");
+    CHECK(b.state().setup.metals[0].name == "dc01");
+    CHECK(b.first().loaded - b.first().free == doctest::Approx(springback));
+    b.slide("Thickness", 0.2);
+    b.slide("Opening", 0.3);
+    b.slide("Friction", 0.8);
+    b.slide("Travel", 0.5);
+    CHECK(b.state().way == doctest::Approx(0.5 * deepest(b.state().setup)).epsilon(0.03));
+    CHECK_FALSE(b.told().trouble);
+    const double shown = b.first().free;
+    b.slide("Nose radius", 0.97);
+    REQUIRE(b.told().trouble);
+    CHECK(b.told().trouble->at == BenchSlider::nose);
+    CHECK(b.first().free == shown);
+    b.keep("bench-trouble");
+    b.slide("Nose radius", 0.05);
+    CHECK_FALSE(b.told().trouble);
+    b.click("Reset");
+    CHECK(b.state().setup.thickness == 1.0);
+    b.user.choose("Card", "brass-cuzn37");
+    REQUIRE(b.user.wait());
+    CHECK(b.first().name == "brass-cuzn37");
+    b.click("Next material");
+    CHECK(b.first().name == "bronze-cusn6");
+}
+
+TEST_CASE("bench: four strips under one punch") {
+    Bench b;
+    for (int i = 0; i < 3; ++i) b.click("Add a strip");
+    REQUIRE(b.told().shown->readings.size() == 4);
+    CHECK_FALSE(b.user.find("Add a strip").enabled);
+    b.click("Let go");
+    b.keep("bench-four");
+    b.click("Dark");
+    b.keep("bench-four-dark");
+    b.click("Strip 2");
+    CHECK(b.state().metal == 1);
+    b.key(K::Num4);
+    CHECK(b.state().metal == 3);
+    b.click("Take it away");
+    CHECK(b.told().shown->readings.size() == 3);
+    b.key(K::Delete);
+    CHECK(b.told().shown->readings.size() == 2);
+    b.keep("bench-two-dark");
+}
+
+TEST_CASE("bench: pure bending") {
+    Bench b;
+    b.click("Pure bending");
+    CHECK(b.state().setup.kind == BenchKind::pure);
+    const double before = b.first().loaded;
+    b.slide("Curvature", 0.8);
+    CHECK(b.first().loaded > before);
+    const render::Point middle = b.user.find("Punch").box.centre();
+    b.user.drag(middle, middle - render::Point(0.0, 30.0));
+    REQUIRE(b.user.wait());
+    CHECK(b.state().phase == BenchPhase::free);
+    b.keep("bench-pure");
+    b.click("V bend");
+    CHECK(b.state().setup.kind == BenchKind::vee);
+}
+
+TEST_CASE("bench: a class guesses, and the angle is told nowhere until then") {
+    Bench b;
+    b.key(K::G);
+    CHECK(b.state().game.stage == GuessStage::guessing);
+    CHECK(b.told().shown->wish.look.free == FreeAngle::hidden);
+    b.key(K::L);
+    CHECK(b.state().phase == BenchPhase::pressed);
+    CHECK_FALSE(b.user.has("Find it"));
+    b.user.type("Name and angle", "Ann 70");
+    b.user.type("Name and angle", "65");
+    b.user.type("Name and angle", "Bob");
+    REQUIRE(b.user.wait());
+    CHECK(b.state().game.guesses.size() == 2);
+    CHECK(b.state().typed_wrong != "");
+    b.keep("bench-guess");
+    b.click("Show it");
+    CHECK(b.state().phase == BenchPhase::free);
+    CHECK(b.told().shown->wish.look.free == FreeAngle::told);
+    CHECK(b.told().shown->wish.look.line.substr(0, 8) == "Nearest:");
+    b.keep("bench-guess-shown");
+    const std::string card = b.state().setup.metals[0].card;
+    b.click("New round");
+    CHECK(b.state().setup.metals[0].card != card);
+    CHECK(b.state().game.guesses.empty());
+    CHECK(b.told().shown->wish.look.free == FreeAngle::hidden);
+    b.click("Guess");
+    CHECK(b.state().game.stage == GuessStage::off);
+}
+
+TEST_CASE("bench: the overbend that is needed") {
+    Bench b;
+    b.user.type("Wanted, free", "85");
+    b.click("Find it");
+    REQUIRE(b.told().overbend);
+    CHECK(b.told().overbend->reason == "");
+    b.click("Press it so far");
+    CHECK(b.first().free * 57.29577951308232 == doctest::Approx(85.0).epsilon(1e-4));
+    b.keep("bench-overbend");
+}
+
+TEST_CASE("bench: large letters, a large window, and one that has no room") {
+    {
+        Bench b(on_the_bench(render::Theme::dark, 1920, 1080), 1.5);
+        b.click("Let go");
+        b.keep("bench-1080-dark");
+    }
+    MainShow show(on_the_bench(render::Theme::light, 400, 300), {});
+    render::Window window(render::WindowOptions{"overbend", 400, 300, 1.0});
+    tests::Script user(window, show);
+    CHECK(user.wait());
+    CHECK(show.bench().told().error != "");
+}
