@@ -7,6 +7,7 @@
 
 #include "scenes/exchange/whole_file.h"
 #include "scenes/program/commands.h"
+#include "scenes/program/drawing_files.h"
 #include "scenes/program/job.h"
 #include "scenes/program/report_figures.h"
 #include "scenes/report/job_page.h"
@@ -26,13 +27,22 @@ struct ReportCommand {
     bool wants(const char* part) const { return std::find(only.begin(), only.end(), part) != only.end(); }
 };
 
+struct Made {
+    std::string page;  // empty: not asked for
+    std::vector<scenes::Drawing> drawings;
+};
+
 // The job's recordings are lent to the page while it is made.
-std::string page_of(Job& job) {
+Made make(Job& job, const ReportCommand& given) {
+    Made made;
+    if (!given.wants("page") && !given.wants("figures")) return made;
     scenes::FlatPattern pattern = scenes::pattern_of(job.c, std::move(job.result));
-    std::string page = render::page_html(
-        scenes::job_page(job.c, pattern, job.shop, std::string("overbend ") + OVERBEND_VERSION));
+    made.drawings = scenes::all_drawings(job.c, pattern, scenes::Tolerances::none);
+    if (given.wants("page"))
+        made.page = render::page_html(scenes::job_page(job.c, pattern, job.shop, made.drawings,
+                                                       std::string("overbend ") + OVERBEND_VERSION));
     job.result = std::move(pattern.job);
-    return page;
+    return made;
 }
 
 void report(const ReportCommand& given, int& status) {
@@ -41,18 +51,21 @@ void report(const ReportCommand& given, int& status) {
     const auto tell = [&](const std::string& what) {
         if (!given.output.quiet) std::printf("%s\n", what.c_str());
     };
-    const std::string page = given.wants("page") ? page_of(job) : "";
+    const Made made = make(job, given);
     const std::filesystem::path folder = make_folder(given.out);
     if (given.wants("page")) {
         const std::filesystem::path file = folder / "report.html";
-        scenes::write_whole(file, page);
-        tell(file.string() + words(": %.2f MB", static_cast<double>(page.size()) / 1e6));
+        scenes::write_whole(file, made.page);
+        tell(file.string() + words(": %.2f MB", static_cast<double>(made.page.size()) / 1e6));
     }
     if (given.wants("sheets")) tell(write_sheets(job, folder).string());
     if (given.wants("figures")) {
         const std::filesystem::path figures = make_folder((folder / "figures").string());
         const render::Theme theme = given.theme == "dark" ? render::Theme::dark : render::Theme::light;
-        tell(figures.string() + words(": %zu files", write_figures(job, figures, theme).size()));
+        const std::size_t charts = write_figures(job, figures, theme).size();
+        const int drawings = write_drawings(made.drawings, make_folder((figures / "drawings").string()),
+                                            DrawingKinds::paper_and_dxf);
+        tell(figures.string() + words(": %zu files, and %d in drawings", charts, drawings));
     }
     std::fflush(stdout);
     status = static_cast<int>(verdict(job.result));
