@@ -13,6 +13,7 @@ namespace {
 constexpr double block_width = 180.0, block_row = 9.0;  // mm
 constexpr double table_row = 5.2, note_row = 5.0;
 constexpr double caption_size = 2.4;
+constexpr double least_word_size = 2.5;  // of words in the block that are longer than their field
 constexpr double thick = 0.5, thin = 0.25;
 constexpr Colour black{0.0, 0.0, 0.0, 1.0};
 
@@ -92,8 +93,10 @@ void paint_block(DrawingList& list, const Paper& paper, const DrawingSheet& shee
         for (const Field& field : row) {
             if (x > block.x) add_line(list, {x, y}, {x, y + block_row}, black, thin);
             add_text(list, field.caption, {x + 1.5, y + 2.9}, caption_size, black);
-            add_text(list, fitted(field.words, word_size, field.width - 3.0), {x + 1.5, y + 7.4}, word_size,
-                     black);
+            const double room = field.width - 3.0;
+            const double size =
+                std::clamp(word_size * room / text_width(field.words, word_size), least_word_size, word_size);
+            add_text(list, fitted(field.words, size, room), {x + 1.5, y + 7.4}, size, black);
             x += field.width;
         }
         y += block_row;

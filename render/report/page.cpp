@@ -95,6 +95,14 @@ std::string shop_html(const PageShop& shop) {
            part("Not checked", shop.not_checked.empty() ? "" : list_html(shop.not_checked));
 }
 
+std::string drawings_html(const std::vector<PageDrawing>& drawings) {
+    std::string html;
+    for (const PageDrawing& d : drawings)
+        html += "<details class=\"sheet\"><summary>" + escaped(d.name) + "</summary>\n" +
+                figure_html(d.sheet, escaped(d.name)) + "</details>\n";
+    return html;
+}
+
 struct Part {
     std::string id, head, html;
 };
@@ -117,6 +125,9 @@ std::vector<Part> parts_of(const Page& page) {
         parts.push_back({stroke_id(s), stroke_head(s), stroke_section(s)});
     add("results", "Angles, forces, clearances", tables_html(page.result_tables, "results"));
     add("shop", "Press, tools and cost", shop_html(page.shop));
+    if (!page.drawings.empty())
+        add("drawings", "Drawings for the workshop",
+            paragraphs_html(page.drawing_words) + drawings_html(page.drawings));
     add("rules", "Rules of the trade",
         paragraphs_html(page.rule_words) + tables_html(page.rule_tables, "rules"));
     add("method", "How the numbers were obtained",

@@ -18,6 +18,12 @@ struct PageFigure {
     std::string caption;  // words
 };
 
+// A sheet of the workshop's, folded away until it is asked for.
+struct PageDrawing {
+    std::string name;  // "wedge: V punch, section"
+    PageFigure sheet;
+};
+
 struct PageStroke {
     StrokeShow show;
     std::string lead;         // what is done, in a sentence or two
@@ -53,6 +59,8 @@ struct Page {
     std::vector<Table> result_tables, rule_tables;
     std::vector<std::string> rule_words;  // above the tables: what was asked, what could not be
     PageShop shop;
+    std::vector<PageDrawing> drawings;  // for the workshop
+    std::vector<std::string> drawing_words;
     std::vector<std::string> method_words;
     std::vector<Table> method_tables;
     std::vector<Term> material;

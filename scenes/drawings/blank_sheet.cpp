@@ -80,6 +80,18 @@ void add_bends(render::DrawingSheet& sheet, const Case& c, const FlatPattern& pa
     }
 }
 
+const char* lines_words(BendLines lines) {
+    switch (lines) {
+        case BendLines::by_rule:
+            return "by DIN 6935.";
+        case BendLines::of_the_case:
+            return "as the case has them.";
+        case BendLines::fitted:
+            return "from the simulated strokes.";
+    }
+    return "";
+}
+
 void add_cutouts(render::DrawingSheet& sheet, const Case& c) {
     char letter = 'A';
     for (const Cutout& cut : c.cutouts) {
@@ -130,7 +142,7 @@ render::DrawingSheet blank_sheet(const Case& c, const FlatPattern& pattern, Tole
     width.words = length_words(c.width, tolerances);
     sheet.dimensions.push_back(width);
     sheet.notes.push_back("Thickness " + length_words(c.thickness, Tolerances::none) + " mm. Bend lines " +
-                          std::string(pattern.simulated ? "from the simulated strokes." : "by DIN 6935."));
+                          lines_words(pattern.lines));
     return sheet;
 }
 

@@ -38,6 +38,12 @@ std::string unlike(const std::string& wanted, std::set<std::string>& taken) {
     return name;
 }
 
+// As its card says; a steel without a card by its name; "not stated" where the case names none.
+std::string material_of(const Tool& tool) {
+    if (tool.make.card) return tool.make.card->title;
+    return tool.make.steel.empty() ? render::DrawingSheet{}.material : tool.make.steel;
+}
+
 }  // namespace
 
 std::string safe_file_name(const std::string& name) {
@@ -58,9 +64,11 @@ std::string safe_file_name(const std::string& name) {
 std::vector<Drawing> all_drawings(const Case& c, const FlatPattern& pattern, Tolerances tolerances) {
     std::vector<Plan> plans;
     std::set<std::string> taken;
-    for (const int i : tools_used(c))
+    for (const int i : tools_used(c)) {
         plans.push_back({unlike("tool-" + safe_file_name(c.tools[i].name), taken),
                          tool_sheet(c.tools[i], tolerances), tool_dxf(c.tools[i])});
+        plans.back().sheet.material = material_of(c.tools[i]);
+    }
     plans.push_back({"blank", blank_sheet(c, pattern, tolerances), blank_dxf(c, pattern.blank)});
     plans.push_back({"part", part_sheet(c, tolerances), part_dxf(c)});
     std::vector<Drawing> drawings;
@@ -68,7 +76,8 @@ std::vector<Drawing> all_drawings(const Case& c, const FlatPattern& pattern, Tol
         plans[i].sheet.title = c.title;
         plans[i].sheet.number = static_cast<int>(i) + 1;
         plans[i].sheet.of = static_cast<int>(plans.size());
-        drawings.push_back({plans[i].file, render::draw_sheet(plans[i].sheet), std::move(plans[i].dxf)});
+        drawings.push_back({plans[i].file, plans[i].sheet.name, plans[i].sheet.material,
+                            render::draw_sheet(plans[i].sheet), std::move(plans[i].dxf)});
     }
     return drawings;
 }

@@ -14,7 +14,9 @@
 namespace overbend::scenes {
 
 struct Drawing {
-    std::string file;  // without its ending, safe on any system: "tool-two-way-block", "blank", "part"
+    std::string file;      // without its ending, safe on any system: "tool-two-way-block", "blank", "part"
+    std::string name;      // what is drawn: "wedge: V punch, section"
+    std::string material;  // of the steel's card, or the strip's; "not stated"
     render::DrawnSheet sheet;
     DxfDrawing dxf;
 };

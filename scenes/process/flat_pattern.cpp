@@ -77,6 +77,10 @@ FlatCutout flat_cutout(const Case& c, const Blank& blank, const Cutout& cutout) 
     return found;
 }
 
+BendLines lines_given(const Case& c) {
+    return c.bend_lines.empty() ? BendLines::by_rule : BendLines::of_the_case;
+}
+
 void run_twice(const Case& c, const ProcessOptions& options, FlatPattern& pattern) {
     pattern.job = run_process(c, options);
     pattern.blank = pattern.job.blank;
@@ -84,6 +88,7 @@ void run_twice(const Case& c, const ProcessOptions& options, FlatPattern& patter
     pattern.job = run_process(with_blank(c, pattern.job.fitted), options);
     pattern.blank = pattern.job.blank;
     pattern.simulated = pattern.job.solved;
+    pattern.lines = BendLines::fitted;
 }
 
 // All that follows from the blank and the job.
@@ -110,6 +115,7 @@ Case with_blank(Case c, const Blank& blank) {
 FlatPattern flat_pattern(const Case& c, const ProcessOptions& options) {
     FlatPattern pattern;
     pattern.blank = make_blank(c);
+    pattern.lines = lines_given(c);
     if (!c.steps.empty()) run_twice(c, options, pattern);
     lay_out(c, pattern);
     return pattern;
@@ -120,6 +126,7 @@ FlatPattern pattern_of(const Case& c, JobResult job) {
     pattern.job = std::move(job);
     pattern.blank = pattern.job.blank;
     pattern.simulated = pattern.job.solved;
+    pattern.lines = lines_given(c);
     lay_out(c, pattern);
     return pattern;
 }

@@ -38,8 +38,11 @@ struct FlatCutout {
     bool too_near() const { return edge_to_bend < least - 1e-9; }
 };
 
+enum class BendLines { by_rule, of_the_case, fitted };  // DIN 6935; as given; by the simulated strokes
+
 struct FlatPattern {
     Blank blank;  // with the lines that the job was simulated with last, or by DIN 6935 when it was not
+    BendLines lines = BendLines::by_rule;
     bool simulated = false;
     double mass_g = 0.0;
     double din = 0.0, handbook = 0.0, mechanics = 0.0;  // lengths in total; mechanics 0 when not simulated

@@ -7,9 +7,8 @@
 #include <memory>
 
 #include "render/picture/painter.h"
-#include "scenes/dxf/write_dxf.h"
-#include "scenes/exchange/whole_file.h"
 #include "scenes/program/commands.h"
+#include "scenes/program/drawing_files.h"
 #include "scenes/program/job.h"
 
 namespace overbend::program {
@@ -34,21 +33,17 @@ void drawings(const DrawingsOptions& options, int& status) {
     const scenes::FlatPattern pattern = scenes::flat_pattern(c, with_progress(c, options.output));
     clear_progress(options.output);
     const std::filesystem::path folder = make_folder(options.out);
-    std::vector<render::DrawingList> pages;
-    for (const scenes::Drawing& d : scenes::all_drawings(
-             c, pattern, options.tolerances ? scenes::Tolerances::iso_2768_m : scenes::Tolerances::none)) {
-        const auto file = [&](const char* ending) { return folder / (d.file + ending); };
-        scenes::write_whole(file(".svg"), render::svg_bytes_in_mm(d.sheet.list));
-        scenes::write_whole(file(".pdf"), render::pdf_bytes_in_mm({d.sheet.list}));
-        if (options.dxf) scenes::write_whole(file(".dxf"), scenes::dxf_text(d.dxf));
-        if (options.png) render::write_png(render::scaled(d.sheet.list, pixels_per_mm), file(".png"));
-        pages.push_back(d.sheet.list);
+    const std::vector<scenes::Drawing> drawn = scenes::all_drawings(
+        c, pattern, options.tolerances ? scenes::Tolerances::iso_2768_m : scenes::Tolerances::none);
+    write_drawings(drawn, folder, options.dxf ? DrawingKinds::paper_and_dxf : DrawingKinds::paper);
+    for (const scenes::Drawing& d : drawn) {
+        if (options.png)
+            render::write_png(render::scaled(d.sheet.list, pixels_per_mm), folder / (d.file + ".png"));
         if (!options.output.quiet)
             std::printf("%-32s %s, %s%s\n", d.file.c_str(), d.sheet.paper.c_str(),
                         d.sheet.scale_words.c_str(),
                         d.sheet.missing.empty() ? "" : ", not all sizes found room");
     }
-    scenes::write_whole(folder / "drawings.pdf", render::pdf_bytes_in_mm(pages));
     std::fflush(stdout);
     if (!c.steps.empty()) status = static_cast<int>(verdict(pattern.job));
 }

@@ -7,6 +7,7 @@
 
 #include "scenes/exchange/whole_file.h"
 #include "scenes/program/commands.h"
+#include "scenes/program/drawing_files.h"
 #include "scenes/program/job.h"
 #include "scenes/report/report_files.h"
 #include "sim/errors.h"
@@ -31,7 +32,11 @@ void report(const ReportCommand& given, int& status) {
     const auto tell = [&](const std::string& what) {
         if (!given.output.quiet) std::printf("%s\n", what.c_str());
     };
-    const std::string page = given.wants("page") ? scenes::report_page(job.c, job.result, job.shop) : "";
+    const std::vector<scenes::Drawing> drawings = given.wants("page") || given.wants("figures")
+                                                      ? scenes::report_drawings(job.c, job.result)
+                                                      : std::vector<scenes::Drawing>();
+    const std::string page =
+        given.wants("page") ? scenes::report_page(job.c, job.result, job.shop, drawings) : "";
     const std::filesystem::path folder = make_folder(given.out);
     if (given.wants("page")) {
         const std::filesystem::path file = folder / "report.html";
@@ -42,8 +47,10 @@ void report(const ReportCommand& given, int& status) {
     if (given.wants("figures")) {
         const std::filesystem::path figures = make_folder((folder / "figures").string());
         const render::Theme theme = given.theme == "dark" ? render::Theme::dark : render::Theme::light;
-        tell(figures.string() +
-             words(": %zu files", scenes::write_figures(job.c, job.result, job.shop, figures, theme).size()));
+        const std::size_t charts = scenes::write_figures(job.c, job.result, job.shop, figures, theme).size();
+        const int drawn = write_drawings(drawings, make_folder((figures / "drawings").string()),
+                                         DrawingKinds::paper_and_dxf);
+        tell(figures.string() + words(": %zu files, and %d in drawings", charts, drawn));
     }
     std::fflush(stdout);
     status = static_cast<int>(verdict(job.result));

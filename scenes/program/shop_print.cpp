@@ -17,7 +17,7 @@ std::string block_words(const shop::ToolStock& s) {
 
 std::string margin_words(const scenes::Case& c, const ToolInShop& t) {
     const std::optional<double> margin = scenes::steel_margin(c, t);
-    return margin ? fixed(*margin, 1) : "-";
+    return margin ? fixed(*margin, 2) : "-";
 }
 
 void print_tool(const scenes::Case& c, const ToolInShop& t) {

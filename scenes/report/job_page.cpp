@@ -69,7 +69,7 @@ std::string named(const std::vector<std::string>& names) {
 }
 
 render::Page job_page(const Case& c, const FlatPattern& pattern, const ShopReport& shop,
-                      const std::string& generator) {
+                      const std::vector<Drawing>& drawings, const std::string& generator) {
     const JobResult& job = pattern.job;
     if (!job.solved || job.steps.empty())
         throw OutOfRange("report", job.steps.empty() ? "the job has no strokes" : "a stroke was not solved",
@@ -88,6 +88,7 @@ render::Page job_page(const Case& c, const FlatPattern& pattern, const ShopRepor
     add_strokes(c, job, page);
     add_results(c, job, page);
     add_shop(c, shop, page);
+    add_drawings(drawings, page);
     add_rules(c, job, page);
     add_method(c, job, page);
     add_material(c, page);

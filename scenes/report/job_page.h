@@ -4,17 +4,20 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "render/report/page.h"
+#include "scenes/drawings/drawings.h"
 #include "scenes/process/flat_pattern.h"
 #include "scenes/shop/shop.h"
 
 namespace overbend::scenes {
 
-// pattern    of the whole job (pattern_of), every stroke solved and recorded; the page's strokes point into
-// it shop       of the same job (shop_report) generator  program and version, for the page's foot Throws
-// OutOfRange: a job without strokes, or with one that was not solved.
+// pattern: of the whole job (pattern_of), every stroke solved and recorded; the page's strokes point into it.
+// shop: of the same job (shop_report). drawings: of the same case (all_drawings), none: no section of them.
+// generator: program and version, for the page's foot.
+// Throws OutOfRange: a job without strokes, or with one that was not solved.
 render::Page job_page(const Case& c, const FlatPattern& pattern, const ShopReport& shop,
-                      const std::string& generator);
+                      const std::vector<Drawing>& drawings, const std::string& generator);
 
 }  // namespace overbend::scenes

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "render/report/page.h"
+#include "scenes/drawings/drawings.h"
 #include "scenes/process/flat_pattern.h"
 #include "scenes/shop/shop.h"
 
@@ -25,6 +26,7 @@ void add_order(const Case& c, const JobResult& job, render::Page& page);
 void add_strokes(const Case& c, const JobResult& job, render::Page& page);
 void add_results(const Case& c, const JobResult& job, render::Page& page);
 void add_shop(const Case& c, const ShopReport& shop, render::Page& page);
+void add_drawings(const std::vector<Drawing>& drawings, render::Page& page);
 void add_rules(const Case& c, const JobResult& job, render::Page& page);
 void add_method(const Case& c, const JobResult& job, render::Page& page);
 void add_material(const Case& c, render::Page& page);

@@ -62,12 +62,30 @@ void write_stroke_charts(const Case& c, const JobResult& job, int step, const st
 
 }  // namespace
 
-std::string report_page(const Case& c, JobResult& job, const ShopReport& shop) {
+namespace {
+
+// Something made of the flat pattern, to which the job's recordings are lent meanwhile.
+template <class Make>
+auto with_pattern(const Case& c, JobResult& job, const Make& make) {
     FlatPattern pattern = pattern_of(c, std::move(job));
-    std::string page =
-        render::page_html(job_page(c, pattern, shop, std::string("overbend ") + OVERBEND_VERSION));
+    auto made = make(pattern);
     job = std::move(pattern.job);
-    return page;
+    return made;
+}
+
+}  // namespace
+
+std::vector<Drawing> report_drawings(const Case& c, JobResult& job) {
+    return with_pattern(
+        c, job, [&](const FlatPattern& pattern) { return all_drawings(c, pattern, Tolerances::none); });
+}
+
+std::string report_page(const Case& c, JobResult& job, const ShopReport& shop,
+                        const std::vector<Drawing>& drawings) {
+    return with_pattern(c, job, [&](const FlatPattern& pattern) {
+        return render::page_html(
+            job_page(c, pattern, shop, drawings, std::string("overbend ") + OVERBEND_VERSION));
+    });
 }
 
 std::vector<std::filesystem::path> write_figures(const Case& c, const JobResult& job, const ShopReport& shop,

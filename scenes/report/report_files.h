@@ -8,14 +8,19 @@
 #include <vector>
 
 #include "render/picture/palette.h"
+#include "scenes/drawings/drawings.h"
 #include "scenes/process/process.h"
 #include "scenes/shop/shop.h"
 
 namespace overbend::scenes {
 
+// The workshop drawings that go with it. The job's recordings are lent to them while they are made.
+std::vector<Drawing> report_drawings(const Case& c, JobResult& job);
+
 // The page that explains the job, as one HTML document. The job's recordings are lent to it while it is made.
 // Throws OutOfRange: a job that was not solved.
-std::string report_page(const Case& c, JobResult& job, const ShopReport& shop);
+std::string report_page(const Case& c, JobResult& job, const ShopReport& shop,
+                        const std::vector<Drawing>& drawings);
 
 // Into the folder, which must be there:
 //   storyboard.svg, .png (a slide; storyboard_2 and so on for jobs that one does not hold), storyboard.pdf

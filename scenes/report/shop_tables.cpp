@@ -151,7 +151,7 @@ render::Table strength_table(const Case& c, const ShopReport& shop) {
                               t.section ? figure(t.section->load.tension, 0) : none,
                               t.section ? figure(t.section->load.compression, 0) : none,
                               t.contact ? figure(t.contact->contact.pressure, 0) : none,
-                              margin ? figure(*margin, 1) : none});
+                              margin ? figure(*margin, 2) : none});
     }
     return table;
 }

@@ -136,7 +136,7 @@ void Exporter::report(const SharedJob& job, const fs::path& folder) {
             throw std::runtime_error("there is no report of a job that was not solved; see the findings");
         make_folder(folder);
         JobResult copy = job->result;  // lent to the page
-        const std::string page = report_page(job->c, copy, job->shop);
+        const std::string page = report_page(job->c, copy, job->shop, report_drawings(job->c, copy));
         wanted.check();
         const fs::path file = folder / "report.html";
         render::write_whole(file, page);

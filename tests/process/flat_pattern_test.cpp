@@ -35,6 +35,7 @@ TEST_CASE("flat pattern: by the mechanics a bend takes about its arc at the unst
     const Case c = small();
     const FlatPattern pattern = flat_pattern(c, {});
     REQUIRE(pattern.simulated);
+    CHECK(pattern.lines == BendLines::fitted);
     for (const FlatBend& b : pattern.bends) {
         const Bend& bend = c.part.bends[b.bend];
         const double arc = std::abs(bend.angle) * (bend.inside_radius + 0.45 * c.thickness);
@@ -64,6 +65,7 @@ TEST_CASE("flat pattern: without steps by DIN 6935 and the handbook alone") {
     c.cutouts = {{8.1, 10.0, 3.0, 3.0}, {22.0, 10.0, 3.0, 3.0}};
     const FlatPattern pattern = flat_pattern(c, {});
     CHECK_FALSE(pattern.simulated);
+    CHECK(pattern.lines != BendLines::fitted);
     CHECK(pattern.mechanics == 0.0);
     for (const FlatBend& b : pattern.bends) {
         CHECK(b.mechanics == 0.0);

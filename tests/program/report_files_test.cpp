@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+
 #include "tests/files/output_of.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
@@ -34,6 +36,13 @@ TEST_CASE("report writes sheets, storyboard and the charts of every stroke, the 
                 const std::string name = "figures/" + stroke + "_" + chart + "." + kind;
                 CHECK_MESSAGE(files.count(name) == 1, name);
             }
+    for (const char* name :
+         {"blank.svg", "blank.pdf", "blank.dxf", "part.svg", "part.pdf", "part.dxf", "drawings.pdf"})
+        CHECK_MESSAGE(files.count(std::string("figures/drawings/") + name) == 1, name);
+    const auto tools = std::count_if(files.begin(), files.end(), [](const auto& file) {
+        return file.first.find("figures/drawings/tool-") == 0 && file.first.find(".dxf") != std::string::npos;
+    });
+    CHECK(tools >= 2);
     CHECK(files.count("figures/cost.svg") == 0);  // the case has no costs
     folder.write("costed.toml", overbend::tests::small_case + "[cost]\nmoney = \"EUR\"\n");
     CHECK(run_overbend("report '" + (folder / "costed.toml") + "' --quiet --only figures --out '" +

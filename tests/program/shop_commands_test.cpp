@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <nlohmann/json.hpp>
 #include <string>
+#include <utility>
 
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
@@ -78,6 +79,77 @@ TEST_CASE("cost: the batch from which another case is cheaper") {
         CHECK(std::filesystem::file_size(folder.path() / "out" / name) > 500);
     const Run table = run_overbend("cost " + one + " --against " + two);
     CHECK(has(table.out, "two.toml is cheaper, below it the other"));
+}
+
+// Three ways to do it differently, each with the batch from which one is cheaper, as the README tells them.
+// Hand calculation of each: (fixed_b - fixed_a) / (variable_a - variable_b), from the figures of both cases.
+TEST_CASE("cost: another order, two dies for a two-way one, bought tools for made ones") {
+    const OwnFolder folder;
+    const std::string demo_file = "cases/cable-hook/case.toml",
+                      rail_file = "cases/channel-with-pad/case.toml";
+    const std::string demo = bytes_of(demo_file), rail = bytes_of(rail_file), readme = bytes_of("README.md");
+    const auto crossing = [&](const std::string& file, const std::string& text, const char* large) {
+        const Run run = run_overbend("cost " + file + " --against " +
+                                     quoted(folder.write("other.toml", text)) + " --json");
+        CAPTURE(run.error);
+        REQUIRE(run.status == 0);
+        const json r = json::parse(run.out);
+        const json &a = r["cost"], &b = r["against"]["cost"];
+        const auto number = [](const json& of, const char* key) { return of[key].get<double>(); };
+        const double batch = r["against"]["break_even_batch"].get<double>();
+        CHECK(batch == doctest::Approx((number(b, "per_batch") - number(a, "per_batch")) /
+                                       (number(a, "per_part") - number(b, "per_part"))));
+        CHECK(has(r["against"]["cheaper_for_large_batches"].get<std::string>(), large));
+        return std::pair(r, std::floor(batch) + 1.0);
+    };
+    const auto told = [&](double batch) {
+        const std::string text = std::to_string(std::lround(batch)) + " parts";
+        CAPTURE(text);
+        CHECK(has(readme, text));
+    };
+
+    // The offset first: one set-up of its gauge less, one turn of the strip more.
+    const std::size_t lip = demo.find("[[step]]"), offset = demo.find("[[step]]\nname = \"offset\""),
+                      shelf = demo.find("[[step]]\nname = \"shelf\"");
+    const auto [order, from_order] = crossing(demo_file,
+                                              demo.substr(0, lip) + demo.substr(offset, shelf - offset) +
+                                                  demo.substr(lip, offset - lip) + demo.substr(shelf),
+                                              "cable-hook");
+    CHECK(order["cost"]["per_part"] < order["against"]["cost"]["per_part"]);
+    told(from_order);
+
+    // Each groove of the two-way block in a block of its own: one more
+    // block to make. The parts' own cost differs by the ram's way alone.
+    std::string separate = demo;
+    const auto replace = [](std::string& text, const std::string& old, const std::string& by) {
+        std::size_t at = text.find(old);
+        REQUIRE(at != std::string::npos);
+        for (; at != std::string::npos; at = text.find(old, at + by.size())) text.replace(at, old.size(), by);
+    };
+    replace(separate, ", { angle_deg = 56.0, opening_mm = 9.0 } ]",
+            " ]\n\n[[tool]]\nname = \"acute block\"\nsteel = \"1.2842\"\nkind = \"vee-die\"\nfaces = [ { "
+            "angle_deg = 56.0, opening_mm = 9.0 } ]");
+    replace(separate, "{ tool = \"two-way block\", face = 2 }", "\"acute block\"");
+    replace(separate, "{ tool = \"two-way block\", face = 1 }", "\"two-way block\"");
+    const auto [dies, from_dies] = crossing(demo_file, separate, "other.toml");
+    CHECK(dies["against"]["cost"]["per_batch"].get<double>() >
+          dies["cost"]["per_batch"].get<double>() + 50.0);
+    told(from_dies);
+
+    // The rail's channel tools, made for it, against a bought wedge and block and two strokes.
+    const std::string two_strokes =
+        rail.substr(0, rail.find("[[tool]]")) +
+        "[[tool]]\nname = \"bought wedge\"\nkind = \"vee-punch\"\nangle_deg = 80.0\nnose_radius_mm = 1.0\n"
+        "price = 90.0\n[[tool]]\nname = \"bought block\"\nkind = \"vee-die\"\nprice = 80.0\n"
+        "faces = [ { angle_deg = 84.0, opening_mm = 8.0 } ]\n"
+        "[[step]]\nname = \"left\"\nbends = [\"left\"]\npunch = \"bought wedge\"\ndie = \"bought block\"\n"
+        "[[step]]\nname = \"right\"\nbends = [\"right\"]\npunch = \"bought wedge\"\n"
+        "die = \"bought block\"\nplace = { first = \"right\" }\n" +
+        rail.substr(rail.find("[press]"));
+    const auto [bought, from_bought] = crossing(rail_file, two_strokes, "channel-with-pad");
+    for (const json& group : bought["against"]["cost"]["groups"])
+        if (group["group"] == "tools") CHECK(group["per_batch"]["value"].get<double>() == 90.0 + 80.0);
+    told(from_bought);
 }
 
 TEST_CASE("cost: what cannot be is told") {

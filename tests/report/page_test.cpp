@@ -132,7 +132,7 @@ TEST_CASE("page: every stroke has a player with data, a chart, and a still for r
 
 TEST_CASE("page: a job that was not solved has none") {
     const scenes::Case c = ran_job(small_case).c;
-    CHECK_THROWS_AS(scenes::job_page(c, scenes::FlatPattern{}, scenes::ShopReport{}, ""), OutOfRange);
+    CHECK_THROWS_AS(scenes::job_page(c, scenes::FlatPattern{}, scenes::ShopReport{}, {}, ""), OutOfRange);
 }
 
 TEST_CASE("page: the demo's asks for nothing outside, tells its cautions, and is far below 3 MB") {
@@ -170,7 +170,7 @@ TEST_CASE("page: press, tools and cost of a case that has them, with the figures
         const auto margin = scenes::steel_margin(ran.c, t);
         REQUIRE(margin);
         says("'" + ran.c.tools[t.tool].name + "'");
-        CHECK(section.find(words("%.1f</td>", *margin)) != std::string::npos);
+        CHECK(section.find(words("%.2f</td>", *margin)) != std::string::npos);
     }
     says(words("%.4f", ran.shop.cost.per_part(ran.shop.rates.batch)));
     says(words("%.2f", ran.shop.cost.fixed));
@@ -179,6 +179,31 @@ TEST_CASE("page: press, tools and cost of a case that has them, with the figures
     CHECK(section.find("<svg") != std::string::npos);
     // and the limits of the press on the strokes' charts
     CHECK(ran.html.find("Rated force of the press: 60 kN") != std::string::npos);
+}
+
+TEST_CASE("page: the drawings of every tool, the blank and the part, with what each is made of") {
+    const RanJob ran = ran_file("cases/cable-hook/case.toml");
+    const std::size_t from = ran.html.find("id=\"drawings\"");
+    REQUIRE(from != std::string::npos);
+    const std::string section = ran.html.substr(from, ran.html.find("</section>", from) - from);
+    CHECK(count_of(section, "<details") == 9);  // seven tools, blank, part
+    CHECK(count_of(section, "<svg class=") == 9);
+    for (const scenes::ToolInShop& t : ran.shop.tools) {
+        const scenes::Tool& tool = ran.c.tools[t.tool];
+        CAPTURE(tool.name);
+        const std::size_t at = section.find("<summary>" + render::escaped(tool.name) + ": ");
+        REQUIRE(at != std::string::npos);
+        const std::string sheet = section.substr(at, section.find("</details>", at) - at);
+        // once in the sheet's title block, once below it
+        CHECK(count_of(sheet, render::escaped(tool.make.card->title)) == 2);
+    }
+    for (const char* name : {"<summary>blank, from above", "<summary>finished part"}) {
+        CAPTURE(std::string(name));
+        const std::size_t at = section.find(name);
+        REQUIRE(at != std::string::npos);
+        CHECK(section.find(render::escaped(ran.c.material.title), at) != std::string::npos);
+    }
+    CHECK(ran_job(small_case).html.find("Material: not stated") != std::string::npos);
 }
 
 TEST_CASE("page: no press, no steel, no cost: no section on them") {

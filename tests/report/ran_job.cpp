@@ -11,7 +11,9 @@ RanJob ran_file(const std::string& path) {
     ran.c = scenes::read_case(path, scenes::Needs::steps);
     ran.pattern = scenes::pattern_of(ran.c, scenes::run_process(ran.c, {}));
     ran.shop = scenes::shop_report(ran.c, ran.pattern.job);
-    ran.page = scenes::job_page(ran.c, ran.pattern, ran.shop, "overbend of the checks");
+    ran.page = scenes::job_page(ran.c, ran.pattern, ran.shop,
+                                scenes::all_drawings(ran.c, ran.pattern, scenes::Tolerances::none),
+                                "overbend of the checks");
     ran.html = render::page_html(ran.page);
     return ran;
 }

@@ -109,3 +109,21 @@ TEST_CASE("the time of a cycle") {
     // No room to go fast: 6 mm at 10 mm/s and 80 back.
     CHECK(cycle_time(*bench().speeds, 6.0, 3.0) == Approx(0.6 + 0.2 + 0.075));
 }
+
+// 500 N/mm x 20 mm x 2 mm = 0.02 kN m, on whichever side of the axis.
+TEST_CASE("a load on either side of the axis turns the ram") {
+    for (const double side : {2.0, -2.0}) {
+        PressLimits press;
+        press.force = 60.0, press.stroke = 100.0, press.off_centre = 0.01;
+        StrokeDemand stroke;
+        stroke.strip_width = 20.0, stroke.peak_force = 500.0, stroke.load_centre = side;
+        bool found = false;
+        for (const Check& check : press_checks(press, stroke)) {
+            if (check.what != "off-centre load") continue;
+            found = true;
+            CHECK(check.figure == doctest::Approx(0.02));
+            CHECK(check.verdict == Verdict::over);
+        }
+        CHECK(found);
+    }
+}

@@ -36,6 +36,26 @@ TEST_CASE("lengths of a spring") {
     CHECK(s.force_start == Approx(wish.force_start).epsilon(1e-3));
 }
 
+// Gaps by EN 13906-1 where the wish gives none: 6 (0.0015 x 24^2 / 4 + 0.1 x 4) = 3.696; 32 + 3.696 + 8.
+TEST_CASE("least gaps between the turns") {
+    SpringWish wish;
+    wish.force_start = 300.0 - 31.5215 * 8.0, wish.force_end = 300.0, wish.travel = 8.0;
+    const ChosenSpring s = spring_of(wish, spring_wires()[0], 4.0, 24.0);
+    CHECK(s.installed_length == Approx(43.696));
+    CHECK(s.free_length == Approx(32.0 + 3.696 + 300.0 / 31.5215).epsilon(1e-3));
+}
+
+// Wire of 4 mm: 2211 / 4^0.145 = 1808.4 MPa, of which 45 per cent may be shear: 813.8; oil-tempered
+// 1855 / 4^0.187 = 1431.4, 50 per cent: 715.7. Shigley, tables 10-4 and 10-6.
+TEST_CASE("what the wires bear") {
+    SpringWish wish;
+    wish.force_start = 50.0, wish.force_end = 300.0, wish.travel = 8.0;
+    CHECK(spring_wires()[0].strength(4.0) == Approx(1808.4).epsilon(1e-4));
+    CHECK(spring_wires()[1].strength(4.0) == Approx(1431.4).epsilon(1e-4));
+    CHECK(spring_of(wish, spring_wires()[0], 4.0, 24.0).allowed_stress == Approx(813.8).epsilon(1e-4));
+    CHECK(spring_of(wish, spring_wires()[1], 4.0, 24.0).allowed_stress == Approx(715.7).epsilon(1e-4));
+}
+
 TEST_CASE("random wishes: what is chosen does what was wished") {
     std::mt19937 random(17);
     std::uniform_real_distribution<double> start(0.0, 600.0), more(50.0, 800.0), travel(2.0, 25.0);
@@ -89,7 +109,14 @@ TEST_CASE("room, and wishes that cannot be") {
         CHECK(slim->spring.coil_diameter + slim->spring.wire <= wish.most_outside);
         CHECK(slim->mass >= free->mass);
     }
-    wish.most_outside = 3.0;
+    wish.most_outside = 1e9, wish.most_length = 0.9 * free->installed_length;
+    const std::optional<ChosenSpring> low = choose_spring(wish);
+    REQUIRE(low);
+    CHECK(low->installed_length <= wish.most_length);
+    CHECK(low->mass >= free->mass);
+    wish.most_length = 5.0;  // less than its travel
+    CHECK_FALSE(choose_spring(wish));
+    wish.most_length = 1e9, wish.most_outside = 3.0;
     CHECK_FALSE(choose_spring(wish));
     wish.force_end = 400.0;
     CHECK_THROWS_AS(choose_spring(wish), OutOfRange);

@@ -32,3 +32,14 @@ TEST_CASE("block, milling and erosion of a slotted tool") {
     CHECK(stock.eroded == Approx(2300.0));
     CHECK(stock.erosion_hours == Approx(0.3833).epsilon(1e-3));
 }
+
+// The same tool elsewhere in its coordinates is the same block.
+TEST_CASE("a tool that stands off its origin") {
+    const tool::ArcOutline outline = tool::round_corners(
+        {{{-15.0, -50.0}, 0.0}, {{15.0, -50.0}, 0.0}, {{15.0, -10.0}, 0.0}, {{-15.0, -10.0}, 0.0}});
+    const shop::ToolStock stock = shop::stock_of(outline, 50.0, 7850.0, {});
+    CHECK(stock.block_wide == 35.0);
+    CHECK(stock.block_high == 45.0);
+    CHECK(stock.milled == Approx(26.625));
+    CHECK(stock.eroded == 0.0);
+}
