@@ -96,12 +96,15 @@ View fitted_view(const Recording& recording, const Layout& layout, double room_b
 
 // The view with the largest magnifier: the strip is drawn smaller only when there is no room for a large one.
 View view_with_lens(const Recording& recording, const Layout& layout, const std::vector<double>& bend_lines) {
-    constexpr double large = 12.0;  // units
+    constexpr double large = 12.0;      // units
+    constexpr double least_part = 0.8;  // of the strip's size without a magnifier, once there is one
     const double u = layout.unit;
     View best = fitted_view(recording, layout, 0.0);
+    const double whole = best.scale;
     for (const double room : {0.0, 4.0, 8.0, 11.0}) {
         if (room > 0.4 * layout.stage.height / u) break;
         View view = fitted_view(recording, layout, room * u);
+        if (best.lens && view.scale < least_part * whole) break;
         view.lens = place_lens(recording, view, layout, bend_lines);
         if (view.lens && (!best.lens || view.lens->box.height > best.lens->box.height)) best = view;
         if (best.lens && best.lens->box.height >= large * u) break;
