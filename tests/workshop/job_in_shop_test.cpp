@@ -9,6 +9,7 @@
 #include "scenes/case/tool_outline.h"
 #include "scenes/exchange/results_json.h"
 #include "scenes/shop/shop.h"
+#include "sim/words.h"
 #include "tests/files/own_folder.h"
 
 using namespace overbend;
@@ -181,6 +182,21 @@ TEST_CASE("springs that are chosen for a pad press in the simulation as was wish
     REQUIRE(given);
     CHECK(given->given);
     CHECK(given->each.stress == Approx(advice->each.stress).epsilon(0.02));
+    CHECK(tool_called(c, again, "floor pad").mends.empty());
+    // Half the wire: the rate is a sixteenth, so the preload alone is too much for it, and it is told what is
+    // not.
+    Pad& weak = std::get<Pad>(tool_called(c, "floor pad").shape);
+    weak.wound->each.wire *= 0.5;
+    const ShopReport thin = shop_report(c, with_springs);
+    const ToolInShop& t = tool_called(c, thin, "floor pad");
+    REQUIRE(t.mends.size() == 1);
+    CHECK(t.mends.front().find("springs of") != std::string::npos);
+    CHECK(t.mends.front().find(words("%g mm", advice->each.spring.wire)) != std::string::npos);
+    CHECK(thin.findings.empty());
+    CHECK_FALSE(thin.cautions.empty());
+    // force at the end: the preload and what the travel adds, on each
+    CHECK(t.springs->each.force_end ==
+          Approx(wound.preload / wound.count + tool::spring_rate(weak.wound->each) * t.springs->travel));
 }
 
 // Six strokes: four set-ups (both tools stay from lip to tip; hook, offset, shelf and channel each change
