@@ -56,7 +56,11 @@ TEST_CASE("the demo's press and tools bear its strokes") {
     }
     for (const ToolInShop& t : shop.tools) {
         CAPTURE(demo().tools[t.tool].name);
-        CHECK(t.section);
+        REQUIRE(t.section);
+        const shop::Allowable limits = shop::allowables(*demo().tools[t.tool].make.card);
+        REQUIRE(steel_margin(demo(), t));
+        CHECK(*steel_margin(demo(), t) <= 1.0 / t.section->load.share(limits) + 1e-9);
+        if (t.contact) CHECK(*steel_margin(demo(), t) <= limits.contact / t.contact->contact.pressure + 1e-9);
         CHECK(t.stock.mass > 0.0);
         CHECK(t.stock.mass < t.stock.block_mass);
     }
