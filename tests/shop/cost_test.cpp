@@ -79,6 +79,16 @@ TEST_CASE("every group by hand") {
     CHECK(s.tools[1].cost.value == 90.0);
 }
 
+// 48 + 4 + 48 = 100 and 20: two blanks with one gap between them, and no gap at the sheet's edges.
+TEST_CASE("gaps stand between blanks alone") {
+    JobFigures j = job();
+    j.blank_length = 48.0, j.width = 20.0, j.length_along_rolling = true;
+    Sheet sheet;
+    sheet.length = 100.0, sheet.width = 20.0;
+    CHECK(blanks_on(sheet, j, 4.0) == 2);
+    CHECK(blanks_on(sheet, j, 4.1) == 1);
+}
+
 // 207.96 of tools, by four batches: 51.99.
 TEST_CASE("batches share the tools") {
     CostRates rates;
