@@ -179,7 +179,44 @@ render::Table making_table(const Case& c, const ShopReport& shop) {
     return table;
 }
 
+render::Table springs_table(const Case& c, const ShopReport& shop) {
+    render::Table table{
+        "Springs of pads and clamps",
+        {{"Tool", "", false},
+         {"Springs", "", false},
+         {"Goes in by", "mm"},
+         {"Wire", "mm"},
+         {"Coil", "mm"},
+         {"Turns that work", ""},
+         {"Rate of each", "N/mm"},
+         {"Force of each", "N", false},
+         {"Shear", "MPa"},
+         {"Allowed", "MPa"},
+         {"Free", "mm"},
+         {"Solid", "mm"},
+         {"Slenderness", ""}},
+        {},
+        "Chosen: the case gives a force alone, and these would do it. Shear: with Wahl's factor, "
+        "at the end of the travel. Slenderness: free length over the coil's diameter; from 5.26 "
+        "on a spring buckles between flat plates. Lengths of the case's own springs are not told."};
+    for (const ToolInShop& t : shop.tools) {
+        if (!t.springs) continue;
+        const shop::ChosenSpring& s = t.springs->each;
+        const bool given = t.springs->given;
+        table.rows.push_back({"'" + c.tools[t.tool].name + "'",
+                              words("%d, %s", t.springs->count, given ? "the case's" : "chosen"),
+                              figure(t.springs->travel, 1), figure(s.spring.wire, 2),
+                              figure(s.spring.coil_diameter, 2), figure(s.spring.turns, 1), figure(s.rate, 1),
+                              figure(s.force_start, 0) + " to " + figure(s.force_end, 0), figure(s.stress, 0),
+                              figure(s.allowed_stress, 0), given ? none : figure(s.free_length, 1),
+                              figure(s.solid_length, 1), given ? none : figure(s.slenderness, 2)});
+    }
+    return table;
+}
+
 void add_tools(const Case& c, const ShopReport& shop, render::PageShop& to) {
+    const render::Table springs = springs_table(c, shop);
+    if (!springs.rows.empty()) to.tool_tables = {springs};
     const bool any = std::any_of(shop.tools.begin(), shop.tools.end(),
                                  [&](const ToolInShop& t) { return is_looked_at(c, t); });
     if (!any) return;
@@ -187,7 +224,7 @@ void add_tools(const Case& c, const ShopReport& shop, render::PageShop& to) {
         to.tool_words.push_back(
             words("'%s' serves %d strokes: %.2f kg of steel saved against blocks of their own.",
                   c.tools[block.tool].name.c_str(), block.uses, block.saved_kg));
-    to.tool_tables = {strength_table(c, shop), making_table(c, shop)};
+    to.tool_tables.insert(to.tool_tables.begin(), {strength_table(c, shop), making_table(c, shop)});
 }
 
 render::Table groups_table(const ShopReport& shop) {

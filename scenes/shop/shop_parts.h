@@ -16,9 +16,10 @@ std::vector<ToolInShop> tools_in_shop(const Case& c, const JobResult& job, const
 // Face of the die in a step; 1 of every other tool.
 int face_up(const Case& c, const Step& step, int tool);
 
-// Springs of a pad or clamp that is pressed in by so much in the job.
+// Springs of a pad or clamp that is pressed in by so much in the job. mends: springs that would do where the
+// case's own do not.
 std::optional<SpringAdvice> spring_advice(const Case& c, const Tool& tool, double compression,
-                                          std::vector<shop::Check>& checks);
+                                          std::vector<shop::Check>& checks, std::vector<std::string>& mends);
 
 std::vector<SharedBlock> shared_blocks(const Case& c, const std::vector<ToolInShop>& tools,
                                        const shop::MakingRates& rates);

@@ -63,25 +63,42 @@ SpringAdvice as_given(const Tool& tool, const WoundSprings& wound, double travel
     return advice;
 }
 
-}  // namespace
-
-std::optional<SpringAdvice> spring_advice(const Case& c, const Tool& tool, double compression,
-                                          std::vector<shop::Check>& checks) {
-    const tool::Spring* spring = spring_of(tool);
-    if (!spring) return std::nullopt;
-    const double travel = std::max(compression, least_travel);
-    if (const WoundSprings* wound = wound_of(tool)) return as_given(tool, *wound, travel, checks);
-    const double start = spring->preload * c.width, end = start + spring->rate * travel * c.width;
+// The fewest that do it.
+std::optional<SpringAdvice> chosen_for(const Case& c, const Tool& tool, const tool::Spring& spring,
+                                       double travel) {
+    const double start = spring.preload * c.width, end = start + spring.rate * travel * c.width;
     shop::SpringWish wish;
     wish.travel = travel;
     wish.most_outside = width_of(tool);
     for (const int count : counts) {
         wish.force_start = start / count;
-        wish.force_end = std::max(end, start * (spring->rate > 0.0 ? 1.0 : constant_rises)) / count;
+        wish.force_end = std::max(end, start * (spring.rate > 0.0 ? 1.0 : constant_rises)) / count;
+        if (!(wish.force_end > wish.force_start)) return std::nullopt;
         const std::optional<shop::ChosenSpring> each = shop::choose_spring(wish);
         if (each) return SpringAdvice{*each, count, false, travel};
     }
     return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<SpringAdvice> spring_advice(const Case& c, const Tool& tool, double compression,
+                                          std::vector<shop::Check>& checks, std::vector<std::string>& mends) {
+    const tool::Spring* spring = spring_of(tool);
+    if (!spring) return std::nullopt;
+    const double travel = std::max(compression, least_travel);
+    const std::optional<SpringAdvice> chosen = chosen_for(c, tool, *spring, travel);
+    const WoundSprings* wound = wound_of(tool);
+    if (!wound) return chosen;
+    const SpringAdvice given = as_given(tool, *wound, travel, checks);
+    if (checks.back().verdict != shop::Verdict::fine && chosen)
+        mends.push_back(
+            words("%d springs of %g mm %s, coil %g mm, %g turns that work, would press as hard over "
+                  "%.1f mm with %.0f of %.0f MPa",
+                  chosen->count, chosen->each.spring.wire, chosen->each.wire.c_str(),
+                  chosen->each.spring.coil_diameter, chosen->each.spring.turns, travel, chosen->each.stress,
+                  chosen->each.allowed_stress));
+    return given;
 }
 
 }  // namespace overbend::scenes

@@ -250,7 +250,7 @@ std::vector<ToolInShop> tools_in_shop(const Case& c, const JobResult& job, const
         const double density = tool.make.card ? tool.make.card->density : steel_density;
         t.stock = shop::stock_of(tool_outline(tool, 1), t.length, density, rates);
         judge(c, t);
-        t.springs = spring_advice(c, tool, compression[index], t.checks);
+        t.springs = spring_advice(c, tool, compression[index], t.checks, t.mends);
         tools.push_back(t);
     }
     return tools;

@@ -177,6 +177,10 @@ TEST_CASE("page: press, tools and cost of a case that has them, with the figures
     for (const shop::CostLine& line : ran.shop.cost.lines)
         if (!line.per_part.formula.empty()) says(line.per_part.formula);
     CHECK(section.find("<svg") != std::string::npos);
+    const scenes::ToolInShop& pad = ran.shop.tools.back();
+    REQUIRE(pad.springs);
+    says(words("%d, chosen", pad.springs->count));
+    says(words("%.0f to %.0f", pad.springs->each.force_start, pad.springs->each.force_end));
     // and the limits of the press on the strokes' charts
     CHECK(ran.html.find("Rated force of the press: 60 kN") != std::string::npos);
 }

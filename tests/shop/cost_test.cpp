@@ -79,6 +79,25 @@ TEST_CASE("every group by hand") {
     CHECK(s.tools[1].cost.value == 90.0);
 }
 
+// 48 + 4 + 48 = 100 and 20: two blanks with one gap between them, and no gap at the sheet's edges.
+TEST_CASE("gaps stand between blanks alone") {
+    JobFigures j = job();
+    j.blank_length = 48.0, j.width = 20.0, j.length_along_rolling = true;
+    Sheet sheet;
+    sheet.length = 100.0, sheet.width = 20.0;
+    CHECK(blanks_on(sheet, j, 4.0) == 2);
+    CHECK(blanks_on(sheet, j, 4.1) == 1);
+}
+
+// 207.96 of tools, by four batches: 51.99.
+TEST_CASE("batches share the tools") {
+    CostRates rates;
+    rates.tool_batches = 4;
+    const CostSheet s = cost_sheet(rates, job());
+    CHECK(line(s, "tools").per_batch.value == Approx(51.99));
+    CHECK(s.fixed == Approx(228.793 - 0.75 * 207.96).epsilon(1e-5));
+}
+
 // 1000 x 500 mm, blanks 198 x 20 with 2 mm between: 1002 / 200 = 5 along, 502 / 22 = 22 across: 110. Across
 // the rolling direction 1002 / 22 = 45 and 502 / 200 = 2: 90.
 TEST_CASE("blanks on a sheet") {

@@ -9,6 +9,7 @@
 #include "scenes/case/tool_outline.h"
 #include "scenes/exchange/results_json.h"
 #include "scenes/shop/shop.h"
+#include "sim/words.h"
 #include "tests/files/own_folder.h"
 
 using namespace overbend;
@@ -55,7 +56,11 @@ TEST_CASE("the demo's press and tools bear its strokes") {
     }
     for (const ToolInShop& t : shop.tools) {
         CAPTURE(demo().tools[t.tool].name);
-        CHECK(t.section);
+        REQUIRE(t.section);
+        const shop::Allowable limits = shop::allowables(*demo().tools[t.tool].make.card);
+        REQUIRE(steel_margin(demo(), t));
+        CHECK(*steel_margin(demo(), t) <= 1.0 / t.section->load.share(limits) + 1e-9);
+        if (t.contact) CHECK(*steel_margin(demo(), t) <= limits.contact / t.contact->contact.pressure + 1e-9);
         CHECK(t.stock.mass > 0.0);
         CHECK(t.stock.mass < t.stock.block_mass);
     }
@@ -181,6 +186,21 @@ TEST_CASE("springs that are chosen for a pad press in the simulation as was wish
     REQUIRE(given);
     CHECK(given->given);
     CHECK(given->each.stress == Approx(advice->each.stress).epsilon(0.02));
+    CHECK(tool_called(c, again, "floor pad").mends.empty());
+    // Half the wire: the rate is a sixteenth, so the preload alone is too much for it, and it is told what is
+    // not.
+    Pad& weak = std::get<Pad>(tool_called(c, "floor pad").shape);
+    weak.wound->each.wire *= 0.5;
+    const ShopReport thin = shop_report(c, with_springs);
+    const ToolInShop& t = tool_called(c, thin, "floor pad");
+    REQUIRE(t.mends.size() == 1);
+    CHECK(t.mends.front().find("springs of") != std::string::npos);
+    CHECK(t.mends.front().find(words("%g mm", advice->each.spring.wire)) != std::string::npos);
+    CHECK(thin.findings.empty());
+    CHECK_FALSE(thin.cautions.empty());
+    // force at the end: the preload and what the travel adds, on each
+    CHECK(t.springs->each.force_end ==
+          Approx(wound.preload / wound.count + tool::spring_rate(weak.wound->each) * t.springs->travel));
 }
 
 // Six strokes: four set-ups (both tools stay from lip to tip; hook, offset, shelf and channel each change
