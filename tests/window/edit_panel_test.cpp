@@ -2,8 +2,6 @@
 
 #include <doctest/doctest.h>
 
-#include <cstdlib>
-
 #include "scenes/case/read_case.h"
 #include "scenes/window/main_show.h"
 #include "tests/files/own_folder.h"
@@ -28,7 +26,6 @@ struct Panels {
     static render::WindowOptions options(int width, int height) {
         render::WindowOptions o;
         o.width = width, o.height = height;
-        if (std::getenv("SCALE")) o.scale = std::atof(std::getenv("SCALE"));
         return o;
     }
     scenes::MainShow show;
@@ -180,33 +177,4 @@ TEST_CASE("findings are stepped through by keys, and the picture goes to them") 
     CHECK(before.bgra != after.bgra);
     user.click("1");
     REQUIRE(user.wait());
-}
-
-TEST_CASE("look at panels") {
-    if (!std::getenv("SHOT")) return;
-    Panels on(std::getenv("CASE"), std::atoi(std::getenv("W")), std::atoi(std::getenv("H")));
-    tests::Script& user = on.user;
-    user.click("Dark");
-    user.click("Case");
-    user.type("Thickness", "0.95");
-    user.key(K::Down, true);
-    REQUIRE(user.wait());
-    user.click("1  tip: the drawing's angle");
-    user.click("wedge: vee-punch");
-    user.type("Angle", "90");
-    user.click("Save...");
-    REQUIRE(user.wait());
-    user.save("/tmp/e2_m1.png");
-    user.click("Export");
-    user.click("PNG");
-    REQUIRE(user.wait());
-    user.click("Film (MP4)");
-    user.frames(200);
-    user.save("/tmp/e2_m2.png");
-    REQUIRE(user.wait(120));
-    user.save("/tmp/e2_m3.png");
-    user.click("Report and sheets");
-    REQUIRE(user.wait(120));
-    user.click("Figures");
-    user.save("/tmp/e2_m4.png");
 }
