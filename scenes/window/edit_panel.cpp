@@ -16,6 +16,7 @@ using render::Key;
 using render::Ui;
 using K = sf::Keyboard;
 
+constexpr double before_fields = 0.46;  // part of the width
 const Key undo_key{K::Z, true}, redo_key{K::Y, true}, save_key{K::S, true};
 
 std::string with(const std::string& what, const std::string& otherwise) {
@@ -83,7 +84,7 @@ void EditPanel::begin_saving(const CaseEdits& edits) {
 }
 
 bool EditPanel::draw(Ui& ui, CaseEdits& edits) {
-    ui.words_before(0.46);
+    ui.words_before(before_fields);
     Flow flow;
     bool run = draw_history(ui, edits, flow);
     flow.next_button("Save...");
@@ -102,7 +103,9 @@ bool EditPanel::draw(Ui& ui, CaseEdits& edits) {
 
 void EditPanel::draw_saving(Ui& ui, CaseEdits& edits) {
     if (saving_) {
+        ui.words_before(0.14);
         bool write = ui.text("File", name_, "Path of the case file that is to be written");
+        ui.words_before(before_fields);
         Flow flow;
         flow.next_button("Write it");
         write = ui.button("Write it") || write;

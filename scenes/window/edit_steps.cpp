@@ -214,6 +214,8 @@ bool draw_tool_fields(Ui& ui, CaseEdits& edits, int& chosen) {
             const std::size_t before = edits.draft().tools.size();
             for (std::size_t s = 0; s < sizes.size(); ++s)
                 run = draw_size(ui, edits, i, static_cast<int>(s), sizes[s]) || run;
+            // Where it was changed, though it is a step that it does not go with.
+            draw_mistake(ui, edits, "step[");
             // A copy stands for a tool of the rack now.
             if (edits.draft().tools.size() > before) chosen = static_cast<int>(before);
             ImGui::Unindent(indent);

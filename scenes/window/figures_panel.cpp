@@ -42,7 +42,9 @@ void FiguresPanel::draw_pages(Ui& ui) {
     Flow flow;
     const auto page = [&](const char* words, Page which) {
         flow.next_button(words);
-        if (ui.toggle(words, page_ == which ? render::Chosen::yes : render::Chosen::no)) page_ = which;
+        if (!ui.toggle(words, page_ == which ? render::Chosen::yes : render::Chosen::no)) return;
+        page_ = which;
+        ImGui::SetScrollY(0.0f);
     };
     page("Strokes", Page::strokes);
     page("Blank", Page::blank);

@@ -118,6 +118,22 @@ bool ProcessPanels::take() {
     return export_panel_.take() || changed;
 }
 
+const char* ProcessPanels::name() const {
+    switch (panel_) {
+        case Panel::edits:
+            return "case";
+        case Panel::findings:
+            return "findings";
+        case Panel::figures:
+            return "figures";
+        case Panel::exports:
+            return "exports";
+        case Panel::none:
+            break;
+    }
+    return "no panel";
+}
+
 double ProcessPanels::width() const {
     return panel_ == Panel::figures ? 26.0 : 22.0;
 }

@@ -29,6 +29,7 @@ class ProcessPanels {
     // Takes in what other threads have finished, to be asked all the time. True: something seen has changed.
     bool take();
     bool busy() const { return export_panel_.busy(); }
+    const char* name() const;  // of the chosen one: each is scrolled by itself
     double width() const;  // in letters' sizes
     // The chosen one; returns the place of a finding that was clicked. seen: what the picture shows.
     std::optional<FindingPlace> draw(render::Ui& ui, JobWork& work, const Wish& seen);

@@ -159,7 +159,7 @@ void ProcessScene::draw(Ui& ui, render::Theme theme, double) {
 void ProcessScene::Inside::draw_panels(Ui& ui) {
     if (!panels.shown()) return;
     const double side = panels.width() * ImGui::GetFontSize();
-    ImGui::BeginChild("panel", {static_cast<float>(side), 0.0f});
+    ImGui::BeginChild(panels.name(), {static_cast<float>(side), 0.0f});
     if (const std::optional<FindingPlace> place = panels.draw(ui, work, wish())) go_to(*place);
     ImGui::EndChild();
     ImGui::SameLine();

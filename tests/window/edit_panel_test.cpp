@@ -2,8 +2,6 @@
 
 #include <doctest/doctest.h>
 
-#include <cstdlib>
-
 #include "scenes/case/read_case.h"
 #include "scenes/window/main_show.h"
 #include "tests/files/own_folder.h"
@@ -126,12 +124,12 @@ TEST_CASE("picture, film and report are written to the folder that is typed, or 
         user.click(what);
         REQUIRE(user.wait());
     }
-    std::string names;
+    std::string endings;
     for (const auto& [name, bytes] : tests::files_below(out)) {
-        names += name + " ";
+        endings += name.substr(0, 6) + std::filesystem::path(name).extension().string() + " ";
         CHECK(bytes.size() > 1000);
     }
-    CHECK(names == "frame_000.00s.pdf frame_000.00s.png frame_000.00s.svg report.html sheets.pdf ");
+    CHECK(endings == "frame_.pdf frame_.png frame_.svg report.html sheets.pdf ");
     CHECK(on.show.remembered().export_folder == out.string());
     // A film is begun and given up: nothing is left of it.
     user.click("Film (MP4)");
@@ -179,27 +177,4 @@ TEST_CASE("findings are stepped through by keys, and the picture goes to them") 
     CHECK(before.bgra != after.bgra);
     user.click("1");
     REQUIRE(user.wait());
-}
-
-TEST_CASE("look at panels") {
-    if (!std::getenv("SHOT")) return;
-    Panels on(std::getenv("CASE"), std::atoi(std::getenv("W")), std::atoi(std::getenv("H")));
-    tests::Script& user = on.user;
-    user.click("Case");
-    REQUIRE(user.wait());
-    user.save("/tmp/e2_case.png");
-    user.click("Findings");
-    REQUIRE(user.wait());
-    user.save("/tmp/e2_findings.png");
-    user.click("Figures");
-    REQUIRE(user.wait());
-    user.save("/tmp/e2_figures.png");
-    for (const char* page : {"Blank", "Press", "Tools", "Cost"}) {
-        user.click(page);
-        REQUIRE(user.wait());
-        user.save(std::string("/tmp/e2_") + page + ".png");
-    }
-    user.click("Export");
-    REQUIRE(user.wait());
-    user.save("/tmp/e2_export.png");
 }
