@@ -30,7 +30,7 @@ class ProcessPanels {
     bool take();
     bool busy() const { return export_panel_.busy(); }
     const char* name() const;  // of the chosen one: each is scrolled by itself
-    double width() const;  // in letters' sizes
+    double width() const;      // in letters' sizes
     // The chosen one; returns the place of a finding that was clicked. seen: what the picture shows.
     std::optional<FindingPlace> draw(render::Ui& ui, JobWork& work, const Wish& seen);
 
