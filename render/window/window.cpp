@@ -49,6 +49,7 @@ struct Window::Imgui {
         context = ImGui::CreateContext();
         ImGuiIO& io = ImGui::GetIO();
         io.IniFilename = nullptr;
+        io.MouseDoubleClickTime = 0.6f;  // a few frames of a slow machine, too
         io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
         connect_keys();
         set_colours(Theme::light);

@@ -32,9 +32,7 @@ struct CostOptions {
 // A job whose strokes came through: else it has no cost.
 Job solved_job(const std::string& file, const CostOptions& options) {
     Job job = run_job(file, options.out, options.output);
-    if (!job.result.solved)
-        throw NotSolved("'" + job.c.title +
-                        "' was not solved, so there is nothing to cost: " + job.result.findings.front());
+    require_cost(job);
     return job;
 }
 
@@ -44,13 +42,6 @@ std::vector<int> batches_of(const CostOptions& options, const Job& job) {
     std::sort(batches.begin(), batches.end());
     batches.erase(std::unique(batches.begin(), batches.end()), batches.end());
     return batches;
-}
-
-render::CostOverBatch chart_of(const Job& job, const std::optional<Job>& other) {
-    render::CostOverBatch chart = scenes::cost_over_batch_data(job.c, job.shop);
-    if (other) chart.curves.push_back(scenes::cost_curve_data(other->c, other->shop));
-    if (other && chart.curves[0].name == chart.curves[1].name) chart.curves[1].name += ", the other way";
-    return chart;
 }
 
 const Job& cheaper_above(const shop::BreakEven& at, const Job& job, const Job& other) {
@@ -72,15 +63,8 @@ ordered_json against_json(const Job& job, const Job& other) {
 void print_against(const Job& job, const Job& other, const std::vector<int>& batches) {
     std::printf("\nAgainst it:\n\n");
     print_cost(other.c, other.shop, batches);
-    const std::optional<shop::BreakEven> at = shop::break_even(job.shop.cost, other.shop.cost);
-    if (at) {
-        const Job& wins = cheaper_above(*at, job, other);
-        std::printf("\nFrom a batch of %.0f parts on %s is cheaper, below it the other.\n",
-                    std::floor(at->batch) + 1.0, wins.c.file.c_str());
-        return;
-    }
-    const bool first = job.shop.cost.per_part(2.0) <= other.shop.cost.per_part(2.0);
-    std::printf("\n%s is cheaper, or as cheap, for every batch.\n", (first ? job : other).c.file.c_str());
+    std::printf("\n%s\n",
+                scenes::break_even_words(job.c.file, job.shop.cost, {other.c.file, other.shop.cost}).c_str());
 }
 
 ordered_json whole_json(const Job& job, const std::optional<Job>& other, const std::vector<int>& batches) {
@@ -97,16 +81,13 @@ ordered_json whole_json(const Job& job, const std::optional<Job>& other, const s
 }
 
 void cost(const CostOptions& options, int& status) {
-    const Job job = solved_job(options.file, options);
+    Job job = solved_job(options.file, options);
     std::optional<Job> other;
-    if (options.against) other = solved_job(*options.against, options);
-    if (other && other->shop.cost.money != job.shop.cost.money)
-        complain("--against", "one case counts in " + job.shop.cost.money + ", the other in " +
-                                  other->shop.cost.money + "; give both the same money in [cost]");
+    if (options.against) other = add_alternative(job, *options.against, options.out, options.output);
     const std::vector<int> batches = batches_of(options, job);
     const ordered_json json = whole_json(job, other, batches);
     if (options.out) {
-        const render::CostOverBatch chart = chart_of(job, other);
+        const render::CostOverBatch chart = scenes::cost_over_batch_data(job.c, job.shop);
         const std::filesystem::path folder = make_folder(*options.out);
         write_sheet(
             [&](int height) {

@@ -6,8 +6,8 @@
 #include <utility>
 
 #include "render/picture/painter.h"
-#include "scenes/program/shown_steps.h"
 #include "scenes/program/options.h"
+#include "scenes/program/shown_steps.h"
 
 namespace overbend::program {
 

@@ -7,6 +7,7 @@
 #include <system_error>
 
 #include "scenes/case/read_case.h"
+#include "sim/errors.h"
 
 namespace overbend::program {
 
@@ -59,6 +60,23 @@ Job run_job(const std::string& file, const std::optional<std::string>& out, cons
     clear_progress(output);
     job.shop = scenes::look_at_shop(job.c, job.result);
     return job;
+}
+
+void require_cost(const Job& job) {
+    if (!job.result.solved)
+        throw NotSolved("'" + job.c.title +
+                        "' was not solved, so there is nothing to cost: " + job.result.findings.front());
+}
+
+Job add_alternative(Job& job, const std::string& file, const std::optional<std::string>& out,
+                    const Output& output) {
+    Job other = run_job(file, out, output);
+    require_cost(other);
+    if (other.shop.cost.money != job.shop.cost.money)
+        complain("--against", "one case counts in " + job.shop.cost.money + ", the other in " +
+                                  other.shop.cost.money + "; give both the same money in [cost]");
+    job.shop.against = scenes::CostAlternative{other.c.title, other.shop.cost};
+    return other;
 }
 
 Exit verdict(const scenes::JobResult& result) {

@@ -32,6 +32,14 @@ void clear_progress(const Output& output);
 // Reads the case as above, and runs the job.
 Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output);
 
+// Throws NotSolved: a job with a stroke that was not solved has no cost.
+void require_cost(const Job& job);
+
+// Runs another case, in the same money, and sets its cost beside the job's. Returns it.
+// Throws as run_job and require_cost; CLI::ValidationError naming --against when they count in another money.
+Job add_alternative(Job& job, const std::string& file, const std::optional<std::string>& out,
+                    const Output& output);
+
 // done, verdict_no or not_computed, from the findings and whether all strokes were solved.
 Exit verdict(const scenes::JobResult& result);
 

@@ -22,6 +22,7 @@ struct ReportCommand {
     std::string out = "out/report";
     std::string theme = "light";
     std::vector<std::string> only = {"page", "sheets", "figures"};
+    std::optional<std::string> against;
     Output output;
     bool wants(const char* part) const { return std::find(only.begin(), only.end(), part) != only.end(); }
 };
@@ -29,6 +30,7 @@ struct ReportCommand {
 void report(const ReportCommand& given, int& status) {
     Job job = run_job(given.file, given.out, given.output);
     if (!job.result.solved) throw NotSolved(job.result.findings.front());
+    if (given.against) add_alternative(job, *given.against, given.out, given.output);
     const auto tell = [&](const std::string& what) {
         if (!given.output.quiet) std::printf("%s\n", what.c_str());
     };
@@ -73,6 +75,8 @@ void add_report(CLI::App& app, int& status) {
         ->allow_extra_args(false)  // what follows may be the case file
         ->check(one_of({"page", "sheets", "figures"}))
         ->default_str("page,sheets,figures");
+    command->add_option("--against", given->against,
+                        "Another case: its cost beside this one's, in the same money");
     add_quiet(*command, given->output);
     command->footer("Example: overbend report cases/cable-hook/case.toml --out out/hook");
     command->callback([given, &status] { report(*given, status); });

@@ -95,7 +95,7 @@ std::vector<std::filesystem::path> write_figures(const Case& c, const JobResult&
     for (std::size_t i = 0; i < job.steps.size(); ++i)
         if (job.steps[i].stroke.solved())
             write_stroke_charts(c, job, static_cast<int>(i), folder, theme, written);
-    if (shop.cost_asked) {
+    if (shop.cost_asked || shop.against) {
         const render::CostOverBatch cost = cost_over_batch_data(c, shop);
         write_chart([&](const render::ChartSize& size) { return draw_cost_over_batch(cost, size, theme); },
                     folder, "cost", written);

@@ -267,7 +267,7 @@ std::string trace_words(const shop::Traced& t) {
 }
 
 void add_cost(const Case& c, const ShopReport& shop, render::PageShop& to) {
-    if (!shop.cost_asked) return;
+    if (!shop.cost_asked && !shop.against) return;
     const shop::CostSheet& cost = shop.cost;
     const int batch = shop.rates.batch;
     const char* const money = cost.money.c_str();
@@ -281,6 +281,9 @@ void add_cost(const Case& c, const ShopReport& shop, render::PageShop& to) {
                   cost.blanks_a_sheet > 0 ? words(", %d blanks a sheet", cost.blanks_a_sheet).c_str() : "",
                   cost.energy_per_thousand),
         "Rates that the case does not give are common practice."};
+    if (shop.against)
+        to.cost_words.push_back("Another way: " + shop.against->name + ". " +
+                                break_even_words("this job", cost, *shop.against));
     to.cost = {
         render::inline_svg(
             render::draw_cost_over_batch(cost_over_batch_data(c, shop), cost_chart, render::Theme::light),

@@ -27,6 +27,15 @@ render::StoryStroke story_stroke(const Case& c, const JobResult& job, int index)
     return stroke;
 }
 
+render::CostCurve cost_curve(const std::string& name, const shop::CostSheet& cost) {
+    constexpr int most_parts = 1000000, points = 40;
+    render::CostCurve curve;
+    curve.name = name;
+    for (const int batch : shop::batches_up_to(most_parts, points))
+        curve.points.push_back({1.0 * batch, cost.per_part(batch)});
+    return curve;
+}
+
 }  // namespace
 
 render::Storyboard storyboard_data(const Case& c, const JobResult& job) {
@@ -77,20 +86,14 @@ render::StressThroughThickness stress_data(const Case& c, const JobResult& job, 
     return chart;
 }
 
-render::CostCurve cost_curve_data(const Case& c, const ShopReport& shop) {
-    constexpr int most_parts = 1000000, points = 40;
-    render::CostCurve curve;
-    curve.name = c.title;
-    for (const int batch : shop::batches_up_to(most_parts, points))
-        curve.points.push_back({1.0 * batch, shop.cost.per_part(batch)});
-    return curve;
-}
-
 render::CostOverBatch cost_over_batch_data(const Case& c, const ShopReport& shop) {
     render::CostOverBatch chart;
     chart.title = "What a part costs over the size of the batch";
     chart.money = shop.cost.money;
-    chart.curves = {cost_curve_data(c, shop)};
+    chart.curves = {cost_curve(c.title, shop.cost)};
+    if (!shop.against) return chart;
+    const std::string& name = shop.against->name;
+    chart.curves.push_back(cost_curve(name == c.title ? name + ", the other way" : name, shop.against->cost));
     return chart;
 }
 

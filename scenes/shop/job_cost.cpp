@@ -5,6 +5,7 @@
 
 #include "scenes/case/tool_outline.h"
 #include "scenes/shop/shop_parts.h"
+#include "sim/words.h"
 
 namespace overbend::scenes {
 
@@ -132,6 +133,17 @@ shop::JobFigures job_figures(const Case& c, const JobResult& job, const std::vec
         f.tools.push_back(figures);
     }
     return f;
+}
+
+std::string break_even_words(const std::string& own_name, const shop::CostSheet& own,
+                             const CostAlternative& other) {
+    const std::optional<shop::BreakEven> at = shop::break_even(own, other.cost);
+    const auto name = [&](bool first) { return (first ? own_name : other.name).c_str(); };
+    if (at)
+        return words("From a batch of %.0f parts on %s is cheaper, below it the other.",
+                     std::floor(at->batch) + 1.0, name(at->cheaper_above == shop::BreakEven::Above::first));
+    return words("%s is cheaper, or as cheap, for every batch.",
+                 name(own.per_part(2.0) <= other.cost.per_part(2.0)));
 }
 
 }  // namespace overbend::scenes

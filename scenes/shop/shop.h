@@ -71,14 +71,21 @@ struct SharedBlock {
     double saved_kg = 0.0;  // of steel, against blocks of their own
 };
 
+// Another way to make the part, to be set beside the job's own.
+struct CostAlternative {
+    std::string name;
+    shop::CostSheet cost;
+};
+
 struct ShopReport {
     std::vector<StrokeOnPress> strokes;  // one a solved step
     std::vector<ToolInShop> tools;       // those that the steps use, in the order of the case
     std::vector<SharedBlock> shared;
     shop::JobFigures figures;
     shop::CostSheet cost;
-    shop::CostRates rates;                 // the case's, or the usual
-    bool cost_asked = false;               // the case has a table of costs
+    shop::CostRates rates;    // the case's, or the usual
+    bool cost_asked = false;  // the case has a table of costs
+    std::optional<CostAlternative> against;
     std::vector<std::string> findings;     // what speaks against the job
     std::vector<std::string> cautions;     // where a margin is thin
     std::vector<std::string> not_checked;  // and why
@@ -89,6 +96,10 @@ ShopReport shop_report(const Case& c, const JobResult& job);
 
 // The same; what speaks against the job goes to the job's own findings.
 ShopReport look_at_shop(const Case& c, JobResult& job);
+
+// From which batch on which of two ways is cheaper, as a sentence.
+std::string break_even_words(const std::string& own_name, const shop::CostSheet& own,
+                             const CostAlternative& other);
 
 // What the steel may be asked to bear over what it bears, the least of section and contact: above 1 within.
 // nothing: no steel, or no stress to speak of.

@@ -70,6 +70,28 @@ TEST_CASE("report writes sheets, storyboard and the charts of every stroke, the 
     CHECK(dark.at("figures/storyboard.png") != files.at("figures/storyboard.png"));
 }
 
+TEST_CASE("report sets another way to make the part beside it") {
+    const OwnFolder folder;
+    const std::string small = overbend::tests::small_case;
+    const std::string own = folder.write("own.toml", small + "[cost]\nmoney = \"EUR\"\n").string();
+    const std::string dear =
+        folder.write("dear.toml", small + "[cost]\nmoney = \"EUR\"\nworker_price_per_h = 90\n").string();
+    const std::string francs = folder.write("francs.toml", small + "[cost]\nmoney = \"CHF\"\n").string();
+    const auto report = [&](const std::string& against) {
+        return run_overbend("report '" + own + "' --quiet --only page --against '" + against + "' --out '" +
+                            (folder / "out") + "'");
+    };
+    CHECK(report(dear).status == 0);
+    const std::string page = bytes_of(folder / "out/report.html");
+    CHECK(page.find("Another way: Small step. this job is cheaper, or as cheap, for every batch.") !=
+          std::string::npos);
+    CHECK(page.find("Small step, the other way") != std::string::npos);  // its curve
+    const Run other_money = report(francs);
+    CHECK(other_money.status == 2);
+    CHECK(other_money.error.find("--against") != std::string::npos);
+    CHECK(other_money.error.find("CHF") != std::string::npos);
+}
+
 TEST_CASE("report of a job that cannot be computed, or to nowhere, leaves nothing behind") {
     const OwnFolder folder;
     const std::filesystem::path unsolvable = folder.write("case.toml", overbend::tests::unsolvable_case());

@@ -95,8 +95,8 @@ void Script::click_at(const Point& at) {
 }
 
 void Script::double_click_at(const Point& at) {
+    move(at);
     for (int i = 0; i < 2; ++i) {
-        move(at);
         button(sf::Mouse::Left, true, at);
         button(sf::Mouse::Left, false, at);
     }
