@@ -160,6 +160,43 @@ TEST_CASE("a rating is held against what the strip presses with, and a tool with
 
 // The springs that are chosen for the pad, put into the case: at rest and pressed in by its travel they press
 // as the case's own force did.
+// Hertz, line contact: p = sqrt(F E / (pi R)), so that R = F E / (pi p^2), with 1/E = (1 - nu1^2)/E1 + (1 -
+// nu2^2)/E2 (K. L. Johnson, Contact Mechanics, section 4.2).
+TEST_CASE("an edge that is pressed too hard is told the radius that would bear it") {
+    Case c = demo();
+    shop::ToolSteel& steel = *tool_called(c, "wedge").make.card;
+    steel.compressive_yield = 900.0;  // allowed: 1.67 * 900 / 1.5 = 1002 MPa, where the nose has some 1600
+    const ShopReport shop = shop_report(c, demo_job());
+    const ToolInShop& t = tool_called(c, shop, "wedge");
+    REQUIRE(t.contact);
+    REQUIRE(t.contact->contact.pressure > 1002.0);
+    const double one = (1.0 - steel.poisson * steel.poisson) / steel.youngs_modulus;
+    const double other = (1.0 - c.material.poisson * c.material.poisson) / c.material.youngs_modulus;
+    const double radius = t.contact->force / ((one + other) * 3.14159265358979 * 1002.0 * 1002.0);
+    CHECK(radius > t.contact->radius);
+    bool told = false;
+    for (const std::string& mend : t.mends)
+        told = told || mend.find(words("would need a radius of %.1f mm", radius)) != std::string::npos;
+    CHECK(told);
+    CHECK(tool_called(demo(), shop_report(demo(), demo_job()), "wedge").mends.empty());
+}
+
+TEST_CASE("a tool that is loaded nearly as it is rated for is told, within and beyond") {
+    const double peak = tool_called(demo(), shop_report(demo(), demo_job()), "wedge").peak;
+    const auto verdict = [&](double part) {
+        Case c = demo();
+        tool_called(c, "wedge").make.rating = peak / part;
+        const ShopReport shop = shop_report(c, demo_job());
+        for (const shop::Check& check : tool_called(c, shop, "wedge").checks)
+            if (check.what == "rating") return check.verdict;
+        FAIL("the rating was not asked for");
+        return shop::Verdict::over;
+    };
+    CHECK(verdict(0.75) == shop::Verdict::fine);
+    CHECK(verdict(0.85) == shop::Verdict::thin);
+    CHECK(verdict(1.01) == shop::Verdict::over);
+}
+
 TEST_CASE("springs that are chosen for a pad press in the simulation as was wished") {
     Case c = demo();
     const ShopReport shop = shop_report(c, demo_job());
