@@ -221,7 +221,8 @@ PictureInput Ui::pointed(const std::string& words, double width, double height, 
     if (input.held && !input.pressed) input.dragged = moved;
     if (active && (io.MouseDown[1] || io.MouseDown[2])) input.dragged_right = moved;
     input.released = ImGui::IsItemDeactivated() && ImGui::IsMouseReleased(0);
-    input.clicked = input.released && input.hovered && io.MouseDragMaxDistanceSqr[0] < 16.0f;
+    input.clicked = input.released && io.MouseClickedLastCount[0] < 2 && input.hovered &&
+                    io.MouseDragMaxDistanceSqr[0] < 16.0f;
     input.double_clicked = input.hovered && ImGui::IsMouseDoubleClicked(0);
     note(words, ControlKind::picture, no_key, tip,
          input.clicked || input.wheel != 0.0 || input.dragged != Point(Point::Zero()) ||

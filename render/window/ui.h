@@ -47,7 +47,7 @@ struct PictureInput {
     bool held = false;
     bool released = false;
     bool clicked = false;  // pressed and released without being dragged
-    bool double_clicked = false;
+    bool double_clicked = false;  // its first click has been told before as a click
 };
 
 enum class Enabled { yes, no };

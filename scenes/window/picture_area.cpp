@@ -57,9 +57,9 @@ std::optional<SectionMark> PictureArea::mark_at(const Point& at, double near) co
     return SectionMark{hit.blank_position, hit.layer, step.face == Face::down};
 }
 
-std::optional<SectionMark> PictureArea::draw(render::Ui& ui, LensFollows lens) {
+void PictureArea::draw(render::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark) {
     const render::PictureInput input = ui.picture("Picture", texture_);
-    if (!shown_) return {};
+    if (!shown_) return;
     const double letter = ImGui::GetFontSize();
     if (input.wheel != 0.0) zoom_about(input.at, std::pow(a_notch, input.wheel));
     const Point dragged = input.dragged + input.dragged_right;
@@ -69,13 +69,17 @@ std::optional<SectionMark> PictureArea::draw(render::Ui& ui, LensFollows lens) {
         const double scale = zoom_.times * shown_->wish.reel->frames.looks[shown_->moment.stroke].view.scale;
         move(Place(-dragged.x(), dragged.y()) / scale);
     }
-    if (input.double_clicked) fit();
+    if (input.double_clicked) {
+        fit();
+        mark = mark_before_;
+    }
     if (lens == LensFollows::pointer && input.hovered) {
         if (const std::optional<SectionMark> at = mark_at(input.at, 1e9)) pointed_ = at->blank_position;
     }
     if (lens != LensFollows::pointer) pointed_.reset();
-    if (!input.clicked) return {};
-    return mark_at(input.at, 0.5 * letter);
+    if (!input.clicked) return;
+    mark_before_ = mark;
+    if (const std::optional<SectionMark> at = mark_at(input.at, 0.5 * letter)) mark = at;
 }
 
 void PictureArea::fit() {

@@ -23,8 +23,9 @@ class PictureArea {
     bool has_picture() const { return texture_.width() > 0; }
     const std::optional<Painted>& shown() const { return shown_; }  // without its pixels
 
-    // Returns the place of the strip that was clicked.
-    std::optional<SectionMark> draw(render::Ui& ui, LensFollows lens);
+    // The mark becomes the place of the strip that was clicked. A double click fits the picture, and leaves
+    // the mark as it was before its first click.
+    void draw(render::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark);
 
     const render::Zoom& zoom() const { return zoom_; }
     // Where the pointer is on the strip, for the lens.
@@ -40,6 +41,7 @@ class PictureArea {
     bool moving() const;
 
   private:
+    std::optional<SectionMark> mark_before_;  // the last click
     void zoom_about(const render::Point& at, double factor);
     void move(const render::Place& by);
     render::Place place_of(const render::Point& at) const;

@@ -213,7 +213,7 @@ void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
     ImGui::BeginChild("picture", {static_cast<float>(width), static_cast<float>(height)}, false,
                       ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
     if (picture.has_picture()) {
-        if (const std::optional<SectionMark> clicked = picture.draw(ui, look.lens)) mark = clicked;
+        picture.draw(ui, look.lens, mark);
     } else if (!work.busy()) {
         ui.words("Drop a case file on the window to see its strokes here.", Ui::Weight::muted);
     }

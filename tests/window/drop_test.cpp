@@ -4,7 +4,10 @@
 
 #include "render/window/drop_target.h"
 #include "render/window/window.h"
+#include "scenes/window/main_show.h"
+#include "tests/files/own_folder.h"
 #include "tests/window/drag_source.h"
+#include "tests/window/script.h"
 
 using namespace overbend;
 
@@ -46,6 +49,33 @@ TEST_CASE("what is no file is refused") {
     CHECK_FALSE(outcome.accepted);
     CHECK_FALSE(outcome.finished);
     CHECK(show.caught.empty());
+}
+
+TEST_CASE("a malformed case that is dropped on the window leaves what is shown, a good one takes its place") {
+    const tests::OwnFolder folder;
+    scenes::MainShow show({}, std::filesystem::path("cases/one-bend-dc01/case.toml"));
+    render::Window window({});
+    tests::Script user(window, show);
+    REQUIRE(user.wait());
+    REQUIRE(show.process().job());
+    const std::string before = show.process().job()->c.file;
+    const auto drop = [&](const std::filesystem::path& file) {
+        const auto turn = [&] { window.turn(show); };
+        CHECK(tests::drop_on(window.handle_on_screen(), "text/uri-list", "file://" + file.string() + "\r\n",
+                             turn)
+                  .finished);
+        REQUIRE(user.wait());
+    };
+    for (const char* text : {"", "format = 1\ntitel = \"x\"\n", "format = [[[", "\x01\xff\xfe"}) {
+        drop(folder.write("bad.toml", text));
+        CHECK(show.process().job()->c.file == before);
+    }
+    drop(folder.path() / "missing.toml");
+    CHECK(show.process().job()->c.file == before);
+    const std::filesystem::path good =
+        folder.write("good.toml", tests::bytes_of("cases/one-bend-stainless-1.4301/case.toml"));
+    drop(good);
+    CHECK(show.process().job()->c.file == good.string());
 }
 
 TEST_CASE("a list of URIs, as programs write it") {
