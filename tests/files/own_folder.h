@@ -26,6 +26,20 @@ class OwnFolder {
     std::filesystem::path path_;
 };
 
+// The working folder until its end: what is written to a path that was typed at random comes to lie there.
+class WorkingIn {
+  public:
+    explicit WorkingIn(const OwnFolder& folder) : before_(std::filesystem::current_path()) {
+        std::filesystem::current_path(folder.path());
+    }
+    ~WorkingIn() { std::filesystem::current_path(before_); }
+    WorkingIn(const WorkingIn&) = delete;
+    WorkingIn& operator=(const WorkingIn&) = delete;
+
+  private:
+    std::filesystem::path before_;
+};
+
 // Bytes of every file below a folder, by its path from there; folders by their path with a / behind it.
 // Empty when there is no such folder.
 using Files = std::map<std::string, std::string>;

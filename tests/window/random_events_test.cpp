@@ -70,10 +70,12 @@ struct User {
 
 TEST_CASE("a thousand random events in either scene") {
     const tests::OwnFolder folder;
+    const std::filesystem::path file = std::filesystem::absolute("cases/one-bend-dc01/case.toml");
+    const tests::WorkingIn there(folder);
     for (const scenes::SceneKind kind : {scenes::SceneKind::process, scenes::SceneKind::bench}) {
         scenes::Remembered remembered;
         remembered.scene = kind;
-        scenes::MainShow show(remembered, std::filesystem::path("cases/one-bend-dc01/case.toml"));
+        scenes::MainShow show(remembered, file);
         render::Window window({});
         const unsigned seed = kind == scenes::SceneKind::process ? 20261u : 20262u;
         CAPTURE(seed);
