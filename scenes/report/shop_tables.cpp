@@ -283,7 +283,7 @@ void add_cost(const Case& c, const ShopReport& shop, render::PageShop& to) {
         "Rates that the case does not give are common practice."};
     if (shop.against)
         to.cost_words.push_back("Another way: " + shop.against->name + ". " +
-                                break_even_words("this job", cost, *shop.against));
+                                capital(break_even_words("this job", cost, *shop.against)));
     to.cost = {
         render::inline_svg(
             render::draw_cost_over_batch(cost_over_batch_data(c, shop), cost_chart, render::Theme::light),

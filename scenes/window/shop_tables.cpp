@@ -46,7 +46,7 @@ std::vector<FigureLine> tool_lines(const RanJob& job, const ToolInShop& t) {
     if (t.contact) lines.push_back({"contact", figure_words(t.contact->contact.pressure, 0) + " MPa"});
     const std::optional<double> margin = steel_margin(job.c, t);
     const bool thin = margin && *margin < 1.0;
-    lines.push_back({"margin of the steel", margin ? figure_words(*margin, 1) + " times" : "-",
+    lines.push_back({"margin of the steel", margin ? figure_words(*margin, 2) + " times" : "-",
                      thin ? Ui::Weight::alarm : Ui::Weight::plain});
     lines.push_back({"mass", figure_words(t.stock.mass, 2) + " kg"});
     lines.push_back({"block", t.made ? block_words(t.stock) : "bought"});

@@ -83,7 +83,7 @@ TEST_CASE("report sets another way to make the part beside it") {
     };
     CHECK(report(dear).status == 0);
     const std::string page = bytes_of(folder / "out/report.html");
-    CHECK(page.find("Another way: Small step. this job is cheaper, or as cheap, for every batch.") !=
+    CHECK(page.find("Another way: Small step. This job is cheaper, or as cheap, for every batch.") !=
           std::string::npos);
     CHECK(page.find("Small step, the other way") != std::string::npos);  // its curve
     const Run other_money = report(francs);

@@ -138,9 +138,9 @@ TEST_CASE("the words of the demo's angles stand still while the strip moves") {
                         if (text->words.rfind(bend.name + " ", 0) == 0)
                             lines[bend.name].push_back(painted_box(*text));
                 }
-            // A narrow picture has no room for the channel's second angle.
-            CHECK(lines.size() == info.bends.size() - (size.width < 1280 && info.bends.size() > 1 &&
-                                                       stroke.info.step_name == "channel"));
+            // A narrow picture may have no room for the second of two angles.
+            CHECK(lines.size() >= 1);
+            if (size.width >= 1280) CHECK(lines.size() == info.bends.size());
             for (const auto& [name, boxes] : lines) {
                 CAPTURE(name);
                 CHECK(boxes.size() > 10);

@@ -4,13 +4,18 @@
 set -eu
 program=$1
 folder=$(mktemp -d)
-trap 'rm -rf "$folder"' EXIT
+shown=
+# Whatever happens, no window is left open.
+finish() {
+    if [ -n "$shown" ] && kill -0 "$shown" 2>/dev/null; then kill "$shown"; fi
+    rm -rf "$folder"
+}
+trap finish EXIT
 export XDG_STATE_HOME="$folder/state"
 memory=$XDG_STATE_HOME/overbend/window.json
 
 fail() {
     echo "real_events: $1" >&2
-    kill "$shown" 2>/dev/null || true
     exit 1
 }
 
@@ -35,6 +40,7 @@ is_closed() {
     done
     status=0
     wait "$shown" || status=$?
+    shown=
     [ $status = 0 ] || fail "it ended with status $status: $(cat "$folder/error")"
 }
 remembers() {
