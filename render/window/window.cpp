@@ -95,6 +95,8 @@ bool Window::turn(Show& show) {
         handle(event);
         if (is_stroke(event)) break;
     }
+    if (closing_) open_ = !show.may_close();
+    closing_ = false;
     if (!open_ || show.over()) return false;
     const std::vector<std::filesystem::path> files = drops_->take();
     if (!files.empty()) {
@@ -114,7 +116,7 @@ bool Window::turn(Show& show) {
 }
 
 void Window::handle(const sf::Event& event) {
-    if (event.type == sf::Event::Closed) open_ = false;
+    if (event.type == sf::Event::Closed) closing_ = true;
     tell_imgui(event);
     due_ = settling;
 }

@@ -41,7 +41,9 @@ class Show {
     virtual void dropped(const std::vector<std::filesystem::path>& files) = 0;
     virtual Theme theme() const = 0;
     virtual std::string title() const = 0;
-    // The user has asked for the window to be closed.
+    // The window's frame was asked to close it. False: the show has something to ask first.
+    virtual bool may_close() { return true; }
+    // It is done, by a control of its own.
     virtual bool over() const { return false; }
 };
 
@@ -87,6 +89,7 @@ class Window {
     sf::Clock since_frame_;
     int due_ = 3;  // frames still to be painted; controls need a few to settle after an event
     int frames_ = 0;
+    bool closing_ = false;  // asked for, not answered yet
     bool open_ = true;
 };
 

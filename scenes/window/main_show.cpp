@@ -3,6 +3,7 @@
 #include <imgui.h>
 
 #include "render/picture/cautions.h"
+#include "scenes/window/panels/reload_bar.h"
 
 namespace overbend::scenes {
 
@@ -29,6 +30,7 @@ void MainShow::draw(Ui& ui, int width, int height, double seconds) {
                      ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoBringToFrontOnFocus |
                      ImGuiWindowFlags_NoScrollWithMouse);
     draw_row(ui);
+    draw_leaving(ui);
     const float foot =
         ImGui::CalcTextSize(render::brief_caution().c_str(), nullptr, false, ImGui::GetContentRegionAvail().x)
             .y +
@@ -61,7 +63,25 @@ void MainShow::draw_row(Ui& ui) {
         remembered_.dark = !remembered_.dark;
     ImGui::SameLine();
     if (ui.button("Keys", {sf::Keyboard::F1}, "All keys of what is shown")) help_ = !help_;
-    if (ui.key("Close the window", {sf::Keyboard::Q, true})) over_ = true;
+    if (ui.key("Close the window", {sf::Keyboard::Q, true})) over_ = may_close();
+}
+
+// Asked twice, it is meant.
+bool MainShow::may_close() {
+    if (leaving_ || !process_.unsaved()) return true;
+    leaving_ = true;
+    remembered_.scene = SceneKind::process;
+    return false;
+}
+
+void MainShow::draw_leaving(Ui& ui) {
+    leaving_ = leaving_ && process_.unsaved();
+    if (!leaving_) return;
+    const std::optional<UnsavedAnswer> answer =
+        draw_unsaved(ui, "Changes of the case are not saved (Ctrl+S saves them).", "Close without them",
+                     "Keep it open", {});
+    if (answer == UnsavedAnswer::go_on) over_ = true;
+    if (answer) leaving_ = false;
 }
 
 void MainShow::draw_help(Ui& ui) {

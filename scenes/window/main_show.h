@@ -7,8 +7,8 @@
 #include <string>
 #include <vector>
 
-#include "scenes/window/bench_scene.h"
-#include "scenes/window/process_scene.h"
+#include "scenes/window/bench/bench_scene.h"
+#include "scenes/window/process/process_scene.h"
 
 namespace overbend::scenes {
 
@@ -22,6 +22,7 @@ class MainShow : public render::Show {
     void dropped(const std::vector<std::filesystem::path>& files) override;
     render::Theme theme() const override;
     std::string title() const override;
+    bool may_close() override;
     bool over() const override { return over_; }
 
     Remembered remembered() const;
@@ -30,11 +31,13 @@ class MainShow : public render::Show {
 
   private:
     void draw_row(render::Ui& ui);
+    void draw_leaving(render::Ui& ui);
     void draw_help(render::Ui& ui);
     Remembered remembered_;
     ProcessScene process_;
     BenchScene bench_;
     bool help_ = false, over_ = false;
+    bool leaving_ = false;  // asked what is to become of unsaved changes
 };
 
 }  // namespace overbend::scenes

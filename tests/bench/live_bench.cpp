@@ -7,7 +7,7 @@
 #include <cstdio>
 #include <thread>
 
-#include "scenes/window/bench_work.h"
+#include "scenes/window/bench/work.h"
 
 using namespace overbend;
 using namespace overbend::scenes;

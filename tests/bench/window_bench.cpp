@@ -15,7 +15,7 @@
 #include "render/window/display.h"
 #include "render/window/window.h"
 #include "scenes/case/read_case.h"
-#include "scenes/window/easel.h"
+#include "scenes/window/job/easel.h"
 #include "scenes/window/main_show.h"
 
 using namespace overbend;

@@ -1,6 +1,6 @@
 // Work beside the window: the newest wish counts, and nothing is left behind.
 
-#include "scenes/window/background.h"
+#include "scenes/window/shared/background.h"
 
 #include <doctest/doctest.h>
 

@@ -6,7 +6,7 @@
 #include <cmath>
 
 #include "scenes/case/read_card.h"
-#include "scenes/window/bench_state.h"
+#include "scenes/window/bench/state.h"
 #include "sim/material/pure_bending.h"
 
 using namespace overbend;
@@ -124,4 +124,36 @@ TEST_CASE("guesses as people type them") {
         CHECK(round.way > 0.3);
         CHECK(round.way < 0.9);
     }
+}
+
+TEST_CASE("the bench begins as it was left, as far as that can be") {
+    BenchState state = begin_bench({});
+    CHECK(state.setup.metals.size() == 1);
+    CHECK(state.way > 0.0);
+    take_kind(state, BenchKind::pure);
+    add_metal(state, known_cards());
+    chosen(state).yield = 900.0;
+    rename(chosen(state));
+    state.setup.thickness = 2.0, state.wanted = 45.0;
+    press_to(state, 0.3 * deepest(state.setup));
+    RememberedBench left;
+    remember(state, left);
+    const BenchState again = begin_bench(left);
+    CHECK(same(again.setup, state.setup));
+    CHECK(again.way == doctest::Approx(state.way).epsilon(1e-12));
+    CHECK(again.wanted == 45.0);
+
+    left.thickness = std::nan(""), left.opening = 1e9, left.friction = -1.0, left.way = 7.0;
+    left.metals = {{"gone", 2e5, 200.0, 100.0}, {"dc01", 1.0, 1e9, 60.0}};
+    left.metals.resize(9, {"dc01", 2e5, 200.0, 100.0});
+    const BenchState mended = begin_bench(left);
+    const BenchSetup fresh;
+    CHECK(mended.setup.thickness == fresh.thickness);
+    CHECK(mended.setup.opening == fresh.opening);
+    CHECK(mended.setup.friction == fresh.friction);
+    CHECK(mended.setup.metals.size() == static_cast<std::size_t>(most_metals));
+    CHECK(mended.setup.metals[0].yield == metal_of("dc01").yield);
+    CHECK(mended.setup.metals[0].hardening == 60.0);
+    CHECK(mended.way <= deepest(mended.setup));
+    CHECK_FALSE(trouble_of(mended.setup));
 }

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <cstdlib>
 
-#include "scenes/window/bench_controls.h"
+#include "scenes/window/bench/controls.h"
 #include "scenes/window/main_show.h"
 #include "tests/window/script.h"
 

@@ -6,7 +6,7 @@
 #include "scenes/case/read_case.h"
 #include "scenes/case/tool_sizes.h"
 #include "scenes/case/write_case.h"
-#include "scenes/window/case_edits.h"
+#include "scenes/window/panels/case_edits.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 

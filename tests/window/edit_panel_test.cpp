@@ -142,30 +142,6 @@ TEST_CASE("picture, film and report are written to the folder that is typed, or 
     CHECK(tests::bytes_of(folder / "case.toml") == tests::small_case);
 }
 
-TEST_CASE("a case changed on disk is offered to be read again; what is wrong in it leaves what is shown") {
-    const tests::OwnFolder folder;
-    Panels on(folder.write("case.toml", tests::small_case));
-    tests::Script& user = on.user;
-    const auto offered = [&] {
-        for (int i = 0; i < 500 && !user.has("Read it again"); ++i) user.frames(1);
-        return user.has("Read it again");
-    };
-    folder.write("case.toml", tests::replaced(tests::small_case, "thickness_mm = 1.0", "thickness_mm = -1"));
-    REQUIRE(offered());
-    user.click("Read it again");
-    CHECK(user.has("Put this away"));
-    CHECK(user.has("Timeline"));
-    folder.write("case.toml", tests::replaced(tests::small_case, "thickness_mm = 1.0", "thickness_mm = 0.9"));
-    REQUIRE(offered());
-    user.key(K::R, true);
-    REQUIRE(user.wait());
-    CHECK_FALSE(user.has("Put this away"));
-    user.click("Case");
-    user.click("Save...");
-    user.click("Write it");
-    CHECK(scenes::read_case(folder / "case-changed.toml").thickness == 0.9);
-}
-
 TEST_CASE("findings are stepped through by keys, and the picture goes to them") {
     Panels on("cases/wrong-order/case.toml");
     tests::Script& user = on.user;

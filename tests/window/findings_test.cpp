@@ -6,7 +6,7 @@
 #include <atomic>
 
 #include "scenes/case/read_case.h"
-#include "scenes/window/findings.h"
+#include "scenes/window/panels/findings.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 

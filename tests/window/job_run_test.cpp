@@ -1,6 +1,6 @@
 // A case run beside the window: whole, cancelled, and one that does not go.
 
-#include "scenes/window/job_run.h"
+#include "scenes/window/job/job_run.h"
 
 #include <doctest/doctest.h>
 

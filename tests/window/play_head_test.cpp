@@ -1,6 +1,6 @@
 // Where a film is: by the clock, by hand, and in another film. On a reel of two strokes made up for it.
 
-#include "scenes/window/play_head.h"
+#include "scenes/window/job/play_head.h"
 
 #include <doctest/doctest.h>
 

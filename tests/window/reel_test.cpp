@@ -1,6 +1,6 @@
 // A job as a film for the window: its strokes, its interferences, its states among the frames.
 
-#include "scenes/window/reel.h"
+#include "scenes/window/job/reel.h"
 
 #include <doctest/doctest.h>
 

@@ -1,91 +1,178 @@
-// Files that change on disk are noticed, and what is wrong with one is told with its line.
+// Files that are changed while they are open: noticed, read again, offered, or told with the line that is
+// wrong.
+
+#include "scenes/window/panels/watched_file.h"
 
 #include <doctest/doctest.h>
 
-#include <chrono>
-#include <thread>
+#include <SFML/System/Clock.hpp>
+#include <SFML/System/Sleep.hpp>
 
+#include "scenes/case/named_files.h"
 #include "scenes/case/read_case.h"
-#include "scenes/window/watched_file.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
 using namespace overbend;
-using scenes::WatchedFiles;
+using tests::replaced;
+using tests::small_case;
 
 namespace {
 
-// Until something is told; false after so many seconds without.
-bool told_within(WatchedFiles& watched, double seconds) {
-    const auto begin = std::chrono::steady_clock::now();
-    while (std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count() < seconds) {
-        if (watched.take()) return true;
-        std::this_thread::sleep_for(std::chrono::milliseconds(5));
+// Looks until there are other news, at most so many seconds.
+bool told(scenes::WatchedFile& watched, double seconds = 20.0) {
+    const sf::Clock clock;
+    while (clock.getElapsedTime().asSeconds() < seconds) {
+        if (watched.look()) return true;
+        sf::sleep(sf::milliseconds(5));
     }
     return false;
 }
 
+// Long enough for two looks and more.
+constexpr double a_while = 1.6;
+
+std::string thicker() {
+    return replaced(small_case, "thickness_mm = 1.0", "thickness_mm = 1.2");
+}
+std::string wrong() {
+    return replaced(small_case, "thickness_mm = 1.0", "thickness_mm = -1");
+}
+
+struct Watched {
+    explicit Watched(const std::string& text = small_case) : file(folder.write("case.toml", text)) {
+        watched.watch(scenes::read_case(file));
+        CHECK_FALSE(told(watched, a_while));
+    }
+    void write(const std::string& text) { folder.write("case.toml", text); }
+    tests::OwnFolder folder;
+    std::filesystem::path file;
+    scenes::WatchedFile watched;
+};
+
 }  // namespace
 
-TEST_CASE("a file that is written, goes or comes is told, once, and no more when it is accepted") {
+TEST_CASE("a case names its card, rack, press, steels and outlines, each once") {
     const tests::OwnFolder folder;
-    const std::filesystem::path a = folder.write("a.toml", "one"), b = folder / "b.toml";
-    WatchedFiles watched;
-    watched.watch({a, b});
-    CHECK_FALSE(told_within(watched, 1.2));
-    folder.write("a.toml", "three");
-    REQUIRE(told_within(watched, 5.0));
-    REQUIRE(watched.changed().size() == 1);
-    CHECK(watched.changed()[0] == a);
-    watched.accept();
-    CHECK(watched.changed().empty());
-    CHECK_FALSE(told_within(watched, 1.2));
-    folder.write("b.toml", "");
-    REQUIRE(told_within(watched, 5.0));
-    CHECK(watched.changed()[0] == b);
-    watched.watch({a, b});
-    CHECK(watched.changed().empty());
-    std::filesystem::remove(a);
-    REQUIRE(told_within(watched, 5.0));
-    CHECK(watched.changed()[0] == a);
-}
+    std::filesystem::copy_file("assets/materials/dc01.toml", folder / "mild.toml");
+    const std::filesystem::path file =
+        folder.write("case.toml", replaced(small_case, "\"dc01\"", "\"mild.toml\""));
+    const std::vector<std::filesystem::path> files = scenes::files_of(scenes::read_case(file));
+    REQUIRE(files.size() == 2);
+    CHECK(files[0] == file);
+    CHECK(std::filesystem::equivalent(files[1], folder / "mild.toml"));
 
-TEST_CASE("a change back to what was known takes the offer back") {
-    const tests::OwnFolder folder;
-    const std::filesystem::path a = folder.write("a.toml", "one");
-    const auto time = std::filesystem::last_write_time(a);
-    WatchedFiles watched;
-    watched.watch({a});
-    std::filesystem::last_write_time(a, time + std::chrono::seconds(3));
-    REQUIRE(told_within(watched, 5.0));
-    std::filesystem::last_write_time(a, time);
-    REQUIRE(told_within(watched, 5.0));
-    CHECK(watched.changed().empty());
-}
-
-TEST_CASE("a case's files are its own and those it names") {
-    const std::vector<std::filesystem::path> files =
-        scenes::files_of(scenes::read_case("cases/cable-hook/case.toml"));
-    std::string names;
-    for (const std::filesystem::path& file : files) {
-        CHECK(std::filesystem::exists(file));
-        names += file.filename().string() + " ";
+    for (const std::filesystem::path& each :
+         scenes::files_of(scenes::read_case("cases/cable-hook/case.toml"))) {
+        CAPTURE(each.string());
+        CHECK(std::filesystem::is_regular_file(each));
     }
-    CHECK(names == "case.toml stainless-1.4301.toml bench-60.toml 1.2842.toml 1.2379.toml 1.2312.toml ");
+    CHECK(scenes::files_of(scenes::read_case("cases/cable-hook/case.toml")).size() >= 2);
 }
 
-TEST_CASE("what is wrong with a file is told with the text of its line") {
+TEST_CASE("a change on disk is told with the case as it is now") {
+    Watched on;
+    on.write(thicker());
+    REQUIRE(told(on.watched));
+    REQUIRE(on.watched.news());
+    CHECK(on.watched.news()->changed == std::vector<std::filesystem::path>{on.file});
+    CHECK_FALSE(on.watched.news()->now.trouble);
+    REQUIRE(on.watched.news()->now.c);
+    CHECK(on.watched.news()->now.c->thickness == 1.2);
+    // Once.
+    CHECK_FALSE(told(on.watched, a_while));
+    // Taken in: nothing is news.
+    on.watched.watch(*on.watched.news()->now.c);
+    CHECK_FALSE(told(on.watched, a_while));
+    CHECK_FALSE(on.watched.news());
+}
+
+TEST_CASE("a change between reading and the first look is told") {
     const tests::OwnFolder folder;
-    const std::string text =
-        tests::replaced(tests::small_case, "thickness_mm = 1.0", "  thickness_mm = -1.0  # thin");
-    const std::filesystem::path file = folder.write("case.toml", text);
-    try {
-        scenes::read_case(file);
-        FAIL("it was accepted");
-    } catch (const std::exception& error) {
-        const std::string words = scenes::trouble_words(error);
-        CHECK(words.find("strip.thickness_mm") != std::string::npos);
-        CHECK(words.find("\nline 6:  thickness_mm = -1.0  # thin") != std::string::npos);
+    const std::filesystem::path file = folder.write("case.toml", small_case);
+    const scenes::Case c = scenes::read_case(file);
+    scenes::WatchedFile watched;
+    watched.watch(c);
+    sf::sleep(sf::milliseconds(50));  // coarser than the clock of any file system here
+    folder.write("case.toml", thicker());
+    REQUIRE(told(watched));
+    REQUIRE(watched.news()->now.c);
+    CHECK(watched.news()->now.c->thickness == 1.2);
+}
+
+TEST_CASE("what is wrong in a changed file is told with its line, and no more when it is mended") {
+    Watched on;
+    on.write(wrong());
+    REQUIRE(told(on.watched));
+    REQUIRE(on.watched.news()->now.trouble);
+    const scenes::FileTrouble& trouble = *on.watched.news()->now.trouble;
+    CHECK(trouble.line == tests::line_of(wrong(), "thickness_mm = -1"));
+    CHECK(trouble.text == "thickness_mm = -1");
+    CHECK(trouble.place_words() ==
+          "case.toml, line " + std::to_string(trouble.line) + ", strip.thickness_mm");
+    CHECK_FALSE(on.watched.news()->now.c);
+
+    on.write(thicker());
+    REQUIRE(told(on.watched));
+    CHECK_FALSE(on.watched.news()->now.trouble);
+    CHECK(on.watched.news()->now.c);
+
+    std::filesystem::remove(on.file);
+    REQUIRE(told(on.watched));
+    REQUIRE(on.watched.news()->now.trouble);
+    CHECK(on.watched.news()->now.trouble->wrong == "there is no such file");
+    CHECK(on.watched.news()->now.trouble->text.empty());
+}
+
+TEST_CASE("a card that the case names is watched too, and its mistakes are its own") {
+    const tests::OwnFolder folder;
+    const std::string card = tests::bytes_of("assets/materials/dc01.toml");
+    folder.write("mild.toml", card);
+    const std::filesystem::path file =
+        folder.write("case.toml", replaced(small_case, "\"dc01\"", "\"mild.toml\""));
+    scenes::WatchedFile watched;
+    watched.watch(scenes::read_case(file));
+    CHECK_FALSE(told(watched, a_while));
+    folder.write("mild.toml", card + "\nnonsense = 3\n");
+    REQUIRE(told(watched));
+    REQUIRE(watched.news()->changed.size() == 1);
+    CHECK(watched.news()->changed[0].filename() == "mild.toml");
+    REQUIRE(watched.news()->now.trouble);
+    CHECK(std::filesystem::path(watched.news()->now.trouble->file).filename() == "mild.toml");
+    CHECK(watched.news()->now.trouble->text == "nonsense = 3");
+}
+
+TEST_CASE("a case that names another file is watched with that one") {
+    Watched on;
+    on.folder.write("mild.toml", tests::bytes_of("assets/materials/dc01.toml") + "\nnonsense = 3\n");
+    on.write(replaced(small_case, "\"dc01\"", "\"mild.toml\""));
+    REQUIRE(told(on.watched));
+    REQUIRE(on.watched.news()->now.trouble);
+    on.folder.write("mild.toml", tests::bytes_of("assets/materials/dc01.toml"));
+    REQUIRE(told(on.watched));
+    CHECK_FALSE(on.watched.news()->now.trouble);
+    CHECK(on.watched.news()->now.c);
+}
+
+TEST_CASE("a file that is still being written is not read") {
+    Watched on;
+    const sf::Clock clock;
+    std::string text = small_case;
+    while (clock.getElapsedTime().asSeconds() < a_while) {
+        on.write(text += "# more\n");
+        REQUIRE_FALSE(on.watched.look());
+        sf::sleep(sf::milliseconds(20));
     }
-    CHECK(scenes::trouble_words(std::runtime_error("no")) == "no");
+    CHECK(told(on.watched));
+}
+
+TEST_CASE("what was dismissed is not told again, the next change is") {
+    Watched on;
+    on.write(thicker());
+    REQUIRE(told(on.watched));
+    on.watched.dismiss();
+    CHECK_FALSE(told(on.watched, a_while));
+    on.write(small_case + "# a remark\n");
+    REQUIRE(told(on.watched));
+    CHECK(on.watched.news());
 }

@@ -1,0 +1,190 @@
+#include "scenes/window/bench/bench_scene.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <chrono>
+#include <utility>
+
+#include "render/window/texture.h"
+#include "scenes/case/read_card.h"
+#include "scenes/window/bench/controls.h"
+
+namespace overbend::scenes {
+
+using render::Motion;
+using render::Ui;
+
+namespace {
+
+constexpr double radians = 0.017453292519943295;
+
+}  // namespace
+
+struct BenchScene::Inside {
+    BenchState state;
+    RememberedBench left;            // from the last time
+    std::vector<std::string> cards;  // none: the scene has not been looked at
+    BenchTold told;
+    render::Texture texture;
+    std::shared_ptr<render::Pixels> fresh;  // painted, not shown yet
+    BoardSize size;
+    render::Theme theme = render::Theme::light;
+    std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
+    bool drawn = false;     // the scene has been looked at: before it, nothing is computed
+    bool unseen = false;    // something has changed since the last frame
+    bool dragging = false;  // the punch, by the mouse
+    BenchWork work;
+    Background<Overbend> overbends;
+
+    void begin() {
+        if (!cards.empty()) return;
+        cards = known_cards();
+        state = begin_bench(left);
+    }
+    BenchWish wish() const;
+    void take();
+    void look_for_overbend();
+    void draw_picture(Ui& ui);
+};
+
+BenchScene::BenchScene(const Remembered& remembered) : in_(std::make_unique<Inside>()) {
+    in_->left = remembered.bench;
+}
+BenchScene::~BenchScene() = default;
+
+BenchWish BenchScene::Inside::wish() const {
+    BenchWish w;
+    w.setup = state.setup;
+    w.way = state.way;
+    w.size = size;
+    w.look.theme = theme;
+    w.look.free = scenes::told(state);
+    w.look.let_go = let_go_part(state);
+    const bool known = told.shown && !told.shown->readings.empty();
+    w.look.line = game_line(state, known ? told.shown->readings.front().free / radians : 0.0);
+    return w;
+}
+
+void BenchScene::Inside::take() {
+    try {
+        if (std::optional<BenchShown> shown = work.take()) {
+            told.error.clear();
+            told.trouble = shown->trouble;
+            unseen = true;
+            if (!shown->trouble) {
+                // Of ways that were really bent, not painted alone, in tools that stood there already.
+                const bool bent = told.shown && told.shown->wish.way != shown->wish.way &&
+                                  same(told.shown->wish.setup, shown->wish.setup);
+                if (bent && shown->bend_seconds > 0.0) told.rate = 1.0 / shown->bend_seconds;
+                fresh = shown->board;
+                shown->board.reset();
+                told.shown = std::move(shown);
+            }
+        }
+    } catch (const std::exception& error) {
+        told.error = error.what();
+        unseen = true;
+    }
+    try {
+        if (std::optional<Overbend> found = overbends.take()) {
+            told.overbend = std::move(found);
+            unseen = true;
+        }
+    } catch (const std::exception& error) {
+        told.overbend.reset();
+        told.error = error.what();
+        unseen = true;
+    }
+    const bool looking = overbends.busy();
+    unseen = unseen || looking != told.looking;
+    told.looking = looking;
+}
+
+Motion BenchScene::motion() {
+    Inside& in = *in_;
+    const auto now = std::chrono::steady_clock::now();
+    const double seconds = std::chrono::duration<double>(now - in.clock).count();
+    in.clock = now;
+    if (!in.drawn) return Motion::still;
+    go_on(in.state, std::min(seconds, 0.1));
+    in.take();
+    const BenchWish wanted = in.wish();
+    const bool fulfilled = in.work.wished() && same(*in.work.wished(), wanted);
+    if (!fulfilled && !in.work.busy()) in.work.show(wanted);
+    if (in.unseen) return Motion::moving;
+    const bool waits =
+        !fulfilled || in.work.busy() || in.told.looking || in.state.phase == BenchPhase::springing_back;
+    return waits ? Motion::awaiting : Motion::still;
+}
+
+void BenchScene::Inside::look_for_overbend() {
+    overbends.start(
+        [setup = state.setup, metal = state.metal, wanted = state.wanted * radians](const Wanted& w) {
+            Overbend found = overbend_for(setup, metal, wanted, [&w] { return w.still(); });
+            w.check();
+            return found;
+        });
+    told.looking = true;
+}
+
+void BenchScene::Inside::draw_picture(Ui& ui) {
+    const ImVec2 room = ImGui::GetContentRegionAvail();
+    size.width = std::max(1, static_cast<int>(room.x)), size.height = std::max(1, static_cast<int>(room.y));
+    size.letter = ImGui::GetFontSize();
+    if (texture.width() == 0) {
+        ui.words(told.error.empty() ? "The strip is laid in ..." : told.error, Ui::Weight::muted);
+        return;
+    }
+    const render::PictureInput input = ui.picture("Punch", texture);
+    if (input.dragged.y() != 0.0 && told.shown) {
+        dragging = true;
+        const double limit = deepest(state.setup);
+        const bool pure = state.setup.kind == BenchKind::pure;
+        const double per_px = pure ? limit / (0.6 * size.height) : 1.0 / told.shown->px_per_mm;
+        // From where it is held, so that it follows the hand at once.
+        press_to(state, std::min(state.way, told.shown->limit) + input.dragged.y() * per_px);
+    }
+    if (dragging && !input.held) {
+        dragging = false;
+        let_go(state);
+    }
+}
+
+void BenchScene::draw(Ui& ui, render::Theme theme, double) {
+    Inside& in = *in_;
+    in.begin();
+    in.drawn = true;
+    in.theme = theme;
+    in.unseen = false;
+    if (in.fresh) {
+        in.texture.show(*in.fresh);
+        in.fresh.reset();
+    }
+    ImGuiIO& io = ImGui::GetIO();
+    if (in.state.arrows == ArrowsMove::the_punch)
+        io.ConfigFlags &= ~ImGuiConfigFlags_NavEnableKeyboard;
+    else
+        io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
+    ImGui::BeginChild("bench panel", {20.0f * ImGui::GetFontSize(), 0.0f});
+    if (draw_bench_controls(ui, in.state, in.cards, in.told) == BenchAsked::overbend) in.look_for_overbend();
+    ImGui::EndChild();
+    ImGui::SameLine();
+    ImGui::BeginChild("bench picture", {0.0f, 0.0f}, false,
+                      ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
+    in.draw_picture(ui);
+    ImGui::EndChild();
+}
+
+void BenchScene::remember(Remembered& remembered) const {
+    if (!in_->cards.empty()) scenes::remember(in_->state, remembered.bench);
+}
+
+const BenchState& BenchScene::state() const {
+    return in_->state;
+}
+const BenchTold& BenchScene::told() const {
+    return in_->told;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,222 @@
+#include "scenes/window/bench/board.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "render/chart/force_travel.h"
+#include "render/chart/frame.h"
+#include "render/chart/section_now.h"
+#include "render/picture/text_width.h"
+#include "sim/errors.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+using render::DrawingList;
+using render::Point;
+using render::Rect;
+using render::View;
+
+namespace {
+
+constexpr double degrees = 57.29577951308232;
+constexpr double head_alone = 5.2, head_of_tile = 4.6;  // letters, above the pictures
+constexpr double foot_height = 2.6;
+
+std::string angle_words(double angle) {
+    return render::fixed(angle * degrees, 1) + "°";
+}
+
+void add_words(DrawingList& list, const std::string& words, const Point& at, double size,
+               const render::Colour& c, render::Weight weight = render::Weight::normal,
+               render::Across across = render::Across::left) {
+    render::Text text;
+    text.words = words, text.at = at, text.size = size, text.colour = c, text.weight = weight;
+    text.across = across;
+    list.items.emplace_back(std::move(text));
+}
+
+// As large as the width allows, at most `size`.
+void add_fitting(DrawingList& list, const std::string& words, const Point& at, double size, double width,
+                 const render::Colour& c, render::Weight weight = render::Weight::normal) {
+    const double needed = render::text_width(words, size, weight);
+    add_words(list, words, at, needed > width ? size * width / needed : size, c, weight);
+}
+
+render::StageInfo stage_info(const BentStrip& strip, const BoardPlan& plan, const BoardInfo& info) {
+    render::StageInfo stage;
+    stage.job_title = plan.kind == BenchKind::vee ? "V bend" : "Pure bending";
+    stage.step_name = strip.metal.name;
+    stage.strip_width = bench_width;
+    stage.theme = info.theme;
+    stage.charts = render::Charts::hidden;
+    stage.step_tag = render::StepTag::hidden;
+    stage.colour_limit = plan.colour_limit;
+    const double length = strip.recording.blank_position.back();
+    render::BendMark bend;
+    bend.name = "bend";
+    bend.blank_position = 0.5 * length;
+    bend.reach = 0.5 * length;
+    bend.loaded = strip.loaded;
+    if (info.free == FreeAngle::told) bend.free = strip.free;
+    stage.bends = {bend};
+    return stage;
+}
+
+// A list laid on another one.
+void lay_on(DrawingList& list, DrawingList part, const Point& shift) {
+    for (render::Item& item : part.items) {
+        if (auto* text = std::get_if<render::Text>(&item)) text->at += shift;
+        if (auto* shape = std::get_if<render::Shape>(&item)) {
+            for (render::Segment& s : shape->path)
+                s.to += shift, s.handle_start += shift, s.handle_end += shift;
+            if (shape->clip) shape->clip->x += shift.x(), shape->clip->y += shift.y();
+        }
+        list.items.push_back(std::move(item));
+    }
+}
+
+Rect picture_box(const BoardPlan& plan, std::size_t i) {
+    const double head = (plan.tiles.size() == 1 ? head_alone : head_of_tile) * plan.size.letter;
+    Rect box = plan.tiles[i];
+    box.y += head, box.height -= head;
+    return box;
+}
+
+render::PictureSize stage_size(const Rect& box) {
+    return {static_cast<int>(box.width), static_cast<int>(box.height)};
+}
+
+// Loaded, free and springback, each under its word.
+void add_angles_alone(DrawingList& list, const BentStrip& s, const Rect& tile, const BoardPlan& plan,
+                      const BoardInfo& info) {
+    const render::ThemeColours& colours = render::theme_colours(info.theme);
+    const double u = plan.size.letter, part = tile.width / 3.0;
+    const bool told = info.free == FreeAngle::told;
+    const std::pair<const char*, std::string> figures[] = {
+        {"loaded", angle_words(s.loaded)},
+        {"free", told ? angle_words(s.free) : "?"},
+        {"springback", told ? angle_words(s.springback()) : "?"}};
+    for (int i = 0; i < 3; ++i) {
+        const double x = tile.x + part * i + 0.4 * u;
+        add_words(list, figures[i].first, {x, tile.y + 1.3 * u}, 1.3 * u, colours.muted);
+        add_fitting(list, figures[i].second, {x, tile.y + 4.4 * u}, 3.3 * u, part - 0.8 * u, colours.ink,
+                    i == 1 ? render::Weight::bold : render::Weight::normal);
+    }
+}
+
+// A sample of its curve in the charts stands before the name.
+void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const Rect& tile,
+                        const BoardPlan& plan, const BoardInfo& info) {
+    const render::ThemeColours& colours = render::theme_colours(info.theme);
+    const double u = plan.size.letter, x = tile.x + 0.3 * u, room = tile.width - 0.6 * u;
+    const bool told = info.free == FreeAngle::told;
+    const render::CurveLook curve = render::curve_look({info.theme, u}, number);
+    render::Shape sample;
+    sample.path = render::polyline({{x, tile.y + 0.85 * u}, {x + 2.6 * u, tile.y + 0.85 * u}});
+    sample.stroke = curve.colour, sample.dash = curve.dash, sample.line_width = 1.5 * curve.width;
+    list.items.emplace_back(std::move(sample));
+    add_fitting(list, s.metal.name, {x + 3.1 * u, tile.y + 1.3 * u}, 1.35 * u, room - 3.1 * u, colours.ink,
+                render::Weight::bold);
+    add_fitting(list, angle_words(s.loaded) + " \u2192 " + (told ? angle_words(s.free) : "?"),
+                {x, tile.y + 3.4 * u}, 2.1 * u, 0.62 * room, colours.ink);
+    add_fitting(list, told ? "back " + angle_words(s.springback()) : "back ?",
+                {x + 0.66 * room, tile.y + 3.4 * u}, 1.5 * u, 0.34 * room, colours.muted);
+}
+
+}  // namespace
+
+bool same(const BoardSize& a, const BoardSize& b) {
+    return a.width == b.width && a.height == b.height && a.letter == b.letter;
+}
+
+double moment_at(const BentStrip& strip, double let_go) {
+    const double held = strip.held_moment();
+    return held + let_go * (strip.free_moment() - held);
+}
+
+BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
+    BoardPlan plan;
+    plan.size = size;
+    plan.kind = press.setup().kind;
+    const double u = size.letter, gap = 0.6 * u;
+    const double charts = std::max(20.0 * u, 0.33 * size.width);
+    plan.charts = {size.width - charts, 0.0, charts, static_cast<double>(size.height)};
+    const double width = size.width - charts - gap, height = size.height - foot_height * u;
+    if (width < 320.0 || height < 180.0 + head_alone * u)
+        throw OutOfRange("the bench's picture", words("%d x %d px", size.width, size.height),
+                         "make the window larger");
+    plan.foot = {0.0, height, width, foot_height * u};
+    const std::vector<BentStrip>& strips = press.deepest_strips();
+    const int count = static_cast<int>(strips.size());
+    const int across = count > 2 ? 2 : 1, down = count > 1 ? 2 : 1;
+    const double w = (width - gap * (across - 1)) / across, h = (height - gap * (down - 1)) / down;
+    for (int i = 0; i < count; ++i)
+        plan.tiles.push_back(
+            {(i % across) * (w + gap), (i / across) * (h + gap), std::floor(w), std::floor(h)});
+    std::vector<const stroke::Recording*> recordings;
+    plan.height = plan.stress = plan.curvature = plan.moment = render::nothing_yet();
+    plan.travel = plan.force = {0.0, 0.0};
+    for (std::size_t i = 0; i < strips.size(); ++i) {
+        const BentStrip& s = strips[i];
+        recordings.push_back(&s.recording);
+        if (count == 1)
+            plan.views.push_back(render::choose_view(s.recording, stage_size(picture_box(plan, i)),
+                                                     stage_info(s, plan, BoardInfo())));
+        else
+            plan.views.push_back(render::choose_panel_view(
+                s.recording, {0.0, s.held_moment(), s.free_moment()}, picture_box(plan, i), 0.9 * u));
+        const render::SectionNow now = render::section_now(s.recording, s.free_moment(), s.section_at);
+        const auto widen = [](render::Extent& all, const render::Extent& one) {
+            all.take_in(one.low), all.take_in(one.high);
+        };
+        widen(plan.height, now.height), widen(plan.stress, now.stress);
+        widen(plan.curvature, now.curvature), widen(plan.moment, now.moment);
+        for (const render::ForcePoint& p : render::force_travel(s.recording, bench_width).loading)
+            plan.travel.take_in(p.travel), plan.force.take_in(p.force);
+    }
+    plan.colour_limit = render::colour_limit(recordings, render::Colouring::hoop_stress);
+    return plan;
+}
+
+DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan, const BoardInfo& info) {
+    const render::ThemeColours& colours = render::theme_colours(info.theme);
+    DrawingList list;
+    list.title = "springback bench";
+    list.width = plan.size.width, list.height = plan.size.height;
+    list.background = colours.page;
+    for (std::size_t i = 0; i < strips.size() && i < plan.tiles.size(); ++i) {
+        const BentStrip& s = strips[i];
+        const Rect box = picture_box(plan, i);
+        const double at = moment_at(s, info.let_go);
+        const bool back = info.let_go > 0.0;
+        if (strips.size() == 1) {
+            add_angles_alone(list, s, plan.tiles[i], plan, info);
+            render::StageInfo stage = stage_info(s, plan, info);
+            stage.caption = back ? "Let go: the strip springs back" : "Pressed";
+            if (info.let_go >= 1.0) stage.caption = "Free: nothing touches the strip";
+            if (back) stage.ghost = s.held_moment();
+            lay_on(list, render::draw_stage(s.recording, at, stage, stage_size(box), plan.views[i]),
+                   {box.x, box.y});
+        } else {
+            add_angles_of_tile(list, s, static_cast<int>(i), plan.tiles[i], plan, info);
+            render::PanelInfo panel;
+            panel.unit = 0.9 * plan.size.letter;
+            panel.theme = info.theme;
+            panel.colour_limit = plan.colour_limit;
+            panel.words = render::ToolWords::hidden;
+            if (back) panel.ghost = s.held_moment();
+            render::add_panel(list, s.recording, at, panel, plan.views[i]);
+        }
+    }
+    if (!info.line.empty()) {
+        const double u = plan.size.letter;
+        add_fitting(list, info.line, {plan.foot.x + 0.4 * u, plan.foot.y + 1.9 * u}, 1.7 * u,
+                    plan.foot.width - 0.8 * u, colours.ink);
+    }
+    add_bench_charts(list, strips, plan, info);
+    return list;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,228 @@
+#include "scenes/window/bench/controls.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/window/shared/flow.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+using render::Chosen;
+using render::Enabled;
+using render::Ui;
+using K = sf::Keyboard;
+
+namespace {
+
+constexpr double degrees = 57.29577951308232;
+
+// Of several, the one that is chosen.
+template <class Value>
+Chosen is(const Value& one, const Value& now) {
+    return one == now ? Chosen::yes : Chosen::no;
+}
+
+struct BenchPanel {
+    Ui& ui;
+    BenchState& state;
+    const std::vector<std::string>& cards;
+    const BenchTold& told;
+
+    void trouble(BenchSlider at) {
+        if (told.trouble && told.trouble->at == at) ui.words(told.trouble->words, Ui::Weight::alarm);
+    }
+    bool toggle(Flow& flow, const std::string& words, Chosen chosen, const render::Key& key,
+                const char* tip) {
+        flow.next_button(words);
+        return ui.toggle(words, chosen, key, tip);
+    }
+    bool button(Flow& flow, const char* words, const render::Key& key, const char* tip) {
+        flow.next_button(words);
+        return ui.button(words, key, tip);
+    }
+
+    // How far, in degrees of bend or mm: the way is the curvature in pure bending.
+    void way() {
+        const double limit = deepest(state.setup);
+        Flow flow;
+        if (button(flow, "Let go", {K::L}, "The punch goes back and the strip springs back")) let_go(state);
+        if (button(flow, "Press again", {K::P}, "To the same travel")) press_to(state, state.way);
+        if (button(flow, "Reset", {K::R}, "Tools, figures and travel as at the beginning")) reset(state);
+        double value = state.way;
+        const bool pure = state.setup.kind == BenchKind::pure;
+        if (ui.slider(pure ? "Curvature" : "Travel", value, 0.0, limit, pure ? "%.4f /mm" : "%.3f mm",
+                      "Or drag the punch in the picture"))
+            press_to(state, value);
+        const double fine = limit / 400.0, coarse = limit / 20.0;
+        const bool keys = state.arrows == ArrowsMove::the_punch;
+        const auto step = [&](const char* words, K::Key code, double by) {
+            if (keys && ui.key(words, {code})) press_to(state, state.way + by);
+        };
+        step("Deeper, a little", K::Down, fine);
+        step("Up, a little", K::Up, -fine);
+        step("Deeper", K::PageDown, coarse);
+        step("Up", K::PageUp, -coarse);
+        if (told.shown && !told.trouble && state.way > told.shown->limit + 1e-9 &&
+            !told.shown->limited_by.empty())
+            ui.words(words("Held at %.3f: ", told.shown->limit) + told.shown->limited_by, Ui::Weight::alarm);
+        if (!told.error.empty()) ui.words(told.error, Ui::Weight::alarm);
+    }
+
+    void metals() {
+        ui.words("Material", Ui::Weight::heading);
+        Flow flow;
+        const int count = static_cast<int>(state.setup.metals.size());
+        for (int i = 0; count > 1 && i < count; ++i)
+            if (toggle(flow, words("Strip %d", i + 1), is(i, state.metal), {static_cast<K::Key>(K::Num1 + i)},
+                       "The sliders show its figures"))
+                state.metal = i;
+        int card =
+            static_cast<int>(std::find(cards.begin(), cards.end(), chosen(state).card) - cards.begin());
+        if (ui.choice("Card", card, cards, "The figures begin as this card has them"))
+            take_card(state, cards[static_cast<std::size_t>(card)]);
+        Flow row;
+        if (button(row, "Next material", {K::M}, "The next card of the list"))
+            take_card(state, cards[static_cast<std::size_t>(card + 1) % cards.size()]);
+        ui.begin_enabled(count < most_metals && state.game.stage == GuessStage::off ? Enabled::yes
+                                                                                    : Enabled::no);
+        if (button(row, "Add a strip", {K::A}, "Beside the others, under the same punch: four at most"))
+            add_metal(state, cards);
+        ui.end_enabled();
+        ui.begin_enabled(count > 1 ? Enabled::yes : Enabled::no);
+        if (button(row, "Take it away", {K::Delete}, "The strip whose figures are shown"))
+            remove_metal(state);
+        ui.end_enabled();
+        figures();
+    }
+
+    void figures() {
+        BenchMetal& m = chosen(state);
+        bool changed = false;
+        double modulus = m.modulus / 1000.0;
+        if (ui.slider("Modulus", modulus, 1e-3 * moduli.low, 1e-3 * moduli.high, "%.0f GPa", "Young's"))
+            m.modulus = 1000.0 * modulus, changed = true;
+        trouble(BenchSlider::modulus);
+        changed = ui.slider("Yield", m.yield, yields.low, yields.high, "%.0f MPa",
+                            "Flow stress at 0.2 per cent of plastic strain") ||
+                  changed;
+        trouble(BenchSlider::yield);
+        changed = ui.slider("Hardening", m.hardening, hardenings.low, hardenings.high, "%.0f MPa",
+                            "How much the flow stress rises from 0.2 to 10 per cent of plastic strain") ||
+                  changed;
+        trouble(BenchSlider::hardening);
+        if (changed) rename(m);
+        if (m.name != m.card && ui.button("As on the card", {K::C})) take_card(state, m.card);
+    }
+
+    void tools() {
+        const bool vee = state.setup.kind == BenchKind::vee;
+        ui.words(vee ? "Strip and tools" : "Strip", Ui::Weight::heading);
+        const double part = state.way / deepest(state.setup);
+        bool moved =
+            ui.slider("Thickness", state.setup.thickness, thicknesses.low, thicknesses.high, "%.2f mm");
+        trouble(BenchSlider::thickness);
+        if (vee) {
+            ui.slider("Nose radius", state.setup.nose_radius, nose_radii.low, nose_radii.high, "%.2f mm",
+                      "Of the punch");
+            trouble(BenchSlider::nose);
+            moved = ui.slider("Opening", state.setup.opening, openings.low, openings.high, "%.1f mm",
+                              "Of the die, between the middles of its shoulders' radii") ||
+                    moved;
+            trouble(BenchSlider::opening);
+            ui.slider("Friction", state.setup.friction, frictions.low, frictions.high, "%.2f");
+            trouble(BenchSlider::friction);
+        }
+        if (moved) press_to(state, part * deepest(state.setup));
+    }
+
+    void guessing() {
+        ui.words("Guess the angle", Ui::Weight::heading);
+        const GuessStage stage = state.game.stage;
+        Flow flow;
+        if (toggle(flow, "Guess", stage == GuessStage::off ? Chosen::no : Chosen::yes, {K::G},
+                   "The free angle stays hidden until it is shown")) {
+            stage == GuessStage::off ? begin_game(state) : end_game(state);
+            return;
+        }
+        if (stage == GuessStage::off) return;
+        ui.begin_enabled(stage == GuessStage::guessing ? Enabled::yes : Enabled::no);
+        if (button(flow, "Show it", {K::S}, "Let go, and see who is nearest")) show_angle(state);
+        ui.end_enabled();
+        if (button(flow, "New round", {K::N}, "Another material and travel, at random"))
+            new_round(state, cards);
+        ui.words(words("Round %d", state.game.round), Ui::Weight::muted);
+        if (stage == GuessStage::guessing) {
+            if (ui.text("Name and angle", state.typed, "Ann 88.5, or the angle alone; Enter takes it")) {
+                take_guess(state);
+                ImGui::SetKeyboardFocusHere(-1);  // for the next one
+            }
+            if (!state.typed_wrong.empty()) ui.words(state.typed_wrong, Ui::Weight::alarm);
+            for (const Guess& g : state.game.guesses)
+                ui.words(words("%.1f°  ", g.angle) + g.who, Ui::Weight::plain);
+            return;
+        }
+        if (!told.shown || told.shown->readings.empty()) return;
+        for (const Judged& j : judged(state.game, told.shown->readings.front().free * degrees))
+            ui.words(words("%.1f°, off by %+.1f°  ", j.guess.angle, j.off) + j.guess.who);
+    }
+
+    BenchAsked overbend() {
+        if (state.game.stage == GuessStage::guessing) return BenchAsked::nothing;
+        ui.words("Overbend that is needed", Ui::Weight::heading);
+        ui.number("Wanted, free", state.wanted, wanted_angles.low, wanted_angles.high, 1.0, "%.1f°",
+                  "Angle that is to stay");
+        Flow flow;
+        BenchAsked asked = BenchAsked::nothing;
+        if (button(flow, "Find it", {K::F}, "For the strip whose figures are shown"))
+            asked = BenchAsked::overbend;
+        const std::optional<Overbend>& found = told.overbend;
+        const bool here = found && same(found->setup, state.setup);
+        ui.begin_enabled(here && found->reason.empty() ? Enabled::yes : Enabled::no);
+        if (button(flow, "Press it so far", {K::T}, "") && here) press_to(state, found->way);
+        ui.end_enabled();
+        if (told.looking) ui.words("Looking for it ...", Ui::Weight::muted);
+        if (!here || told.looking) return asked;
+        if (!found->reason.empty()) {
+            ui.words(found->reason, Ui::Weight::alarm);
+            return asked;
+        }
+        const bool pure = state.setup.kind == BenchKind::pure;
+        ui.words(
+            words("%.1f° stay when it is bent to %.1f°,", found->wanted * degrees, found->loaded * degrees) +
+            words(" %.1f° too far, ", (found->loaded - found->wanted) * degrees) +
+            (pure ? words("at a curvature of %.4f /mm.", found->way)
+                  : words("at %.3f mm of travel.", found->way)));
+        return asked;
+    }
+};
+
+}  // namespace
+
+BenchAsked draw_bench_controls(Ui& ui, BenchState& state, const std::vector<std::string>& cards,
+                               const BenchTold& told) {
+    BenchPanel panel{ui, state, cards, told};
+    ui.words_before(0.36);
+    Flow flow;
+    const BenchKind kind = state.setup.kind;
+    if (panel.toggle(flow, "V bend", is(BenchKind::vee, kind), {K::V}, "Punch and open die"))
+        take_kind(state, BenchKind::vee);
+    if (panel.toggle(flow, "Pure bending", is(BenchKind::pure, kind), {K::U}, "By a moment alone"))
+        take_kind(state, BenchKind::pure);
+    panel.way();
+    panel.metals();
+    panel.tools();
+    panel.guessing();
+    const BenchAsked asked = panel.overbend();
+    const bool nav = state.arrows == ArrowsMove::between_controls;
+    if (ui.key("Arrows from control to control, or move the punch", {K::Tab}))
+        state.arrows = nav ? ArrowsMove::the_punch : ArrowsMove::between_controls;
+    if (nav)
+        ui.words("Arrows go from control to control; Tab gives them back to the punch.", Ui::Weight::muted);
+    if (told.rate > 0.0) ui.words(words("%.0f bends a second", told.rate), Ui::Weight::muted);
+    return asked;
+}
+
+}  // namespace overbend::scenes

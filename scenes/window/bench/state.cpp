@@ -1,0 +1,195 @@
+#include "scenes/window/bench/state.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "scenes/case/case_error.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr double way_at_first = 0.6;  // of the deepest
+
+void take(double left, const SliderRange& within, double& into) {
+    if (within.has(left)) into = left;
+}
+
+// None: its card is gone.
+std::optional<BenchMetal> known_metal(const RememberedMetal& left) {
+    BenchMetal metal;
+    try {
+        metal = metal_of(left.card);
+    } catch (const CaseError&) {
+        return {};
+    }
+    take(left.modulus, moduli, metal.modulus);
+    take(left.yield, yields, metal.yield);
+    take(left.hardening, hardenings, metal.hardening);
+    rename(metal);
+    return metal;
+}
+
+}  // namespace
+
+BenchState begin_bench(const RememberedBench& left) {
+    BenchState state;
+    BenchSetup& s = state.setup;
+    take(left.thickness, thicknesses, s.thickness);
+    take(left.nose_radius, nose_radii, s.nose_radius);
+    take(left.opening, openings, s.opening);
+    take(left.friction, frictions, s.friction);
+    take(left.wanted, wanted_angles, state.wanted);
+    for (const RememberedMetal& m : left.metals)
+        if (const std::optional<BenchMetal> metal = known_metal(m);
+            metal && s.metals.size() < static_cast<std::size_t>(most_metals))
+            s.metals.push_back(*metal);
+    double part = way_at_first;
+    if (s.metals.empty())
+        s.metals = {metal_of("dc01")};
+    else
+        s.kind = left.pure ? BenchKind::pure : BenchKind::vee, take(left.way, {0.0, 1.0}, part);
+    press_to(state, part * deepest(s));
+    return state;
+}
+
+void remember(const BenchState& state, RememberedBench& left) {
+    const BenchSetup& s = state.setup;
+    left = {s.kind == BenchKind::pure,
+            s.thickness,
+            s.nose_radius,
+            s.opening,
+            s.friction,
+            state.way / deepest(s),
+            state.wanted,
+            {}};
+    for (const BenchMetal& m : s.metals) left.metals.push_back({m.card, m.modulus, m.yield, m.hardening});
+}
+
+BenchMetal& chosen(BenchState& state) {
+    return state.setup.metals[static_cast<std::size_t>(state.metal)];
+}
+
+void take_kind(BenchState& state, BenchKind kind) {
+    const double part = state.way / deepest(state.setup);
+    state.setup.kind = kind;
+    press_to(state, part * deepest(state.setup));
+}
+
+void take_card(BenchState& state, const std::string& card) {
+    chosen(state) = metal_of(card);
+}
+
+void add_metal(BenchState& state, const std::vector<std::string>& cards) {
+    if (state.setup.metals.size() >= most_metals || cards.empty()) return;
+    // Those that spring back by much and by little come first.
+    std::vector<std::string> order = {"stainless-1.4310", "aluminium-6061-t6", "spring-steel-c75s-hardened"};
+    order.insert(order.end(), cards.begin(), cards.end());
+    for (const std::string& card : order) {
+        const bool known = std::find(cards.begin(), cards.end(), card) != cards.end();
+        const bool there = std::any_of(state.setup.metals.begin(), state.setup.metals.end(),
+                                       [&](const BenchMetal& m) { return m.card == card; });
+        if (!known || there) continue;
+        state.setup.metals.push_back(metal_of(card));
+        state.metal = static_cast<int>(state.setup.metals.size()) - 1;
+        return;
+    }
+}
+
+void remove_metal(BenchState& state) {
+    if (state.setup.metals.size() < 2) return;
+    state.setup.metals.erase(state.setup.metals.begin() + state.metal);
+    state.metal = std::min(state.metal, static_cast<int>(state.setup.metals.size()) - 1);
+}
+
+void next_metal(BenchState& state) {
+    state.metal = (state.metal + 1) % static_cast<int>(state.setup.metals.size());
+}
+
+void reset(BenchState& state) {
+    BenchSetup fresh;
+    fresh.kind = state.setup.kind;
+    for (const BenchMetal& m : state.setup.metals) fresh.metals.push_back(metal_of(m.card));
+    state.setup = fresh;
+    press_to(state, way_at_first * deepest(fresh));
+}
+
+void press_to(BenchState& state, double way) {
+    state.way = std::clamp(way, 0.0, deepest(state.setup));
+    state.phase = BenchPhase::pressed;
+}
+
+void let_go(BenchState& state) {
+    if (told(state) == FreeAngle::hidden) return;
+    state.phase = BenchPhase::springing_back;
+    state.seconds = 0.0;
+}
+
+void go_on(BenchState& state, double seconds) {
+    if (state.phase != BenchPhase::springing_back) return;
+    state.seconds += seconds;
+    if (state.seconds >= spring_seconds) state.phase = BenchPhase::free;
+}
+
+double let_go_part(const BenchState& state) {
+    if (state.phase == BenchPhase::pressed) return 0.0;
+    if (state.phase == BenchPhase::free) return 1.0;
+    const double part = std::clamp(state.seconds / spring_seconds, 0.0, 1.0);
+    return part * part * (3.0 - 2.0 * part);
+}
+
+void begin_game(BenchState& state) {
+    state.game = {GuessStage::guessing, 1, {}};
+    state.typed_wrong.clear();
+    state.phase = BenchPhase::pressed;
+}
+
+void end_game(BenchState& state) {
+    state.game = {};
+    state.typed_wrong.clear();
+}
+
+void take_guess(BenchState& state) {
+    if (state.game.stage != GuessStage::guessing) return;
+    if (add_guess(state.game, state.typed)) {
+        state.typed.clear(), state.typed_wrong.clear();
+    } else {
+        state.typed_wrong =
+            "\"" + state.typed + "\" has no angle at its end; write 88.5, or Ann 88.5, from 0 to 180.";
+    }
+}
+
+void show_angle(BenchState& state) {
+    if (state.game.stage != GuessStage::guessing) return;
+    state.game.stage = GuessStage::shown;
+    let_go(state);
+}
+
+void new_round(BenchState& state, const std::vector<std::string>& cards) {
+    const Round round = next_round(state.chance, cards, chosen(state).card);
+    state.setup.metals = {metal_of(round.card)};
+    state.metal = 0;
+    press_to(state, round.way * deepest(state.setup));
+    state.game = {GuessStage::guessing, state.game.round + 1, {}};
+    state.typed_wrong.clear();
+}
+
+FreeAngle told(const BenchState& state) {
+    return state.game.stage == GuessStage::guessing ? FreeAngle::hidden : FreeAngle::told;
+}
+
+std::string game_line(const BenchState& state, double angle) {
+    if (state.game.stage == GuessStage::off) return "";
+    const int count = static_cast<int>(state.game.guesses.size());
+    if (state.game.stage == GuessStage::guessing)
+        return count == 0 ? "What angle stays when it is let go?"
+                          : words("What angle stays? %d %s so far.", count, count == 1 ? "guess" : "guesses");
+    const std::vector<Judged> all = judged(state.game, angle);
+    if (all.empty()) return "Nobody has guessed.";
+    const Guess& best = all.front().guess;
+    return words("Nearest: %s%.1f°, off by %.1f°", best.who.empty() ? "" : (best.who + ", ").c_str(),
+                 best.angle, std::abs(all.front().off));
+}
+
+}  // namespace overbend::scenes

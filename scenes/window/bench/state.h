@@ -1,0 +1,66 @@
+// What a user has chosen on the bench, and what controls do to it. Without a window: plain data, free
+// functions.
+//
+// Units  mm, MPa, 1/mm; degrees where people type them.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "scenes/window/bench/guess.h"
+#include "scenes/window/bench/work.h"
+#include "scenes/window/shared/remembered.h"
+
+namespace overbend::scenes {
+
+enum class BenchPhase { pressed, springing_back, free };
+enum class ArrowsMove { the_punch, between_controls };
+
+struct BenchState {
+    BenchSetup setup;
+    int metal = 0;     // whose figures the sliders show
+    double way = 0.0;  // mm, or 1/mm in pure bending
+    BenchPhase phase = BenchPhase::pressed;
+    double seconds = 0.0;  // since it was let go
+    ArrowsMove arrows = ArrowsMove::the_punch;
+
+    GuessGame game;
+    std::string typed;        // a guess that is being typed
+    std::string typed_wrong;  // in words, why it was not taken
+    std::mt19937 chance{std::random_device()()};
+
+    double wanted = 90.0;  // degrees, free
+};
+
+constexpr SliderRange wanted_angles{1.0, 170.0};  // degrees
+constexpr double spring_seconds = 1.6;            // of the way back, so that it is seen
+
+// As it was left, as far as that can be: what is out of its range, or of a card that is gone, is as at the
+// beginning.
+BenchState begin_bench(const RememberedBench& left);
+void remember(const BenchState& state, RememberedBench& left);
+BenchMetal& chosen(BenchState& state);
+
+void take_kind(BenchState& state, BenchKind kind);  // as far of the way as before
+void take_card(BenchState& state, const std::string& card);
+void add_metal(BenchState& state, const std::vector<std::string>& cards);  // one that is not there yet
+void remove_metal(BenchState& state);
+void next_metal(BenchState& state);  // that the sliders show
+void reset(BenchState& state);       // figures, tools and way as at the beginning; metals by their cards
+
+void press_to(BenchState& state, double way);  // held within what the tools have room for
+void let_go(BenchState& state);                // not while a class still guesses
+void go_on(BenchState& state, double seconds);
+double let_go_part(const BenchState& state);  // 0 pressed to 1 free
+
+void begin_game(BenchState& state);
+void end_game(BenchState& state);
+void take_guess(BenchState& state);
+void show_angle(BenchState& state);
+void new_round(BenchState& state, const std::vector<std::string>& cards);
+FreeAngle told(const BenchState& state);
+// The round in one line, with the true angle of the first strip, in degrees.
+std::string game_line(const BenchState& state, double angle);
+
+}  // namespace overbend::scenes

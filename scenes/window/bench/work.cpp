@@ -1,0 +1,75 @@
+#include "scenes/window/bench/work.h"
+
+#include <algorithm>
+#include <chrono>
+#include <exception>
+#include <utility>
+
+namespace overbend::scenes {
+
+namespace {
+
+double seconds_since(std::chrono::steady_clock::time_point begin) {
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+}
+
+bool same(const BoardInfo& a, const BoardInfo& b) {
+    return a.theme == b.theme && a.free == b.free && a.let_go == b.let_go && a.line == b.line;
+}
+
+}  // namespace
+
+bool same(const BenchWish& a, const BenchWish& b) {
+    return a.way == b.way && same(a.size, b.size) && same(a.look, b.look) && same(a.setup, b.setup);
+}
+
+struct BenchWork::Bench {
+    std::unique_ptr<BenchPress> press;
+    std::optional<BoardPlan> plan;
+    double way = -1.0;
+
+    // Nothing when it can be made.
+    std::optional<BenchTrouble> set_up(const BenchSetup& setup) {
+        if (press && same(press->setup(), setup)) return {};
+        if (std::optional<BenchTrouble> trouble = trouble_of(setup)) return trouble;
+        try {
+            auto next = std::make_unique<BenchPress>(setup);
+            press = std::move(next);
+        } catch (const std::exception& error) {
+            return BenchTrouble{BenchSlider::thickness, error.what()};
+        }
+        plan.reset();
+        way = -1.0;
+        return {};
+    }
+
+    BenchShown show(const BenchWish& wish) {
+        BenchShown shown;
+        shown.wish = wish;
+        auto begin = std::chrono::steady_clock::now();
+        shown.trouble = set_up(wish.setup);
+        if (shown.trouble) return shown;
+        if (way != wish.way) press->bend_to(way = wish.way);
+        shown.bend_seconds = seconds_since(begin);
+        begin = std::chrono::steady_clock::now();
+        if (!plan || !same(plan->size, wish.size)) plan = plan_board(*press, wish.size);
+        shown.board = std::make_shared<render::Pixels>();
+        render::paint(draw_board(press->strips(), *plan, wish.look), *shown.board);
+        shown.paint_seconds = seconds_since(begin);
+        for (const BentStrip& s : press->strips())
+            shown.readings.push_back({s.metal.name, s.loaded, s.free, s.radius_loaded, s.radius_free});
+        shown.way = std::min(wish.way, press->way_limit());
+        shown.limit = press->way_limit(), shown.limited_by = press->limited_by();
+        shown.px_per_mm = plan->views.front().scale;
+        return shown;
+    }
+};
+
+BenchWork::BenchWork() : bench_(std::make_shared<Bench>()) {}
+
+void BenchWork::show(const BenchWish& wish) {
+    wished_ = wish;
+    background_.start_next([bench = bench_, wish](const Wanted&) { return bench->show(wish); });
+}
+
+}  // namespace overbend::scenes

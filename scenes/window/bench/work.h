@@ -1,0 +1,60 @@
+// The bench's own thread: bends what is wanted now, and paints it. What is set up is made anew only when it
+// changes; on the way down the strips go on from where they are.
+
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "render/picture/painter.h"
+#include "scenes/window/bench/board.h"
+#include "scenes/window/shared/background.h"
+
+namespace overbend::scenes {
+
+struct BenchWish {
+    BenchSetup setup;
+    double way = 0.0;  // mm, or 1/mm in pure bending
+    BoardSize size;
+    BoardInfo look;
+};
+bool same(const BenchWish& a, const BenchWish& b);
+
+// What is told in words: rad, mm.
+struct BenchReading {
+    std::string name;
+    double loaded = 0.0, free = 0.0;
+    double radius_loaded = 0.0, radius_free = 0.0;
+};
+
+struct BenchShown {
+    BenchWish wish;
+    std::optional<BenchTrouble> trouble;  // then there is nothing but this
+    std::shared_ptr<render::Pixels> board;
+    std::vector<BenchReading> readings;
+    double way = 0.0;  // as it was reached
+    double limit = 0.0;
+    std::string limited_by;  // in words; empty: nothing but the tools' room
+    double px_per_mm = 1.0;  // of the first strip's picture
+    double bend_seconds = 0.0, paint_seconds = 0.0;
+};
+
+class BenchWork {
+  public:
+    BenchWork();
+    void show(const BenchWish& wish);
+    const std::optional<BenchWish>& wished() const { return wished_; }
+    bool busy() const { return background_.busy(); }
+    // What has been finished, once. Throws what bending or drawing threw.
+    std::optional<BenchShown> take() { return background_.take(); }
+
+  private:
+    struct Bench;  // what the working thread keeps
+    std::shared_ptr<Bench> bench_;
+    std::optional<BenchWish> wished_;
+    Background<BenchShown> background_;
+};
+
+}  // namespace overbend::scenes

@@ -1,0 +1,79 @@
+// Paints moments of a reel on a thread of its own: the next one is painted while the last one is shown.
+
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "render/chart/section_now.h"
+#include "render/picture/painter.h"
+#include "scenes/window/job/reel.h"
+#include "scenes/window/shared/background.h"
+
+namespace overbend::scenes {
+
+// A place of the strip that was clicked.
+struct SectionMark {
+    double blank_position = 0.0;  // mm
+    int layer = 0;                // from the lower surface as the strip lay then
+    bool face_down = false;       // how it lay: turned over, the layers are counted from the other side
+};
+
+// What is to be painted.
+struct Wish {
+    SharedReel reel;
+    double at = 0.0;
+    render::Theme theme = render::Theme::light;
+    render::Colouring colouring = render::Colouring::hoop_stress;
+    double springback_scale = 1.0;
+    render::Zoom zoom;
+    render::Names names = render::Names::placed_anew;
+    std::optional<double> lens_at;  // mm of the blank; none: the bend
+    std::optional<SectionMark> mark;
+    int chart_width = 0, chart_height = 0;  // px, of the section's charts; 0: none are wanted
+    double chart_letter = 0.0;              // px, of their smallest words
+};
+bool same(const Wish& a, const Wish& b);
+
+struct Painted {
+    std::shared_ptr<render::Pixels> picture;
+    std::shared_ptr<render::Pixels> charts;     // none: not wanted, or no room
+    std::optional<render::SectionNow> section;  // of the mark
+    Wish wish;
+    render::Moment moment;
+    render::View view;  // of the stroke that is shown, as it was zoomed
+};
+
+// The layer of a mark in a stroke of the job, which may have the strip turned over.
+int layer_in(const Reel& reel, int stroke, const SectionMark& mark);
+
+class Easel {
+  public:
+    Easel();
+    ~Easel();
+
+    // Painted as soon as what is in hand is done; what was wished for before and not begun is forgotten.
+    void paint(const Wish& wish);
+    // The wish that is being fulfilled or was last.
+    const std::optional<Wish>& wished() const { return wished_; }
+    bool busy() const { return background_.busy(); }
+
+    // What has been finished, once. Throws what drawing threw.
+    std::optional<Painted> take() { return background_.take(); }
+    // The same as a drawing, for files: on the thread that asks for it.
+    static render::DrawingList drawing_of(const Wish& wish);
+
+    // Its pixels may be painted over.
+    void give_back(Painted& painted);
+
+  private:
+    struct Canvas;  // what the painting thread keeps from picture to picture
+    std::shared_ptr<Canvas> canvas_;
+    std::vector<std::shared_ptr<render::Pixels>> spare_;
+    std::optional<Wish> wished_;
+    Background<Painted> background_;
+};
+
+}  // namespace overbend::scenes

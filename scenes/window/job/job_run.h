@@ -1,0 +1,43 @@
+// A case run with all that the window tells of it, on a thread that is not the window's.
+
+#pragma once
+
+#include <atomic>
+#include <memory>
+#include <string>
+
+#include "scenes/case/case.h"
+#include "scenes/process/flat_pattern.h"
+#include "scenes/process/process.h"
+#include "scenes/shop/shop.h"
+#include "scenes/window/shared/background.h"
+
+namespace overbend::scenes {
+
+struct RanJob {
+    Case c;
+    JobResult result;  // with what the shop finds against it; ends after a stroke that was not solved
+    ShopReport shop;
+    FlatPattern pattern;  // its job is empty: it is the result beside it
+    int opening = 0;      // jobs of the same opened case, changed or saved under another name, have the same
+    std::string wrong;    // why there are no strokes, or no shop report of them; empty: both are there
+
+    // Can it be shown: is at least one stroke recorded?
+    bool has_strokes() const;
+};
+
+// Threads that paint or export a job keep it until they are done, while the window may show the next one
+// already. Nobody changes it.
+using SharedJob = std::shared_ptr<const RanJob>;
+
+// Where a run is; written by the thread that runs, read by the window.
+struct RunProgress {
+    std::atomic<int> step{0};         // index into the case's steps
+    std::atomic<double> travel{0.0};  // mm, of the punch in that step
+};
+
+// Never throws but Cancelled, when it is no longer wanted: what does not go is told in words, in `wrong` and
+// in the result's findings. A job that was not solved is there as far as it went.
+RanJob run_job(const Case& c, const Wanted& wanted, RunProgress& progress);
+
+}  // namespace overbend::scenes

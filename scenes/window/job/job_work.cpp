@@ -1,0 +1,100 @@
+#include "scenes/window/job/job_work.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr auto tell_every = std::chrono::milliseconds(100);
+
+bool same(const ReelShape& a, const ReelShape& b) {
+    return a.size.width == b.size.width && a.size.height == b.size.height && a.lens == b.lens &&
+           a.charts == b.charts;
+}
+
+}  // namespace
+
+void JobWork::run(const Case& c) {
+    running_case_ = c;
+    trouble_.clear();
+    behind_ = false;
+    runner_.start([c, opening = opening_, &progress = progress_](const Wanted& wanted) {
+        RanJob job = run_job(c, wanted, progress);
+        job.opening = opening;
+        return job;
+    });
+}
+
+void JobWork::run_another(const Case& c) {
+    ++opening_;
+    usual_travel_.clear();
+    run(c);
+}
+
+void JobWork::cancel() {
+    behind_ = behind_ || runner_.busy();
+    runner_.cancel();
+}
+
+std::string JobWork::progress_words() const {
+    return words("stroke %d of %d, %.2f mm", progress_.step + 1, static_cast<int>(running_case_.steps.size()),
+                 progress_.travel.load());
+}
+
+double JobWork::part_done() const {
+    const int step = progress_.step, count = static_cast<int>(running_case_.steps.size());
+    const double travel = progress_.travel;
+    const double usual = step < static_cast<int>(usual_travel_.size()) ? usual_travel_[step] : 0.0;
+    // The way back is short.
+    const double part = usual > 0.0 ? std::clamp(travel / usual, 0.0, 1.0) : 0.5;
+    return count > 0 ? (step + part) / count : 0.0;
+}
+
+void JobWork::shape(const ReelShape& wanted) {
+    if (wanted_ && same(*wanted_, wanted)) return;
+    wanted_ = wanted;
+    make_film();
+}
+
+void JobWork::make_film() {
+    if (!job_ || !job_->has_strokes() || !wanted_) return;
+    builder_.start([job = job_, shape = *wanted_](const Wanted&) {
+        return make_reel(job, shape.size, shape.lens, shape.charts);
+    });
+}
+
+bool JobWork::take() {
+    bool changed = false;
+    if (std::optional<RanJob> ran = runner_.take()) {
+        trouble_ = ran->wrong;
+        usual_travel_.clear();
+        for (const StepResult& step : ran->result.steps) usual_travel_.push_back(step.stroke.stop_travel);
+        const bool to_be_shown = ran->has_strokes();
+        if (to_be_shown || !job_) job_ = std::make_shared<const RanJob>(std::move(*ran));
+        if (to_be_shown) make_film();
+        behind_ = !to_be_shown;
+        changed = true;
+    }
+    try {
+        if (std::optional<SharedReel> made = builder_.take()) {
+            reel_ = *made;
+            changed = true;
+        }
+    } catch (const std::exception& error) {
+        trouble_ = error.what();
+        changed = true;
+    }
+    // Progress is told now and then: telling it takes time from the run.
+    const auto now = std::chrono::steady_clock::now();
+    if (runner_.busy() && now - told_ > tell_every) {
+        told_ = now;
+        changed = true;
+    }
+    return changed;
+}
+
+}  // namespace overbend::scenes

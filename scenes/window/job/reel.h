@@ -1,0 +1,56 @@
+// A job that has been run, as a film for the window: its frames, where its strokes and interferences are
+// among them, and where every state of a stroke is. Made on a thread that is not the window's, never changed
+// afterwards, and shared with those that paint it.
+
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "render/film/timeline.h"
+#include "scenes/window/job/job_run.h"
+
+namespace overbend::scenes {
+
+// Frames first to last, both among them.
+struct Stretch {
+    int stroke = 0;  // index into the film's strokes
+    int first = 0, last = 0;
+};
+
+struct Reel {
+    SharedJob job;
+    std::vector<int> steps;       // of each stroke of the film, index into the job's steps
+    render::FilmJob film;         // points into the job
+    render::FilmOptions options;  // springback drawn twice as large: see moment_of
+    render::FrameList frames;
+    double stress_limit = 0.0, strain_limit = 0.0;  // ends of the colours' scales
+    std::vector<Stretch> strokes;                   // one a stroke: all that is in it
+    std::vector<Stretch> interferences;             // in their order
+
+    double last() const { return static_cast<double>(frames.moments.size()) - 1.0; }
+};
+using SharedReel = std::shared_ptr<const Reel>;
+
+// Throws OutOfRange: a size that cannot be, a job without strokes.
+SharedReel make_reel(const SharedJob& job, const render::PictureSize& size, render::Lens lens,
+                     render::Charts charts);
+
+// What is seen at a frame, between two of them in proportion.
+render::Moment moment_of(const Reel& reel, double at, double springback_scale);
+
+// The strip at a moment within a stroke, with its springback as large as it is drawn.
+stroke::State drawn_state(const Reel& reel, const render::Moment& moment);
+
+// The stroke at a frame; between two the one to come, at the end the last one.
+int stroke_at(const Reel& reel, double at);
+
+// The frame that shows a recorded state best; none when the film does not show the step.
+std::optional<double> frame_of_state(const Reel& reel, int step, double state);
+
+// The same place in another reel: the same stroke and part of its way.
+double same_place(const Reel& from, double at, const Reel& to);
+
+}  // namespace overbend::scenes

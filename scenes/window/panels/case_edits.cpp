@@ -1,0 +1,108 @@
+#include "scenes/window/panels/case_edits.h"
+
+#include <stdexcept>
+#include <system_error>
+
+#include "scenes/case/case_changes.h"
+#include "scenes/case/read_case.h"
+#include "scenes/case/write_case.h"
+#include "scenes/exchange/whole_file.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+constexpr std::size_t most_states = 200;
+
+}  // namespace
+
+std::string CaseMistake::words() const {
+    return (key.empty() ? "" : key + ": ") + wrong + (right.empty() ? "" : "; " + right);
+}
+
+CaseEdits::CaseEdits(const Case& file) : file_(file), now_(file), now_text_(write_case(file)) {
+    history_.push_back({file, now_text_, ""});
+}
+
+bool CaseEdits::change(const std::string& what, const std::function<void(Case&)>& edit) {
+    Case next = draft();
+    edit(next);
+    std::string text = write_case(next);
+    if (text == history_[at_].text) return false;
+    history_.resize(at_ + 1);
+    history_.push_back({std::move(next), std::move(text), what});
+    if (history_.size() > most_states) history_.erase(history_.begin());
+    at_ = history_.size() - 1;
+    return look();
+}
+
+bool CaseEdits::undo() {
+    if (!can_undo()) return false;
+    --at_;
+    return look();
+}
+
+bool CaseEdits::redo() {
+    if (!can_redo()) return false;
+    ++at_;
+    return look();
+}
+
+bool CaseEdits::look() {
+    const State& state = history_[at_];
+    mistake_.reset();
+    try {
+        read_case_text(state.text, state.draft.file);
+    } catch (const CaseError& error) {
+        mistake_ = {error.key, error.wrong, error.right};
+    } catch (const std::exception& error) {
+        mistake_ = {"", error.what(), ""};
+    }
+    if (mistake_ || state.text == now_text_) return false;
+    now_ = state.draft;
+    now_text_ = state.text;
+    return true;
+}
+
+std::string CaseEdits::undo_words() const {
+    return can_undo() ? history_[at_].what : "";
+}
+
+std::string CaseEdits::redo_words() const {
+    return can_redo() ? history_[at_ + 1].what : "";
+}
+
+std::vector<std::string> CaseEdits::changes() const {
+    return case_changes(file_, draft());
+}
+
+bool CaseEdits::changed() const {
+    return history_[at_].text != write_case(file_);
+}
+
+bool CaseEdits::read_again(const Case& file) {
+    file_ = file;
+    return change("file read again", [&](Case& c) { c = file; });
+}
+
+void CaseEdits::save(const std::filesystem::path& file) {
+    if (mistake_) throw std::runtime_error("not saved: " + mistake_->words());
+    const std::string& text = history_[at_].text;
+    read_case_text(text, file);  // what is written can be read
+    write_whole(file, text);
+    for (State& state : history_) state.draft.file = file.string();
+    now_.file = file.string();
+    file_ = history_[at_].draft;
+}
+
+std::filesystem::path name_for_changed(const std::filesystem::path& file) {
+    const std::string stem = file.stem().string() + "-changed";
+    std::error_code ignored;
+    for (int i = 1;; ++i) {
+        const std::string number = i > 1 ? "-" + std::to_string(i) : "";
+        const std::filesystem::path name = file.parent_path() / (stem + number + ".toml");
+        if (!std::filesystem::exists(name, ignored)) return name;
+    }
+}
+
+}  // namespace overbend::scenes

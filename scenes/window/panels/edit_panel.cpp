@@ -1,0 +1,142 @@
+#include "scenes/window/panels/edit_panel.h"
+
+#include <imgui.h>
+
+#include <system_error>
+
+#include "scenes/window/panels/edit_fields.h"
+#include "scenes/window/shared/flow.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using render::Enabled;
+using render::Key;
+using render::Ui;
+using K = sf::Keyboard;
+
+constexpr double before_fields = 0.46;  // part of the width
+const Key undo_key{K::Z, true}, redo_key{K::Y, true}, save_key{K::S, true};
+
+std::string with(const std::string& what, const std::string& otherwise) {
+    return what.empty() ? otherwise : otherwise + ": " + what;
+}
+
+bool draw_history(Ui& ui, CaseEdits& edits, Flow& flow) {
+    bool run = false;
+    flow.next_button("Undo");
+    ui.begin_enabled(edits.can_undo() ? Enabled::yes : Enabled::no);
+    if (ui.button("Undo", undo_key, with(edits.undo_words(), "Takes back"))) run = edits.undo();
+    ui.end_enabled();
+    flow.next_button("Redo");
+    ui.begin_enabled(edits.can_redo() ? Enabled::yes : Enabled::no);
+    if (ui.button("Redo", redo_key, with(edits.redo_words(), "Does again"))) run = edits.redo() || run;
+    ui.end_enabled();
+    flow.next_button("As in the file");
+    ui.begin_enabled(edits.changed() ? Enabled::yes : Enabled::no);
+    if (ui.button("As in the file", render::no_key, "Takes all changes back; can be undone")) {
+        const Case file = edits.file();
+        run = edits.change("all as in the file", [&](Case& c) { c = file; }) || run;
+    }
+    ui.end_enabled();
+    return run;
+}
+
+// A mistake of a key that none of the fields below shows.
+bool shown_below(const CaseEdits& edits) {
+    const std::string& key = edits.mistake()->key;
+    for (const char* beginning : {"strip", "material", "step[", "tool[", "run"})
+        if (key.rfind(beginning, 0) == 0) return true;
+    return false;
+}
+
+void draw_changes(Ui& ui, const CaseEdits& edits) {
+    ui.words("Changed against the file", Ui::Weight::heading);
+    const std::vector<std::string> changes = edits.changes();
+    if (changes.empty()) ui.words("nothing", Ui::Weight::muted);
+    for (const std::string& line : changes) ui.words(line);
+}
+
+}  // namespace
+
+bool EditPanel::keys(Ui& ui, CaseEdits& edits) {
+    bool run = false;
+    if (ui.key("Undo", undo_key)) run = edits.undo();
+    if (ui.key("Redo", redo_key)) run = edits.redo() || run;
+    return run;
+}
+
+void EditPanel::begin_anew() {
+    *this = EditPanel();
+}
+
+bool EditPanel::take_saved() {
+    const bool saved = saved_;
+    saved_ = false;
+    return saved;
+}
+
+void EditPanel::begin_saving(const CaseEdits& edits) {
+    saving_ = true;
+    overwrite_.clear(), told_.clear();
+    if (name_.empty()) name_ = name_for_changed(edits.file().file).string();
+}
+
+bool EditPanel::draw(Ui& ui, CaseEdits& edits) {
+    ui.words_before(before_fields);
+    Flow flow;
+    bool run = draw_history(ui, edits, flow);
+    flow.next_button("Save...");
+    if (ui.button("Save...", save_key, "Writes the case, as it is here, to a file")) begin_saving(edits);
+    draw_saving(ui, edits);
+    if (edits.mistake()) {
+        ui.words("This cannot be pressed. What is shown is the case as it was before.", Ui::Weight::alarm);
+        if (!shown_below(edits)) ui.words(edits.mistake()->words(), Ui::Weight::alarm);
+    }
+    run = draw_strip_fields(ui, edits) || run;
+    run = draw_step_fields(ui, edits, step_) || run;
+    run = draw_tool_fields(ui, edits, tool_) || run;
+    draw_changes(ui, edits);
+    return run;
+}
+
+void EditPanel::draw_saving(Ui& ui, CaseEdits& edits) {
+    if (saving_) {
+        ui.words_before(0.14);
+        bool write = ui.text("File", name_, "Path of the case file that is to be written");
+        ui.words_before(before_fields);
+        Flow flow;
+        flow.next_button("Write it");
+        write = ui.button("Write it") || write;
+        flow.next_button("Not now");
+        if (ui.button("Not now")) saving_ = false, overwrite_.clear(), told_.clear();
+        const auto save = [&] {
+            failed_ = true;
+            try {
+                edits.save(name_);
+                told_ = "Saved as " + name_;
+                failed_ = saving_ = false;
+                saved_ = true;
+            } catch (const std::exception& error) {
+                told_ = error.what();
+            }
+            overwrite_.clear();
+        };
+        std::error_code ignored;
+        if (write && name_.empty()) {
+            told_ = "no file is named; give the path of a .toml file", failed_ = true;
+        } else if (write && std::filesystem::exists(name_, ignored)) {
+            overwrite_ = name_, told_.clear();
+        } else if (write) {
+            save();
+        }
+        if (!overwrite_.empty() && overwrite_ == name_) {
+            ui.words("There is a file of this name: " + name_, Ui::Weight::alarm);
+            if (ui.button("Write over it", render::no_key, "What stands in the file now is lost")) save();
+        }
+    }
+    if (!told_.empty()) ui.words(told_, failed_ ? Ui::Weight::alarm : Ui::Weight::muted);
+}
+
+}  // namespace overbend::scenes

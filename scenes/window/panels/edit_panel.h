@@ -1,0 +1,38 @@
+// The case as it is pressed, to be changed: strip, steps, tools; what differs from its file; saving.
+
+#pragma once
+
+#include <string>
+
+#include "render/window/ui.h"
+#include "scenes/window/panels/case_edits.h"
+
+namespace overbend::scenes {
+
+class EditPanel {
+  public:
+    // True when the job is to be run again.
+    bool draw(render::Ui& ui, CaseEdits& edits);
+    // The keys alone, while the panel is not shown: undo and redo.
+    static bool keys(render::Ui& ui, CaseEdits& edits);
+
+    // Asks for a name for the case.
+    void begin_saving(const CaseEdits& edits);
+    // Whether a file was written since this was asked last.
+    bool take_saved();
+    // The case that is edited is another one.
+    void begin_anew();
+
+  private:
+    void draw_saving(render::Ui& ui, CaseEdits& edits);
+    int step_ = 0;   // the chosen one; -1: none
+    int tool_ = -1;  // the same
+    bool saving_ = false;
+    std::string name_;
+    std::string overwrite_;  // a file that is there and would be written over
+    std::string told_;       // how saving went
+    bool failed_ = false;
+    bool saved_ = false;
+};
+
+}  // namespace overbend::scenes

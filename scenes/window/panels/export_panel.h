@@ -1,0 +1,29 @@
+// The picture, the film and the report as files: chosen here, written beside the window.
+
+#pragma once
+
+#include <string>
+
+#include "render/window/ui.h"
+#include "scenes/window/panels/exporter.h"
+
+namespace overbend::scenes {
+
+class ExportPanel {
+  public:
+    // folder: where files went the last time; empty: not known
+    void begin(const std::string& folder);
+    const std::string& folder() const { return folder_; }
+    void draw(render::Ui& ui, const Wish& seen, const SharedJob& job);
+
+    // Takes in what has been written; see Exporter.
+    bool take() { return exporter_.take(); }
+    bool busy() const { return exporter_.busy(); }
+
+  private:
+    void draw_progress(render::Ui& ui);
+    std::string folder_ = "out";
+    Exporter exporter_;
+};
+
+}  // namespace overbend::scenes

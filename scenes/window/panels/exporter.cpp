@@ -1,0 +1,185 @@
+#include "scenes/window/panels/exporter.h"
+
+#include <system_error>
+#include <thread>
+
+#include "render/film/encoder.h"
+#include "render/film/film_file.h"
+#include "render/picture/painter.h"
+#include "scenes/report/film_data.h"
+#include "scenes/report/report_files.h"
+#include "scenes/window/job/section_picture.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr double percent = 100.0;
+
+void make_folder(const fs::path& folder) {
+    std::error_code error;
+    if (folder.empty()) throw std::runtime_error("no folder is named; give one that can be written");
+    fs::create_directories(folder, error);
+    if (error || !fs::is_directory(folder))
+        throw std::runtime_error("the folder " + folder.string() + " cannot be made" +
+                                 (error ? ": " + error.message() : "") + "; give one that can be written");
+}
+
+std::string lies(const fs::path& file) {
+    std::error_code error;
+    const std::uintmax_t bytes = fs::file_size(file, error);
+    return fs::absolute(file).lexically_normal().string() +
+           (error ? "" : words(", %.2f MB", static_cast<double>(bytes) / 1e6));
+}
+
+const char* ending(FrameForm form) {
+    return form == FrameForm::png ? ".png" : form == FrameForm::svg ? ".svg" : ".pdf";
+}
+
+void write_frame(const render::DrawingList& list, FrameForm form, const fs::path& file) {
+    switch (form) {
+        case FrameForm::png:
+            return render::write_png(list, file);
+        case FrameForm::svg:
+            return render::write_svg(list, file);
+        case FrameForm::pdf:
+            return render::write_pdf(list, file);
+    }
+}
+
+}  // namespace
+
+render::DrawingList picture_of(const Wish& seen) {
+    const Reel& reel = *seen.reel;
+    const render::Moment moment = moment_of(reel, seen.at, seen.springback_scale);
+    render::FrameList frames;
+    frames.frames_per_second = reel.frames.frames_per_second;
+    frames.looks = reel.frames.looks;
+    frames.colour_limit =
+        seen.colouring == render::Colouring::hoop_stress ? reel.stress_limit : reel.strain_limit;
+    for (int i = 0; i < static_cast<int>(frames.looks.size()); ++i) {
+        render::View& view = frames.looks[i].view;
+        const bool shown = i == moment.stroke || i == moment.from || i == moment.to;
+        const bool zoomed = seen.zoom.times != 1.0 || !seen.zoom.shift.isZero(0.0);
+        render::ViewOptions how;
+        how.charts = reel.options.charts, how.lens = reel.options.lens;
+        for (const render::BendMark& bend : reel.film.strokes[i].bends)
+            how.bend_lines.push_back(bend.blank_position);
+        if (shown && zoomed)
+            view = render::zoomed(*reel.film.strokes[i].recording, view, seen.zoom, reel.options.size, how,
+                                  render::Names::placed_anew);
+        if (view.lens && seen.lens_at) view.lens->blank_position = *seen.lens_at;
+    }
+    render::FilmOptions options = reel.options;
+    options.theme = seen.theme, options.colouring = seen.colouring;
+    render::DrawingList list = render::draw_moment(reel.film, options, frames, moment);
+    if (seen.mark && render::in_a_stroke(moment.passage))
+        add_section_mark(list, *reel.film.strokes[moment.stroke].recording, drawn_state(reel, moment),
+                         frames.looks[moment.stroke].view, seen.mark->blank_position,
+                         layer_in(reel, moment.stroke, *seen.mark), seen.theme);
+    return list;
+}
+
+std::shared_ptr<Exporter::Progress> Exporter::begin(const std::string& what) {
+    what_ = what;
+    told_.clear();
+    failed_ = false;
+    progress_ = std::make_shared<Progress>();
+    return progress_;
+}
+
+void Exporter::frame(const Wish& seen, FrameForm form, const fs::path& folder) {
+    begin("picture");
+    background_.start([seen, form, folder](const Wanted&) {
+        make_folder(folder);
+        const double second = seen.at / seen.reel->frames.frames_per_second;
+        const fs::path file = folder / (words("frame_%06.2fs", second) + ending(form));
+        write_frame(picture_of(seen), form, file);
+        return Written{lies(file)};
+    });
+}
+
+void Exporter::film(const Wish& seen, const fs::path& folder) {
+    const auto progress = begin("film");
+    background_.start([seen, folder, progress](const Wanted& wanted) {
+        render::require_encoder();
+        make_folder(folder);
+        const SharedJob& job = seen.reel->job;
+        const render::FilmJob film = film_data(job->c, job->result, seen.reel->steps);
+        render::FilmOptions how;
+        how.size = {1920, 1080};
+        how.theme = seen.theme, how.colouring = seen.colouring;
+        how.lens = seen.reel->options.lens, how.charts = seen.reel->options.charts;
+        how.cards = render::Cards::shown;
+        how.springback_scale = seen.springback_scale;
+        const int threads = static_cast<int>(std::max(1u, std::thread::hardware_concurrency()));
+        try {
+            const render::WrittenFilm written = render::write_mp4(
+                film, how, folder / "film.mp4", threads, [&](const std::string&, int done, int all) {
+                    progress->wanted = all, progress->done = done;
+                    return wanted.still();
+                });
+            return Written{lies(written.file)};
+        } catch (const render::Interrupted&) {
+            throw Cancelled();
+        }
+    });
+}
+
+void Exporter::report(const SharedJob& job, const fs::path& folder) {
+    begin("report");
+    background_.start([job, folder](const Wanted& wanted) {
+        if (!job->result.solved)
+            throw std::runtime_error("there is no report of a job that was not solved; see the findings");
+        make_folder(folder);
+        JobResult copy = job->result;  // lent to the page
+        const std::string page = report_page(job->c, copy, job->shop, report_drawings(job->c, copy));
+        wanted.check();
+        const fs::path file = folder / "report.html";
+        render::write_whole(file, page);
+        wanted.check();
+        return Written{lies(file), lies(write_sheets(job->c, job->result, folder))};
+    });
+}
+
+void Exporter::cancel() {
+    if (!background_.busy()) return;
+    background_.cancel();
+    told_ = {"The " + what_ + " was given up."};
+    failed_ = false;
+}
+
+std::string Exporter::progress_words() const {
+    if (!progress_ || progress_->wanted == 0) return what_;
+    return words("%s: frame %d of %d", what_.c_str(), progress_->done.load(), progress_->wanted.load());
+}
+
+double Exporter::part_done() const {
+    if (!progress_ || progress_->wanted == 0) return 0.0;
+    return static_cast<double>(progress_->done) / progress_->wanted;
+}
+
+bool Exporter::take() {
+    bool changed = false;
+    try {
+        if (std::optional<Written> written = background_.take()) {
+            told_ = std::move(*written);
+            failed_ = false;
+            changed = true;
+        }
+    } catch (const std::exception& error) {
+        told_ = {error.what()};
+        failed_ = true;
+        changed = true;
+    }
+    // Progress is told by per cent.
+    const int now = background_.busy() ? static_cast<int>(percent * part_done()) : -1;
+    changed = changed || now != seen_;
+    seen_ = now;
+    return changed;
+}
+
+}  // namespace overbend::scenes

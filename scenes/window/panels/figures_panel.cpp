@@ -1,0 +1,79 @@
+#include "scenes/window/panels/figures_panel.h"
+
+#include <imgui.h>
+
+#include <algorithm>
+
+#include "scenes/report/story_data.h"
+#include "scenes/window/panels/figure_tables.h"
+#include "scenes/window/shared/flow.h"
+#include "sim/errors.h"
+
+namespace overbend::scenes {
+
+using render::Ui;
+
+void FiguresPanel::draw(Ui& ui, const SharedJob& job, render::Theme theme) {
+    if (!job) return ui.words("Nothing has been pressed yet.", Ui::Weight::muted);
+    draw_pages(ui);
+    ImGui::Spacing();
+    if (!job->wrong.empty()) ui.words(job->wrong, Ui::Weight::alarm);
+    switch (page_) {
+        case Page::strokes:
+            draw_stroke_figures(ui, *job);
+            break;
+        case Page::blank:
+            draw_blank_figures(ui, *job);
+            break;
+        case Page::press:
+            draw_press_figures(ui, *job);
+            break;
+        case Page::tools:
+            draw_tool_figures(ui, *job);
+            break;
+        case Page::cost:
+            draw_cost_figures(ui, *job);
+            draw_cost_chart(job, theme);
+            break;
+    }
+}
+
+void FiguresPanel::draw_pages(Ui& ui) {
+    Flow flow;
+    const auto page = [&](const char* words, Page which) {
+        flow.next_button(words);
+        if (!ui.toggle(words, page_ == which ? render::Chosen::yes : render::Chosen::no)) return;
+        page_ = which;
+        ImGui::SetScrollY(0.0f);
+    };
+    page("Strokes", Page::strokes);
+    page("Blank", Page::blank);
+    page("Press", Page::press);
+    page("Tools", Page::tools);
+    page("Cost", Page::cost);
+}
+
+void FiguresPanel::draw_cost_chart(const SharedJob& job, render::Theme theme) {
+    if (job->shop.cost.lines.empty()) return;
+    const double letter = ImGui::GetFontSize();
+    const int width = static_cast<int>(ImGui::GetContentRegionAvail().x);
+    if (painted_ != job || theme_ != theme || width_ != width) {
+        painted_ = job, theme_ = theme, width_ = width;
+        render::DrawingList list;
+        list.width = std::max(1, width), list.height = static_cast<int>(15.0 * letter);
+        list.background = render::theme_colours(theme).page;
+        try {
+            render::CostOverBatch cost = cost_over_batch_data(job->c, job->shop);
+            cost.title.clear();
+            const render::Rect box{0.3 * letter, 0.5 * letter, list.width - 0.6 * letter,
+                                   list.height - letter};
+            add_cost_over_batch(list, box, cost, {theme, 0.85 * letter});
+        } catch (const OutOfRange&) {
+            list.items.clear();  // no room for its words
+        }
+        chart_.show(list);
+    }
+    ImGui::Image(chart_.handle(), {static_cast<float>(chart_.width()), static_cast<float>(chart_.height())});
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,34 @@
+// All that is to be said about a job that ran, as a list, each with the moment and the place where it is
+// seen.
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "render/picture/strip_shape.h"
+#include "scenes/window/job/job_run.h"
+
+namespace overbend::scenes {
+
+struct FindingPlace {
+    int step = 0;                     // index into the job's steps
+    int state = 0;                    // of that step's recording
+    std::optional<render::Place> at;  // in the press
+};
+
+// against: the job is not feasible so; caution: it may go wrong; remark: for whoever presses it, or what
+// could not be looked at.
+enum class FindingWeight { against, caution, remark };
+
+struct Finding {
+    FindingWeight weight = FindingWeight::against;
+    std::string words;
+    std::optional<FindingPlace> place;  // none: of a stroke that was not recorded, or of no stroke at all
+};
+
+// Those against it first. Every one of the result's own findings is among them.
+std::vector<Finding> findings_of(const RanJob& job);
+
+}  // namespace overbend::scenes

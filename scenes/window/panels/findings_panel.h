@@ -1,0 +1,24 @@
+// What is to be said about the job, as a list to be clicked.
+
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "render/window/ui.h"
+#include "scenes/window/panels/findings.h"
+
+namespace overbend::scenes {
+
+class FindingsPanel {
+  public:
+    // The place of a finding that was chosen, by a click or the keys.
+    std::optional<FindingPlace> draw(render::Ui& ui, const SharedJob& job);
+
+  private:
+    SharedJob job_;  // whose findings these are
+    std::vector<Finding> findings_;
+    int chosen_ = -1;
+};
+
+}  // namespace overbend::scenes

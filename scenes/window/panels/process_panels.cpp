@@ -1,0 +1,161 @@
+#include "scenes/window/panels/process_panels.h"
+
+#include <imgui.h>
+
+#include "scenes/window/panels/reload_bar.h"
+#include "scenes/window/shared/flow.h"
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using render::Chosen;
+using render::Ui;
+using K = sf::Keyboard;
+
+// How the run stands, in a few words.
+void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
+    if (!trouble.empty()) return ui.words(trouble, Ui::Weight::alarm);
+    if (!work.trouble().empty()) return ui.words(work.trouble(), Ui::Weight::alarm);
+    if (work.behind()) return ui.words("stopped: the picture is of the case as it was", Ui::Weight::alarm);
+    if (!work.job()) return;
+    const std::size_t count = work.job()->result.findings.size();
+    if (!work.job()->result.solved) return ui.words("not solved: see the findings", Ui::Weight::alarm);
+    if (count == 0) return ui.words("nothing speaks against it", Ui::Weight::muted);
+    ui.words(count == 1 ? "1 finding" : words("%zu findings", count), Ui::Weight::alarm);
+}
+
+}  // namespace
+
+void ProcessPanels::open(const std::filesystem::path& file) {
+    if (unsaved())
+        wanted_ = file;
+    else
+        read(file);
+}
+
+void ProcessPanels::read(std::filesystem::path file) {
+    opener_.start([file = std::move(file)](const Wanted&) { return read_for_window(file); });
+}
+
+bool ProcessPanels::take_opened(JobWork& work) {
+    const std::optional<ReadForWindow> read = opener_.take();
+    if (!read) return false;
+    not_opened_ = read->trouble;
+    if (!read->c) return true;
+    edits_.emplace(*read->c);
+    edit_panel_.begin_anew();
+    watched_.watch(*read->c);
+    work.run_another(*read->c);
+    return true;
+}
+
+void ProcessPanels::draw_keys(Ui& ui, JobWork& work) {
+    if (!edits_ || panel_ == Panel::edits) return;
+    if (EditPanel::keys(ui, *edits_)) work.run(edits_->now());
+    if (!ui.key("Save...", {K::S, true})) return;
+    panel_ = Panel::edits;
+    edit_panel_.begin_saving(*edits_);
+}
+
+void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
+    if (wanted_) {
+        const std::string name = wanted_->filename().string();
+        const std::optional<UnsavedAnswer> answer =
+            draw_unsaved(ui, "Changes of the case are not saved; " + name + " is to be opened in its place.",
+                         "Open without them", "Stay here", {K::O, true});
+        if (answer == UnsavedAnswer::go_on) read(*wanted_);
+        if (answer) wanted_.reset();
+        return;
+    }
+    if (not_opened_) {
+        if (draw_not_opened(ui, *not_opened_)) not_opened_.reset();
+        return;
+    }
+    const std::optional<Case> on_disk = draw_reload_bar(ui, watched_);
+    if (!on_disk) return;
+    // What was changed here stays in what can be undone.
+    if (edits_->read_again(*on_disk)) work.run(edits_->now());
+    watched_.watch(*on_disk);
+}
+
+void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) {
+    draw_keys(ui, work);
+    draw_files(ui, work);
+    Flow flow;
+    const auto panel = [&](const char* words, Panel which, K::Key key, const char* tip) {
+        flow.next_button(words);
+        if (ui.toggle(words, panel_ == which ? Chosen::yes : Chosen::no, {key}, tip))
+            panel_ = panel_ == which ? Panel::none : which;
+    };
+    panel("Case", Panel::edits, K::Num1, "What is pressed, and how: to be changed here");
+    panel("Findings", Panel::findings, K::Num2, "What speaks against the job");
+    panel("Figures", Panel::figures, K::Num3, "Press, tools, cost and blank");
+    panel("Export", Panel::exports, K::Num4, "Picture, film and report as files");
+    flow.next_button("Cancel");
+    if (work.running()) {
+        if (ui.button("Cancel", {K::R}, "Ends the run; the picture stays")) work.cancel();
+        ImGui::SameLine();
+        ImGui::ProgressBar(static_cast<float>(work.part_done()), {9.0f * ImGui::GetFontSize(), 0.0f}, "");
+        ImGui::SameLine();
+        ImGui::AlignTextToFramePadding();
+        ui.words(work.progress_words(), Ui::Weight::muted);
+        return;
+    }
+    ui.begin_enabled(work.job() || work.behind() ? render::Enabled::yes : render::Enabled::no);
+    if (ui.button("Run", {K::R}, "Presses the job once more")) work.run(edits_->now());
+    ui.end_enabled();
+    ImGui::SameLine();
+    ImGui::AlignTextToFramePadding();
+    draw_state(ui, work, trouble);
+}
+
+void ProcessPanels::recall(const Remembered& remembered) {
+    panel_ = remembered.panel;
+    export_panel_.begin(remembered.export_folder);
+}
+
+void ProcessPanels::remember(Remembered& remembered) const {
+    remembered.panel = panel_;
+    remembered.export_folder = export_panel_.folder();
+    // Saved under another name it is that file which is opened the next time.
+    if (edits_) remembered.last_case = std::filesystem::absolute(edits_->file().file).string();
+}
+
+bool ProcessPanels::take(JobWork& work) {
+    const bool opened = take_opened(work), changed = watched_.look();
+    return export_panel_.take() || opened || changed;
+}
+
+const char* ProcessPanels::name() const {
+    switch (panel_) {
+        case Panel::edits:
+            return "case";
+        case Panel::findings:
+            return "findings";
+        case Panel::figures:
+            return "figures";
+        case Panel::exports:
+            return "exports";
+        case Panel::none:
+            break;
+    }
+    return "no panel";
+}
+
+double ProcessPanels::width() const {
+    return panel_ == Panel::figures ? 26.0 : 22.0;
+}
+
+std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork& work, const Wish& seen) {
+    if (panel_ == Panel::exports) export_panel_.draw(ui, seen, work.job());
+    if (panel_ == Panel::figures) figures_panel_.draw(ui, work.job(), seen.theme);
+    if (panel_ == Panel::findings) return findings_panel_.draw(ui, work.job());
+    if (panel_ != Panel::edits || !edits_) return {};
+    if (edit_panel_.draw(ui, *edits_)) work.run(edits_->now());
+    if (edit_panel_.take_saved()) watched_.watch(edits_->file());
+    return {};
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,56 @@
+// The panels beside the picture, and the row above them: the case and what is changed in it, what speaks
+// against it, its figures, exports; how its run stands.
+
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "render/window/ui.h"
+#include "scenes/window/job/job_work.h"
+#include "scenes/window/panels/edit_panel.h"
+#include "scenes/window/panels/export_panel.h"
+#include "scenes/window/panels/figures_panel.h"
+#include "scenes/window/panels/findings_panel.h"
+#include "scenes/window/panels/watched_file.h"
+#include "scenes/window/shared/remembered.h"
+
+namespace overbend::scenes {
+
+class ProcessPanels {
+  public:
+    // Reads it beside the window; asks first if changes would be lost. What is wrong with it is told beside
+    // what is there, never thrown.
+    void open(const std::filesystem::path& file);
+    bool unsaved() const { return edits_ && edits_->changed(); }
+    void recall(const Remembered& remembered);
+    void remember(Remembered& remembered) const;
+    // trouble: with the picture, in words.
+    void draw_row(render::Ui& ui, JobWork& work, const std::string& trouble);
+    bool shown() const { return panel_ != Panel::none; }
+    // Takes in what other threads have finished, to be asked all the time. True: something seen has changed.
+    bool take(JobWork& work);
+    bool busy() const { return export_panel_.busy() || opener_.busy(); }
+    const char* name() const;  // of the chosen one: each is scrolled by itself
+    double width() const;      // in letters' sizes
+    // The chosen one; returns the place of a finding that was clicked. seen: what the picture shows.
+    std::optional<FindingPlace> draw(render::Ui& ui, JobWork& work, const Wish& seen);
+
+  private:
+    void draw_keys(render::Ui& ui, JobWork& work);
+    void read(std::filesystem::path file);
+    void draw_files(render::Ui& ui, JobWork& work);
+    bool take_opened(JobWork& work);
+    Panel panel_ = Panel::none;
+    std::optional<CaseEdits> edits_;  // none: nothing is open
+    EditPanel edit_panel_;
+    FindingsPanel findings_panel_;
+    FiguresPanel figures_panel_;
+    ExportPanel export_panel_;
+    WatchedFile watched_;
+    std::optional<std::filesystem::path> wanted_;  // to be opened, if changes may be lost
+    std::optional<FileTrouble> not_opened_;
+    Background<ReadForWindow> opener_;
+};
+
+}  // namespace overbend::scenes

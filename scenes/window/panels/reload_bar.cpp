@@ -1,0 +1,82 @@
+#include "scenes/window/panels/reload_bar.h"
+
+#include <imgui.h>
+
+#include "sim/words.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using render::Ui;
+
+const render::Key reload_key{sf::Keyboard::R, true}, leave_key{sf::Keyboard::L, true};
+
+// "case.toml and mild.toml were changed on disk"
+std::string changed_words(const FileNews& news) {
+    std::string names;
+    for (std::size_t i = 0; i < news.changed.size(); ++i) {
+        const bool is_last = i + 1 == news.changed.size();
+        names += (i == 0 ? "" : is_last ? " and " : ", ") + news.changed[i].filename().string();
+    }
+    return names + (news.changed.size() == 1 ? " was" : " were") + " changed on disk";
+}
+
+// Over the width that is there.
+void draw_trouble(Ui& ui, const FileTrouble& trouble) {
+    ui.words(
+        trouble.place_words() + ": " + trouble.wrong + (trouble.right.empty() ? "" : "; " + trouble.right),
+        Ui::Weight::alarm);
+    if (trouble.text.empty()) return;
+    ImGui::Indent();
+    ui.words(words("%d:  ", trouble.line) + trouble.text);
+    ImGui::Unindent();
+}
+
+}  // namespace
+
+std::optional<Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
+    if (!watched.news()) return {};
+    const FileNews& news = *watched.news();
+    std::optional<Case> asked;
+    const bool can = news.now.c.has_value();
+    ui.begin_enabled(can ? render::Enabled::yes : render::Enabled::no);
+    if (ui.button("Read it again", reload_key, "What was changed here can be had back by undo"))
+        asked = news.now.c;
+    ui.end_enabled();
+    ImGui::SameLine();
+    const bool leave = ui.button("Leave it", leave_key, "Goes on with the case as it is shown");
+    ImGui::SameLine();
+    ImGui::AlignTextToFramePadding();
+    ui.words(changed_words(news) + (can ? "." : ", and cannot be read so; the picture stays."),
+             Ui::Weight::alarm);
+    if (news.now.trouble) draw_trouble(ui, *news.now.trouble);
+    ImGui::Separator();
+    if (asked || leave) watched.dismiss();
+    return asked;
+}
+
+std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, const std::string& go_on,
+                                          const std::string& stay, const render::Key& key) {
+    std::optional<UnsavedAnswer> answer;
+    if (ui.button(go_on, key, "What was changed here is lost")) answer = UnsavedAnswer::go_on;
+    ImGui::SameLine();
+    if (ui.button(stay, leave_key)) answer = UnsavedAnswer::stay;
+    ImGui::SameLine();
+    ImGui::AlignTextToFramePadding();
+    ui.words(words, Ui::Weight::alarm);
+    ImGui::Separator();
+    return answer;
+}
+
+bool draw_not_opened(Ui& ui, const FileTrouble& trouble) {
+    const bool read = ui.button("Put this away", leave_key);
+    ImGui::SameLine();
+    ImGui::AlignTextToFramePadding();
+    ui.words(std::filesystem::path(trouble.file).filename().string() + " was not opened.", Ui::Weight::alarm);
+    draw_trouble(ui, trouble);
+    ImGui::Separator();
+    return read;
+}
+
+}  // namespace overbend::scenes

@@ -1,0 +1,27 @@
+// What is asked about files, in a bar over the whole width: one that was changed on disk is offered to be
+// read again, and what is wrong with it is shown with its line; changes that are in no file yet are not lost
+// unasked.
+
+#pragma once
+
+#include <optional>
+
+#include "render/window/ui.h"
+#include "scenes/window/panels/watched_file.h"
+
+namespace overbend::scenes {
+
+// Nothing as long as there are no news. Over the whole width; returns the case as it is on disk when that is
+// asked for.
+std::optional<Case> draw_reload_bar(render::Ui& ui, WatchedFile& watched);
+
+// Something that would lose what was changed in the case and is in no file yet: what the user says to it,
+// when he does. go_on, stay: the words of the buttons.
+enum class UnsavedAnswer { go_on, stay };
+std::optional<UnsavedAnswer> draw_unsaved(render::Ui& ui, const std::string& words, const std::string& go_on,
+                                          const std::string& stay, const render::Key& key);
+
+// What is wrong with a file that was to be opened; true when it has been read.
+bool draw_not_opened(render::Ui& ui, const FileTrouble& trouble);
+
+}  // namespace overbend::scenes

@@ -1,0 +1,40 @@
+// A case's whole process, run in the background and shown as a timeline.
+
+#pragma once
+
+#include <filesystem>
+#include <memory>
+
+#include "scenes/window/job/easel.h"
+#include "scenes/window/job/play_head.h"
+#include "scenes/window/shared/scene.h"
+
+namespace overbend::scenes {
+
+class ProcessScene : public Scene {
+  public:
+    explicit ProcessScene(const Remembered& remembered);
+    ~ProcessScene() override;
+
+    // Reads and runs it, beside the window. What is wrong with it is shown beside what was there before,
+    // never thrown.
+    void open(const std::filesystem::path& file);
+
+    // Are there changes of the case that no file has?
+    bool unsaved() const;
+
+    render::Motion motion() override;
+    void draw(render::Ui& ui, render::Theme theme, double seconds) override;
+    void remember(Remembered& remembered) const override;
+
+    // ---- for scripts
+    const PlayHead& head() const;
+    const std::optional<Painted>& shown() const;  // without its pixels
+    const SharedJob& job() const;
+
+  private:
+    struct Inside;
+    std::unique_ptr<Inside> in_;
+};
+
+}  // namespace overbend::scenes

@@ -1,0 +1,135 @@
+#include "scenes/window/process/view_controls.h"
+
+#include <imgui.h>
+
+#include "scenes/window/shared/flow.h"
+
+namespace overbend::scenes {
+
+namespace {
+
+using render::Chosen;
+using K = sf::Keyboard;
+
+constexpr double key_zoom = 1.25, key_pan = 0.1;
+
+Chosen chosen(bool is) {
+    return is ? Chosen::yes : Chosen::no;
+}
+
+void draw_lens(render::Ui& ui, ViewChoice& choice, Flow& flow) {
+    flow.boxed(ui, "lens", 13.5 * ImGui::GetFontSize(), [&] {
+        int now = static_cast<int>(choice.lens);
+        ui.choice("Magnifier", now, {"none", "at the bend", "at the pointer"});
+        if (ui.key("Magnifier: none, at the bend, at the pointer", {K::M})) now = (now + 1) % 3;
+        choice.lens = static_cast<LensFollows>(now);
+    });
+}
+
+void draw_colours(render::Ui& ui, ViewChoice& choice, Flow& flow) {
+    flow.boxed(ui, "colours", 12.5 * ImGui::GetFontSize(), [&] {
+        int now = static_cast<int>(choice.colouring);
+        ui.choice("Colours", now, {"hoop stress", "plastic strain"});
+        if (ui.key("Colours: hoop stress, plastic strain", {K::C})) now = 1 - now;
+        choice.colouring = static_cast<render::Colouring>(now);
+    });
+}
+
+// Of the stroke that is shown: its first bend, then the next one.
+void mark_bend(const Reel& reel, const PlayHead& head, std::optional<SectionMark>& mark) {
+    const int stroke = stroke_at(reel, head.at);
+    const render::StrokeFilm& film = reel.film.strokes[stroke];
+    if (film.bends.empty()) return;
+    std::size_t next = 0;
+    for (std::size_t b = 0; b < film.bends.size(); ++b)
+        if (mark && mark->blank_position == film.bends[b].blank_position) next = (b + 1) % film.bends.size();
+    const Step& step = reel.job->c.steps[reel.steps[stroke]];
+    mark =
+        SectionMark{film.bends[next].blank_position, film.recording->layers() - 1, step.face == Face::down};
+}
+
+// Along the strip, or through its thickness.
+void move_mark(const Reel& reel, double along, int layers, SectionMark& mark) {
+    const stroke::Recording& r = *reel.film.strokes.front().recording;
+    const double end = std::max(r.blank_position.front(), r.blank_position.back());
+    mark.blank_position = std::clamp(mark.blank_position + along, 0.0, end);
+    mark.layer = std::clamp(mark.layer + layers, 0, r.layers() - 1);
+}
+
+void draw_zoom(render::Ui& ui, PictureArea& picture, Flow& flow) {
+    const auto button = [&](const char* words, K::Key key, const char* tip) {
+        flow.next_button(words);
+        return ui.button(words, {key}, tip);
+    };
+    if (button("Fit", K::F, "The picture as it was chosen; a double click does the same")) picture.fit();
+    if (button("Nearer", K::E, "The wheel does it about the pointer")) picture.zoom_by(key_zoom);
+    if (button("Farther", K::Q, "The wheel does it about the pointer")) picture.zoom_by(1.0 / key_zoom);
+    const auto pan = [&](const char* words, K::Key key, double right, double up) {
+        if (ui.key(words, {key})) picture.pan_by(right, up);
+    };
+    pan("Look left", K::A, -key_pan, 0.0);
+    pan("Look right", K::D, key_pan, 0.0);
+    pan("Look up", K::W, 0.0, key_pan);
+    pan("Look down", K::S, 0.0, -key_pan);
+}
+
+void draw_section(render::Ui& ui, const Reel& reel, const PlayHead& head, std::optional<SectionMark>& mark,
+                  Flow& flow) {
+    flow.next_button("Section");
+    if (ui.button("Section", {K::N}, "Stress through the thickness at the bend; or click on the strip"))
+        mark_bend(reel, head, mark);
+    if (!mark) return;
+    const double step = 0.25 * reel.job->c.thickness;
+    const auto move = [&](const char* words, const render::Key& key, double along, int layers) {
+        if (ui.key(words, key)) move_mark(reel, along, layers, *mark);
+    };
+    move("Section to the blank's left", {K::Comma, false, true}, -step, 0);
+    move("Section to the blank's right", {K::Period, false, true}, step, 0);
+    move("Layer above", {K::W, false, true}, 0.0, 1);
+    move("Layer below", {K::S, false, true}, 0.0, -1);
+}
+
+}  // namespace
+
+ViewChoice remembered_choice(const Remembered& r) {
+    ViewChoice choice;
+    if (!r.lens) choice.lens = LensFollows::nothing;
+    if (r.lens && r.lens_at_pointer) choice.lens = LensFollows::pointer;
+    if (r.plastic_strain) choice.colouring = render::Colouring::plastic_strain;
+    if (!r.charts) choice.charts = render::Charts::hidden;
+    choice.springback_scale = r.springback_scale;
+    return choice;
+}
+
+void remember_choice(const ViewChoice& choice, Remembered& r) {
+    r.lens = choice.lens != LensFollows::nothing;
+    r.lens_at_pointer = choice.lens == LensFollows::pointer;
+    r.plastic_strain = choice.colouring == render::Colouring::plastic_strain;
+    r.charts = choice.charts == render::Charts::shown;
+    r.springback_scale = choice.springback_scale;
+}
+
+void draw_view_controls(render::Ui& ui, ViewChoice& choice, PictureArea& picture, const Reel& reel,
+                        const PlayHead& head, std::optional<SectionMark>& mark) {
+    Flow flow;
+    draw_zoom(ui, picture, flow);
+    draw_section(ui, reel, head, mark, flow);
+    flow.next_button("Charts");
+    const bool room = reel.options.charts == render::Charts::shown || choice.charts == render::Charts::hidden;
+    ui.begin_enabled(room ? render::Enabled::yes : render::Enabled::no);
+    if (ui.toggle("Charts", chosen(choice.charts == render::Charts::shown), {K::H},
+                  room ? "Figures and the force curve beside the strip"
+                       : "There is no room for figures and force curve: close a panel, or make the window "
+                         "wider"))
+        choice.charts =
+            choice.charts == render::Charts::shown ? render::Charts::hidden : render::Charts::shown;
+    ui.end_enabled();
+    draw_lens(ui, choice, flow);
+    draw_colours(ui, choice, flow);
+    flow.boxed(ui, "springback", 14.0 * ImGui::GetFontSize(), [&] {
+        ui.slider("Springback", choice.springback_scale, 1.0, 20.0, "%.1f times",
+                  "How much larger than it is the springback is drawn");
+    });
+}
+
+}  // namespace overbend::scenes

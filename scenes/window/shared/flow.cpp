@@ -1,0 +1,30 @@
+#include "scenes/window/shared/flow.h"
+
+#include <imgui.h>
+
+namespace overbend::scenes {
+
+void Flow::next(double width) {
+    if (!first_) {
+        const float right = ImGui::GetWindowPos().x + ImGui::GetWindowContentRegionMax().x;
+        const float needed = ImGui::GetStyle().ItemSpacing.x + static_cast<float>(width);
+        if (ImGui::GetItemRectMax().x + needed <= right) ImGui::SameLine();
+    }
+    first_ = false;
+}
+
+void Flow::next_button(const std::string& words) {
+    next(ImGui::CalcTextSize(words.c_str()).x + 2.0f * ImGui::GetStyle().FramePadding.x);
+}
+
+void Flow::boxed(render::Ui& ui, const char* id, double width, const std::function<void()>& control) {
+    next(width);
+    ImGui::BeginChild(id, {static_cast<float>(width), ImGui::GetFrameHeight()}, false,
+                      ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
+    ui.words_before(0.0);
+    control();
+    ui.words_before(render::Ui::columns_at);
+    ImGui::EndChild();
+}
+
+}  // namespace overbend::scenes
