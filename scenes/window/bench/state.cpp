@@ -36,20 +36,21 @@ std::optional<BenchMetal> known_metal(const RememberedMetal& left) {
 BenchState begin_bench(const RememberedBench& left) {
     BenchState state;
     BenchSetup& s = state.setup;
-    take(left.thickness, thicknesses, s.thickness);
-    take(left.nose_radius, nose_radii, s.nose_radius);
-    take(left.opening, openings, s.opening);
-    take(left.friction, frictions, s.friction);
-    take(left.wanted, wanted_angles, state.wanted);
+    double part = way_at_first;
+    if (!left.metals.empty()) {
+        s.kind = left.pure ? BenchKind::pure : BenchKind::vee;
+        take(left.thickness, thicknesses, s.thickness);
+        take(left.nose_radius, nose_radii, s.nose_radius);
+        take(left.opening, openings, s.opening);
+        take(left.friction, frictions, s.friction);
+        take(left.way, {0.0, 1.0}, part);
+        take(left.wanted, wanted_angles, state.wanted);
+    }
     for (const RememberedMetal& m : left.metals)
         if (const std::optional<BenchMetal> metal = known_metal(m);
             metal && s.metals.size() < static_cast<std::size_t>(most_metals))
             s.metals.push_back(*metal);
-    double part = way_at_first;
-    if (s.metals.empty())
-        s.metals = {metal_of("dc01")};
-    else
-        s.kind = left.pure ? BenchKind::pure : BenchKind::vee, take(left.way, {0.0, 1.0}, part);
+    if (s.metals.empty()) s.metals = {metal_of("dc01")};
     press_to(state, part * deepest(s));
     return state;
 }

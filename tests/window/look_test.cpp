@@ -1,54 +1,15 @@
-// How the process scene looks: against pictures of it that somebody has looked at and found good
-// (tests/window/golden), compared by how different they look (tests/picture/perceptual.h).
-// Renewed, after a look at each, by OVERBEND_RENEW_PICTURES=1.
+// How both scenes look: against golden pictures of them, and on screens of all sizes.
 
 #include <doctest/doctest.h>
 
-#include <filesystem>
+#include <cmath>
 
-#include "tests/picture/perceptual.h"
+#include "tests/window/golden.h"
 #include "tests/window/process_session.h"
 
 using namespace overbend;
 using tests::Session;
 using K = sf::Keyboard;
-
-namespace {
-
-// A piece of a screenshot.
-render::Pixels piece(const render::Pixels& whole, const render::Rect& box) {
-    render::Pixels part;
-    part.width = static_cast<int>(box.width), part.height = static_cast<int>(box.height);
-    const int x = static_cast<int>(box.x), y = static_cast<int>(box.y);
-    for (int row = 0; row < part.height; ++row) {
-        const auto from = whole.bgra.begin() + 4 * (static_cast<std::ptrdiff_t>(y + row) * whole.width + x);
-        part.bgra.insert(part.bgra.end(), from, from + 4 * static_cast<std::ptrdiff_t>(part.width));
-    }
-    return part;
-}
-
-void compare(Session& s, const std::string& control, const std::string& name) {
-    CAPTURE(name);
-    s.user.point_at({3.0, 3.0});  // off everything that would tell something beside the pointer
-    const render::Pixels found = piece(s.user.screenshot(), s.user.find(control).box);
-    const std::string file = "tests/window/golden/" + name + ".png";
-    if (std::getenv("OVERBEND_RENEW_PICTURES") != nullptr) {
-        render::write_whole(file, render::png_bytes(found));
-        return;
-    }
-    const tests::Difference d = tests::difference(tests::read_png(file), found);
-    CAPTURE(d.greatest);
-    CAPTURE(d.mean);
-    const bool alike = look_alike(d);
-    CHECK(alike);
-    if (alike) return;
-    const std::filesystem::path there =
-        std::filesystem::temp_directory_path() / ("overbend_" + name + ".png");
-    render::write_whole(there, render::png_bytes(found));
-    MESSAGE("what was painted lies in " << there.string());
-}
-
-}  // namespace
 
 TEST_CASE("picture, timeline and charts of a section look like the golden ones") {
     scenes::Remembered r;
@@ -62,13 +23,33 @@ TEST_CASE("picture, timeline and charts of a section look like the golden ones")
     REQUIRE(s.at() == hit.first);
     s.user.wheel(s.corner() + s.shown()->view.stage.centre(), -2.0);
     REQUIRE(s.user.wait());
-    compare(s, "Timeline", "timeline");
-    compare(s, "Picture", "process_farther");
+    tests::compare_golden(s.user, "Timeline", "timeline");
+    tests::compare_golden(s.user, "Picture", "process_farther");
     s.key(K::F);
     s.key(K::N);
-    compare(s, "Section charts", "section_charts");
+    tests::compare_golden(s.user, "Section charts", "section_charts");
     s.key(K::F4);
-    compare(s, "Picture", "process_dark");
+    tests::compare_golden(s.user, "Picture", "process_dark");
+}
+
+TEST_CASE("the bench looks like the golden ones") {
+    scenes::Remembered r;
+    r.scene = scenes::SceneKind::bench;
+    r.width = 1024, r.height = 640;
+    scenes::MainShow show(r, {});
+    render::Window window(Session::options(r, 1.0));
+    tests::Script user(window, show);
+    REQUIRE(user.wait());
+    tests::compare_golden(user, "Punch", "bench_pressed");
+    user.click("Add a strip");
+    user.click("Dark");
+    user.click("Let go");
+    REQUIRE(user.wait());
+    tests::compare_golden(user, "Punch", "bench_two_free_dark");
+    user.click("Pure bending");
+    user.click("Let go");
+    REQUIRE(user.wait());
+    tests::compare_golden(user, "Punch", "bench_pure_free_dark");
 }
 
 TEST_CASE("what is small, large or narrow is still whole") {
