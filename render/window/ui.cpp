@@ -194,7 +194,7 @@ bool Ui::text(const std::string& words, std::string& value, const std::string& t
 PictureInput Ui::picture(const std::string& words, const Texture& texture) {
     const ImVec2 corner = ImGui::GetCursorScreenPos();
     const double width = std::max(1, texture.width()), height = std::max(1, texture.height());
-    const PictureInput input = pointed(words, width, height, "");
+    PictureInput input = pointed(words, width, height, "");
     texture.add_to(*ImGui::GetWindowDrawList(), {corner.x, corner.y});
     return input;
 }

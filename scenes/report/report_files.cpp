@@ -104,7 +104,7 @@ std::vector<std::filesystem::path> write_figures(const Case& c, const JobResult&
 }
 
 std::filesystem::path write_sheets(const Case& c, const JobResult& job, const std::filesystem::path& folder) {
-    const std::filesystem::path path = folder / "sheets.pdf";
+    std::filesystem::path path = folder / "sheets.pdf";
     render::write_pdf(render::draw_sheets(sheet_data(c, job)), path);
     return path;
 }

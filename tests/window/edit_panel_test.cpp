@@ -136,7 +136,7 @@ TEST_CASE("picture, film and report are written to the folder that is typed, or 
     user.click("Give it up");
     REQUIRE(user.wait());
     CHECK(tests::files_below(out).size() == 5);
-    user.type("Folder", (folder / "case.toml").c_str());
+    user.type("Folder", folder / "case.toml");
     user.click("PNG");
     REQUIRE(user.wait());
     CHECK(tests::bytes_of(folder / "case.toml") == tests::small_case);

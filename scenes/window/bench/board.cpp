@@ -152,9 +152,10 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
     const int count = static_cast<int>(strips.size());
     const int across = count > 2 ? 2 : 1, down = count > 1 ? 2 : 1;
     const double w = (width - gap * (across - 1)) / across, h = (height - gap * (down - 1)) / down;
-    for (int i = 0; i < count; ++i)
-        plan.tiles.push_back(
-            {(i % across) * (w + gap), (i / across) * (h + gap), std::floor(w), std::floor(h)});
+    for (int i = 0; i < count; ++i) {
+        const int row = i / across, column = i % across;
+        plan.tiles.push_back({column * (w + gap), row * (h + gap), std::floor(w), std::floor(h)});
+    }
     std::vector<const stroke::Recording*> recordings;
     plan.height = plan.stress = plan.curvature = plan.moment = render::nothing_yet();
     plan.travel = plan.force = {0.0, 0.0};

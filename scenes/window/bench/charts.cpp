@@ -20,6 +20,7 @@ namespace {
 
 std::vector<Point> points(const std::vector<render::SectionPoint>& path) {
     std::vector<Point> found;
+    found.reserve(path.size());
     for (const render::SectionPoint& p : path) found.emplace_back(p.curvature, p.moment);
     return found;
 }

@@ -100,7 +100,7 @@ std::filesystem::path name_for_changed(const std::filesystem::path& file) {
     std::error_code ignored;
     for (int i = 1;; ++i) {
         const std::string number = i > 1 ? "-" + std::to_string(i) : "";
-        const std::filesystem::path name = file.parent_path() / (stem + number + ".toml");
+        std::filesystem::path name = file.parent_path() / (stem + number + ".toml");
         if (!std::filesystem::exists(name, ignored)) return name;
     }
 }

@@ -38,9 +38,11 @@ std::vector<fs::path> changed_between(const FileStamps& before, const FileStamps
 }  // namespace
 
 void WatchedFile::watch(const Case& c) {
-    forget();
-    file_ = c.file;
-    files_ = files_of(c);
+    std::vector<fs::path> files = files_of(c);
+    fs::path file = c.file;
+    forget();  // the news too, of which c may be a part
+    file_ = std::move(file);
+    files_ = std::move(files);
     since_ = fs::file_time_type::clock::now();
 }
 

@@ -38,7 +38,7 @@ std::string cut_to(const std::string& words, double width) {
     if (ImGui::CalcTextSize(words.c_str()).x <= width) return words;
     for (std::size_t n = words.size(); n-- > 2;) {
         if ((static_cast<unsigned char>(words[n]) & 0xC0) == 0x80) continue;  // within a letter
-        const std::string shorter = words.substr(0, n) + "\u2026";
+        std::string shorter = words.substr(0, n) + "\u2026";
         if (ImGui::CalcTextSize(shorter.c_str()).x <= width) return shorter;
     }
     return "";
