@@ -1,17 +1,15 @@
 // The stage against pictures that somebody has looked at and found good: tests/picture/golden.
 //
-// Compared by how different they look (perceptual.h), so that another release of the painting libraries may
+// Compared by how different they look, so that another release of the painting libraries may
 // smooth an edge otherwise, and that a label that has moved, a changed colour or a thing that is missing is
 // found: each of the three is tried below.
-// Renewed, after a look at each, by: OVERBEND_RENEW_PICTURES=1 build/release/tests/picture/test_picture
+// Renewed (golden_picture.h) by OVERBEND_RENEW_PICTURES=1 build/release/tests/picture/test_picture
 // -tc='*golden*'
 
 #include <doctest/doctest.h>
 
-#include <cstdlib>
-#include <filesystem>
-
 #include "render/picture/stage.h"
+#include "tests/picture/golden_picture.h"
 #include "tests/picture/perceptual.h"
 #include "tests/picture/synthetic_recording.h"
 
@@ -92,25 +90,8 @@ std::string path_of(const Golden& g) {
 }  // namespace
 
 TEST_CASE("pictures look like the golden ones") {
-    const bool renew = std::getenv("OVERBEND_RENEW_PICTURES") != nullptr;
-    for (const Golden& g : golden_pictures()) {
-        CAPTURE(g.name);
-        const DrawingList list = list_of(g);
-        if (renew) {
-            write_png(list, path_of(g));
-            continue;
-        }
-        const Difference d = difference(read_png(path_of(g)), paint(list));
-        CAPTURE(d.greatest);
-        CAPTURE(d.mean);
-        const bool alike = look_alike(d);
-        CHECK(alike);
-        if (alike) continue;
-        const std::filesystem::path found =
-            std::filesystem::temp_directory_path() / ("overbend_" + g.name + ".png");
-        write_png(list, found);
-        MESSAGE("what was painted lies in " << found.string());
-    }
+    for (const Golden& g : golden_pictures())
+        overbend::tests::check_against_golden(path_of(g), paint(list_of(g)));
 }
 
 TEST_CASE("a label that has moved is found") {

@@ -1,11 +1,6 @@
 #include "tests/window/golden.h"
 
-#include <doctest/doctest.h>
-
-#include <cstdlib>
-#include <filesystem>
-
-#include "tests/picture/perceptual.h"
+#include "tests/picture/golden_picture.h"
 
 namespace overbend::tests {
 
@@ -26,24 +21,9 @@ render::Pixels piece(const render::Pixels& whole, const render::Rect& box) {
 }  // namespace
 
 void compare_golden(Script& user, const std::string& control, const std::string& name) {
-    CAPTURE(name);
     user.point_at({3.0, 3.0});  // off everything that would tell something beside the pointer
     const render::Pixels found = piece(user.screenshot(), user.find(control).box);
-    const std::string file = "tests/window/golden/" + name + ".png";
-    if (std::getenv("OVERBEND_RENEW_PICTURES") != nullptr) {
-        render::write_whole(file, render::png_bytes(found));
-        return;
-    }
-    const Difference d = difference(read_png(file), found);
-    CAPTURE(d.greatest);
-    CAPTURE(d.mean);
-    const bool alike = look_alike(d);
-    CHECK(alike);
-    if (alike) return;
-    const std::filesystem::path there =
-        std::filesystem::temp_directory_path() / ("overbend_" + name + ".png");
-    render::write_whole(there, render::png_bytes(found));
-    MESSAGE("what was painted lies in " << there.string());
+    check_against_golden("tests/window/golden/" + name + ".png", found);
 }
 
 }  // namespace overbend::tests

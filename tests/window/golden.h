@@ -1,6 +1,5 @@
-// Controls as they are seen, against pictures of them that somebody has looked at and found good
-// (tests/window/golden), compared by how different they look (tests/picture/perceptual.h).
-// Renewed, after a look at each, by OVERBEND_RENEW_PICTURES=1.
+// Controls as they are seen, against golden pictures of them (tests/window/golden;
+// tests/picture/golden_picture.h).
 
 #pragma once
 

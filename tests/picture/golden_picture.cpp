@@ -1,0 +1,30 @@
+#include "tests/picture/golden_picture.h"
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <filesystem>
+
+#include "tests/picture/perceptual.h"
+
+namespace overbend::tests {
+
+void check_against_golden(const std::string& file, const render::Pixels& found) {
+    CAPTURE(file);
+    if (std::getenv("OVERBEND_RENEW_PICTURES") != nullptr) {
+        render::write_whole(file, render::png_bytes(found));
+        return;
+    }
+    const Difference d = difference(read_png(file), found);
+    CAPTURE(d.greatest);
+    CAPTURE(d.mean);
+    const bool alike = look_alike(d);
+    CHECK(alike);
+    if (alike) return;
+    const std::filesystem::path there = std::filesystem::temp_directory_path() /
+                                        ("overbend_" + std::filesystem::path(file).filename().string());
+    render::write_whole(there, render::png_bytes(found));
+    MESSAGE("what was painted lies in " << there.string());
+}
+
+}  // namespace overbend::tests
