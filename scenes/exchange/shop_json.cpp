@@ -52,25 +52,23 @@ Json contact_json(const Case& c, const std::optional<WorstContact>& worst) {
 Json springs_json(const std::optional<SpringAdvice>& advice) {
     if (!advice) return nullptr;
     const shop::ChosenSpring& s = advice->each;
-    Json springs = {{"given", advice->given},
-                    {"count", advice->count},
-                    {"wire", s.wire},
-                    {"wire_mm", s.spring.wire},
-                    {"coil_mm", s.spring.coil_diameter},
-                    {"turns", s.spring.turns},
-                    {"shear_modulus_MPa", s.spring.shear_modulus},
-                    {"rate_N_per_mm", s.rate},
-                    {"travel_mm", advice->travel},
-                    {"force_start_N", s.force_start},
-                    {"force_end_N", s.force_end},
-                    {"solid_length_mm", s.solid_length},
-                    {"stress_MPa", s.stress},
-                    {"allowed_stress_MPa", s.allowed_stress}};
-    if (advice->given) return springs;
-    springs["free_length_mm"] = s.free_length;
-    springs["installed_length_mm"] = s.installed_length;
-    springs["free_length_over_coil"] = s.slenderness;
-    return springs;
+    return {{"given", advice->given},
+            {"count", advice->count},
+            {"wire", s.wire},
+            {"wire_mm", s.spring.wire},
+            {"coil_mm", s.spring.coil_diameter},
+            {"turns", s.spring.turns},
+            {"shear_modulus_MPa", s.spring.shear_modulus},
+            {"rate_N_per_mm", s.rate},
+            {"travel_mm", advice->travel},
+            {"force_start_N", s.force_start},
+            {"force_end_N", s.force_end},
+            {"solid_length_mm", s.solid_length},
+            {"stress_MPa", s.stress},
+            {"allowed_stress_MPa", s.allowed_stress},
+            {"free_length_mm", s.free_length},
+            {"installed_length_mm", s.installed_length},
+            {"free_length_over_coil", s.slenderness}};
 }
 
 Json traced_json(const shop::Traced& t) {

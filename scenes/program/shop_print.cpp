@@ -45,12 +45,9 @@ void print_springs(const scenes::Case& c, const ToolInShop& t) {
         name, advice.travel, advice.given ? "the case's" : "for example", advice.count,
         advice.count == 1 ? "" : "s", s.spring.wire, s.wire.c_str(), s.spring.coil_diameter, s.spring.turns,
         s.rate, s.force_start, s.force_end, s.stress, s.allowed_stress);
-    if (advice.given) {
-        std::printf("\n");
-        return;
-    }
-    std::printf("; %.1f mm free, %.1f installed, %.1f solid\n", s.free_length, s.installed_length,
-                s.solid_length);
+    std::printf("; %s%.1f mm free, %.1f installed, %.1f solid\n", advice.given ? "at least " : "",
+                s.free_length, s.installed_length, s.solid_length);
+    if (advice.given) return;
     std::printf(
         "      spring = { wire_mm = %g, coil_mm = %g, turns = %g, shear_modulus_MPa = %g, count = %d, "
         "preload_N = %.1f }\n",

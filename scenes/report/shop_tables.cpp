@@ -198,7 +198,8 @@ render::Table springs_table(const Case& c, const ShopReport& shop) {
         {},
         "Chosen: the case gives a force alone, and these would do it. Shear: with Wahl's factor, "
         "at the end of the travel. Slenderness: free length over the coil's diameter; from 5.26 "
-        "on a spring buckles between flat plates. Lengths of the case's own springs are not told."};
+        "on a spring buckles between flat plates. Lengths of the case's own springs: the least with which "
+        "they press so far."};
     for (const ToolInShop& t : shop.tools) {
         if (!t.springs) continue;
         const shop::ChosenSpring& s = t.springs->each;
@@ -208,8 +209,8 @@ render::Table springs_table(const Case& c, const ShopReport& shop) {
                               figure(t.springs->travel, 1), figure(s.spring.wire, 2),
                               figure(s.spring.coil_diameter, 2), figure(s.spring.turns, 1), figure(s.rate, 1),
                               figure(s.force_start, 0) + " to " + figure(s.force_end, 0), figure(s.stress, 0),
-                              figure(s.allowed_stress, 0), given ? none : figure(s.free_length, 1),
-                              figure(s.solid_length, 1), given ? none : figure(s.slenderness, 2)});
+                              figure(s.allowed_stress, 0), figure(s.free_length, 1),
+                              figure(s.solid_length, 1), figure(s.slenderness, 2)});
     }
     return table;
 }

@@ -43,23 +43,26 @@ SpringAdvice as_given(const Tool& tool, const WoundSprings& wound, double travel
     const shop::SpringWire& wire = wire_for(wound.each.wire);
     SpringAdvice advice;
     advice.given = true, advice.count = wound.count, advice.travel = travel;
-    shop::ChosenSpring& s = advice.each;
-    s.spring = wound.each, s.wire = wire.name;
-    s.rate = tool::spring_rate(wound.each);
-    s.total_turns = wound.each.turns + 2.0;
-    s.solid_length = s.total_turns * wound.each.wire;
-    s.force_start = wound.preload / wound.count;
-    s.force_end = s.force_start + s.rate * travel;
-    s.stress = shop::shear_stress(wound.each, s.force_end);
-    s.allowed_stress = wire.allowed * wire.strength(wound.each.wire);
+    const double end = wound.preload / wound.count + tool::spring_rate(wound.each) * travel;
+    const shop::ChosenSpring& s = advice.each = shop::spring_at_work(wound.each, wire, end, travel);
+    const char* const name = tool.name.c_str();
+    checks.push_back({"spring", s.stress, s.allowed_stress, "MPa",
+                      shop::judged(s.stress, s.allowed_stress, 1.0),
+                      words("springs of '%s': %.0f MPa of shear with Wahl's factor of %.0f that %s of %g mm "
+                            "bears before it sets",
+                            name, s.stress, s.allowed_stress, wire.name.c_str(), wound.each.wire),
+                      "Shigley, chapter 10"});
     checks.push_back(
-        {"spring", s.stress, s.allowed_stress, "MPa", shop::judged(s.stress, s.allowed_stress, 1.0),
-         words("springs of '%s': %.0f MPa of shear with Wahl's factor of %.0f that %s of %g mm "
-               "bears before it sets",
-               tool.name.c_str(), s.stress, s.allowed_stress, wire.name.c_str(), wound.each.wire),
+        {"spring's slenderness", s.slenderness, shop::buckles_from, "",
+         shop::judged(s.slenderness, shop::buckles_from, 1.0),
+         words("springs of '%s': %.1f mm long at least, unloaded, %.2f times their coil's %g mm; from %.2f "
+               "times on they buckle unless a pin or a bore guides them",
+               name, s.free_length, s.slenderness, s.spring.coil_diameter, shop::buckles_from),
          "Shigley, chapter 10"});
-    // Springs that set are a caution: they press less, and break late.
-    if (checks.back().verdict == shop::Verdict::over) checks.back().verdict = shop::Verdict::thin;
+    const double outside = s.spring.coil_diameter + s.spring.wire, room = width_of(tool);
+    checks.push_back({"spring's room", outside, room, "mm", shop::judged(outside, room, 1.0),
+                      words("springs of '%s': %.1f mm across, in a block of %.1f mm", name, outside, room),
+                      "by geometry"});
     return advice;
 }
 
@@ -90,8 +93,17 @@ std::optional<SpringAdvice> spring_advice(const Case& c, const Tool& tool, doubl
     const std::optional<SpringAdvice> chosen = chosen_for(c, tool, *spring, travel);
     const WoundSprings* wound = wound_of(tool);
     if (!wound) return chosen;
-    const SpringAdvice given = as_given(tool, *wound, travel, checks);
-    if (checks.back().verdict != shop::Verdict::fine && chosen)
+    std::vector<shop::Check> found;
+    const SpringAdvice given = as_given(tool, *wound, travel, found);
+    bool is_fine = true;
+    for (shop::Check& check : found) {
+        is_fine = is_fine && check.verdict == shop::Verdict::fine;
+        // A caution: springs that set press less and break late, and what buckles or has no room is seen at
+        // once.
+        if (check.verdict == shop::Verdict::over) check.verdict = shop::Verdict::thin;
+    }
+    checks.insert(checks.end(), found.begin(), found.end());
+    if (!is_fine && chosen)
         mends.push_back(
             words("%d springs of %g mm %s, coil %g mm, %g turns that work, would press as hard over "
                   "%.1f mm with %.0f of %.0f MPa",

@@ -67,31 +67,36 @@ double shear_stress(const tool::HelicalSpring& s, double force) {
            (pi * s.wire * s.wire * s.wire);
 }
 
+ChosenSpring spring_at_work(const tool::HelicalSpring& spring, const SpringWire& wire, double force_end,
+                            double travel, std::optional<double> gap) {
+    const double d = spring.wire, D = spring.coil_diameter, n = spring.turns;
+    ChosenSpring s;
+    s.wire = wire.name;
+    s.spring = spring;
+    s.rate = tool::spring_rate(spring);
+    s.total_turns = n + 2.0;
+    s.solid_length = s.total_turns * d;
+    const double gaps = gap ? *gap * (s.total_turns - 1.0) : n * (0.0015 * D * D / d + 0.1 * d);
+    s.force_end = force_end;
+    s.force_start = force_end - s.rate * travel;
+    s.free_length = s.solid_length + gaps + force_end / s.rate;
+    s.installed_length = s.solid_length + gaps + travel;
+    s.pitch = s.free_length / (s.total_turns - 1.0);
+    s.stress = shear_stress(spring, force_end);
+    s.allowed_stress = wire.allowed * wire.strength(d);
+    s.slenderness = s.free_length / D;
+    s.mass = steel * 0.25 * pi * d * d * pi * D * s.total_turns;
+    return s;
+}
+
 ChosenSpring spring_of(const SpringWish& wish, const SpringWire& wire, double diameter,
                        double coil_diameter) {
     check(wish);
-    ChosenSpring s;
-    s.wire = wire.name;
-    s.spring = {diameter, coil_diameter, 1.0, wire.shear_modulus};
+    tool::HelicalSpring spring{diameter, coil_diameter, 1.0, wire.shear_modulus};
     // A turn alone is so stiff; more turns share the wanted rate, rounded up to half ones.
     const double wanted = (wish.force_end - wish.force_start) / wish.travel;
-    s.spring.turns = std::ceil(2.0 * tool::spring_rate(s.spring) / wanted - 1e-9) / 2.0;
-    s.rate = tool::spring_rate(s.spring);
-    s.total_turns = s.spring.turns + 2.0;
-    s.solid_length = s.total_turns * diameter;
-    const double n = s.spring.turns;
-    const double gaps = wish.gap ? *wish.gap * (s.total_turns - 1.0)
-                                 : n * (0.0015 * coil_diameter * coil_diameter / diameter + 0.1 * diameter);
-    s.force_end = wish.force_end;
-    s.force_start = wish.force_end - s.rate * wish.travel;
-    s.free_length = s.solid_length + gaps + wish.force_end / s.rate;
-    s.installed_length = s.solid_length + gaps + wish.travel;
-    s.pitch = s.free_length / (s.total_turns - 1.0);
-    s.stress = shear_stress(s.spring, wish.force_end);
-    s.allowed_stress = wire.allowed * wire.strength(diameter);
-    s.slenderness = s.free_length / coil_diameter;
-    s.mass = steel * 0.25 * pi * diameter * diameter * pi * coil_diameter * s.total_turns;
-    return s;
+    spring.turns = std::ceil(2.0 * tool::spring_rate(spring) / wanted - 1e-9) / 2.0;
+    return spring_at_work(spring, wire, wish.force_end, wish.travel, wish.gap);
 }
 
 std::optional<ChosenSpring> choose_spring(const SpringWish& wish) {

@@ -57,7 +57,7 @@ struct ChosenSpring {
     double free_length = 0.0;       // mm
     double installed_length = 0.0;  // mm, at the start of the travel
     double pitch = 0.0;             // mm, of the free spring
-    double force_start = 0.0;       // N, as it comes out with whole half turns; force_end is as wished
+    double force_start = 0.0;       // N; of one that was chosen as it comes out with whole half turns
     double force_end = 0.0;
     double stress = 0.0;          // MPa, at force_end
     double allowed_stress = 0.0;  // MPa
@@ -68,6 +68,11 @@ struct ChosenSpring {
 // The lightest that does it. nothing: none of the series does within the room.
 // Throws OutOfRange: a wish that cannot be.
 std::optional<ChosenSpring> choose_spring(const SpringWish& wish);
+
+// A spring at its work: pressed to force_end (N, > 0) at the end of a travel (mm, > 0). Its free length is the
+// least with which it does that and its turns keep their gaps.
+ChosenSpring spring_at_work(const tool::HelicalSpring& spring, const SpringWire& wire, double force_end,
+                            double travel, std::optional<double> gap = std::nullopt);
 
 // One with this wire and coil, whether it bears the stress and stands or not: turns, lengths, stress.
 ChosenSpring spring_of(const SpringWish& wish, const SpringWire& wire, double diameter, double coil_diameter);

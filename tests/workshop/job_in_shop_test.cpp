@@ -224,6 +224,7 @@ TEST_CASE("springs that are chosen for a pad press in the simulation as was wish
     CHECK(given->given);
     CHECK(given->each.stress == Approx(advice->each.stress).epsilon(0.02));
     CHECK(tool_called(c, again, "floor pad").mends.empty());
+    CHECK(given->each.free_length == Approx(advice->each.free_length).epsilon(0.02));
     // Half the wire: the rate is a sixteenth, so the preload alone is too much for it, and it is told what is
     // not.
     Pad& weak = std::get<Pad>(tool_called(c, "floor pad").shape);
@@ -238,6 +239,40 @@ TEST_CASE("springs that are chosen for a pad press in the simulation as was wish
     // force at the end: the preload and what the travel adds, on each
     CHECK(t.springs->each.force_end ==
           Approx(wound.preload / wound.count + tool::spring_rate(weak.wound->each) * t.springs->travel));
+}
+
+// d 4, D 16, n 12, G 81700: 81700 x 256 / (8 x 4096 x 12) = 53.19 N/mm; solid (12 + 2) x 4 = 56, gaps
+// 12 (0.0015 x 64 + 0.4) = 5.952 (EN 13906-1). Pressed in by 1 mm after 600 N it is 653.2 N and 12.28
+// mm: 74.23 mm free, 4.64 times the coil. With 18 turns 35.46 N/mm, 635.5 N and 17.92 mm; 80 solid,
+// gaps 8.928: 106.85 mm, 6.68 times: from 5.26 on it buckles (Shigley, chapter 10).
+TEST_CASE("springs of a case that buckle or have no room are cautioned of") {
+    Case c = demo();
+    const auto looked_at = [&](double turns, double block) {
+        Pad& pad = std::get<Pad>(tool_called(c, "floor pad").shape);
+        pad.wound = WoundSprings{{4.0, 16.0, turns, 81700.0}, 1, 600.0};
+        pad.block.width = block;
+        return tool_called(c, shop_report(c, demo_job()), "floor pad");
+    };
+    const auto check_of = [](const ToolInShop& t, const std::string& what) {
+        for (const shop::Check& check : t.checks)
+            if (check.what == what) return check;
+        FAIL("no check of the " << what);
+        return shop::Check{};
+    };
+    const ToolInShop stout = looked_at(12.0, 40.0);
+    const double travel = stout.springs->travel;
+    CHECK(stout.springs->each.free_length ==
+          Approx(56.0 + 5.952 + (600.0 + 53.19 * travel) / 53.19).epsilon(1e-3));
+    CHECK(check_of(stout, "spring's slenderness").figure == Approx(stout.springs->each.free_length / 16.0));
+    CHECK(check_of(stout, "spring's slenderness").verdict == shop::Verdict::fine);
+    CHECK(check_of(stout, "spring's room").verdict == shop::Verdict::fine);
+    const ToolInShop slender = looked_at(18.0, 19.0);
+    CHECK(slender.springs->each.free_length ==
+          Approx(80.0 + 8.928 + (600.0 + 35.46 * travel) / 35.46).epsilon(1e-3));
+    CHECK(check_of(slender, "spring's slenderness").verdict == shop::Verdict::thin);
+    CHECK(check_of(slender, "spring's room").figure == Approx(20.0));
+    CHECK(check_of(slender, "spring's room").limit == Approx(19.0));
+    CHECK(check_of(slender, "spring's room").verdict == shop::Verdict::thin);
 }
 
 // Six strokes: four set-ups (both tools stay from lip to tip; hook, offset, shelf and channel each change
