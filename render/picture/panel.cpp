@@ -65,14 +65,14 @@ void add_plain_strip(Sheet& sheet) {
     sheet.list.items.emplace_back(std::move(strip));
 }
 
-View with_labels(const Recording& recording, View view, ToolWords words) {
-    std::vector<ToolLabel> kept;
-    for (const ToolLabel& label : view.labels)
-        if (words == ToolWords::all ||
-            (words == ToolWords::of_those_that_press && tool::presses(recording.tools[label.tool].role)))
-            kept.push_back(label);
-    view.labels = std::move(kept);
-    return view;
+// Of the tools whose names are asked for.
+std::vector<ToolLabel> labels_at(const Recording& recording, const View& view, const Layout& layout,
+                                 const State& state, const PanelInfo& info) {
+    if (info.words == ToolWords::hidden) return {};
+    std::vector<int> named;
+    for (int t = 0; t < static_cast<int>(recording.tools.size()); ++t)
+        if (info.words == ToolWords::all || tool::presses(recording.tools[t].role)) named.push_back(t);
+    return place_labels(recording, view, layout, {state, info.punch_travel.value_or(state.travel), named});
 }
 
 void add_frame(Sheet& sheet) {
@@ -95,12 +95,12 @@ View choose_panel_view(const Recording& recording, const std::vector<double>& mo
     const Place extent = seen.high - seen.low;
     view.scale = std::min((box.width - 2.0 * room) / extent.x(), (box.height - 2.0 * room) / extent.y());
     view.centre = 0.5 * (seen.low + seen.high);
-    return moved_view(recording, view, box, unit);
+    view.stage = box;
+    return view;
 }
 
-View moved_view(const Recording& recording, View view, const Rect& box, double unit) {
+View moved_view(View view, const Rect& box) {
     view.stage = box;
-    view.labels = place_labels(recording, view, panel_layout(box, unit));
     return view;
 }
 
@@ -117,10 +117,11 @@ double loaded_moment(const Recording& recording) {
 
 void add_panel(DrawingList& list, const Recording& recording, double moment, const PanelInfo& given,
                const View& asked) {
-    const View view = with_labels(recording, asked, given.words);
+    View view = asked;
     const Layout layout = panel_layout(view.stage, given.unit);
     const ThemeColours& colours = theme_colours(given.theme);
     const State state = state_at(recording, moment);
+    view.labels = labels_at(recording, view, layout, state, given);
     StageInfo info;
     info.theme = given.theme;
     info.ghost = given.ghost;

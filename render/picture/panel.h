@@ -45,9 +45,9 @@ View choose_panel_view(const stroke::Recording& recording, const std::vector<dou
                        const Rect& box, double unit);
 
 // A view of the same place at this scale in another box.
-View moved_view(const stroke::Recording& recording, View view, const Rect& box, double unit);
+View moved_view(View view, const Rect& box);
 
-// Fills the view's stage. Throws as draw_stage.
+// Fills the view's stage; names find their places by what is seen at the moment. Throws as draw_stage.
 void add_panel(DrawingList& list, const stroke::Recording& recording, double moment, const PanelInfo& info,
                const View& view);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <optional>
 
 #include "render/picture/swept.h"
@@ -19,6 +20,8 @@ struct Seen {
     std::vector<Rect> bounds;               // of each
     Swept stroke;                           // what the strip crosses
     Swept placed;                           // where it lies before: a gauge is drawn back afterwards
+    std::vector<int> named;                 // tools
+    bool still = false;                     // a picture of one state, whose strip lines keep clear of too
 };
 
 Rect bounds_of(const std::vector<Point>& outline) {
@@ -42,6 +45,23 @@ Seen what_is_seen(const Recording& recording, const View& view) {
     }
     seen.stroke = swept_by_stroke(recording, view);
     seen.placed = swept_when_placed(recording, view);
+    seen.named.resize(recording.tools.size());
+    std::iota(seen.named.begin(), seen.named.end(), 0);
+    return seen;
+}
+
+Seen what_is_seen(const Recording& recording, const View& view, const LabelledState& of) {
+    Seen seen;
+    for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k) {
+        const double back = k < static_cast<int>(of.state.compression.size()) ? of.state.compression[k] : 0.0;
+        seen.tools.push_back(
+            tool_points(recording.tools[k],
+                        stroke::tool_position(recording.tools[k], of.travel, back, of.state.phase), view));
+        seen.bounds.push_back(bounds_of(seen.tools.back()));
+    }
+    seen.stroke = seen.placed = swept_in(of.state, recording.thickness, view);
+    seen.named = of.tools;
+    seen.still = true;
     return seen;
 }
 
@@ -75,6 +95,19 @@ std::optional<double> off_middle(const std::vector<Point>& outline, const Rect& 
     return std::abs((left - box.x) - (box.right() - right));
 }
 
+// Whether the strip comes between a name and its tool; where it lies on the tool it does not.
+bool strip_between(const Seen& seen, const std::vector<Point>& own, const Rect& box) {
+    constexpr double step = 6.0;  // px
+    const Point from = box.centre(), to = nearest_on(own, from);
+    const Point along = (to - from).normalized();
+    const double end = (to - from).norm() - 2.0 * seen.stroke.half - 2.0 * step;
+    for (double at = 0.0; at < end; at += step) {
+        const Point p = from + at * along;
+        if (crossed(seen.stroke, {p.x(), p.y(), 0.0, 0.0}, step)) return true;
+    }
+    return false;
+}
+
 // From a box to an outline, where the two do not meet.
 double distance_to(const std::vector<Point>& outline, const Rect& box) {
     const Point foot = nearest_on(outline, box.centre());
@@ -84,6 +117,7 @@ double distance_to(const std::vector<Point>& outline, const Rect& box) {
 }
 
 constexpr double beside = 5000.0;      // what speaks against a place that is not on the tool
+constexpr double over_strip = 1000.0;  // a line to the tool that crosses the strip
 constexpr double on_another = 1500.0;  // a ninth of it on another tool: it would seem to be that one's name
 
 // What speaks against a place, in pixels; the least wins. Best on the tool, near its middle, far from the
@@ -110,6 +144,7 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
         return away + 0.4 * beside + to_edge + 4.0 * *off + 2.0 * near_arc;
     const double straddling =
         points_inside(seen, static_cast<std::size_t>(tool), with_air) > 0 ? 1500.0 : 0.0;
+    if (seen.still && strip_between(seen, own, box)) away += over_strip;
     return away + beside + straddling + 0.15 * to_edge + 3.0 * distance_to(own, box);
 }
 
@@ -135,6 +170,44 @@ std::string label_words(const tool::RigidTool& t, const Layout& layout) {
     return t.name.find(role) != std::string::npos ? t.name : role + ": " + t.name;
 }
 
+std::vector<ToolLabel> labels_in(const Recording& recording, const View& view, const Layout& layout,
+                                 const Seen& seen) {
+    const double u = layout.unit;
+    const Rect room = grown(view.stage, -0.6 * u);
+    std::vector<ToolLabel> labels;
+    for (const int t : seen.named) {
+        if (!is_seen(seen.tools[t], view.stage)) continue;
+        ToolLabel label;
+        label.tool = t;
+        label.words =
+            fitted(label_words(recording.tools[t], layout), 1.05 * u, 0.45 * room.width, Weight::bold);
+        const double width = text_width(label.words, 1.05 * u, Weight::bold) + 1.0 * u;
+        double least = 1e300;
+        for (double y = room.y; y + 1.8 * u <= room.bottom(); y += 0.5 * u)
+            for (double x = room.x; x + width <= room.right(); x += 0.5 * u) {
+                const Rect box{x, y, width, 1.8 * u};
+                const bool taken = (!seen.still && overlap(box, key_box(layout))) ||
+                                   overlap(box, layout.legend) || overlap(box, view.note) ||
+                                   (view.lens && (overlap(grown(box, 0.3 * u), view.lens->box) ||
+                                                  overlap(box, view.lens->key))) ||
+                                   std::any_of(labels.begin(), labels.end(), [&](const ToolLabel& other) {
+                                       return overlap(grown(box, 0.3 * u), other.box);
+                                   });
+                if (taken) continue;
+                const double score = against(seen, t, recording.tools[t].role, box, view, u);
+                if (score >= least ||
+                    crossed(is_gauge(recording.tools[t]) ? seen.placed : seen.stroke, box, 0.4 * u))
+                    continue;
+                least = score;
+                label.box = box;
+            }
+        label.inside = least < beside;
+        if (least < 1e300)
+            labels.push_back(label);  // without room there is no name rather than one over the strip
+    }
+    return labels;
+}
+
 }  // namespace
 
 Point nearest_on(const std::vector<Point>& closed, const Point& p) {
@@ -149,41 +222,12 @@ Point nearest_on(const std::vector<Point>& closed, const Point& p) {
 }
 
 std::vector<ToolLabel> place_labels(const Recording& recording, const View& view, const Layout& layout) {
-    const double u = layout.unit;
-    const Seen seen = what_is_seen(recording, view);
-    const Rect room = grown(view.stage, -0.6 * u);
-    std::vector<ToolLabel> labels;
-    for (int t = 0; t < static_cast<int>(recording.tools.size()); ++t) {
-        if (!is_seen(seen.tools[t], view.stage)) continue;
-        ToolLabel label;
-        label.tool = t;
-        label.words =
-            fitted(label_words(recording.tools[t], layout), 1.05 * u, 0.45 * room.width, Weight::bold);
-        const double width = text_width(label.words, 1.05 * u, Weight::bold) + 1.0 * u;
-        double least = 1e300;
-        for (double y = room.y; y + 1.8 * u <= room.bottom(); y += 0.5 * u)
-            for (double x = room.x; x + width <= room.right(); x += 0.5 * u) {
-                const Rect box{x, y, width, 1.8 * u};
-                const bool taken =
-                    overlap(box, key_box(layout)) || overlap(box, layout.legend) || overlap(box, view.note) ||
-                    (view.lens &&
-                     (overlap(grown(box, 0.3 * u), view.lens->box) || overlap(box, view.lens->key))) ||
-                    std::any_of(labels.begin(), labels.end(), [&](const ToolLabel& other) {
-                        return overlap(grown(box, 0.3 * u), other.box);
-                    });
-                if (taken) continue;
-                const double score = against(seen, t, recording.tools[t].role, box, view, u);
-                if (score >= least ||
-                    crossed(is_gauge(recording.tools[t]) ? seen.placed : seen.stroke, box, 0.4 * u))
-                    continue;
-                least = score;
-                label.box = box;
-            }
-        label.inside = least < beside;
-        if (least < 1e300)
-            labels.push_back(label);  // without room there is no name rather than one over the strip
-    }
-    return labels;
+    return labels_in(recording, view, layout, what_is_seen(recording, view));
+}
+
+std::vector<ToolLabel> place_labels(const Recording& recording, const View& view, const Layout& layout,
+                                    const LabelledState& seen) {
+    return labels_in(recording, view, layout, what_is_seen(recording, view, seen));
 }
 
 }  // namespace overbend::render

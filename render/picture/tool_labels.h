@@ -10,6 +10,16 @@ namespace overbend::render {
 std::vector<ToolLabel> place_labels(const stroke::Recording& recording, const View& view,
                                     const Layout& layout);
 
+// The same for a picture of one state alone, with the ram's tools at a travel (mm), and of some tools alone.
+// Names keep clear of the strip as it is there, and so do the lines that lead from them, where they can.
+struct LabelledState {
+    const stroke::State& state;
+    double travel;
+    std::vector<int> tools;  // indices into Recording::tools
+};
+std::vector<ToolLabel> place_labels(const stroke::Recording& recording, const View& view,
+                                    const Layout& layout, const LabelledState& seen);
+
 // The point of a closed outline that is nearest to p. Picture pixels.
 Point nearest_on(const std::vector<Point>& closed, const Point& p);
 

@@ -80,7 +80,7 @@ void add_gauge_dimension(DrawingList& list, const View& view, double gauge) {
 void add_picture(Paper& paper, const SheetStroke& stroke, const Rect& box, View view, double moment,
                  std::optional<double> punch_travel, const std::string& words) {
     const stroke::Recording& recording = *stroke.recording;
-    view = moved_view(recording, view, box, body_size);
+    view = moved_view(view, box);
     add_text(paper.page(), words, {box.x, box.y - 5.0}, body_size, theme_colours(Theme::light).ink,
              Across::left, Weight::bold);
     PanelInfo info;

@@ -202,7 +202,7 @@ void add_stroke_row(Page& page, const StoryStroke& stroke, int number, const Rec
                                            : angle_words("free", let_go, u, wide);
         const double y = one_line ? baseline_for_middle(box.y + 0.5 * row_head * u, u) : top - 0.45 * u;
         if (i > 0 || !one_line) add_text(page.list, words, {panel.x, y}, u, page.colours().ink);
-        view = moved_view(recording, view, panel, u);
+        view = moved_view(view, panel);
         info.punch_travel = i == 1 ? std::optional<double>() : raised;
         info.ghost = i == 2 ? std::optional<double>(loaded) : std::nullopt;
         const double moment = i == 0 ? 0.0 : i == 1 ? loaded : free;

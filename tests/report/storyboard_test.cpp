@@ -149,7 +149,7 @@ TEST_CASE("panels of a stroke are to one scale, and hold the whole strip at thei
             CHECK(holds(box, {p.x(), p.y(), 0.0, 0.0}));
         }
     }
-    const View moved = moved_view(r, view, {500.0, 20.0, 400.0, 300.0}, 12.0);
+    const View moved = moved_view(view, {500.0, 20.0, 400.0, 300.0});
     CHECK(moved.scale == view.scale);
     CHECK((moved.on_picture({1.0, 2.0}) - view.on_picture({1.0, 2.0})).x() == doctest::Approx(490.0));
     CHECK_THROWS_AS(choose_panel_view(r, {}, box, 12.0), OutOfRange);
