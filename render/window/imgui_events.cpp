@@ -38,8 +38,8 @@ void let_go_of_all() {
 void connect_keys() {
     ImGuiIO& io = ImGui::GetIO();
     using Key = sf::Keyboard;
-    const std::pair<ImGuiKey_, Key::Key> keys[] = {{ImGuiKey_Tab, Key::Tab},
-                                                   {ImGuiKey_LeftArrow, Key::Left},
+    // Not Tab: see keyboard_frame.h.
+    const std::pair<ImGuiKey_, Key::Key> keys[] = {{ImGuiKey_LeftArrow, Key::Left},
                                                    {ImGuiKey_RightArrow, Key::Right},
                                                    {ImGuiKey_UpArrow, Key::Up},
                                                    {ImGuiKey_DownArrow, Key::Down},

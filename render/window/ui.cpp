@@ -14,6 +14,11 @@ float px(double value) {
     return static_cast<float>(value);
 }
 
+bool is_arrow(sf::Keyboard::Key code) {
+    using K = sf::Keyboard;
+    return code == K::Left || code == K::Right || code == K::Up || code == K::Down;
+}
+
 std::string code_words(sf::Keyboard::Key code) {
     using K = sf::Keyboard;
     if (code >= K::A && code <= K::Z) return std::string(1, static_cast<char>('A' + code - K::A));
@@ -77,6 +82,10 @@ void Ui::label_before(const std::string& words) const {
 
 void Ui::begin_frame() {
     words_before_ = columns_at;
+    std::vector<std::string> among;
+    for (const Control& c : controls_)
+        if (c.enabled && c.box.width > 0.0 && c.kind != ControlKind::picture) among.push_back(c.words);
+    frame_.begin(among);
     controls_.clear();
     disabled_ = 0;
 }
@@ -86,8 +95,12 @@ bool Ui::pressed(const Key& key) const {
     if (key.code == sf::Keyboard::Unknown || disabled_ > 0) return false;
     if (io.WantTextInput && !key.ctrl && !(key.code >= sf::Keyboard::F1 && key.code <= sf::Keyboard::F15))
         return false;
-    // Space and Enter belong to the control that is framed.
+    // Space and Enter belong to the control that is framed, all keys but those with Ctrl to a list that is
+    // open, and arrows to a control that is being used.
     if (io.NavVisible && (key.code == sf::Keyboard::Space || key.code == sf::Keyboard::Enter)) return false;
+    if (!key.ctrl && ImGui::IsPopupOpen("", ImGuiPopupFlags_AnyPopupId | ImGuiPopupFlags_AnyPopupLevel))
+        return false;
+    if (is_arrow(key.code) && ImGui::IsAnyItemActive()) return false;
     if (io.KeyCtrl != key.ctrl || io.KeyShift != key.shift || io.KeyAlt) return false;
     return ImGui::IsKeyPressed(key.code);
 }
@@ -100,6 +113,9 @@ void Ui::note(const std::string& words, ControlKind kind, const Key& key, const 
     c.visible = ImGui::IsItemVisible();
     controls_.push_back(c);
     if (used) ++used_[words];
+    frame_.offer(words, kind == ControlKind::number ? FramedAs::field_with_buttons
+                        : kind == ControlKind::text ? FramedAs::field
+                                                    : FramedAs::item);
     show_tip(tip, key);
 }
 

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "render/picture/drawing_list.h"
+#include "render/window/keyboard_frame.h"
 #include "render/window/texture.h"
 
 namespace overbend::render {
@@ -46,7 +47,7 @@ struct PictureInput {
     bool pressed = false;                 // the left button, now
     bool held = false;
     bool released = false;
-    bool clicked = false;  // pressed and released without being dragged
+    bool clicked = false;         // pressed and released without being dragged
     bool double_clicked = false;  // its first click has been told before as a click
 };
 
@@ -101,6 +102,7 @@ class Ui {
     // ---- for whoever draws frames, and for scripts
     void begin_frame();
     const std::vector<Control>& controls() const { return controls_; }  // of this frame or the last one
+    const std::string& framed() const { return frame_.framed(); }       // by the keyboard; empty: none yet
     const std::map<std::string, int>& used() const { return used_; }    // how often, since the beginning
 
   private:
@@ -110,6 +112,7 @@ class Ui {
     void note(const std::string& words, ControlKind kind, const Key& key, const std::string& tip, bool used);
     std::vector<Control> controls_;
     std::map<std::string, int> used_;
+    KeyboardFrame frame_;
     std::map<std::string, double> typed_;  // numbers that are being typed
     int disabled_ = 0;
     double words_before_ = columns_at;

@@ -37,8 +37,6 @@ void MainShow::draw(Ui& ui, int width, int height, double seconds) {
         ImGui::GetStyle().ItemSpacing.y;
     ImGui::BeginChild("scene", {0.0f, -foot}, false,
                       ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
-    // Arrows go from control to control, unless a scene has its own use for them.
-    ImGui::GetIO().ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
     if (remembered_.scene == SceneKind::process)
         process_.draw(ui, theme(), seconds);
     else
@@ -96,8 +94,8 @@ void MainShow::draw_help(Ui& ui) {
                  ImGuiWindowFlags_AlwaysAutoResize | ImGuiWindowFlags_NoCollapse |
                      ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoTitleBar);
     auto lines = ui.shortcuts();
-    lines.emplace_back("Tab, arrows", "From one control to the next");
-    lines.emplace_back("Space", "Use the control that is framed");
+    lines.emplace_back("Tab, Shift+Tab", "To the next control, and the one before");
+    lines.emplace_back("Space, arrows", "Use the control that is framed");
     ui.words("Keys", Ui::Weight::heading);
     // Two columns, each read downwards.
     const std::size_t rows = (lines.size() + 1) / 2;

@@ -56,6 +56,12 @@ struct Bench {
     }
 };
 
+BenchSetup setup_with(Bench& b, double thickness) {
+    BenchSetup setup = b.state().setup;
+    setup.thickness = thickness;
+    return setup;
+}
+
 }  // namespace
 
 TEST_CASE("bench: the punch follows the mouse, and let go the strip springs back") {
@@ -101,13 +107,17 @@ TEST_CASE("bench: travel by keys, fine and coarse") {
     CHECK(b.state().way == doctest::Approx(start));
     b.key(K::M);
     CHECK(b.state().setup.metals[0].card == "dc04");
-    b.key(K::Tab);
-    const double there = b.state().way;
+    // A slider that is being used has the arrows.
+    while (b.window.ui().framed() != "Thickness") b.key(K::Tab);
+    b.key(K::Space);
+    const double there = b.state().way, thickness = b.state().setup.thickness;
+    b.key(K::Right);
+    CHECK(b.state().setup.thickness > thickness);
+    b.key(K::Space);
+    const double part = b.state().way / deepest(b.state().setup);
+    CHECK(part == doctest::Approx(there / deepest(setup_with(b, thickness))));
     b.key(K::Down);
-    CHECK(b.state().way == there);
-    b.key(K::Tab);
-    b.key(K::Down);
-    CHECK(b.state().way > there);
+    CHECK(b.state().way / deepest(b.state().setup) > part);
 }
 
 TEST_CASE("bench: figures and tools; what cannot be made is told, and the last picture stays") {

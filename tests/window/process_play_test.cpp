@@ -138,8 +138,8 @@ TEST_CASE("the film's end stops it, and play begins anew") {
 
 TEST_CASE("Space belongs to a control that is framed") {
     Session s("one-bend-dc01");
-    s.user.key(K::Tab);
-    s.user.key(K::Down);  // some control is framed now
-    s.user.key(K::Space);
+    while (s.window.ui().framed() != "Loop") s.key(K::Tab);
+    s.key(K::Space);
     CHECK(s.show.process().head().playing == Playing::no);
+    CHECK(s.show.process().head().looping == scenes::Looping::yes);
 }

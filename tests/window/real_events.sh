@@ -68,4 +68,12 @@ press ctrl+q
 is_closed
 remembers '"dark": false'
 remembers '"scene": "bench"'
+
+# By Tab alone: the first control is the scene of the process.
+show --bench
+press Tab
+press space
+press ctrl+q
+is_closed
+remembers '"scene": "process"'
 echo "real_events: all of it went"

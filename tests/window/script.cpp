@@ -147,14 +147,18 @@ void Script::type(const std::string& words, const std::string& text) {
     // Left in the box: a number's step buttons are at its right.
     double_click_at({c.box.x + 0.25 * c.box.width, c.box.centre().y()});
     key(sf::Keyboard::A, true);
+    letters(text);
+    key(sf::Keyboard::Enter);
+    frames(2);
+}
+
+void Script::letters(const std::string& text) {
     for (const char letter : text) {
         sf::Event e{};
         e.type = sf::Event::TextEntered;
         e.text.unicode = static_cast<sf::Uint32>(static_cast<unsigned char>(letter));
         send(e);
     }
-    key(sf::Keyboard::Enter);
-    frames(2);
 }
 
 void Script::choose(const std::string& words, const std::string& entry) {

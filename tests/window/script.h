@@ -30,6 +30,8 @@ class Script {
     void key(sf::Keyboard::Key code, bool ctrl = false, bool shift = false);
     // Into a control of text or a number: its words are replaced, and Enter pressed.
     void type(const std::string& words, const std::string& text);
+    // To whatever takes letters.
+    void letters(const std::string& text);
     // One of a choice's list.
     void choose(const std::string& words, const std::string& entry);
 

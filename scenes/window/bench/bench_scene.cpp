@@ -161,11 +161,6 @@ void BenchScene::draw(Ui& ui, render::Theme theme, double) {
         in.texture.show(*in.fresh);
         in.fresh.reset();
     }
-    ImGuiIO& io = ImGui::GetIO();
-    if (in.state.arrows == ArrowsMove::the_punch)
-        io.ConfigFlags &= ~ImGuiConfigFlags_NavEnableKeyboard;
-    else
-        io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
     ImGui::BeginChild("bench panel", {20.0f * ImGui::GetFontSize(), 0.0f});
     if (draw_bench_controls(ui, in.state, in.cards, in.told) == BenchAsked::overbend) in.look_for_overbend();
     ImGui::EndChild();

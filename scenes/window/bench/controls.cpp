@@ -57,9 +57,8 @@ struct BenchPanel {
                       "Or drag the punch in the picture"))
             press_to(state, value);
         const double fine = limit / 400.0, coarse = limit / 20.0;
-        const bool keys = state.arrows == ArrowsMove::the_punch;
         const auto step = [&](const char* words, K::Key code, double by) {
-            if (keys && ui.key(words, {code})) press_to(state, state.way + by);
+            if (ui.key(words, {code})) press_to(state, state.way + by);
         };
         step("Deeper, a little", K::Down, fine);
         step("Up, a little", K::Up, -fine);
@@ -216,11 +215,6 @@ BenchAsked draw_bench_controls(Ui& ui, BenchState& state, const std::vector<std:
     panel.tools();
     panel.guessing();
     const BenchAsked asked = panel.overbend();
-    const bool nav = state.arrows == ArrowsMove::between_controls;
-    if (ui.key("Arrows from control to control, or move the punch", {K::Tab}))
-        state.arrows = nav ? ArrowsMove::the_punch : ArrowsMove::between_controls;
-    if (nav)
-        ui.words("Arrows go from control to control; Tab gives them back to the punch.", Ui::Weight::muted);
     if (told.rate > 0.0) ui.words(words("%.0f bends a second", told.rate), Ui::Weight::muted);
     return asked;
 }

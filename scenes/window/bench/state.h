@@ -15,7 +15,6 @@
 namespace overbend::scenes {
 
 enum class BenchPhase { pressed, springing_back, free };
-enum class ArrowsMove { the_punch, between_controls };
 
 struct BenchState {
     BenchSetup setup;
@@ -23,7 +22,6 @@ struct BenchState {
     double way = 0.0;  // mm, or 1/mm in pure bending
     BenchPhase phase = BenchPhase::pressed;
     double seconds = 0.0;  // since it was let go
-    ArrowsMove arrows = ArrowsMove::the_punch;
 
     GuessGame game;
     std::string typed;        // a guess that is being typed
