@@ -42,7 +42,8 @@ bool SectionPanel::draw(render::Ui& ui, const SectionMark& mark) {
     const bool close = ui.button("Close section", {sf::Keyboard::X});
     if (figures_ && ImGui::BeginTable("figures", 2)) {
         line("layer at height", words("%+.3f mm", figures_->height));
-        line("hoop stress", words("%+.0f MPa", without_sign_of_nought(figures_->stress, 0.5)));
+        const bool is_nought = std::abs(figures_->stress) < 0.5;
+        line("hoop stress", is_nought ? "0 MPa" : words("%+.0f MPa", figures_->stress));
         line("plastic strain", words("%.3f %%", 100.0 * figures_->plastic_strain));
         line("curvature", words("%.4f /mm", without_sign_of_nought(figures_->at.curvature, 0.00005)));
         line("moment", words("%.1f N mm/mm", without_sign_of_nought(figures_->at.moment, 0.05)));
