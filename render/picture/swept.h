@@ -11,7 +11,7 @@ namespace overbend::render {
 struct Swept {
     std::vector<Point> strip;  // points of the mid-line in all states, no further apart than 12 px, from left
                                // to right
-    double half = 0.0;  // half the strip's thickness
+    double half = 0.0;         // half the strip's thickness
 };
 
 // Of the whole stroke; of one state alone; of the first.

@@ -32,8 +32,8 @@ render::MomentCurvature moment_curvature_data(const Case& c, const JobResult& jo
 // bend: index into the part's bends, one of the step's.
 render::StressThroughThickness stress_data(const Case& c, const JobResult& job, int step, int bend);
 
-// Batches of one part to a million: the case's own curve, with its title, and that of the alternative if there
-// is one.
+// Batches of one part to a million: the case's own curve, with its title, and that of the alternative if
+// there is one.
 render::CostOverBatch cost_over_batch_data(const Case& c, const ShopReport& shop);
 
 }  // namespace overbend::scenes

@@ -90,7 +90,7 @@ std::optional<SpringAdvice> spring_advice(const Case& c, const Tool& tool, doubl
     const tool::Spring* spring = spring_of(tool);
     if (!spring) return std::nullopt;
     const double travel = std::max(compression, least_travel);
-    const std::optional<SpringAdvice> chosen = chosen_for(c, tool, *spring, travel);
+    std::optional<SpringAdvice> chosen = chosen_for(c, tool, *spring, travel);
     const WoundSprings* wound = wound_of(tool);
     if (!wound) return chosen;
     std::vector<shop::Check> found;

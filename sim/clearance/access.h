@@ -2,8 +2,8 @@
 //
 // The operator stands left. The strip is brought in flat over the die with the ram up, and let down on to it;
 // then the punch comes down to it. After the stroke the punch goes up, and the strip is drawn off the gauge,
-// lifted, tilted if that helps, and drawn back to the left. What cannot go that way still goes along the bend line, sideways: the state in which it lies,
-// or hangs on the punch, is free of everything.
+// lifted, tilted if that helps, and drawn back to the left. What cannot go that way still goes along the bend
+// line, sideways: the state in which it lies, or hangs on the punch, is free of everything.
 //
 // Units  mm.
 

@@ -69,8 +69,8 @@ struct ChosenSpring {
 // Throws OutOfRange: a wish that cannot be.
 std::optional<ChosenSpring> choose_spring(const SpringWish& wish);
 
-// A spring at its work: pressed to force_end (N, > 0) at the end of a travel (mm, > 0). Its free length is the
-// least with which it does that and its turns keep their gaps.
+// A spring at its work: pressed to force_end (N, > 0) at the end of a travel (mm, > 0). Its free length is
+// the least with which it does that and its turns keep their gaps.
 ChosenSpring spring_at_work(const tool::HelicalSpring& spring, const SpringWire& wire, double force_end,
                             double travel, std::optional<double> gap = std::nullopt);
 
