@@ -21,7 +21,7 @@ struct Seen {
     Swept stroke;                           // what the strip crosses
     Swept placed;                           // where it lies before: a gauge is drawn back afterwards
     std::vector<int> named;                 // tools
-    bool still = false;                     // a picture of one state, whose strip lines keep clear of too
+    bool key_below = true;                  // scale and key to the arrows
 };
 
 Rect bounds_of(const std::vector<Point>& outline) {
@@ -61,7 +61,7 @@ Seen what_is_seen(const Recording& recording, const View& view, const LabelledSt
     }
     seen.stroke = seen.placed = swept_in(of.state, recording.thickness, view);
     seen.named = of.tools;
-    seen.still = true;
+    seen.key_below = false;
     return seen;
 }
 
@@ -95,19 +95,6 @@ std::optional<double> off_middle(const std::vector<Point>& outline, const Rect& 
     return std::abs((left - box.x) - (box.right() - right));
 }
 
-// Whether the strip comes between a name and its tool; where it lies on the tool it does not.
-bool strip_between(const Seen& seen, const std::vector<Point>& own, const Rect& box) {
-    constexpr double step = 6.0;  // px
-    const Point from = box.centre(), to = nearest_on(own, from);
-    const Point along = (to - from).normalized();
-    const double end = (to - from).norm() - 2.0 * seen.stroke.half - 2.0 * step;
-    for (double at = 0.0; at < end; at += step) {
-        const Point p = from + at * along;
-        if (crossed(seen.stroke, {p.x(), p.y(), 0.0, 0.0}, step)) return true;
-    }
-    return false;
-}
-
 // From a box to an outline, where the two do not meet.
 double distance_to(const std::vector<Point>& outline, const Rect& box) {
     const Point foot = nearest_on(outline, box.centre());
@@ -117,7 +104,6 @@ double distance_to(const std::vector<Point>& outline, const Rect& box) {
 }
 
 constexpr double beside = 5000.0;      // what speaks against a place that is not on the tool
-constexpr double over_strip = 1000.0;  // a line to the tool that crosses the strip
 constexpr double on_another = 1500.0;  // a ninth of it on another tool: it would seem to be that one's name
 
 // What speaks against a place, in pixels; the least wins. Best on the tool, near its middle, far from the
@@ -144,7 +130,6 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
         return away + 0.4 * beside + to_edge + 4.0 * *off + 2.0 * near_arc;
     const double straddling =
         points_inside(seen, static_cast<std::size_t>(tool), with_air) > 0 ? 1500.0 : 0.0;
-    if (seen.still && strip_between(seen, own, box)) away += over_strip;
     return away + beside + straddling + 0.15 * to_edge + 3.0 * distance_to(own, box);
 }
 
@@ -186,7 +171,7 @@ std::vector<ToolLabel> labels_in(const Recording& recording, const View& view, c
         for (double y = room.y; y + 1.8 * u <= room.bottom(); y += 0.5 * u)
             for (double x = room.x; x + width <= room.right(); x += 0.5 * u) {
                 const Rect box{x, y, width, 1.8 * u};
-                const bool taken = (!seen.still && overlap(box, key_box(layout))) ||
+                const bool taken = (seen.key_below && overlap(box, key_box(layout))) ||
                                    overlap(box, layout.legend) || overlap(box, view.note) ||
                                    (view.lens && (overlap(grown(box, 0.3 * u), view.lens->box) ||
                                                   overlap(box, view.lens->key))) ||

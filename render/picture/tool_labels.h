@@ -10,8 +10,8 @@ namespace overbend::render {
 std::vector<ToolLabel> place_labels(const stroke::Recording& recording, const View& view,
                                     const Layout& layout);
 
-// The same for a picture of one state alone, with the ram's tools at a travel (mm), and of some tools alone.
-// Names keep clear of the strip as it is there, and so do the lines that lead from them, where they can.
+// The same for a picture of one state alone, without scale and key, with the ram's tools at a travel (mm); of
+// some tools alone. Names keep clear of the strip as it is there.
 struct LabelledState {
     const stroke::State& state;
     double travel;

@@ -38,27 +38,12 @@ void let_go_of_all() {
 void connect_keys() {
     ImGuiIO& io = ImGui::GetIO();
     using Key = sf::Keyboard;
-    // Not Tab: see keyboard_frame.h.
-    const std::pair<ImGuiKey_, Key::Key> keys[] = {{ImGuiKey_LeftArrow, Key::Left},
-                                                   {ImGuiKey_RightArrow, Key::Right},
-                                                   {ImGuiKey_UpArrow, Key::Up},
-                                                   {ImGuiKey_DownArrow, Key::Down},
-                                                   {ImGuiKey_PageUp, Key::PageUp},
-                                                   {ImGuiKey_PageDown, Key::PageDown},
-                                                   {ImGuiKey_Home, Key::Home},
-                                                   {ImGuiKey_End, Key::End},
-                                                   {ImGuiKey_Insert, Key::Insert},
-                                                   {ImGuiKey_Delete, Key::Delete},
-                                                   {ImGuiKey_Backspace, Key::Backspace},
-                                                   {ImGuiKey_Space, Key::Space},
-                                                   {ImGuiKey_Enter, Key::Enter},
-                                                   {ImGuiKey_Escape, Key::Escape},
-                                                   {ImGuiKey_A, Key::A},
-                                                   {ImGuiKey_C, Key::C},
-                                                   {ImGuiKey_V, Key::V},
-                                                   {ImGuiKey_X, Key::X},
-                                                   {ImGuiKey_Y, Key::Y},
-                                                   {ImGuiKey_Z, Key::Z}};
+    // Not Tab and arrows: see keyboard_frame.h.
+    const std::pair<ImGuiKey_, Key::Key> keys[] = {
+        {ImGuiKey_Insert, Key::Insert}, {ImGuiKey_Delete, Key::Delete}, {ImGuiKey_Backspace, Key::Backspace},
+        {ImGuiKey_Space, Key::Space},   {ImGuiKey_Enter, Key::Enter},   {ImGuiKey_Escape, Key::Escape},
+        {ImGuiKey_A, Key::A},           {ImGuiKey_C, Key::C},           {ImGuiKey_V, Key::V},
+        {ImGuiKey_X, Key::X},           {ImGuiKey_Y, Key::Y},           {ImGuiKey_Z, Key::Z}};
     for (const auto& [imgui, sfml] : keys) io.KeyMap[imgui] = sfml;
     io.SetClipboardTextFn = set_clipboard;
     io.GetClipboardTextFn = clipboard;

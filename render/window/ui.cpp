@@ -255,6 +255,14 @@ bool Ui::key(const std::string& words, const Key& key) {
     return used;
 }
 
+void Ui::scroll_by_keys() {
+    const float page = 0.8f * ImGui::GetWindowHeight();
+    float by = 0.0f;
+    if (key("Panel, a page down", {sf::Keyboard::PageDown, true})) by = page;
+    if (key("Panel, a page up", {sf::Keyboard::PageUp, true})) by = -page;
+    if (by != 0.0f) ImGui::SetScrollY(std::clamp(ImGui::GetScrollY() + by, 0.0f, ImGui::GetScrollMaxY()));
+}
+
 void Ui::words(const std::string& words, Weight weight) {
     ImGui::PushTextWrapPos(0.0f);
     if (weight == Weight::muted)

@@ -88,6 +88,10 @@ class Ui {
     // A key without a control of its own, for the list of shortcuts.
     bool key(const std::string& words, const Key& key);
 
+    // The panel that is being drawn, a page down or up by Ctrl+Page Down and Ctrl+Page Up: what is below its
+    // last control is not to be reached by Tab. For one panel in a frame.
+    void scroll_by_keys();
+
     // Words broken to the width; muted for remarks, alarm for what speaks against a job.
     enum class Weight { plain, muted, alarm, heading };
     void words(const std::string& words, Weight weight = Weight::plain);

@@ -20,7 +20,7 @@ class Files {
         if (name_or_path.empty()) return;
         try {
             add(file_of(name_or_path, {}, kind));
-        } catch (const CaseError&) {
+        } catch (const CaseError&) {  // what came with the program is gone
         }
     }
     std::vector<std::filesystem::path> found() const { return found_; }

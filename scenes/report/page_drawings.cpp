@@ -30,8 +30,8 @@ void add_drawings(const std::vector<Drawing>& drawings, render::Page& page) {
             words("%zu drawings: every tool that the strokes use, the blank and the finished part. ",
                   drawings.size()) +
             "They open at a click. overbend report writes them, to scale on paper and as DXF for wire and "
-            "laser, to "
-            "figures/drawings. Bend lines of the blank are those that the strokes of this page were "
+            "laser, to figures/drawings. Bend lines of the blank are those that the strokes of this page "
+            "were "
             "bent with; the command drawings fits them to the drawing's legs first."};
 }
 

@@ -73,8 +73,8 @@ bool MainShow::may_close() {
 }
 
 void MainShow::draw_leaving(Ui& ui) {
-    leaving_ = leaving_ && process_.unsaved();
     if (!leaving_) return;
+    if (!process_.unsaved()) over_ = true;  // once they are saved nothing is in its way
     const std::optional<UnsavedAnswer> answer =
         draw_unsaved(ui, "Changes of the case are not saved (Ctrl+S saves them).", "Close without them",
                      "Keep it open", {});

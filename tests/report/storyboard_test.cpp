@@ -8,6 +8,8 @@
 #include <algorithm>
 
 #include "render/picture/panel.h"
+#include "render/picture/swept.h"
+#include "render/picture/tool_labels.h"
 #include "render/report/paper.h"
 #include "render/report/turn_sign.h"
 #include "scenes/case/read_case.h"
@@ -154,6 +156,55 @@ TEST_CASE("panels of a stroke are to one scale, and hold the whole strip at thei
     CHECK((moved.on_picture({1.0, 2.0}) - view.on_picture({1.0, 2.0})).x() == doctest::Approx(490.0));
     CHECK_THROWS_AS(choose_panel_view(r, {}, box, 12.0), OutOfRange);
     CHECK_THROWS_AS(choose_panel_view(r, {1e6}, box, 12.0), OutOfRange);
+}
+
+// A line crosses where the strip comes between a name and its tool, not where it lies on the tool.
+TEST_CASE("names in panels keep clear of the strip as it is seen, and so do the lines that lead from them") {
+    const scenes::JobResult job = scenes::run_process(scenes::read_case("cases/cable-hook/case.toml"), {});
+    constexpr double u = 12.0;
+    Layout layout;
+    layout.unit = u, layout.stage = {0.0, 0.0, 300.0, 245.0}, layout.narrow = true;
+    int names = 0;
+    for (const scenes::StepResult& step : job.steps) {
+        const stroke::Recording& r = step.stroke.recording;
+        const double loaded = loaded_moment(r);
+        const View view = choose_panel_view(r, {0.0, loaded}, layout.stage, u);
+        std::vector<int> pressing;
+        for (int t = 0; t < static_cast<int>(r.tools.size()); ++t)
+            if (tool::presses(r.tools[t].role)) pressing.push_back(t);
+        for (const double moment : {0.0, loaded}) {
+            CAPTURE(step.name);
+            CAPTURE(moment);
+            const stroke::State s = state_at(r, moment);
+            const double travel = moment == 0.0 ? -panel_raise(r, view) : s.travel;
+            const Swept strip = swept_in(s, r.thickness, view);
+            const std::vector<ToolLabel> labels = place_labels(r, view, layout, {s, travel, pressing});
+            CHECK(labels.size() == pressing.size());
+            for (const ToolLabel& label : labels) {
+                CAPTURE(label.words);
+                ++names;
+                CHECK(holds(layout.stage, label.box));
+                CHECK_FALSE(crossed(strip, label.box, 0.3 * u));
+                const bool sprung = label.tool < static_cast<int>(s.compression.size());
+                const std::vector<Point> outline =
+                    tool_points(r.tools[label.tool],
+                                stroke::tool_position(r.tools[label.tool], travel,
+                                                      sprung ? s.compression[label.tool] : 0.0, s.phase),
+                                view);
+                const Point from = label.box.centre(), to = nearest_on(outline, from);
+                bool lies_on_it = false;
+                for (double x = label.box.x; x <= label.box.right(); x += 1.0)
+                    lies_on_it = lies_on_it || inside(outline, {x, from.y()});
+                CHECK(lies_on_it == label.inside);
+                const double length = (to - from).norm(), end = length - 2.0 * strip.half - 14.0;
+                for (double at = 0.0; at < end && !label.inside; at += 2.0) {
+                    const Point p = from + at / length * (to - from);
+                    CHECK_FALSE(crossed(strip, {p.x(), p.y(), 0.0, 0.0}, 0.5));
+                }
+            }
+        }
+    }
+    CHECK(names > 20);
 }
 
 TEST_CASE("storyboards that cannot be are refused by name") {

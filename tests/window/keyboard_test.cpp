@@ -54,6 +54,23 @@ TEST_CASE("Tab goes to every control and round again, and what is framed is seen
     CHECK(once_round(s.user, false) == to_be_framed(s.window));
 }
 
+TEST_CASE("a panel is scrolled by keys") {
+    scenes::Remembered low;
+    low.height = 480;
+    Session s("one-bend-dc01", low);
+    s.key(K::Num1);
+    const double before = s.user.find("Material").box.y;
+    const auto now = [&] {
+        for (const Control& c : s.window.ui().controls())
+            if (c.words == "Material") return c.box.y;
+        return before;
+    };
+    s.key(K::PageDown, true);
+    CHECK(now() < before - 20.0);
+    s.key(K::PageUp, true);
+    CHECK(now() == before);
+}
+
 TEST_CASE("a case is changed by the keyboard alone") {
     Session s("one-bend-dc01");
     const auto go_to = [&](const std::string& words) {

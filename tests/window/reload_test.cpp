@@ -184,6 +184,28 @@ TEST_CASE("changes that no file has are not lost unasked") {
     CHECK_FALSE(on.window.turn(on.show));
 }
 
+TEST_CASE("once changes are saved, what was asked for goes on") {
+    OnDisk on;
+    const std::string other = on.folder.write("other.toml", with_thickness("0.9"));
+    on.user.click("Case");
+    const auto change_and_save = [&](const std::string& thickness, const std::string& name) {
+        on.user.type("Thickness", thickness);
+        REQUIRE(on.user.wait());
+        if (name == "first.toml") on.drop(other);
+        if (name == "second.toml") on.user.key(K::Q, true);
+        on.user.key(K::S, true);
+        on.user.type("File", (on.folder.path() / name).string());
+    };
+    change_and_save("0.8", "first.toml");
+    REQUIRE(on.user.wait());
+    CHECK(on.thickness() == 0.9);
+    CHECK(std::filesystem::exists(on.folder.path() / "first.toml"));
+    CHECK_FALSE(on.show.over());
+    CHECK_THROWS(change_and_save("0.7", "second.toml"));  // no frame comes any more
+    CHECK(on.show.over());
+    CHECK(std::filesystem::exists(on.folder.path() / "second.toml"));
+}
+
 TEST_CASE("closing that is asked for twice is meant") {
     OnDisk on;
     on.user.click("Case");

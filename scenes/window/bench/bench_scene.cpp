@@ -162,6 +162,7 @@ void BenchScene::draw(Ui& ui, render::Theme theme, double) {
         in.fresh.reset();
     }
     ImGui::BeginChild("bench panel", {20.0f * ImGui::GetFontSize(), 0.0f});
+    ui.scroll_by_keys();
     if (draw_bench_controls(ui, in.state, in.cards, in.told) == BenchAsked::overbend) in.look_for_overbend();
     ImGui::EndChild();
     ImGui::SameLine();

@@ -60,6 +60,11 @@ void ProcessPanels::draw_keys(Ui& ui, JobWork& work) {
 }
 
 void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
+    // Once they are saved nothing is in its way.
+    if (wanted_ && !unsaved()) {
+        read(*wanted_);
+        wanted_.reset();
+    }
     if (wanted_) {
         const std::string name = wanted_->filename().string();
         const std::optional<UnsavedAnswer> answer =

@@ -155,7 +155,9 @@ void ProcessScene::Inside::draw_panels(Ui& ui) {
     if (!panels.shown()) return;
     const double side = panels.width() * ImGui::GetFontSize();
     ImGui::BeginChild(panels.name(), {static_cast<float>(side), 0.0f});
+    ui.scroll_by_keys();
     if (const std::optional<FindingPlace> place = panels.draw(ui, work, wish())) go_to(*place);
+    ImGui::Dummy({0.0f, 0.5f * ImGui::GetFontSize()});  // the last line is whole at the end
     ImGui::EndChild();
     ImGui::SameLine();
 }
