@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::chart {
 
 enum class Scale { linear, logarithmic };
 
@@ -40,4 +40,4 @@ Axis make_axis(const std::string& words, const Extent& extent, int most_ticks, S
 // minus, thousands set apart from 10 000 on.
 std::string tick_number(double value, double step);
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

@@ -7,7 +7,7 @@
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 namespace {
 
@@ -34,7 +34,7 @@ double end_of_yield(const LayerPoint& a, const LayerPoint& b) {
 }  // namespace
 
 BentSection find_section(const stroke::Recording& r, double from, double to) {
-    check_recording(r);
+    picture::check_recording(r);
     BentSection section;
     section.loaded = last_held(r);
     const stroke::State& s = r.states[std::max(0, section.loaded)];
@@ -48,16 +48,17 @@ BentSection find_section(const stroke::Recording& r, double from, double to) {
         section.sense = s.curvature[e] < 0.0 ? -1.0 : 1.0;
     }
     if (greatest < 0.0 || section.loaded < 0)
-        throw OutOfRange("section of the strip", fixed(low, 2) + " to " + fixed(high, 2) + " mm of the blank",
+        throw OutOfRange("section of the strip",
+                         picture::fixed(low, 2) + " to " + picture::fixed(high, 2) + " mm of the blank",
                          "there must be a pressed element between");
     return section;
 }
 
 BentSection section_at(const stroke::Recording& r, double blank_position) {
-    check_recording(r);
+    picture::check_recording(r);
     BentSection section;
     const int elements = static_cast<int>(r.blank_position.size()) - 1;
-    section.element = std::clamp(static_cast<int>(along_at(r, blank_position)), 0, elements - 1);
+    section.element = std::clamp(static_cast<int>(picture::along_at(r, blank_position)), 0, elements - 1);
     section.blank_position = middle(r, section.element);
     section.loaded = std::max(0, last_held(r));
     section.sense = r.states[section.loaded].curvature[section.element] < 0.0 ? -1.0 : 1.0;
@@ -81,7 +82,7 @@ std::vector<LayerPoint> section_layers(const stroke::Recording& r, const stroke:
     std::vector<LayerPoint> layers;
     layers.reserve(r.layer_height.size());
     for (int i = 0; i < r.layers(); ++i)
-        layers.push_back({lifted_height(r.layer_height[i], s.stretch[e], s.curvature[e]),
+        layers.push_back({picture::lifted_height(r.layer_height[i], s.stretch[e], s.curvature[e]),
                           s.hoop_stress[e * r.layers() + i], s.plastic_strain[e * r.layers() + i]});
     return layers;
 }
@@ -120,4 +121,4 @@ std::optional<ElasticCore> elastic_core(const std::vector<LayerPoint>& layers, d
     return core;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

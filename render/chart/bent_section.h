@@ -17,7 +17,7 @@
 
 #include "sim/stroke/recording.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 struct SectionPoint {
     double curvature = 0.0;  // 1/mm
@@ -60,4 +60,4 @@ struct ElasticCore {
 };
 std::optional<ElasticCore> elastic_core(const std::vector<LayerPoint>& layers, double lower, double upper);
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

@@ -6,7 +6,7 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 namespace {
 
@@ -96,27 +96,28 @@ std::vector<CostCrossing> crossings(const std::vector<CostCurve>& curves) {
     return found;
 }
 
-void add_cost_over_batch(DrawingList& list, const Rect& box, const CostOverBatch& chart,
+void add_cost_over_batch(picture::DrawingList& list, const picture::Rect& box, const CostOverBatch& chart,
                          const ChartLook& look) {
     check(chart);
-    const ThemeColours& colours = theme_colours(look.theme);
+    const picture::ThemeColours& colours = picture::theme_colours(look.theme);
     ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
     for (std::size_t i = 0; i < chart.curves.size(); ++i) {
-        std::vector<Point> values;
+        std::vector<picture::Point> values;
         for (const CostPoint& p : chart.curves[i].points) values.emplace_back(p.batch, p.per_part);
         add_curve(list, frame, values, curve_look(look, static_cast<int>(i)));
     }
     for (const CostCrossing& c : crossings(chart.curves)) {
-        const Point at(c.at.batch, c.at.per_part);
+        const picture::Point at(c.at.batch, c.at.per_part);
         add_dot(list, frame, at, colours.ink, DotLook::ring);
         add_label(list, frame, at, crossing_words(chart.curves, c), colours.ink);
     }
 }
 
-DrawingList draw_cost_over_batch(const CostOverBatch& chart, const ChartSize& size, Theme theme) {
-    DrawingList list = chart_page(size, chart.title, theme);
+picture::DrawingList draw_cost_over_batch(const CostOverBatch& chart, const ChartSize& size,
+                                          picture::Theme theme) {
+    picture::DrawingList list = chart_page(size, chart.title, theme);
     add_cost_over_batch(list, chart_box(size), chart, chart_look(size, theme));
     return list;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

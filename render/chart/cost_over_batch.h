@@ -10,7 +10,7 @@
 
 #include "render/chart/frame.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 struct CostPoint {
     double batch = 1.0;     // parts, > 0
@@ -37,8 +37,9 @@ std::vector<CostCrossing> crossings(const std::vector<CostCurve>& curves);
 
 // Throws OutOfRange: no curve or more than five, one with fewer than two points or with a value that is not
 // above 0, batches that do not rise; a box without room.
-void add_cost_over_batch(DrawingList& list, const Rect& box, const CostOverBatch& chart,
+void add_cost_over_batch(picture::DrawingList& list, const picture::Rect& box, const CostOverBatch& chart,
                          const ChartLook& look);
-DrawingList draw_cost_over_batch(const CostOverBatch& chart, const ChartSize& size, Theme theme);
+picture::DrawingList draw_cost_over_batch(const CostOverBatch& chart, const ChartSize& size,
+                                          picture::Theme theme);
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

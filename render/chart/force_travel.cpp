@@ -6,7 +6,7 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 namespace {
 
@@ -19,8 +19,8 @@ ForcePoint peak_of(const ForceTravel& chart) {
     return peak;
 }
 
-std::vector<Point> values(const std::vector<ForcePoint>& points) {
-    std::vector<Point> found;
+std::vector<picture::Point> values(const std::vector<ForcePoint>& points) {
+    std::vector<picture::Point> found;
     found.reserve(points.size());
     for (const ForcePoint& p : points) found.emplace_back(p.travel, p.force);
     return found;
@@ -77,16 +77,17 @@ ForceTravel force_travel(const stroke::Recording& recording, double strip_width)
 
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double moment) {
     ForceTravel chart = force_travel(recording, strip_width);
-    const stroke::State s = state_at(recording, moment);
+    const stroke::State s = picture::state_at(recording, moment);
     chart.now = {std::max(0.0, s.travel), std::max(0.0, s.punch_force * strip_width / 1000.0)};
     return chart;
 }
 
-void add_force_travel(DrawingList& list, const Rect& box, const ForceTravel& chart, const ChartLook& look) {
+void add_force_travel(picture::DrawingList& list, const picture::Rect& box, const ForceTravel& chart,
+                      const ChartLook& look) {
     if (chart.loading.size() < 2)
         throw OutOfRange("points of a force over travel", std::to_string(chart.loading.size()),
                          "a curve has two at least");
-    const ThemeColours& colours = theme_colours(look.theme);
+    const picture::ThemeColours& colours = picture::theme_colours(look.theme);
     const ForcePoint peak = peak_of(chart);
     ChartFrame frame = add_frame(list, box, info_of(chart, look, peak.force), look);
     add_curve(list, frame, values(chart.going_back), curve_look(look, 1));
@@ -108,10 +109,11 @@ void add_force_travel(DrawingList& list, const Rect& box, const ForceTravel& cha
     if (chart.now) add_dot(list, frame, {chart.now->travel, chart.now->force}, colours.ink);
 }
 
-DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size, Theme theme) {
-    DrawingList list = chart_page(size, chart.title, theme);
+picture::DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size,
+                                       picture::Theme theme) {
+    picture::DrawingList list = chart_page(size, chart.title, theme);
     add_force_travel(list, chart_box(size), chart, chart_look(size, theme));
     return list;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

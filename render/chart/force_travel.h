@@ -14,7 +14,7 @@
 #include "render/chart/frame.h"
 #include "sim/stroke/recording.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 struct ForcePoint {
     double travel = 0.0;  // mm
@@ -44,7 +44,8 @@ ForceTravel force_travel(const stroke::Recording& recording, double strip_width)
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double moment);
 
 // Throws OutOfRange: fewer than two points; a box without room.
-void add_force_travel(DrawingList& list, const Rect& box, const ForceTravel& chart, const ChartLook& look);
-DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size, Theme theme);
+void add_force_travel(picture::DrawingList& list, const picture::Rect& box, const ForceTravel& chart,
+                      const ChartLook& look);
+picture::DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size, picture::Theme theme);
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

@@ -14,16 +14,16 @@
 #include "render/picture/label_room.h"
 #include "render/picture/palette.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 struct ChartLook {
-    Theme theme = Theme::light;
+    picture::Theme theme = picture::Theme::light;
     double unit = 0.0;  // size of the smallest words, px, > 0
 };
 
 // How a curve is drawn: no two of a chart differ in colour alone.
 struct CurveLook {
-    Colour colour;
+    picture::Colour colour;
     std::vector<double> dash;  // px; empty: unbroken
     double width = 1.0;        // px
 };
@@ -47,10 +47,10 @@ struct ChartInfo {
 // A chart with its axes drawn.
 struct ChartFrame {
     ChartLook look;
-    Rect plot;
+    picture::Rect plot;
     Axis across, up;
-    LabelRoom words;  // within the plot; the curves are its lines
-    Point at(const Point& value) const {
+    picture::LabelRoom words;  // within the plot; the curves are its lines
+    picture::Point at(const picture::Point& value) const {
         return {plot.x + plot.width * across.part(value.x()),
                 plot.bottom() - plot.height * up.part(value.y())};
     }
@@ -58,20 +58,22 @@ struct ChartFrame {
 
 // Throws OutOfRange: an extent that make_axis refuses; a box too small for the words: the plot would be under
 // 8 units wide or 5 high.
-ChartFrame add_frame(DrawingList& list, const Rect& box, const ChartInfo& info, const ChartLook& look);
+ChartFrame add_frame(picture::DrawingList& list, const picture::Rect& box, const ChartInfo& info,
+                     const ChartLook& look);
 
 // A curve through these values, cut off at the plot's edges.
-void add_curve(DrawingList& list, ChartFrame& frame, const std::vector<Point>& values,
+void add_curve(picture::DrawingList& list, ChartFrame& frame, const std::vector<picture::Point>& values,
                const CurveLook& curve);
 
 enum class DotLook { full, ring };
-void add_dot(DrawingList& list, const ChartFrame& frame, const Point& value, const Colour& colour,
-             DotLook dot = DotLook::full);
+void add_dot(picture::DrawingList& list, const ChartFrame& frame, const picture::Point& value,
+             const picture::Colour& colour, DotLook dot = DotLook::full);
 
 // Words as near to a value as there is room in the plot off all curves and other words; where there is none,
 // off the words alone; nothing when even that fails. Returns their box.
-std::optional<Rect> add_label(DrawingList& list, ChartFrame& frame, const Point& value,
-                              const std::string& words, const Colour& colour);
+std::optional<picture::Rect> add_label(picture::DrawingList& list, ChartFrame& frame,
+                                       const picture::Point& value, const std::string& words,
+                                       const picture::Colour& colour);
 
 // A picture of a chart alone: 320 to 4000 px either way, words 1/36 of the height at least.
 struct ChartSize {
@@ -79,8 +81,8 @@ struct ChartSize {
     int height = 640;
 };
 // An empty picture for it, and the box that a chart fills on it. Throws OutOfRange: the size.
-DrawingList chart_page(const ChartSize& size, const std::string& title, Theme theme);
-Rect chart_box(const ChartSize& size);
-ChartLook chart_look(const ChartSize& size, Theme theme);
+picture::DrawingList chart_page(const ChartSize& size, const std::string& title, picture::Theme theme);
+picture::Rect chart_box(const ChartSize& size);
+ChartLook chart_look(const ChartSize& size, picture::Theme theme);
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

@@ -3,12 +3,12 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 namespace {
 
-std::vector<Point> values(const std::vector<SectionPoint>& points) {
-    std::vector<Point> found;
+std::vector<picture::Point> values(const std::vector<SectionPoint>& points) {
+    std::vector<picture::Point> found;
     found.reserve(points.size());
     for (const SectionPoint& p : points) found.emplace_back(p.curvature, p.moment);
     return found;
@@ -66,10 +66,10 @@ MomentCurve moment_curve(const stroke::Recording& recording, const std::string& 
     return curve;
 }
 
-void add_moment_curvature(DrawingList& list, const Rect& box, const MomentCurvature& chart,
+void add_moment_curvature(picture::DrawingList& list, const picture::Rect& box, const MomentCurvature& chart,
                           const ChartLook& look) {
     check(chart);
-    const ThemeColours& colours = theme_colours(look.theme);
+    const picture::ThemeColours& colours = picture::theme_colours(look.theme);
     ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
     for (std::size_t i = 0; i < chart.bends.size(); ++i) {
         add_curve(list, frame, values(chart.bends[i].loading), curve_look(look, static_cast<int>(2 * i)));
@@ -94,10 +94,11 @@ void add_moment_curvature(DrawingList& list, const Rect& box, const MomentCurvat
     }
 }
 
-DrawingList draw_moment_curvature(const MomentCurvature& chart, const ChartSize& size, Theme theme) {
-    DrawingList list = chart_page(size, chart.title, theme);
+picture::DrawingList draw_moment_curvature(const MomentCurvature& chart, const ChartSize& size,
+                                           picture::Theme theme) {
+    picture::DrawingList list = chart_page(size, chart.title, theme);
     add_moment_curvature(list, chart_box(size), chart, chart_look(size, theme));
     return list;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

@@ -12,7 +12,7 @@
 #include "render/chart/bent_section.h"
 #include "render/chart/frame.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 struct MomentCurve {
     std::string name;                   // of the bend
@@ -31,8 +31,9 @@ struct MomentCurvature {
 MomentCurve moment_curve(const stroke::Recording& recording, const std::string& name, double from, double to);
 
 // Throws OutOfRange: no bend, a curve of fewer than two points; a box without room.
-void add_moment_curvature(DrawingList& list, const Rect& box, const MomentCurvature& chart,
+void add_moment_curvature(picture::DrawingList& list, const picture::Rect& box, const MomentCurvature& chart,
                           const ChartLook& look);
-DrawingList draw_moment_curvature(const MomentCurvature& chart, const ChartSize& size, Theme theme);
+picture::DrawingList draw_moment_curvature(const MomentCurvature& chart, const ChartSize& size,
+                                           picture::Theme theme);
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

@@ -5,7 +5,7 @@
 
 #include "render/picture/stage.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 namespace {
 
@@ -15,8 +15,8 @@ void take_in_stroke(const stroke::Recording& r, const BentSection& section, Sect
     now.stress = now.plastic_strain = now.curvature = now.moment = {0.0, 0.0};
     for (const stroke::State& s : r.states) {
         const double G = s.stretch[section.element], k = s.curvature[section.element];
-        now.height.take_in(lifted_height(-0.5 * r.thickness, G, k));
-        now.height.take_in(lifted_height(0.5 * r.thickness, G, k));
+        now.height.take_in(picture::lifted_height(-0.5 * r.thickness, G, k));
+        now.height.take_in(picture::lifted_height(0.5 * r.thickness, G, k));
         for (const LayerPoint& l : section_layers(r, s, section)) {
             now.stress.take_in(l.stress);
             now.plastic_strain.take_in(100.0 * l.plastic_strain);
@@ -27,9 +27,9 @@ void take_in_stroke(const stroke::Recording& r, const BentSection& section, Sect
     }
 }
 
-void add_surfaces(DrawingList& list, ChartFrame& frame, const SectionNow& now) {
+void add_surfaces(picture::DrawingList& list, ChartFrame& frame, const SectionNow& now) {
     const double u = frame.look.unit;
-    const CurveLook line{theme_colours(frame.look.theme).muted, {0.3 * u, 0.3 * u}, 0.08 * u};
+    const CurveLook line{picture::theme_colours(frame.look.theme).muted, {0.3 * u, 0.3 * u}, 0.08 * u};
     for (const double y : {now.lower, now.upper})
         add_curve(list, frame, {{frame.across.low, y}, {frame.across.high, y}}, line);
 }
@@ -40,8 +40,8 @@ double value_of(const LayerPoint& layer, Quantity quantity) {
     return quantity == Quantity::stress ? layer.stress : 100.0 * layer.plastic_strain;
 }
 
-void add_layers_now(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look,
-                    Quantity quantity) {
+void add_layers_now(picture::DrawingList& list, const picture::Rect& box, const SectionNow& now,
+                    const ChartLook& look, Quantity quantity) {
     ChartInfo info;
     const bool stress = quantity == Quantity::stress;
     info.across_words = stress ? "hoop stress, MPa" : "plastic strain, %";
@@ -50,23 +50,23 @@ void add_layers_now(DrawingList& list, const Rect& box, const SectionNow& now, c
     info.up = now.height;
     ChartFrame frame = add_frame(list, box, info, look);
     add_surfaces(list, frame, now);
-    std::vector<Point> values;
+    std::vector<picture::Point> values;
     for (const LayerPoint& l : now.layers) values.emplace_back(value_of(l, quantity), l.height);
     const CurveLook curve = curve_look(look, 0);
     add_curve(list, frame, values, curve);
-    for (const Point& v : values) add_dot(list, frame, v, curve.colour);
+    for (const picture::Point& v : values) add_dot(list, frame, v, curve.colour);
     if (!now.marked || *now.marked < 0 || *now.marked >= static_cast<int>(values.size())) return;
-    const Colour mark = curve_look(look, 1).colour;
-    list.items.push_back(Shape{circle(frame.at(values[*now.marked]), 0.62 * look.unit),
-                               std::nullopt,
-                               mark,
-                               0.2 * look.unit,
-                               {},
-                               std::nullopt});
+    const picture::Colour mark = curve_look(look, 1).colour;
+    list.items.push_back(picture::Shape{picture::circle(frame.at(values[*now.marked]), 0.62 * look.unit),
+                                        std::nullopt,
+                                        mark,
+                                        0.2 * look.unit,
+                                        {},
+                                        std::nullopt});
 }
 
-std::vector<Point> points(const std::vector<SectionPoint>& path) {
-    std::vector<Point> found;
+std::vector<picture::Point> points(const std::vector<SectionPoint>& path) {
+    std::vector<picture::Point> found;
     for (const SectionPoint& p : path) found.emplace_back(p.curvature, p.moment);
     return found;
 }
@@ -75,14 +75,14 @@ std::vector<Point> points(const std::vector<SectionPoint>& path) {
 
 SectionNow section_now(const stroke::Recording& r, double moment, double blank_position,
                        std::optional<int> marked_layer) {
-    const stroke::State state = state_at(r, moment);
+    const stroke::State state = picture::state_at(r, moment);
     const BentSection section = section_at(r, blank_position);
     SectionNow now;
     now.blank_position = section.blank_position;
     now.sense = section.sense;
     const double G = state.stretch[section.element], k = state.curvature[section.element];
-    now.lower = lifted_height(-0.5 * r.thickness, G, k);
-    now.upper = lifted_height(0.5 * r.thickness, G, k);
+    now.lower = picture::lifted_height(-0.5 * r.thickness, G, k);
+    now.upper = picture::lifted_height(0.5 * r.thickness, G, k);
     now.layers = section_layers(r, state, section);
     now.marked = marked_layer;
     now.at = section_point(r, state, section);
@@ -107,29 +107,31 @@ void put_before(SectionNow& now, const stroke::Recording& earlier, Faces faces) 
     }
 }
 
-void add_stress_now(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look) {
+void add_stress_now(picture::DrawingList& list, const picture::Rect& box, const SectionNow& now,
+                    const ChartLook& look) {
     add_layers_now(list, box, now, look, Quantity::stress);
 }
 
-void add_plastic_strain_now(DrawingList& list, const Rect& box, const SectionNow& now,
+void add_plastic_strain_now(picture::DrawingList& list, const picture::Rect& box, const SectionNow& now,
                             const ChartLook& look) {
     add_layers_now(list, box, now, look, Quantity::plastic_strain);
 }
 
-void add_moment_so_far(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look) {
+void add_moment_so_far(picture::DrawingList& list, const picture::Rect& box, const SectionNow& now,
+                       const ChartLook& look) {
     ChartInfo info;
     info.across_words = "curvature, 1/mm";
     info.up_words = "moment, N mm per mm of width";
     info.across = now.curvature;
     info.up = now.moment;
-    const CurveLook earlier{theme_colours(look.theme).muted, {}, 0.1 * look.unit};
+    const CurveLook earlier{picture::theme_colours(look.theme).muted, {}, 0.1 * look.unit};
     info.key = {{"pressing", curve_look(look, 0)}, {"let go", curve_look(look, 1)}};
     if (!now.before.empty()) info.key.push_back({"before", earlier});
     ChartFrame frame = add_frame(list, box, info, look);
     if (!now.before.empty()) add_curve(list, frame, points(now.before), earlier);
     add_curve(list, frame, points(now.loading), curve_look(look, 0));
     add_curve(list, frame, points(now.let_go), curve_look(look, 1));
-    add_dot(list, frame, {now.at.curvature, now.at.moment}, theme_colours(look.theme).ink);
+    add_dot(list, frame, {now.at.curvature, now.at.moment}, picture::theme_colours(look.theme).ink);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

@@ -12,7 +12,7 @@
 #include "render/chart/bent_section.h"
 #include "render/chart/frame.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 struct SectionNow {
     double blank_position = 0.0;      // mm, of the element's middle
@@ -37,9 +37,11 @@ enum class Faces { as_now, turned_over };  // how the strip lay then: turned ove
 void put_before(SectionNow& section, const stroke::Recording& earlier, Faces faces);
 
 // Each into a box. Throws OutOfRange: a box without room.
-void add_stress_now(DrawingList& list, const Rect& box, const SectionNow& section, const ChartLook& look);
-void add_plastic_strain_now(DrawingList& list, const Rect& box, const SectionNow& section,
+void add_stress_now(picture::DrawingList& list, const picture::Rect& box, const SectionNow& section,
+                    const ChartLook& look);
+void add_plastic_strain_now(picture::DrawingList& list, const picture::Rect& box, const SectionNow& section,
                             const ChartLook& look);
-void add_moment_so_far(DrawingList& list, const Rect& box, const SectionNow& section, const ChartLook& look);
+void add_moment_so_far(picture::DrawingList& list, const picture::Rect& box, const SectionNow& section,
+                       const ChartLook& look);
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

@@ -7,7 +7,7 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 namespace {
 
@@ -41,8 +41,8 @@ std::string core_words(const StressThroughThickness& chart) {
     return words("Under load the elastic core (shaded) is %.2f mm of %.2f mm.", core, thickness(chart));
 }
 
-std::vector<Point> values(const std::vector<LayerPoint>& layers) {
-    std::vector<Point> found;
+std::vector<picture::Point> values(const std::vector<LayerPoint>& layers) {
+    std::vector<picture::Point> found;
     found.reserve(layers.size());
     for (const LayerPoint& l : layers) found.emplace_back(l.stress, l.height);
     return found;
@@ -65,16 +65,20 @@ ChartInfo info_of(const StressThroughThickness& chart, const ChartLook& look) {
     return info;
 }
 
-void add_core(DrawingList& list, const ChartFrame& frame, const ElasticCore& core) {
+void add_core(picture::DrawingList& list, const ChartFrame& frame, const ElasticCore& core) {
     const double y = frame.at({0.0, core.high}).y();
-    const Rect band{frame.plot.x, y, frame.plot.width, frame.at({0.0, core.low}).y() - y};
-    list.items.push_back(
-        Shape{rectangle(band), with_opacity(okabe_ito::sky_blue, 0.3), std::nullopt, 1.0, {}, frame.plot});
+    const picture::Rect band{frame.plot.x, y, frame.plot.width, frame.at({0.0, core.low}).y() - y};
+    list.items.push_back(picture::Shape{picture::rectangle(band),
+                                        picture::with_opacity(picture::okabe_ito::sky_blue, 0.3),
+                                        std::nullopt,
+                                        1.0,
+                                        {},
+                                        frame.plot});
 }
 
 // The strip's two surfaces under load.
-void add_surfaces(DrawingList& list, ChartFrame& frame, const StressThroughThickness& chart) {
-    const ThemeColours& colours = theme_colours(frame.look.theme);
+void add_surfaces(picture::DrawingList& list, ChartFrame& frame, const StressThroughThickness& chart) {
+    const picture::ThemeColours& colours = picture::theme_colours(frame.look.theme);
     const CurveLook line{
         colours.muted, {0.3 * frame.look.unit, 0.3 * frame.look.unit}, 0.08 * frame.look.unit};
     for (const double y : {chart.lower, chart.upper})
@@ -89,16 +93,16 @@ StressThroughThickness stress_through_thickness(const stroke::Recording& r, doub
     StressThroughThickness chart;
     chart.blank_position = section.blank_position;
     const double G = held.stretch[section.element], k = held.curvature[section.element];
-    chart.lower = lifted_height(-0.5 * r.thickness, G, k);
-    chart.upper = lifted_height(0.5 * r.thickness, G, k);
+    chart.lower = picture::lifted_height(-0.5 * r.thickness, G, k);
+    chart.upper = picture::lifted_height(0.5 * r.thickness, G, k);
     chart.loaded = section_layers(r, held, section);
     chart.free = section_layers(r, r.states.back(), section);
     chart.core = elastic_core(chart.loaded, chart.lower, chart.upper);
     return chart;
 }
 
-void add_stress_through_thickness(DrawingList& list, const Rect& box, const StressThroughThickness& chart,
-                                  const ChartLook& look) {
+void add_stress_through_thickness(picture::DrawingList& list, const picture::Rect& box,
+                                  const StressThroughThickness& chart, const ChartLook& look) {
     check(chart);
     ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
     if (core_is_seen(chart)) add_core(list, frame, *chart.core);
@@ -111,11 +115,11 @@ void add_stress_through_thickness(DrawingList& list, const Rect& box, const Stre
         add_dot(list, frame, {l.stress, l.height}, curve_look(look, 0).colour);
 }
 
-DrawingList draw_stress_through_thickness(const StressThroughThickness& chart, const ChartSize& size,
-                                          Theme theme) {
-    DrawingList list = chart_page(size, chart.title, theme);
+picture::DrawingList draw_stress_through_thickness(const StressThroughThickness& chart, const ChartSize& size,
+                                                   picture::Theme theme) {
+    picture::DrawingList list = chart_page(size, chart.title, theme);
     add_stress_through_thickness(list, chart_box(size), chart, chart_look(size, theme));
     return list;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

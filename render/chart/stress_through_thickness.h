@@ -12,7 +12,7 @@
 #include "render/chart/bent_section.h"
 #include "render/chart/frame.h"
 
-namespace overbend::render {
+namespace overbend::chart {
 
 struct StressThroughThickness {
     std::string title;
@@ -26,9 +26,9 @@ struct StressThroughThickness {
 StressThroughThickness stress_through_thickness(const stroke::Recording& recording, double from, double to);
 
 // Throws OutOfRange: fewer than three layers, another count of them loaded than free; a box without room.
-void add_stress_through_thickness(DrawingList& list, const Rect& box, const StressThroughThickness& chart,
-                                  const ChartLook& look);
-DrawingList draw_stress_through_thickness(const StressThroughThickness& chart, const ChartSize& size,
-                                          Theme theme);
+void add_stress_through_thickness(picture::DrawingList& list, const picture::Rect& box,
+                                  const StressThroughThickness& chart, const ChartLook& look);
+picture::DrawingList draw_stress_through_thickness(const StressThroughThickness& chart, const ChartSize& size,
+                                                   picture::Theme theme);
 
-}  // namespace overbend::render
+}  // namespace overbend::chart

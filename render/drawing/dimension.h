@@ -9,7 +9,7 @@
 
 #include "sim/tool/arc_outline.h"
 
-namespace overbend::render {
+namespace overbend::drawing {
 
 using tool::Vec2;
 
@@ -41,4 +41,4 @@ struct Dimension {
     double second_from = 0.0, second_to = 0.0;
 };
 
-}  // namespace overbend::render
+}  // namespace overbend::drawing

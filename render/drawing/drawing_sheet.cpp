@@ -10,7 +10,7 @@
 #include "render/picture/sheet_parts.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::drawing {
 
 namespace {
 
@@ -19,11 +19,11 @@ using tool::Piece;
 constexpr double scales[] = {10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01};
 constexpr Paper papers[] = {{"A4", 297, 210}, {"A4", 210, 297}, {"A3", 420, 297}};
 constexpr double thick = 0.5, thin = 0.25, hatch_width = 0.18;  // mm
-constexpr Colour black{0.0, 0.0, 0.0, 1.0};
-constexpr Colour tint{0.0, 114 / 255.0, 178 / 255.0, 0.12};
+constexpr picture::Colour black{0.0, 0.0, 0.0, 1.0};
+constexpr picture::Colour tint{0.0, 114 / 255.0, 178 / 255.0, 0.12};
 
-std::vector<Point> sampled(const std::vector<Piece>& outline, const OnPaper& paper) {
-    std::vector<Point> points;
+std::vector<picture::Point> sampled(const std::vector<Piece>& outline, const OnPaper& paper) {
+    std::vector<picture::Point> points;
     for (const Piece& piece : outline) {
         points.push_back(paper(piece.start));
         if (!piece.is_arc()) continue;
@@ -38,21 +38,21 @@ std::vector<Point> sampled(const std::vector<Piece>& outline, const OnPaper& pap
     return points;
 }
 
-Rect box_of(const std::vector<Point>& points) {
-    Point low = points.front(), high = low;
-    for (const Point& p : points) low = low.cwiseMin(p), high = high.cwiseMax(p);
+picture::Rect box_of(const std::vector<picture::Point>& points) {
+    picture::Point low = points.front(), high = low;
+    for (const picture::Point& p : points) low = low.cwiseMin(p), high = high.cwiseMax(p);
     return {low.x(), low.y(), high.x() - low.x(), high.y() - low.y()};
 }
 
-std::vector<std::vector<Point>> polygons(const DrawingSheet& sheet, const OnPaper& paper) {
-    std::vector<std::vector<Point>> all;
+std::vector<std::vector<picture::Point>> polygons(const DrawingSheet& sheet, const OnPaper& paper) {
+    std::vector<std::vector<picture::Point>> all;
     for (const std::vector<Piece>& outline : sheet.outlines) all.push_back(sampled(outline, paper));
     return all;
 }
 
-Rect outline_box(const DrawingSheet& sheet, const OnPaper& paper) {
-    std::vector<Point> points;
-    for (const std::vector<Point>& polygon : polygons(sheet, paper))
+picture::Rect outline_box(const DrawingSheet& sheet, const OnPaper& paper) {
+    std::vector<picture::Point> points;
+    for (const std::vector<picture::Point>& polygon : polygons(sheet, paper))
         points.insert(points.end(), polygon.begin(), polygon.end());
     return box_of(points);
 }
@@ -60,7 +60,7 @@ Rect outline_box(const DrawingSheet& sheet, const OnPaper& paper) {
 // What the dimensions have to mind.
 Ink view_ink(const DrawingSheet& sheet, const OnPaper& paper) {
     Ink ink;
-    for (const std::vector<Point>& polygon : polygons(sheet, paper))
+    for (const std::vector<picture::Point>& polygon : polygons(sheet, paper))
         for (std::size_t i = 0; i < polygon.size(); ++i)
             ink.lines.push_back({polygon[i], polygon[(i + 1) % polygon.size()], Stroke::outline});
     for (const ViewLine& line : sheet.lines)
@@ -68,9 +68,9 @@ Ink view_ink(const DrawingSheet& sheet, const OnPaper& paper) {
     return ink;
 }
 
-Rect ink_box(const Ink& ink, const Rect& outline) {
-    Point low(outline.x, outline.y), high(outline.right(), outline.bottom());
-    const auto take = [&](const Point& p) { low = low.cwiseMin(p), high = high.cwiseMax(p); };
+picture::Rect ink_box(const Ink& ink, const picture::Rect& outline) {
+    picture::Point low(outline.x, outline.y), high(outline.right(), outline.bottom());
+    const auto take = [&](const picture::Point& p) { low = low.cwiseMin(p), high = high.cwiseMax(p); };
     for (const Line& line : ink.lines) take(line.a), take(line.b);
     for (const Label& label : ink.labels)
         take({label.box.x, label.box.y}), take({label.box.right(), label.box.bottom()});
@@ -85,25 +85,26 @@ struct Layout {
 
 // Centred on the area with its dimensions, or nothing where it has no room.
 std::optional<Layout> laid_out(const DrawingSheet& sheet, const Paper& paper, double scale) {
-    const Rect area = view_area(paper, sheet);
-    Layout layout{paper, {Point::Zero(), scale}, {}};
-    const Rect at_origin = outline_box(sheet, layout.on_paper);
+    const picture::Rect area = view_area(paper, sheet);
+    Layout layout{paper, {picture::Point::Zero(), scale}, {}};
+    const picture::Rect at_origin = outline_box(sheet, layout.on_paper);
     if (area.width <= 0.0 || at_origin.width > area.width || at_origin.height > area.height)
         return std::nullopt;
-    Point shift = area.centre() - at_origin.centre();
+    picture::Point shift = area.centre() - at_origin.centre();
     // once with as much room as it likes, then where that brings the middle of it all
     for (int round = 0; round < 3; ++round) {
         layout.on_paper.origin += shift;
-        const Rect box = outline_box(sheet, layout.on_paper);
+        const picture::Rect box = outline_box(sheet, layout.on_paper);
         layout.placed = place_dimensions(sheet.dimensions, layout.on_paper, view_ink(sheet, layout.on_paper),
-                                         box, round == 0 ? grown(area, 60.0) : area);
-        const Rect all = ink_box(layout.placed.ink, box);
+                                         box, round == 0 ? picture::grown(area, 60.0) : area);
+        const picture::Rect all = ink_box(layout.placed.ink, box);
         shift = area.centre() - all.centre();
-        if (round > 0 && holds(area, all)) break;
-        if (round == 0 && (all.width > area.width || all.height > area.height)) shift = Point::Zero();
+        if (round > 0 && picture::holds(area, all)) break;
+        if (round == 0 && (all.width > area.width || all.height > area.height))
+            shift = picture::Point::Zero();
     }
-    const Rect box = outline_box(sheet, layout.on_paper);
-    if (!holds(area, ink_box(layout.placed.ink, box))) return std::nullopt;
+    const picture::Rect box = outline_box(sheet, layout.on_paper);
+    if (!picture::holds(area, ink_box(layout.placed.ink, box))) return std::nullopt;
     return layout;
 }
 
@@ -139,19 +140,19 @@ Layout chosen(const DrawingSheet& sheet) {
                : *small;
 }
 
-Path outline_path(const std::vector<Piece>& outline, const OnPaper& paper) {
-    Path path;
-    path.push_back({Verb::move, paper(outline.front().start)});
+picture::Path outline_path(const std::vector<Piece>& outline, const OnPaper& paper) {
+    picture::Path path;
+    path.push_back({picture::Verb::move, paper(outline.front().start)});
     for (const Piece& piece : outline) {
         if (!piece.is_arc()) {
-            path.push_back({Verb::line, paper(piece.end)});
+            path.push_back({picture::Verb::line, paper(piece.end)});
             continue;
         }
         const Vec2 arm = piece.start - piece.centre;
         const double start = std::atan2(-arm.y(), arm.x());
-        add_arc(path, paper(piece.centre), paper.scale * piece.radius, start, start - piece.sweep);
+        picture::add_arc(path, paper(piece.centre), paper.scale * piece.radius, start, start - piece.sweep);
     }
-    path.push_back({Verb::close});
+    path.push_back({picture::Verb::close});
     return path;
 }
 
@@ -168,34 +169,37 @@ std::vector<double> dash_of(ViewLine::Kind kind) {
     }
 }
 
-void paint_ink(DrawingList& list, const Ink& ink) {
-    for (const Line& line : ink.lines) add_line(list, line.a, line.b, black, thin);
+void paint_ink(picture::DrawingList& list, const Ink& ink) {
+    for (const Line& line : ink.lines) picture::add_line(list, line.a, line.b, black, thin);
     for (const Arrow& arrow : ink.arrows) {
-        const Point side(-arrow.way.y(), arrow.way.x()), back = arrow.tip - arrow_length * arrow.way;
-        list.items.push_back(Shape{polygon({arrow.tip, back + 0.45 * side, back - 0.45 * side}),
-                                   black,
-                                   std::nullopt,
-                                   0.0,
-                                   {},
-                                   std::nullopt});
+        const picture::Point side(-arrow.way.y(), arrow.way.x()), back = arrow.tip - arrow_length * arrow.way;
+        list.items.push_back(
+            picture::Shape{picture::polygon({arrow.tip, back + 0.45 * side, back - 0.45 * side}),
+                           black,
+                           std::nullopt,
+                           0.0,
+                           {},
+                           std::nullopt});
     }
     for (const Label& label : ink.labels)
-        add_text(list, label.words, {label.middle.x(), baseline_for_middle(label.middle.y(), word_size)},
-                 word_size, black, Across::middle);
+        picture::add_text(list, label.words,
+                          {label.middle.x(), picture::baseline_for_middle(label.middle.y(), word_size)},
+                          word_size, black, picture::Across::middle);
 }
 
 // All hatch lines as one path.
-void paint_hatch(DrawingList& list, const std::vector<Line>& lines) {
-    Path path;
+void paint_hatch(picture::DrawingList& list, const std::vector<Line>& lines) {
+    picture::Path path;
     for (const Line& line : lines) {
-        path.push_back({Verb::move, line.a});
-        path.push_back({Verb::line, line.b});
+        path.push_back({picture::Verb::move, line.a});
+        path.push_back({picture::Verb::line, line.b});
     }
     if (!path.empty())
-        list.items.push_back(Shape{std::move(path), std::nullopt, black, hatch_width, {}, std::nullopt});
+        list.items.push_back(
+            picture::Shape{std::move(path), std::nullopt, black, hatch_width, {}, std::nullopt});
 }
 
-double hatch_distance(const Rect& box) {
+double hatch_distance(const picture::Rect& box) {
     return std::clamp(0.04 * std::min(box.width, box.height), 1.4, 3.5);
 }
 
@@ -233,27 +237,31 @@ DrawnSheet draw_sheet(const DrawingSheet& given) {
     drawn.scale = paper.scale;
     drawn.scale_words = scale_words(paper.scale);
     drawn.origin = paper.origin;
-    DrawingList& list = drawn.list;
+    picture::DrawingList& list = drawn.list;
     list.width = layout.paper.width;
     list.height = layout.paper.height;
     list.background = {1.0, 1.0, 1.0, 1.0};
     list.title = sheet.title + ": " + sheet.name;
     for (const auto& [a, b] : sheet.bands) {
-        const Point p = paper(a), q = paper(b), low = p.cwiseMin(q), size = (p - q).cwiseAbs();
-        list.items.push_back(Shape{
-            rectangle({low.x(), low.y(), size.x(), size.y()}), tint, std::nullopt, 0.0, {}, std::nullopt});
+        const picture::Point p = paper(a), q = paper(b), low = p.cwiseMin(q), size = (p - q).cwiseAbs();
+        list.items.push_back(picture::Shape{picture::rectangle({low.x(), low.y(), size.x(), size.y()}),
+                                            tint,
+                                            std::nullopt,
+                                            0.0,
+                                            {},
+                                            std::nullopt});
     }
     if (sheet.fill == Fill::hatched)
         paint_hatch(list, hatched(polygons(sheet, paper), hatch_distance(outline_box(sheet, paper)),
                                   layout.placed.ink.labels));
     for (const ViewLine& line : sheet.lines)
-        add_line(list, paper(line.a), paper(line.b), black, thin, dash_of(line.kind));
+        picture::add_line(list, paper(line.a), paper(line.b), black, thin, dash_of(line.kind));
     for (const std::vector<Piece>& outline : sheet.outlines)
         list.items.push_back(
-            Shape{outline_path(outline, paper), std::nullopt, black, thick, {}, std::nullopt});
+            picture::Shape{outline_path(outline, paper), std::nullopt, black, thick, {}, std::nullopt});
     paint_ink(list, layout.placed.ink);
     paint_surroundings(list, layout.paper, sheet, drawn.scale_words);
     return drawn;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::drawing

@@ -16,7 +16,7 @@
 #include "render/drawing/dimension.h"
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::drawing {
 
 enum class Fill { hatched, plain };
 
@@ -48,11 +48,11 @@ struct DrawingSheet {
 };
 
 struct DrawnSheet {
-    DrawingList list;
-    std::string paper;                 // "A4", "A3"
-    std::string scale_words;           // "2:1"
-    double scale = 1.0;                // mm on paper a mm
-    Point origin = Point::Zero();      // where the view's own origin stands on paper
+    picture::DrawingList list;
+    std::string paper;                               // "A4", "A3"
+    std::string scale_words;                         // "2:1"
+    double scale = 1.0;                              // mm on paper a mm
+    picture::Point origin = picture::Point::Zero();  // where the view's own origin stands on paper
     std::vector<std::string> missing;  // dimensions that found no place; they are told in a note
 };
 
@@ -62,4 +62,4 @@ DrawnSheet draw_sheet(const DrawingSheet& sheet);
 // "2:1" for 2, "1:5" for 0.2.
 std::string scale_words(double scale);
 
-}  // namespace overbend::render
+}  // namespace overbend::drawing

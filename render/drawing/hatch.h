@@ -8,11 +8,11 @@
 
 #include "render/drawing/ink.h"
 
-namespace overbend::render {
+namespace overbend::drawing {
 
 // outline: closed polygons, the solid where an odd number of them lies around; distance: between the lines, >
 // 0.
-std::vector<Line> hatched(const std::vector<std::vector<Point>>& outline, double distance,
+std::vector<Line> hatched(const std::vector<std::vector<picture::Point>>& outline, double distance,
                           const std::vector<Label>& labels);
 
-}  // namespace overbend::render
+}  // namespace overbend::drawing

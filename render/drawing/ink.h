@@ -9,22 +9,22 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::drawing {
 
 enum class Stroke { outline, dimension, extension, leader, centre, hidden };
 
 struct Line {
-    Point a = Point::Zero(), b = Point::Zero();
+    picture::Point a = picture::Point::Zero(), b = picture::Point::Zero();
     Stroke stroke = Stroke::outline;
 };
 struct Arrow {
-    Point tip = Point::Zero();
-    Point way = Point::UnitX();  // unit, that it points
+    picture::Point tip = picture::Point::Zero();
+    picture::Point way = picture::Point::UnitX();  // unit, that it points
 };
 struct Label {
     std::string words;
-    Point middle = Point::Zero();
-    Rect box;  // of its words
+    picture::Point middle = picture::Point::Zero();
+    picture::Rect box;  // of its words
 };
 
 struct Ink {
@@ -39,15 +39,15 @@ constexpr double arrow_length = 2.8;  // mm
 constexpr double overshoot = 1.5;     // mm, extension lines past the dimension line
 constexpr double off_outline = 0.8;   // mm, where extension lines begin
 
-Label label_at(const std::string& words, const Point& middle);
+Label label_at(const std::string& words, const picture::Point& middle);
 // How far the label's box reaches from its middle in this direction.
-double reach(const Label& label, const Point& way);
+double reach(const Label& label, const picture::Point& way);
 
-bool line_meets(const Rect& box, const Point& a, const Point& b);
+bool line_meets(const picture::Rect& box, const picture::Point& a, const picture::Point& b);
 
 // What speaks against `more` beside `there`, within `area`: below spoilt it is the worse the more it crosses;
 // from spoilt on it cannot be (words on words or on lines, lines along one another, off the paper).
 constexpr double spoilt = 1e6;
-double cost(const Ink& there, const Ink& more, const Rect& area);
+double cost(const Ink& there, const Ink& more, const picture::Rect& area);
 
-}  // namespace overbend::render
+}  // namespace overbend::drawing

@@ -13,13 +13,13 @@
 #include "render/drawing/dimension.h"
 #include "render/drawing/ink.h"
 
-namespace overbend::render {
+namespace overbend::drawing {
 
 // From the thing to the paper.
 struct OnPaper {
-    Point origin = Point::Zero();  // where the thing's own origin comes
-    double scale = 1.0;            // mm on paper a mm
-    Point operator()(const Vec2& p) const { return origin + scale * Point(p.x(), -p.y()); }
+    picture::Point origin = picture::Point::Zero();  // where the thing's own origin comes
+    double scale = 1.0;                              // mm on paper a mm
+    picture::Point operator()(const Vec2& p) const { return origin + scale * picture::Point(p.x(), -p.y()); }
 };
 
 struct Way {
@@ -28,13 +28,13 @@ struct Way {
 };
 
 // box: of the outline, on paper.
-std::vector<Way> linear_ways(const Dimension& dimension, const OnPaper& paper, const Rect& box);
+std::vector<Way> linear_ways(const Dimension& dimension, const OnPaper& paper, const picture::Rect& box);
 std::vector<Way> radius_ways(const Dimension& dimension, const OnPaper& paper);
 std::vector<Way> angle_ways(const Dimension& dimension, const OnPaper& paper);
 
 // All marks of one side at once; none when the row has no room in the area.
-std::vector<Ink> mark_row(const std::vector<Dimension>& marks, const OnPaper& paper, const Rect& box,
-                          const Rect& area);
+std::vector<Ink> mark_row(const std::vector<Dimension>& marks, const OnPaper& paper, const picture::Rect& box,
+                          const picture::Rect& area);
 
 struct Placed {
     Ink ink;                   // the dimensions alone
@@ -42,6 +42,6 @@ struct Placed {
 };
 // there: outline and centre lines on paper, that the dimensions have to mind.
 Placed place_dimensions(const std::vector<Dimension>& dimensions, const OnPaper& paper, const Ink& there,
-                        const Rect& box, const Rect& area);
+                        const picture::Rect& box, const picture::Rect& area);
 
-}  // namespace overbend::render
+}  // namespace overbend::drawing

@@ -9,19 +9,19 @@
 
 #include "render/drawing/drawing_sheet.h"
 
-namespace overbend::render {
+namespace overbend::drawing {
 
 struct Paper {
     const char* name = "A4";
     int width = 0, height = 0;  // mm
 };
 
-Rect frame_of(const Paper& paper);  // 20 mm at the left, for holes, else 10
+picture::Rect frame_of(const Paper& paper);  // 20 mm at the left, for holes, else 10
 
 // Where the view may stand: what border, title block, table and notes leave.
-Rect view_area(const Paper& paper, const DrawingSheet& sheet);
+picture::Rect view_area(const Paper& paper, const DrawingSheet& sheet);
 
-void paint_surroundings(DrawingList& list, const Paper& paper, const DrawingSheet& sheet,
+void paint_surroundings(picture::DrawingList& list, const Paper& paper, const DrawingSheet& sheet,
                         const std::string& scale);
 
-}  // namespace overbend::render
+}  // namespace overbend::drawing

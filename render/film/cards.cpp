@@ -7,28 +7,28 @@
 #include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
 
 struct Card {
-    DrawingList list;
-    const ThemeColours& colours;
+    picture::DrawingList list;
+    const picture::ThemeColours& colours;
     double unit;
-    Rect words, part;  // where the words stand, and the part
+    picture::Rect words, part;  // where the words stand, and the part
 };
 
 // Side by side on a wide picture, else the part below.
 Card empty_card(const FilmOptions& options) {
-    const Layout layout = lay_out(options.size);
-    const ThemeColours& colours = theme_colours(options.theme);
+    const picture::Layout layout = picture::lay_out(options.size);
+    const picture::ThemeColours& colours = picture::theme_colours(options.theme);
     Card card{{}, colours, layout.unit, {}, {}};
     card.list.width = options.size.width;
     card.list.height = options.size.height;
     card.list.background = colours.page;
-    if (options.backdrop == Backdrop::transparent) card.list.background.opacity = 0.0;
+    if (options.backdrop == picture::Backdrop::transparent) card.list.background.opacity = 0.0;
     const double width = options.size.width, height = options.size.height;
     const double margin = 2.5 * card.unit;
     if (width >= 1.2 * height) {
@@ -41,22 +41,23 @@ Card empty_card(const FilmOptions& options) {
     return card;
 }
 
-void add_fill(Card& card, Path path, const Colour& fill) {
-    Shape shape;
+void add_fill(Card& card, picture::Path path, const picture::Colour& fill) {
+    picture::Shape shape;
     shape.path = std::move(path);
     shape.fill = fill;
     card.list.items.emplace_back(std::move(shape));
 }
 
 // Words broken into lines; returns where the next line stands.
-double add_lines(Card& card, const std::string& words, double size, double top, const Colour& colour,
-                 Weight weight, int lines) {
+double add_lines(Card& card, const std::string& words, double size, double top, const picture::Colour& colour,
+                 picture::Weight weight, int lines) {
     // Bold words are wider than what the breaking of lines counts with.
-    const double room = card.words.width / (weight == Weight::bold ? 1.15 : 1.0);
+    const double room = card.words.width / (weight == picture::Weight::bold ? 1.15 : 1.0);
     double y = top;
-    for (const std::string& line : wrapped(words, size, room, room, lines)) {
-        add_text(card.list, line, {card.words.x, baseline_for_middle(y + 0.75 * size, size)}, size, colour,
-                 Across::left, weight);
+    for (const std::string& line : picture::wrapped(words, size, room, room, lines)) {
+        picture::add_text(card.list, line,
+                          {card.words.x, picture::baseline_for_middle(y + 0.75 * size, size)}, size, colour,
+                          picture::Across::left, weight);
         y += 1.5 * size;
     }
     return y;
@@ -66,28 +67,28 @@ double add_lines(Card& card, const std::string& words, double size, double top, 
 struct Part {
     const stroke::Recording& recording;
     const stroke::State& state;
-    View view;
+    picture::View view;
 };
 
-Part placed_part(const stroke::Recording& r, const Rect& room) {
+Part placed_part(const stroke::Recording& r, const picture::Rect& room) {
     const stroke::State& s = r.states.back();
     const auto [left, right] = std::minmax_element(s.x.begin(), s.x.end());
     const auto [low, high] = std::minmax_element(s.y.begin(), s.y.end());
-    View view;
+    picture::View view;
     view.stage = room;
-    view.centre = Place(0.5 * (*left + *right), 0.5 * (*low + *high));
+    view.centre = picture::Place(0.5 * (*left + *right), 0.5 * (*low + *high));
     view.scale = std::min(room.width / (*right - *left + 2.0 * r.thickness),
                           room.height / (*high - *low + 2.0 * r.thickness));
     return {r, s, view};
 }
 
 void add_part(Card& card, const Part& part) {
-    std::vector<Point> outline;
-    for (const Place& p : strip_outline(stations(part.recording, part.state, 0.5)))
+    std::vector<picture::Point> outline;
+    for (const picture::Place& p : picture::strip_outline(picture::stations(part.recording, part.state, 0.5)))
         outline.push_back(part.view.on_picture(p));
-    Shape shape;
-    shape.path = polygon(outline);
-    shape.fill = mixed(card.colours.page, card.colours.loaded, 0.55);
+    picture::Shape shape;
+    shape.path = picture::polygon(outline);
+    shape.fill = picture::mixed(card.colours.page, card.colours.loaded, 0.55);
     shape.stroke = card.colours.ink;
     shape.line_width = 0.13 * card.unit;
     card.list.items.emplace_back(std::move(shape));
@@ -99,7 +100,7 @@ std::string counted(int count, const char* one, const char* more) {
 
 // Without digits that say nothing: 1, 1.5, 0.25.
 std::string plain(double value) {
-    std::string words = fixed(value, 2);
+    std::string words = picture::fixed(value, 2);
     while (words.back() == '0') words.pop_back();
     if (words.back() == '.') words.pop_back();
     return words;
@@ -109,7 +110,7 @@ std::string strip_words(const FilmJob& job) {
     const stroke::Recording& r = *job.strokes.front().recording;
     const double length = std::abs(r.blank_position.back() - r.blank_position.front());
     return "strip " + plain(r.thickness) + " mm thick, " + plain(job.strip_width) + " mm wide, " +
-           fixed(length, 1) + " mm long";
+           picture::fixed(length, 1) + " mm long";
 }
 
 std::string work_words(const FilmJob& job) {
@@ -124,74 +125,80 @@ std::string work_words(const FilmJob& job) {
 }
 
 std::string in_degrees(double angle) {
-    return fixed(angle * 180.0 / pi, 1) + "\u00b0";
+    return picture::fixed(angle * 180.0 / pi, 1) + "\u00b0";
 }
 
 // The number of a bend in a disc, beside the strip on the outer side of the bend.
 void add_number(Card& card, const Part& part, const FinishedBend& bend, int number) {
-    const Spot spot = spot_on(part.recording, part.state, bend.blank_position);
+    const picture::Spot spot = picture::spot_on(part.recording, part.state, bend.blank_position);
     const double u = card.unit;
     // The outside of a bend that turns left is to the right of the walking direction.
-    const Place normal(-std::sin(spot.theta), std::cos(spot.theta));
+    const picture::Place normal(-std::sin(spot.theta), std::cos(spot.theta));
     const std::vector<double>& s = part.recording.blank_position;
     const double reach = 2.0 * part.recording.thickness;
-    const Spot a =
-        spot_on(part.recording, part.state, bend.blank_position - (s.back() > s.front() ? reach : -reach));
-    const Spot b =
-        spot_on(part.recording, part.state, bend.blank_position + (s.back() > s.front() ? reach : -reach));
+    const picture::Spot a = picture::spot_on(part.recording, part.state,
+                                             bend.blank_position - (s.back() > s.front() ? reach : -reach));
+    const picture::Spot b = picture::spot_on(part.recording, part.state,
+                                             bend.blank_position + (s.back() > s.front() ? reach : -reach));
     const double side = b.theta > a.theta ? -1.0 : 1.0;
     const double away = 0.5 * part.recording.thickness * part.view.scale + 1.35 * u;
-    const Point at = part.view.on_picture(spot.at) + side * away * Point(normal.x(), -normal.y());
-    add_fill(card, circle(at, 0.95 * u), card.colours.ink);
-    add_text(card.list, std::to_string(number), {at.x(), baseline_for_middle(at.y(), 1.1 * u)}, 1.1 * u,
-             card.colours.page, Across::middle, Weight::bold);
+    const picture::Point at =
+        part.view.on_picture(spot.at) + side * away * picture::Point(normal.x(), -normal.y());
+    add_fill(card, picture::circle(at, 0.95 * u), card.colours.ink);
+    picture::add_text(card.list, std::to_string(number),
+                      {at.x(), picture::baseline_for_middle(at.y(), 1.1 * u)}, 1.1 * u, card.colours.page,
+                      picture::Across::middle, picture::Weight::bold);
 }
 
 }  // namespace
 
-DrawingList draw_title_card(const FilmJob& job, const FilmOptions& options) {
+picture::DrawingList draw_title_card(const FilmJob& job, const FilmOptions& options) {
     Card card = empty_card(options);
     const double u = card.unit;
-    const ThemeColours& c = card.colours;
+    const picture::ThemeColours& c = card.colours;
     double y = card.words.y + (card.words.height > 26.0 * u ? 3.0 * u : 0.0);
-    add_fill(card, rectangle({card.words.x, y - 1.2 * u, 5.0 * u, 0.35 * u}), c.loaded);
-    y = add_lines(card, job.title.empty() ? "Bending of a strip" : job.title, 2.6 * u, y, c.ink, Weight::bold,
-                  2) +
+    add_fill(card, picture::rectangle({card.words.x, y - 1.2 * u, 5.0 * u, 0.35 * u}), c.loaded);
+    y = add_lines(card, job.title.empty() ? "Bending of a strip" : job.title, 2.6 * u, y, c.ink,
+                  picture::Weight::bold, 2) +
         1.0 * u;
-    if (!job.material.empty()) y = add_lines(card, job.material, 1.4 * u, y, c.ink, Weight::normal, 2);
-    y = add_lines(card, strip_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
-    y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
-    const std::string& mind = brief_caution();
+    if (!job.material.empty())
+        y = add_lines(card, job.material, 1.4 * u, y, c.ink, picture::Weight::normal, 2);
+    y = add_lines(card, strip_words(job), 1.4 * u, y, c.ink, picture::Weight::normal, 2);
+    y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, picture::Weight::normal, 2);
+    const std::string& mind = picture::brief_caution();
     // At the lower edge, and never cut.
     const double size = 1.1 * u;
-    const auto lines = wrapped(mind, size, card.words.width, card.words.width, 8).size();
+    const auto lines = picture::wrapped(mind, size, card.words.width, card.words.width, 8).size();
     const double low = card.words.bottom() - 1.5 * size * static_cast<double>(lines);
-    add_lines(card, mind, size, std::max(low, y + 0.8 * u), c.muted, Weight::normal, 8);
-    if (job.finished) add_part(card, placed_part(*job.finished->recording, grown(card.part, -1.5 * u)));
+    add_lines(card, mind, size, std::max(low, y + 0.8 * u), c.muted, picture::Weight::normal, 8);
+    if (job.finished)
+        add_part(card, placed_part(*job.finished->recording, picture::grown(card.part, -1.5 * u)));
     return card.list;
 }
 
-DrawingList draw_finished_card(const FilmJob& job, const FilmOptions& options) {
+picture::DrawingList draw_finished_card(const FilmJob& job, const FilmOptions& options) {
     Card card = empty_card(options);
     const double u = card.unit;
-    const ThemeColours& c = card.colours;
+    const picture::ThemeColours& c = card.colours;
     double y =
-        add_lines(card, "Finished: " + job.title, 1.7 * u, card.words.y, c.ink, Weight::bold, 2) + 0.6 * u;
+        add_lines(card, "Finished: " + job.title, 1.7 * u, card.words.y, c.ink, picture::Weight::bold, 2) +
+        0.6 * u;
     const double right = card.words.right() - 0.5 * u;
     const double second = right - 7.0 * u;
     const double size = 1.1 * u;
     const auto row = [&](const std::string& number, const std::string& name, const std::string& drawing,
-                         const std::string& made, const Colour& colour, Weight weight) {
-        const double base = baseline_for_middle(y + 0.9 * u, size);
-        add_text(card.list, number, {card.words.x + 1.4 * u, base}, size, c.ink, Across::right, Weight::bold);
-        add_text(card.list, fitted(name, size, second - 6.0 * u - card.words.x - 2.6 * u),
-                 {card.words.x + 2.6 * u, base}, size, colour, Across::left, weight);
-        add_text(card.list, drawing, {second, base}, size, colour, Across::right, weight);
-        add_text(card.list, made, {right, base}, size, colour, Across::right, weight);
+                         const std::string& made, const picture::Colour& colour, picture::Weight weight) {
+        const double base = picture::baseline_for_middle(y + 0.9 * u, size);
+        picture::add_text(card.list, number, {card.words.x + 1.4 * u, base}, size, c.ink,
+                          picture::Across::right, picture::Weight::bold);
+        picture::add_text(card.list, picture::fitted(name, size, second - 6.0 * u - card.words.x - 2.6 * u),
+                          {card.words.x + 2.6 * u, base}, size, colour, picture::Across::left, weight);
+        picture::add_text(card.list, drawing, {second, base}, size, colour, picture::Across::right, weight);
+        picture::add_text(card.list, made, {right, base}, size, colour, picture::Across::right, weight);
         y += 1.8 * u;
     };
-    row("", "bend angle, free", "drawing", "made", c.muted, Weight::normal);
-    add_line(card.list, {card.words.x, y}, {right, y}, c.rule, 0.08 * u);
+    row("", "bend angle, free", "drawing", "made", c.muted, picture::Weight::normal);
+    picture::add_line(card.list, {card.words.x, y}, {right, y}, c.rule, 0.08 * u);
     y += 0.2 * u;
     const int room = static_cast<int>((card.words.bottom() - y) / (1.8 * u));
     const std::vector<FinishedBend>& bends = job.finished->bends;
@@ -199,13 +206,13 @@ DrawingList draw_finished_card(const FilmJob& job, const FilmOptions& options) {
     const int shown = count <= room ? count : std::max(0, room - 1);
     for (int i = 0; i < shown; ++i)
         row(std::to_string(i + 1), bends[i].name, in_degrees(bends[i].drawing), in_degrees(bends[i].made),
-            c.ink, Weight::normal);
+            c.ink, picture::Weight::normal);
     if (shown < count)
-        row("", "and " + std::to_string(count - shown) + " more", "", "", c.muted, Weight::normal);
-    const Part part = placed_part(*job.finished->recording, grown(card.part, -4.0 * u));
+        row("", "and " + std::to_string(count - shown) + " more", "", "", c.muted, picture::Weight::normal);
+    const Part part = placed_part(*job.finished->recording, picture::grown(card.part, -4.0 * u));
     add_part(card, part);
     for (int i = 0; i < shown; ++i) add_number(card, part, bends[i], i + 1);
     return card.list;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -6,18 +6,18 @@
 
 #include "render/picture/strip_shape.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
 constexpr double pi = 3.14159265358979323846;
 constexpr int samples = 60;
 
-using Places = std::vector<Place>;
+using Places = std::vector<picture::Place>;
 
-Place middle_of(const Places& places) {
-    Place sum = Place::Zero();
-    for (const Place& p : places) sum += p;
+picture::Place middle_of(const Places& places) {
+    picture::Place sum = picture::Place::Zero();
+    for (const picture::Place& p : places) sum += p;
     return sum / static_cast<double>(places.size());
 }
 
@@ -26,7 +26,7 @@ Places along_blank(const stroke::Recording& recording, const stroke::State& stat
     const auto [low, high] = std::minmax(recording.blank_position.front(), recording.blank_position.back());
     Places places;
     for (int i = 0; i <= samples; ++i)
-        places.push_back(spot_on(recording, state, low + (high - low) * i / samples).at);
+        places.push_back(picture::spot_on(recording, state, low + (high - low) * i / samples).at);
     return places;
 }
 
@@ -54,15 +54,15 @@ struct Fit {
 };
 
 Fit fit(Turning turning, const Places& before, const Places& after) {
-    const Place from = middle_of(before);
-    const Place to = middle_of(after);
+    const picture::Place from = middle_of(before);
+    const picture::Place to = middle_of(after);
     const Eigen::Matrix2d turned = turning_matrix(turning, 1.0);
     double along = 0.0;
     double across = 0.0;
     double squares = 0.0;
     for (size_t i = 0; i < before.size(); ++i) {
-        const Place a = turned * (before[i] - from);
-        const Place b = after[i] - to;
+        const picture::Place a = turned * (before[i] - from);
+        const picture::Place b = after[i] - to;
         along += a.dot(b);
         across += a.x() * b.y() - a.y() * b.x();
         squares += a.squaredNorm() + b.squaredNorm();
@@ -104,10 +104,11 @@ Carry find_carry(const stroke::Recording& before, const stroke::Recording& after
     return carry;
 }
 
-StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before, const Hold& after) {
+picture::StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before,
+                               const Hold& after) {
     const double way = carried.moved;
     const double growth = 1.0 + carried.off * ((1.0 - way) * before.growth + way * after.growth);
-    StripMotion motion;
+    picture::StripMotion motion;
     motion.turn = carry.turning == Turning::both
                       ? turned_by(carry.turn * carried.turned)
                       : turned_by(carry.turn * way) * turning_matrix(carry.turning, carried.turned);
@@ -130,4 +131,4 @@ std::string carry_words(const Carry& carry) {
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

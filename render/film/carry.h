@@ -10,16 +10,16 @@
 
 #include "render/picture/stage.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 enum class Turning { none, end_for_end, over, both };
 
 struct Carry {
     Turning turning = Turning::none;
-    double turn = 0.0;           // in the plane, after the turning; of both, which is half a turn in the
-                                 // plane, the whole of it by the shorter way
-    Place from = Place::Zero();  // middle of the strip before
-    Place to = Place::Zero();    // and after
+    double turn = 0.0;  // in the plane, after the turning; of both, which is half a turn in the
+                        // plane, the whole of it by the shorter way
+    picture::Place from = picture::Place::Zero();  // middle of the strip before
+    picture::Place to = picture::Place::Zero();    // and after
 };
 
 Carry find_carry(const stroke::Recording& before, const stroke::Recording& after);
@@ -27,8 +27,8 @@ Carry find_carry(const stroke::Recording& before, const stroke::Recording& after
 // How the part is held while it is off the die: shifted by so much, and drawn so much larger, as when it
 // comes towards the onlooker.
 struct Hold {
-    Place shift = Place::Zero();  // mm
-    double growth = 0.0;          // part of its size
+    picture::Place shift = picture::Place::Zero();  // mm
+    double growth = 0.0;                            // part of its size
 };
 
 // How far the carrying has come: taken off the die, turned, moved to the next place; each 0 to 1.
@@ -40,7 +40,8 @@ struct Carried {
 
 // The motion of the drawn strip. At rest, {0, 0, 0} is where the stroke before leaves it and {0, 1, 1} where
 // the next one wants it; off the die it is held as the two holds have it.
-StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before, const Hold& after);
+picture::StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before,
+                               const Hold& after);
 
 // "the part is turned end for end"; how it is moved in the picture's plane is plain to see.
 std::string carry_words(const Carry& carry);
@@ -48,4 +49,4 @@ std::string carry_words(const Carry& carry);
 // From 0 to 1 with rest at both ends; held outside.
 double eased(double part);
 
-}  // namespace overbend::render
+}  // namespace overbend::film

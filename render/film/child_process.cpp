@@ -13,7 +13,7 @@
 #include <cstring>
 #include <system_error>
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
@@ -223,4 +223,4 @@ std::string ChildProcess::last_words() const {
     return complaint_.substr(before == std::string::npos ? 0 : before + 1, end - before);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -13,7 +13,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::film {
 
 // Asked now and then while we wait; false: give up waiting.
 using GoOn = std::function<bool()>;
@@ -55,4 +55,4 @@ class ChildProcess {
     std::string output_, complaint_;
 };
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -8,13 +8,13 @@
 #include "render/film/timeline.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
 // Angles are told when they have come to be.
-void hide_what_is_to_come(Passage passage, std::vector<BendMark>& bends) {
-    for (BendMark& bend : bends) {
+void hide_what_is_to_come(Passage passage, std::vector<picture::BendMark>& bends) {
+    for (picture::BendMark& bend : bends) {
         if (passage < Passage::dwell || passage > Passage::away) bend.loaded.reset();
         if (passage != Passage::free && passage != Passage::away) bend.free.reset();
     }
@@ -28,8 +28,8 @@ std::optional<double> clearance_at(const StrokeFilm& stroke, double at) {
     return std::min(stroke.clearance[before], stroke.clearance[after]);
 }
 
-std::vector<InterferenceMark> interferences_at(const StrokeFilm& stroke, double at) {
-    std::vector<InterferenceMark> there;
+std::vector<picture::InterferenceMark> interferences_at(const StrokeFilm& stroke, double at) {
+    std::vector<picture::InterferenceMark> there;
     for (const TimedInterference& i : stroke.interferences) {
         if (at < i.first_state || (i.last_state >= 0 && at > i.last_state)) continue;
         there.push_back(i.mark);
@@ -43,9 +43,9 @@ std::vector<InterferenceMark> interferences_at(const StrokeFilm& stroke, double 
 
 }  // namespace
 
-StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames, int stroke,
-                     const Moment& moment) {
-    StageInfo info;
+picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                              int stroke, const Moment& moment) {
+    picture::StageInfo info;
     const int shown = static_cast<int>(job.strokes.size());
     info.job_title = job.title;
     info.step_name = job.strokes[stroke].step_name;
@@ -65,7 +65,8 @@ StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const Frame
     return info;
 }
 
-DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames, int index) {
+picture::DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                                int index) {
     if (index < 0 || index >= static_cast<int>(frames.moments.size()))
         throw OutOfRange("frame", std::to_string(index),
                          "it must be between 0 and " + std::to_string(frames.moments.size() - 1));
@@ -88,14 +89,14 @@ Moment moment_at(const FrameList& frames, double index) {
     return moment;
 }
 
-DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                        const Moment& moment) {
+picture::DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                                 const Moment& moment) {
     if (moment.passage == Passage::title) return draw_title_card(job, options);
     if (moment.passage == Passage::finished) return draw_finished_card(job, options);
     if (between_strokes(moment.passage)) return draw_between(job, options, frames, moment);
     const StrokeFilm& stroke = job.strokes[moment.stroke];
     const StrokeLook& look = frames.looks[moment.stroke];
-    StageInfo info = stage_info(job, options, frames, moment.stroke, moment);
+    picture::StageInfo info = stage_info(job, options, frames, moment.stroke, moment);
     info.punch_travel = moment.punch_travel;
     info.least_clearance = clearance_at(stroke, moment.at);
     info.interferences = interferences_at(stroke, moment.at);
@@ -103,7 +104,7 @@ DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const Fr
         info.ghost = look.loaded_at;
         info.springback_scale = moment.springback_scale;
     }
-    return draw_stage(*stroke.recording, moment.at, info, options.size, look.view);
+    return picture::draw_stage(*stroke.recording, moment.at, info, options.size, look.view);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -12,7 +12,7 @@
 #include <stdexcept>
 #include <system_error>
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
@@ -30,7 +30,7 @@ void add(std::vector<std::string>& words, std::initializer_list<const char*> mor
 }
 
 // Frames as they come through the pipe.
-void add_input(std::vector<std::string>& words, const char* pixels, const PictureSize& size,
+void add_input(std::vector<std::string>& words, const char* pixels, const picture::PictureSize& size,
                double frames_per_second) {
     add(words, {"-f", "rawvideo", "-pix_fmt", pixels, "-video_size"});
     words.push_back(std::to_string(size.width) + "x" + std::to_string(size.height));
@@ -41,7 +41,7 @@ void add_input(std::vector<std::string>& words, const char* pixels, const Pictur
 
 // The palette's greatest count is left at 255 colours and a transparent one, which unchanged pixels are
 // painted with.
-std::vector<std::string> command(Coding coding, const std::string& file, const PictureSize& size,
+std::vector<std::string> command(Coding coding, const std::string& file, const picture::PictureSize& size,
                                  double rate) {
     // No questions, no reports; the same film has the same head whenever it is written.
     std::vector<std::string> words{encoder_program(), "-nostdin", "-hide_banner", "-loglevel", "error",
@@ -138,8 +138,8 @@ void require_encoder() {
     }
 }
 
-Encoder::Encoder(Coding coding, const fs::path& file, const PictureSize& size, double frames_per_second,
-                 const GifPalette& palette)
+Encoder::Encoder(Coding coding, const fs::path& file, const picture::PictureSize& size,
+                 double frames_per_second, const GifPalette& palette)
     : file_(file), beside_(file), coding_(coding) {
     // The process's number keeps two runs that write the same file apart.
     beside_ += ".part" + std::to_string(::getpid());
@@ -231,4 +231,4 @@ bool is_whole_mp4(const fs::path& file) {
     return at == length && index && pictures;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -15,7 +15,7 @@
 #include "render/film/child_process.h"
 #include "render/picture/layout.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 // There is no ffmpeg, or it cannot be started. The message says what to install.
 struct NoEncoder : std::runtime_error {
@@ -40,7 +40,7 @@ class Encoder {
     // Frames are yuv420p for an MP4 (H.264, constant rate, fast start; see yuv.h), bgrx for a GIF and its
     // palette. file: none for a palette. frames_per_second: any for an MP4; 100 / n for a GIF, which counts
     // hundredths of a second. Throws NoEncoder.
-    Encoder(Coding coding, const std::filesystem::path& file, const PictureSize& size,
+    Encoder(Coding coding, const std::filesystem::path& file, const picture::PictureSize& size,
             double frames_per_second, const GifPalette& palette = "");
     ~Encoder();
     Encoder(const Encoder&) = delete;
@@ -73,4 +73,4 @@ class Encoder {
 // that it plays while it is loaded.
 bool is_whole_mp4(const std::filesystem::path& file);
 
-}  // namespace overbend::render
+}  // namespace overbend::film

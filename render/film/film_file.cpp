@@ -9,11 +9,11 @@
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
-void check_even(const PictureSize& size) {
+void check_even(const picture::PictureSize& size) {
     if (size.width % 2 == 0 && size.height % 2 == 0) return;
     const auto even = [](int n) { return std::to_string(n + n % 2); };
     throw OutOfRange("picture size", std::to_string(size.width) + " x " + std::to_string(size.height) + " px",
@@ -88,16 +88,16 @@ WrittenFilm try_gif(const FilmJob& job, const FilmOptions& options, const std::f
     return {file, options.size, list.frames_per_second, wanted, bytes, ""};
 }
 
-std::string size_words(const PictureSize& size) {
+std::string size_words(const picture::PictureSize& size) {
     return std::to_string(size.width) + " x " + std::to_string(size.height) + " px";
 }
 
 std::string megabytes(double bytes) {
-    return fixed(bytes / 1e6, bytes < 1e6 ? 2 : 1) + " MB";
+    return picture::fixed(bytes / 1e6, bytes < 1e6 ? 2 : 1) + " MB";
 }
 
 std::string rate_words(double rate) {
-    return fixed(rate, rate == std::floor(rate) ? 0 : 1) + " frames a second";
+    return picture::fixed(rate, rate == std::floor(rate) ? 0 : 1) + " frames a second";
 }
 
 }  // namespace
@@ -124,7 +124,7 @@ WrittenFilm write_mp4(const FilmJob& job, const FilmOptions& options, const std:
 
 WrittenFilm write_gif(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& file,
                       std::uintmax_t limit, int threads, const FilmProgress& progress) {
-    check_size(options.size);
+    picture::check_size(options.size);
     const std::vector<GifRung> rungs = gif_rungs(options.size, options.frames_per_second);
     std::size_t rung = 0;
     for (;;) {
@@ -151,4 +151,4 @@ WrittenFilm write_gif(const FilmJob& job, const FilmOptions& options, const std:
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -10,7 +10,7 @@
 
 #include "render/film/timeline.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 // Called in the caller's thread, now and then; false: give up, and leave nothing. what: "film", "colours of
 // the GIF", ...
@@ -18,7 +18,7 @@ using FilmProgress = std::function<bool(const std::string& what, int done, int w
 
 struct WrittenFilm {
     std::filesystem::path file;
-    PictureSize size;
+    picture::PictureSize size;
     double frames_per_second = 0.0;
     int frames = 0;
     std::uintmax_t bytes = 0;
@@ -39,4 +39,4 @@ WrittenFilm write_mp4(const FilmJob& job, const FilmOptions& options, const std:
 WrittenFilm write_gif(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& file,
                       std::uintmax_t limit, int threads, const FilmProgress& progress = {});
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -5,16 +5,16 @@
 #include "render/film/interlude.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
 std::string in_degrees(double angle) {
-    return fixed(std::abs(angle) * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
+    return picture::fixed(std::abs(angle) * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
 }
 
 // "lip", "lip and root", "lip, root and hem"; empty when they have no names.
-std::string names(const std::vector<BendMark>& bends) {
+std::string names(const std::vector<picture::BendMark>& bends) {
     std::string words;
     for (size_t i = 0; i < bends.size(); ++i) {
         if (bends[i].name.empty()) return "";
@@ -33,14 +33,14 @@ std::string placed_words(const StrokeFilm& stroke) {
 }
 
 // How far a bend opens when it springs back, whichever way it is turned.
-double opened(const BendMark& bend) {
+double opened(const picture::BendMark& bend) {
     return (*bend.loaded - *bend.free) * (*bend.loaded < 0.0 ? -1.0 : 1.0);
 }
 
-std::string free_words(const std::vector<BendMark>& bends) {
+std::string free_words(const std::vector<picture::BendMark>& bends) {
     if (bends.empty() || !bends.front().loaded || !bends.front().free) return "nothing touches the strip";
     if (bends.size() == 1) {
-        const BendMark& bend = bends.front();
+        const picture::BendMark& bend = bends.front();
         return std::string("the bend ") + (opened(bend) < 0.0 ? "closes" : "opens") + " from " +
                in_degrees(*bend.loaded) + " under load to " + in_degrees(*bend.free) + "; springback " +
                (opened(bend) < 0.0 ? "\u2212" : "") + in_degrees(opened(bend));
@@ -56,7 +56,7 @@ std::string free_words(const std::vector<BendMark>& bends) {
 
 std::string dwell_words(const StrokeFilm& stroke, const StrokeLook& look) {
     const double travel = stroke.recording->states[static_cast<size_t>(look.loaded_at)].travel;
-    std::string words = "the punch holds the strip at " + fixed(travel, 2) + " mm of travel";
+    std::string words = "the punch holds the strip at " + picture::fixed(travel, 2) + " mm of travel";
     if (look.bends.size() == 1 && look.bends.front().loaded)
         words += ", " + in_degrees(*look.bends.front().loaded) + " under load";
     return words;
@@ -148,4 +148,4 @@ std::string between_caption(const Moment& m, const FilmJob& job, const Carry& ca
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -6,11 +6,11 @@
 
 #include "render/film/timeline.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook& look);
 
 // Of a moment between two strokes. carry: how the part gets from one to the other.
 std::string between_caption(const Moment& moment, const FilmJob& job, const Carry& carry);
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -12,7 +12,7 @@
 #include "render/picture/painter.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
@@ -125,7 +125,7 @@ class Workshop {
 
   private:
     void work() {
-        Pixels pixels;  // kept from frame to frame: allocating them costs as much as painting
+        picture::Pixels pixels;  // kept from frame to frame: allocating them costs as much as painting
         try {
             for (int task = take(); task >= 0; task = take()) {
                 paint_task(tasks_[task], pixels);
@@ -139,10 +139,10 @@ class Workshop {
         changed_.notify_all();
     }
 
-    void paint_task(const Task& task, Pixels& pixels) {
-        paint(draw_frame(job_, options_, list_, task.moment), pixels);
-        const std::string bytes = png_bytes(pixels);
-        for (const fs::path& file : task.files) write_whole(file, bytes);
+    void paint_task(const Task& task, picture::Pixels& pixels) {
+        picture::paint(draw_frame(job_, options_, list_, task.moment), pixels);
+        const std::string bytes = picture::png_bytes(pixels);
+        for (const fs::path& file : task.files) picture::write_whole(file, bytes);
     }
 
     int take() {
@@ -215,4 +215,4 @@ PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const f
     return film;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

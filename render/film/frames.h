@@ -12,7 +12,7 @@
 
 #include "render/film/timeline.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 enum class Sequences { job_and_strokes, job, strokes };
 
@@ -47,4 +47,4 @@ using Progress = std::function<bool(int painted, int wanted)>;
 PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& out_dir,
                          const PaintOptions& paint = {}, const Progress& progress = {});
 
-}  // namespace overbend::render
+}  // namespace overbend::film

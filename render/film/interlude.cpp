@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
@@ -50,7 +50,7 @@ bool all_found(const ToolSet& tools, const ToolSet& in, bool upper) {
 }
 
 // How far a side has to go to be out of the picture: up, or down when it is negative.
-double way_out(const ToolSet& tools, bool upper, const View& view) {
+double way_out(const ToolSet& tools, bool upper, const picture::View& view) {
     const double top = view.top_mm();
     const double bottom = top - view.height_mm();
     double way = 0.0;
@@ -123,7 +123,7 @@ double dimming(const Moment& m, const ToolChange& change) {
 }
 
 // Tools while the part is carried.
-Stood tools_at(const FilmJob& job, const FrameList& frames, const Moment& m, const View& view) {
+Stood tools_at(const FilmJob& job, const FrameList& frames, const Moment& m, const picture::View& view) {
     const StrokeFilm* before = m.from >= 0 ? &job.strokes[m.from] : nullptr;
     const StrokeFilm* after = m.to >= 0 ? &job.strokes[m.to] : nullptr;
     const ToolChange change = after ? tool_change(before, *after) : ToolChange{};
@@ -171,12 +171,13 @@ Stood tools_at(const FilmJob& job, const FrameList& frames, const Moment& m, con
 
 // Names that lie on their tools go with them; of those that stand beside, the line follows. A name for which
 // there is no room on the way is left out until there is.
-void carry_names(View& view, const ToolSet& tools, const ToolSet& in_place, const Rect& key, double travel) {
-    std::vector<ToolLabel> seen;
-    for (ToolLabel label : view.labels) {
+void carry_names(picture::View& view, const ToolSet& tools, const ToolSet& in_place, const picture::Rect& key,
+                 double travel) {
+    std::vector<picture::ToolLabel> seen;
+    for (picture::ToolLabel label : view.labels) {
         if (label.tool >= static_cast<int>(tools.size())) continue;
         const RigidTool& now = tools[label.tool];
-        const Place away = now.position - in_place[label.tool].position;
+        const picture::Place away = now.position - in_place[label.tool].position;
         const tool::Box& box = now.outline.box();
         const double at = now.position.y() - (goes_with_upper(now) ? travel : 0.0);
         const double top = view.top_mm();
@@ -185,9 +186,10 @@ void carry_names(View& view, const ToolSet& tools, const ToolSet& in_place, cons
             label.box.x += view.scale * away.x();
             label.box.y -= view.scale * away.y();
         }
-        const bool free = std::none_of(seen.begin(), seen.end(),
-                                       [&](const ToolLabel& other) { return overlap(label.box, other.box); });
-        if (visible && free && holds(view.stage, label.box) && !overlap(label.box, key))
+        const bool free = std::none_of(seen.begin(), seen.end(), [&](const picture::ToolLabel& other) {
+            return picture::overlap(label.box, other.box);
+        });
+        if (visible && free && picture::holds(view.stage, label.box) && !picture::overlap(label.box, key))
             seen.push_back(label);
     }
     view.labels = seen;
@@ -198,10 +200,10 @@ double lowest(const Recording& recording, const stroke::State& state) {
 }
 
 // How the part is held off its place in a stroke.
-Hold hold(const Recording& recording, const stroke::State& state, Way way, const View& view) {
+Hold hold(const Recording& recording, const stroke::State& state, Way way, const picture::View& view) {
     Hold held;
     if (way == Way::along_the_bend_line) {
-        held.shift = Place(-towards_shift, -towards_shift) * view.height_mm();
+        held.shift = picture::Place(-towards_shift, -towards_shift) * view.height_mm();
         held.growth = towards_us;
     } else {
         held.shift.y() = std::max(0.0, -lowest(recording, state)) + lifted_part * view.height_mm();
@@ -210,10 +212,10 @@ Hold hold(const Recording& recording, const stroke::State& state, Way way, const
 }
 
 // Out of the picture to the left, where the operator stands.
-Place out_of_picture(const stroke::State& state, const View& view) {
+picture::Place out_of_picture(const stroke::State& state, const picture::View& view) {
     const double right = *std::max_element(state.x.begin(), state.x.end());
     const double left_edge = view.centre.x() - 0.5 * view.width_mm();
-    return Place(std::min(0.0, left_edge - right) - 0.1 * view.width_mm(), 0.0);
+    return picture::Place(std::min(0.0, left_edge - right) - 0.1 * view.width_mm(), 0.0);
 }
 
 Carried carried_at(const Moment& m) {
@@ -229,11 +231,11 @@ Carried carried_at(const Moment& m) {
     }
 }
 
-StripMotion strip_motion(const FilmJob& job, const FrameList& frames, const Moment& m) {
+picture::StripMotion strip_motion(const FilmJob& job, const FrameList& frames, const Moment& m) {
     const auto held = [&](int stroke, const stroke::State& state, Way way) {
         return hold(*job.strokes[stroke].recording, state, way, frames.looks[stroke].view);
     };
-    StripMotion motion;
+    picture::StripMotion motion;
     if (m.from >= 0 && m.to >= 0) {
         const StrokeFilm& before = job.strokes[m.from];
         const StrokeFilm& after = job.strokes[m.to];
@@ -250,8 +252,8 @@ StripMotion strip_motion(const FilmJob& job, const FrameList& frames, const Mome
     const double part = m.passage == Passage::change ? 1.0 : leaving ? m.part : 1.0 - m.part;
     const double up = part_between(part, 0.0, 0.45);
     const double aside = part_between(part, 0.3, 1.0);
-    Place middle = Place::Zero();
-    for (std::size_t i = 0; i < state.x.size(); ++i) middle += Place(state.x[i], state.y[i]);
+    picture::Place middle = picture::Place::Zero();
+    for (std::size_t i = 0; i < state.x.size(); ++i) middle += picture::Place(state.x[i], state.y[i]);
     middle /= static_cast<double>(state.x.size());
     motion.turn *= 1.0 + up * off.growth;
     motion.shift = middle - motion.turn * middle + up * off.shift +
@@ -259,15 +261,17 @@ StripMotion strip_motion(const FilmJob& job, const FrameList& frames, const Mome
     return motion;
 }
 
-View view_at(const FrameList& frames, const Moment& m) {
+picture::View view_at(const FrameList& frames, const Moment& m) {
     if (m.to < 0) return frames.looks[m.from].view;
     if (m.from < 0 || m.passage == Passage::change || m.passage == Passage::lay_in)
         return frames.looks[m.to].view;
     if (m.passage == Passage::away) return frames.looks[m.from].view;
     // Out, until the whole part is seen, and in again.
     const StrokeLook& from = frames.looks[m.from];
-    if (m.part < 0.5) return between(from.view, from.turning_view, part_between(m.part, 0.0, zooming));
-    return between(from.turning_view, frames.looks[m.to].view, part_between(m.part, 1.0 - zooming, 1.0));
+    if (m.part < 0.5)
+        return picture::between(from.view, from.turning_view, part_between(m.part, 0.0, zooming));
+    return picture::between(from.turning_view, frames.looks[m.to].view,
+                            part_between(m.part, 1.0 - zooming, 1.0));
 }
 
 }  // namespace
@@ -280,9 +284,9 @@ ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after) {
     return {other(true), other(false)};
 }
 
-View turning_view(const FilmJob& job, const FrameList& frames, int from, int to) {
-    const View& a = frames.looks[from].view;
-    const View& b = frames.looks[to].view;
+picture::View turning_view(const FilmJob& job, const FrameList& frames, int from, int to) {
+    const picture::View& a = frames.looks[from].view;
+    const picture::View& b = frames.looks[to].view;
     const stroke::State& state = job.strokes[from].recording->states.back();
     tool::Box box;  // with the die's middle in it
     Moment m;
@@ -291,41 +295,41 @@ View turning_view(const FilmJob& job, const FrameList& frames, int from, int to)
     m.to = to;
     for (int i = 0; i <= 12; ++i) {
         m.part = i / 12.0;
-        const StripMotion motion = strip_motion(job, frames, m);
+        const picture::StripMotion motion = strip_motion(job, frames, m);
         for (std::size_t k = 0; k < state.x.size(); ++k) {
-            const Place p = motion.turn * Place(state.x[k], state.y[k]) + motion.shift;
+            const picture::Place p = motion.turn * picture::Place(state.x[k], state.y[k]) + motion.shift;
             box.low = box.low.cwiseMin(p);
             box.high = box.high.cwiseMax(p);
         }
     }
-    View view = a;
+    picture::View view = a;
     view.labels.clear();
     view.lens.reset();
     view.centre = 0.5 * (box.low + box.high);
-    const Place extent = box.high - box.low;
+    const picture::Place extent = box.high - box.low;
     view.scale = std::min({a.scale, b.scale, 0.94 * view.stage.width / std::max(1e-9, extent.x()),
                            0.9 * view.stage.height / std::max(1e-9, extent.y())});
     return view;
 }
 
-DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                         const Moment& m) {
-    View view = view_at(frames, m);
+picture::DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                                  const Moment& m) {
+    picture::View view = view_at(frames, m);
     view.lens.reset();
     const bool early = m.passage == Passage::away || m.to < 0;
-    StageInfo info = stage_info(job, options, frames, early ? m.from : m.to, m);
-    info.lens = Lens::hidden;
+    picture::StageInfo info = stage_info(job, options, frames, early ? m.from : m.to, m);
+    info.lens = picture::Lens::hidden;
     Stood stood = tools_at(job, frames, m, view);
     if (stood.names)
-        carry_names(view, stood.tools, stood.in_place, key_box(lay_out(options.size, options.charts)),
-                    stood.travel);
+        carry_names(view, stood.tools, stood.in_place,
+                    picture::key_box(picture::lay_out(options.size, options.charts)), stood.travel);
     else
         view.labels.clear();
     info.motion = strip_motion(job, frames, m);
     info.punch_travel = stood.travel;
     info.tools = &stood.tools;
     info.tool_opacity = stood.opacity;
-    return draw_stage(*job.strokes[m.stroke].recording, m.at, info, options.size, view);
+    return picture::draw_stage(*job.strokes[m.stroke].recording, m.at, info, options.size, view);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -8,7 +8,7 @@
 
 #include "render/film/timeline.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 // Part of the change from which the new tools come.
 constexpr double new_tools_from = 0.5;
@@ -25,14 +25,14 @@ ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after);
 
 // What is seen while the part is turned: the whole of it, all the way. The looks' views and carries must be
 // there.
-View turning_view(const FilmJob& job, const FrameList& frames, int from, int to);
+picture::View turning_view(const FilmJob& job, const FrameList& frames, int from, int to);
 
 // A frame between two strokes. moment: one of those passages.
-DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                         const Moment& moment);
+picture::DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                                  const Moment& moment);
 
 // What a frame's stage is told in any passage.
-StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames, int stroke,
-                     const Moment& moment);
+picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                              int stroke, const Moment& moment);
 
-}  // namespace overbend::render
+}  // namespace overbend::film

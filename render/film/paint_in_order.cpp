@@ -10,7 +10,7 @@
 #include "render/film/yuv.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
@@ -152,8 +152,8 @@ void paint_in_order(const FilmJob& job, const FilmOptions& options, const FrameL
     const int count = painters_for(threads, shots.size());
     const auto paint_one = [&](int shot, std::vector<std::uint8_t>& into) {
         // Kept from frame to frame: allocating them costs as much as painting.
-        static thread_local Pixels pixels;
-        paint(draw_frame(job, options, list, shots[shot].moment), pixels);
+        static thread_local picture::Pixels pixels;
+        picture::paint(draw_frame(job, options, list, shots[shot].moment), pixels);
         if (form == FrameBytes::yuv420p)
             to_yuv420p(pixels, into);
         else
@@ -167,4 +167,4 @@ void paint_in_order(const FilmJob& job, const FilmOptions& options, const FrameL
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

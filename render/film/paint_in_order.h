@@ -12,7 +12,7 @@
 #include "render/film/timeline.h"
 #include "render/picture/painter.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 // One picture, and for how many frames of the film, one after the other, it stands.
 struct Shot {
@@ -40,4 +40,4 @@ using TakeFrame = std::function<void(const std::vector<std::uint8_t>& bytes, con
 void paint_in_order(const FilmJob& job, const FilmOptions& options, const FrameList& list,
                     const std::vector<Shot>& shots, FrameBytes form, int threads, const TakeFrame& take);
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -8,7 +8,7 @@
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
@@ -38,30 +38,31 @@ constexpr double finished_seconds = 5.0;
 
 void check_range(const char* name, double value, double low, double high, const char* unit) {
     if (value >= low && value <= high) return;
-    throw OutOfRange(name, fixed(value, 2) + unit,
-                     "it must be between " + fixed(low, 1) + unit + " and " + fixed(high, 1) + unit);
+    throw OutOfRange(
+        name, picture::fixed(value, 2) + unit,
+        "it must be between " + picture::fixed(low, 1) + unit + " and " + picture::fixed(high, 1) + unit);
 }
 
 void check(const FilmJob& job, const FilmOptions& options) {
-    check_size(options.size);
+    picture::check_size(options.size);
     check_range("frames per second", options.frames_per_second, 1.0, 120.0, "");
     check_range("time of a stroke", options.seconds_per_stroke, 1.0, 120.0, " s");
     check_range("time between strokes", options.seconds_between, 0.1, 60.0, " s");
     check_range("scale of the springback", options.springback_scale, 1.0, 20.0, "");
     if (!(job.strip_width > 0.0))
-        throw OutOfRange("strip width", fixed(job.strip_width, 2) + " mm", "it must be above 0 mm");
+        throw OutOfRange("strip width", picture::fixed(job.strip_width, 2) + " mm", "it must be above 0 mm");
     if (job.strokes.empty()) throw OutOfRange("film", "the job has no strokes", "it must have at least one");
     if (job.finished) {
         if (!job.finished->recording)
             throw OutOfRange("film", "the finished part has no recording",
                              "leave the part out, or give it one");
-        check_recording(*job.finished->recording);
+        picture::check_recording(*job.finished->recording);
     }
     for (const StrokeFilm& stroke : job.strokes) {
         if (!stroke.recording)
             throw OutOfRange("film", "step \"" + stroke.step_name + "\" has no recording",
                              "every stroke must be recorded before it is shown");
-        check_recording(*stroke.recording);
+        picture::check_recording(*stroke.recording);
         if (!stroke.clearance.empty() && stroke.clearance.size() != stroke.recording->states.size())
             throw OutOfRange("film",
                              "step \"" + stroke.step_name + "\" has " +
@@ -111,28 +112,29 @@ std::vector<double> evenly(const Recording& recording, int first, int last, int 
     return moments;
 }
 
-View view_of(const StrokeFilm& stroke, const FilmOptions& options) {
-    StageInfo wanted;
+picture::View view_of(const StrokeFilm& stroke, const FilmOptions& options) {
+    picture::StageInfo wanted;
     wanted.charts = options.charts;
     wanted.lens = options.lens;
     wanted.bends = stroke.bends;
-    return choose_view(*stroke.recording, options.size, wanted);
+    return picture::choose_view(*stroke.recording, options.size, wanted);
 }
 
 StrokeLook look_of(const StrokeFilm& stroke, const FilmOptions& options) {
     const Recording& recording = *stroke.recording;
     StrokeLook look;
     look.view = view_of(stroke, options);
-    look.raised = raised_by(recording, look.view);
+    look.raised = picture::raised_by(recording, look.view);
     look.loaded_at = loaded_state(recording);
     look.bends = stroke.bends;
     for (int i = 0; i < static_cast<int>(look.bends.size()); ++i) {
-        BendMark& bend = look.bends[i];
-        if (!(bend.reach > 0.0)) bend.reach = found_reach(recording, stroke.bends, i);
+        picture::BendMark& bend = look.bends[i];
+        if (!(bend.reach > 0.0)) bend.reach = picture::found_reach(recording, stroke.bends, i);
         const State& loaded = recording.states[loaded_state(recording)];
         const State& last = recording.states.back();
-        if (!bend.loaded) bend.loaded = measured(recording, loaded, bend).angle;
-        if (!bend.free && last.phase == Phase::free) bend.free = measured(recording, last, bend).angle;
+        if (!bend.loaded) bend.loaded = picture::measured(recording, loaded, bend).angle;
+        if (!bend.free && last.phase == Phase::free)
+            bend.free = picture::measured(recording, last, bend).angle;
     }
     return look;
 }
@@ -247,7 +249,7 @@ FrameList timeline(const FilmJob& job, const FilmOptions& options) {
         recordings.push_back(stroke.recording);
         list.looks.push_back(look_of(stroke, options));
     }
-    list.colour_limit = colour_limit(recordings, options.colouring);
+    list.colour_limit = picture::colour_limit(recordings, options.colouring);
     const int count = static_cast<int>(job.strokes.size());
     for (int i = 0; i + 1 < count; ++i) {
         list.looks[i].carry = find_carry(*recordings[i], *recordings[i + 1]);
@@ -268,4 +270,4 @@ FrameList timeline(const FilmJob& job, const FilmOptions& options) {
     return list;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

@@ -15,15 +15,15 @@
 #include "render/film/carry.h"
 #include "render/picture/stage.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 // An interference and the recorded states in which it is there.
 struct TimedInterference {
-    InterferenceMark mark;
+    picture::InterferenceMark mark;
     int first_state = 0;
     int last_state = -1;  // -1: to the end
     // Where and how deep it is in each of these states, if that is known; else as above all the time.
-    std::vector<std::pair<Place, double>> in_states = {};
+    std::vector<std::pair<picture::Place, double>> in_states = {};
 };
 
 // How the strip gets to its place, or off it: as the picture sees it, or towards the onlooker.
@@ -32,8 +32,9 @@ enum class Way { in_the_plane, along_the_bend_line };
 struct StrokeFilm {
     std::string step_name;
     const stroke::Recording* recording = nullptr;
-    std::vector<BendMark> bends;  // angles that are left out are measured: loaded under the punch at its
-                                  // stop, free at the end
+    std::vector<picture::BendMark>
+        bends;  // angles that are left out are measured: loaded under the punch at its
+                // stop, free at the end
     std::vector<TimedInterference> interferences;
     std::vector<double> clearance;  // mm, least in each recorded state; empty: not shown
     std::string placing;            // how the strip comes to lie so, in words; empty: worked out
@@ -68,13 +69,13 @@ struct FilmJob {
 enum class Cards { hidden, shown };
 
 struct FilmOptions {
-    PictureSize size;
-    Theme theme = Theme::light;
-    Colouring colouring = Colouring::hoop_stress;
-    Arrows arrows = Arrows::shown;
-    Lens lens = Lens::hidden;
-    Charts charts = Charts::shown;
-    Backdrop backdrop = Backdrop::page;
+    picture::PictureSize size;
+    picture::Theme theme = picture::Theme::light;
+    picture::Colouring colouring = picture::Colouring::hoop_stress;
+    picture::Arrows arrows = picture::Arrows::shown;
+    picture::Lens lens = picture::Lens::hidden;
+    picture::Charts charts = picture::Charts::shown;
+    picture::Backdrop backdrop = picture::Backdrop::page;
     Cards cards = Cards::hidden;
     double springback_scale = 1.0;    // 1 to 20: how much larger than it is the springback is drawn
     double frames_per_second = 30.0;  // 1 to 120
@@ -118,12 +119,12 @@ struct Moment {
 
 // What stays the same through a stroke.
 struct StrokeLook {
-    View view;
-    double raised = 0.0;          // the punch before and after the stroke, above first touch
-    double loaded_at = 0.0;       // the moment at the stop
-    std::vector<BendMark> bends;  // complete
-    Carry carry;                  // to the next stroke
-    View turning_view;            // meanwhile
+    picture::View view;
+    double raised = 0.0;                   // the punch before and after the stroke, above first touch
+    double loaded_at = 0.0;                // the moment at the stop
+    std::vector<picture::BendMark> bends;  // complete
+    Carry carry;                           // to the next stroke
+    picture::View turning_view;            // meanwhile
 };
 
 struct FrameList {
@@ -140,7 +141,8 @@ int number_of(const FilmJob& job, int index);
 FrameList timeline(const FilmJob& job, const FilmOptions& options);
 
 // One frame of it. Throws OutOfRange: no such frame.
-DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames, int index);
+picture::DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                                int index);
 
 // Between two frames, for whoever shows them slowly: 0 to the last one's index, held there. Within a passage
 // of a stroke, or between strokes, all that moves is blended in proportion; from one passage to the next it
@@ -148,7 +150,7 @@ DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const Fra
 Moment moment_at(const FrameList& frames, double index);
 
 // Any moment; of the frames only the looks and the colours' limit are needed.
-DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                        const Moment& moment);
+picture::DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                                 const Moment& moment);
 
-}  // namespace overbend::render
+}  // namespace overbend::film

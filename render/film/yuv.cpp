@@ -5,7 +5,7 @@
 
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::film {
 
 namespace {
 
@@ -73,7 +73,7 @@ void chroma_row(const Means& means, int half_width, std::uint8_t* __restrict u, 
 
 }  // namespace
 
-void to_yuv420p(const Pixels& pixels, std::vector<std::uint8_t>& into) {
+void to_yuv420p(const picture::Pixels& pixels, std::vector<std::uint8_t>& into) {
     const int width = pixels.width;
     const int height = pixels.height;
     if (width % 2 != 0 || height % 2 != 0 || width < 2 || height < 2)
@@ -103,4 +103,4 @@ void to_yuv420p(const Pixels& pixels, std::vector<std::uint8_t>& into) {
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::film

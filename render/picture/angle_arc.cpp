@@ -6,7 +6,7 @@
 #include "render/picture/swept.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -226,4 +226,4 @@ std::vector<std::optional<AnglePlace>> place_angles(const stroke::Recording& rec
     return places;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

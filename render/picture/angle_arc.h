@@ -12,7 +12,7 @@
 #include "render/picture/bend_mark.h"
 #include "render/picture/view.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct AngleArc {
     Point corner = Point::Zero();
@@ -50,4 +50,4 @@ bool off_strip(const Rect& words, const stroke::State& state, double thickness, 
 // The longest words that a bend's angle may have, line by line.
 std::vector<std::string> longest_angle_words(const BendMark& mark, const Layout& layout);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

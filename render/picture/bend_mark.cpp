@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -67,4 +67,4 @@ MeasuredBend measured(const Recording& recording, const State& state, const Bend
     return m;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -11,7 +11,7 @@
 
 #include "render/picture/strip_shape.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct BendMark {
     std::string name;
@@ -35,4 +35,4 @@ double found_reach(const stroke::Recording& recording, const std::vector<BendMar
 
 MeasuredBend measured(const stroke::Recording& recording, const stroke::State& state, const BendMark& bend);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

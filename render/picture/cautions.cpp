@@ -1,6 +1,6 @@
 #include "render/picture/cautions.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 const std::string& estimate_words() {
     static const std::string words = "Estimates: prove them by a trial bend.";
@@ -58,4 +58,4 @@ const std::vector<std::string>& sheet_cautions() {
     return paragraphs;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

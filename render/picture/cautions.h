@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // One sentence, at the foot of whatever shows figures.
 const std::string& estimate_words();
@@ -20,4 +20,4 @@ const std::vector<std::string>& cautions();
 // The same dangers for the foot of a sheet that lies at the press.
 const std::vector<std::string>& sheet_cautions();
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -3,7 +3,7 @@
 #include <cmath>
 #include <sstream>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -164,4 +164,4 @@ std::string as_text(const DrawingList& list) {
     return out.str();
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

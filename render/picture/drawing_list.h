@@ -11,7 +11,7 @@
 #include <variant>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 using Point = Eigen::Vector2d;
 
@@ -107,4 +107,4 @@ double baseline_for_middle(double y, double size);
 // The list in words and numbers, one item a line: two lists are the same when these are. For tests.
 std::string as_text(const DrawingList& list);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

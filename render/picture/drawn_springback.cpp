@@ -5,7 +5,7 @@
 
 #include "sim/tool/signed_distance.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -82,4 +82,4 @@ State with_larger_springback(const Recording& recording, const State& from, cons
     return drawn;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

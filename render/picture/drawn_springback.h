@@ -8,7 +8,7 @@
 
 #include "render/picture/strip_shape.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // from, to   states of the recording; what is returned is `to` when the scale is 1
 // scale      >= 1
@@ -18,4 +18,4 @@ namespace overbend::render {
 stroke::State with_larger_springback(const stroke::Recording& recording, const stroke::State& from,
                                      const stroke::State& to, double scale, double anchor);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

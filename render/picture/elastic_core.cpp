@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -88,4 +88,4 @@ std::optional<double> neutral_height(const Recording& recording, const State& st
     return lifted_height(z, stretch, curvature);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -8,7 +8,7 @@
 
 #include "render/picture/strip_shape.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // From the lower to the upper end of the layers that have never flowed, at a station; none when all have.
 // The front runs between the last layer without plastic strain and the first one with it, where the strain of
@@ -26,4 +26,4 @@ std::optional<Core> elastic_core(const stroke::Recording& recording, const strok
 std::optional<double> neutral_height(const stroke::Recording& recording, const stroke::State& state,
                                      const Station& at);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 int set_steps(std::vector<Flag>& flags, double gap) {
     int steps = 0;
@@ -16,4 +16,4 @@ int set_steps(std::vector<Flag>& flags, double gap) {
     return steps;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -6,7 +6,7 @@
 
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct Flag {
     double at = 0.0;     // of its pole, rising from flag to flag
@@ -18,4 +18,4 @@ struct Flag {
 // Returns the number of steps; gap: the least distance from a flag's end to the next pole.
 int set_steps(std::vector<Flag>& flags, double gap);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

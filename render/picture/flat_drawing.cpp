@@ -9,7 +9,7 @@
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -181,4 +181,4 @@ DrawingList draw_flat(const FlatSheet& sheet, int height) {
     return list;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -15,7 +15,7 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct FlatBendLine {
     std::string name;
@@ -48,4 +48,4 @@ struct FlatSheet {
 // sheet without length or width; flags that find no room on any picture.
 DrawingList draw_flat(const FlatSheet& sheet, int height);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

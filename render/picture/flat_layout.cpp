@@ -8,7 +8,7 @@
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 Colour bend_colour(const FlatBendLine& bend) {
     return mixed(bend.angle > 0.0 ? okabe_ito::blue : okabe_ito::vermillion, okabe_ito::black, 0.15);
@@ -183,4 +183,4 @@ FlatLayout lay_out_flat(const FlatSheet& sheet, int height) {
     return s;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

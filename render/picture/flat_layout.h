@@ -10,7 +10,7 @@
 #include "render/picture/flags.h"
 #include "render/picture/flat_drawing.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // A flag's words, one or two lines, and what it stands for.
 struct FlatLabel {
@@ -49,4 +49,4 @@ std::string short_number(double value);
 // Where all labels find room at this height. Throws OutOfRange: nowhere.
 FlatLayout lay_out_flat(const FlatSheet& sheet, int height);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

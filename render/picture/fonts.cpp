@@ -10,7 +10,7 @@
 #include <stdexcept>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -86,4 +86,4 @@ PangoContext* font_context() {
     return context.get();
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

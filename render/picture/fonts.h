@@ -7,7 +7,7 @@
 
 #include <filesystem>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // A folder that holds the fonts, the first of: fonts in what the environment variable OVERBEND_ASSETS names;
 // ../../assets/fonts from the executable (a build folder in the source tree); ../share/overbend/fonts from it
@@ -18,4 +18,4 @@ std::filesystem::path fonts_folder();
 // Throws std::runtime_error: see fonts_folder; a font that cannot be read.
 PangoContext* font_context();
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -5,7 +5,7 @@
 
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -65,4 +65,4 @@ std::optional<Rect> add_label(DrawingList& list, LabelRoom& room, const Point& n
     return box;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -10,7 +10,7 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct LabelRoom {
     Rect inside;                            // the words stay in it
@@ -26,4 +26,4 @@ std::optional<Rect> find_room(const LabelRoom& room, const Point& near, double w
 // Words in such a place, which is taken by them afterwards. Returns their box.
 std::optional<Rect> add_label(DrawingList& list, LabelRoom& room, const Point& near, const Text& words);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

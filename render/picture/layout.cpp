@@ -4,7 +4,7 @@
 
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -92,4 +92,4 @@ Layout lay_out(const PictureSize& size, Charts charts) {
     return at;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -8,7 +8,7 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct PictureSize {
     int width = 1280;  // 320 to 3840, at least 9/16 of the height
@@ -37,4 +37,4 @@ constexpr double legend_with_elastic = 45.0;
 
 Layout lay_out(const PictureSize& size, Charts charts = Charts::shown);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

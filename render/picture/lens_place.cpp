@@ -5,7 +5,7 @@
 
 #include "render/picture/swept.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -159,4 +159,4 @@ View lens_view(const LensPlace& lens, const View& stage, const Place& looked_at)
     return view;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -5,7 +5,7 @@
 
 #include "render/picture/view.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // The largest of some sizes for which there is room, 9 to 15 units high. None: no room, or the stage shows
 // the strip so large that a magnifier would add nothing (less than one and a half times).
@@ -16,4 +16,4 @@ std::optional<LensPlace> place_lens(const stroke::Recording& recording, const Vi
 // middle.
 View lens_view(const LensPlace& lens, const View& stage, const Place& looked_at);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -42,7 +42,7 @@ extern "C" const char* __tsan_default_suppressions() {
 }
 #endif
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -400,4 +400,4 @@ Rect painted_box(const Text& text) {
             scale * ink.width / PANGO_SCALE, scale * ink.height / PANGO_SCALE};
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

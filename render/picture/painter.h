@@ -14,7 +14,7 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // What the fourth byte of a pixel says: nothing, or how much of the ground it covers.
 enum class Alpha { unused, premultiplied };
@@ -57,4 +57,4 @@ void write_whole(const std::filesystem::path& path, const std::string& bytes);
 // The box that a text really fills when it is painted, halo not counted. For tests.
 Rect painted_box(const Text& text);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

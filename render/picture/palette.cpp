@@ -3,7 +3,7 @@
 #include <array>
 #include <cmath>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -198,4 +198,4 @@ double lightness(const Colour& c) {
     return 116.0 * compress(luminance(c)) - 16.0;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

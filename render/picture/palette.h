@@ -12,7 +12,7 @@
 #include "render/picture/drawing_list.h"
 #include "sim/tool/tool_set.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace okabe_ito {
 constexpr Colour black{0.0, 0.0, 0.0, 1.0};
@@ -78,4 +78,4 @@ Eigen::Vector3d to_lab(const Colour& colour);
 double luminance(const Colour& colour);
 double lightness(const Colour& colour);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

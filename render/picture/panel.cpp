@@ -7,7 +7,7 @@
 #include "render/picture/tool_labels.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -142,4 +142,4 @@ void add_panel(DrawingList& list, const Recording& recording, double moment, con
     add_frame(sheet);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -16,7 +16,7 @@
 #include "render/picture/stage.h"
 #include "render/picture/view.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 enum class StripPaint {
     layers,  // by hoop stress
@@ -57,4 +57,4 @@ double panel_raise(const stroke::Recording& recording, const View& view);
 // The moment at the stop: the last one under the punch.
 double loaded_moment(const stroke::Recording& recording);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

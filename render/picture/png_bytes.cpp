@@ -12,7 +12,7 @@
 
 #include "render/picture/painter.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -78,4 +78,4 @@ std::string png_bytes(const Pixels& pixels) {
     return bytes;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -10,7 +10,7 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -154,4 +154,4 @@ DrawingList draw_profile(const ProfileSheet& sheet, int height) {
     return list;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -13,7 +13,7 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct ProfilePlace {
     Point drawn = Point::Zero();  // mm
@@ -34,4 +34,4 @@ struct ProfileSheet {
 // OutOfRange: the height; a profile without length.
 DrawingList draw_profile(const ProfileSheet& sheet, int height);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -6,7 +6,7 @@
 #include "render/picture/flat_layout.h"
 #include "render/picture/palette.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 void add_text(DrawingList& list, const std::string& words, const Point& at, double size, const Colour& colour,
               Across across, Weight weight) {
@@ -33,4 +33,4 @@ void add_scale_bar(DrawingList& list, const Point& at, double pixels_per_mm, dou
     add_text(list, short_number(length) + " mm", {at.x() + 2.0 * half + 0.6 * unit, at.y()}, unit, ink);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -9,7 +9,7 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 void add_text(DrawingList& list, const std::string& words, const Point& at, double size, const Colour& colour,
               Across across = Across::left, Weight weight = Weight::normal);
@@ -20,4 +20,4 @@ void add_line(DrawingList& list, const Point& a, const Point& b, const Colour& c
 // unit: size of the words.
 void add_scale_bar(DrawingList& list, const Point& at, double pixels_per_mm, double longest, double unit);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -9,7 +9,7 @@
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -146,4 +146,4 @@ DrawingList draw_stage(const Recording& recording, double moment, const StageInf
     return draw_stage(recording, moment, info, size, choose_view(recording, size, info));
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -18,7 +18,7 @@
 #include "render/picture/palette.h"
 #include "render/picture/view.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 enum class Colouring { hoop_stress, plastic_strain };
 enum class Arrows { shown, hidden };
@@ -95,4 +95,4 @@ double colour_limit(const std::vector<const stroke::Recording*>& recordings, Col
 // The least of 1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 times a power of ten that is not below the value, > 0.
 double rounded_up(double value);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -8,7 +8,7 @@
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -133,4 +133,4 @@ void add_angle_words(Sheet& sheet) {
         add_angle_words(sheet, sheet.info.bends[b], place_of(sheet, b));
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

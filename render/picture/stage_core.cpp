@@ -6,7 +6,7 @@
 #include "render/picture/elastic_core.h"
 #include "render/picture/stage_parts.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -129,4 +129,4 @@ void add_core_sample(Sheet& sheet, const Rect& box) {
     add_line(sheet.list, rectangle(box), with_opacity(sheet.colours.outline, front_opacity), line);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -6,7 +6,7 @@
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -86,4 +86,4 @@ void add_curve(Sheet& sheet) {
         add_fill(sheet.list, circle(so_far.back(), 0.36 * u), sheet.colours.ink);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -8,7 +8,7 @@
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -167,4 +167,4 @@ void add_note(Sheet& sheet) {
               {u, sheet.colours.loaded, Across::middle, Weight::bold, {}});
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

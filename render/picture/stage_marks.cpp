@@ -6,7 +6,7 @@
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -162,4 +162,4 @@ void add_scale(Sheet& sheet) {
     add_words(sheet.list, key->words, {x + key->length + 0.5 * u, baseline_for_middle(y, u)}, how);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

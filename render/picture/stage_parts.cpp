@@ -6,7 +6,7 @@
 #include "render/picture/angle_arc.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -154,4 +154,4 @@ double degrees(double radians) {
     return radians * 180.0 / pi;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -6,7 +6,7 @@
 
 #include "render/picture/stage.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // What the parts draw from and on.
 struct Sheet {
@@ -114,4 +114,4 @@ double greatest_contact_force(const stroke::Recording& recording);
 
 double degrees(double radians);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

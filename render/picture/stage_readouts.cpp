@@ -6,7 +6,7 @@
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -220,4 +220,4 @@ void add_legend(Sheet& sheet) {
     add_words(sheet.list, "tension", {bar.right(), below + 1.35 * u}, right);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -6,7 +6,7 @@
 
 #include "render/picture/stage_parts.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -161,4 +161,4 @@ void add_ghost(Sheet& sheet) {
     sheet.list.items.emplace_back(std::move(outline));
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -7,7 +7,7 @@
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -115,4 +115,4 @@ void add_tick_names(Sheet& sheet) {
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

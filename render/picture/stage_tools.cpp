@@ -6,7 +6,7 @@
 #include "render/picture/stage_parts.h"
 #include "render/picture/tool_labels.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -149,4 +149,4 @@ void add_tool_labels(Sheet& sheet) {
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -3,7 +3,7 @@
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -71,4 +71,4 @@ void add_head_and_caption(Sheet& sheet) {
     add_caption(sheet);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

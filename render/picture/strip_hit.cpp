@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 StripHit nearest_on_strip(const stroke::Recording& r, const stroke::State& s, const Place& place) {
     const int elements = static_cast<int>(r.blank_position.size()) - 1;
@@ -45,4 +45,4 @@ Station station_at(const stroke::Recording& r, const stroke::State& s, double bl
     return cut;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

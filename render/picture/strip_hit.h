@@ -6,7 +6,7 @@
 
 #include "render/picture/strip_shape.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct StripHit {
     double along = 0.0;           // element's index + part of the element
@@ -22,4 +22,4 @@ StripHit nearest_on_strip(const stroke::Recording& recording, const stroke::Stat
 // The cut at a position of the blank, perpendicular to the mid-line, with the heights of its layers' edges.
 Station station_at(const stroke::Recording& recording, const stroke::State& state, double blank_position);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

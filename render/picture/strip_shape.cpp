@@ -6,7 +6,7 @@
 
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -209,4 +209,4 @@ State blended(const Recording& recording, const State& a, const State& b, double
     return now;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

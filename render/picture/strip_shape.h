@@ -14,7 +14,7 @@
 
 #include "sim/stroke/recording.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 using Place = Eigen::Vector2d;  // press coordinates, y up
 
@@ -63,4 +63,4 @@ double along_at(const stroke::Recording& recording, double blank_position);
 stroke::State blended(const stroke::Recording& recording, const stroke::State& a, const stroke::State& b,
                       double blend);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

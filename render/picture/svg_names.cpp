@@ -3,7 +3,7 @@
 #include <cstdint>
 #include <cstring>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -63,4 +63,4 @@ std::string with_own_names(const std::string& svg) {
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

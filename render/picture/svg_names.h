@@ -5,7 +5,7 @@
 
 #include <string>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // Cairo numbers its surfaces through the whole run of a program; the numbers are taken out.
 std::string without_surface_numbers(const std::string& svg);
@@ -16,4 +16,4 @@ std::string with_title(const std::string& svg, const std::string& title);
 // The names of the document's parts (clips, patterns) begin with a number worked out of all its bytes.
 std::string with_own_names(const std::string& svg);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

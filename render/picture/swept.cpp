@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -62,4 +62,4 @@ const stroke::State& deepest_state(const stroke::Recording& recording) {
         [](const stroke::State& a, const stroke::State& b) { return a.travel < b.travel; });
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -6,7 +6,7 @@
 
 #include "render/picture/view.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 struct Swept {
     std::vector<Point> strip;  // points of the mid-line in all states, no further apart than 12 px, from left
@@ -25,4 +25,4 @@ bool crossed(const Swept& swept, const Rect& box, double room);
 // The state in which the tools have gone furthest.
 const stroke::State& deepest_state(const stroke::Recording& recording);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

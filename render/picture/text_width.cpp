@@ -3,7 +3,7 @@
 #include <charconv>
 #include <cmath>
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -129,4 +129,4 @@ std::string fixed(double value, int decimals) {
     return (value < 0.0 ? "\u2212" : "") + std::string(digits, end.ptr);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -12,7 +12,7 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 double text_width(const std::string& words, double size, Weight weight = Weight::normal);  // pixels
 
@@ -30,4 +30,4 @@ std::vector<std::string> wrapped(const std::string& words, double size, double f
 // A number with a fixed count of decimals, the same in every locale, with a true minus sign.
 std::string fixed(double value, int decimals);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

@@ -8,7 +8,7 @@
 #include "render/picture/swept.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -215,4 +215,4 @@ std::vector<ToolLabel> place_labels(const Recording& recording, const View& view
     return labels_in(recording, view, layout, what_is_seen(recording, view, seen));
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

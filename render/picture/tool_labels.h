@@ -5,7 +5,7 @@
 
 #include "render/picture/view.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 std::vector<ToolLabel> place_labels(const stroke::Recording& recording, const View& view,
                                     const Layout& layout);
@@ -23,4 +23,4 @@ std::vector<ToolLabel> place_labels(const stroke::Recording& recording, const Vi
 // The point of a closed outline that is nearest to p. Picture pixels.
 Point nearest_on(const std::vector<Point>& closed, const Point& p);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

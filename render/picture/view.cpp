@@ -7,7 +7,7 @@
 #include "render/picture/swept.h"
 #include "render/picture/tool_labels.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 namespace {
 
@@ -207,4 +207,4 @@ bool inside(const std::vector<Point>& closed, const Point& p) {
     return in;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

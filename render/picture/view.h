@@ -13,7 +13,7 @@
 #include "render/picture/layout.h"
 #include "render/picture/strip_shape.h"
 
-namespace overbend::render {
+namespace overbend::picture {
 
 // The name of a tool, at a place of the picture that the strip does not cross during the stroke.
 struct ToolLabel {
@@ -99,4 +99,4 @@ std::vector<Point> tool_points(const tool::RigidTool& tool, const Place& positio
 
 bool inside(const std::vector<Point>& closed, const Point& p);
 
-}  // namespace overbend::render
+}  // namespace overbend::picture

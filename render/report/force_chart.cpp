@@ -7,14 +7,14 @@
 #include "render/report/html.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
 constexpr double width = 400.0, height = 250.0, left = 52.0, right = 386.0, top = 30.0, bottom = 206.0;
 
 struct Axes {
-    Axis travel, force;  // mm, kN
+    chart::Axis travel, force;  // mm, kN
     double per_mm() const { return (right - left) / (travel.high - travel.low); }
     double per_n() const { return (bottom - top) / (1000.0 * force.high); }
     double x(double mm) const { return left + travel.part(mm) * (right - left); }
@@ -29,11 +29,11 @@ double peak_of(const ForceCurve& curve) {  // kN
 
 Axes axes_of(const ForceCurve& curve) {
     const double peak = peak_of(curve);
-    Extent travel{0.0, 1e-3}, force{0.0, 1.02 * peak};
+    chart::Extent travel{0.0, 1e-3}, force{0.0, 1.02 * peak};
     for (const ForceAtTravel& p : curve.points) travel.take_in(p.travel);
-    for (const ForceLimit& l : curve.limits)
-        if (is_drawn(l, peak)) force.take_in(1.02 * l.force);
-    return {make_axis("Travel, mm", travel, 8), make_axis("Force, kN", force, 7)};
+    for (const chart::ForceLimit& l : curve.limits)
+        if (chart::is_drawn(l, peak)) force.take_in(1.02 * l.force);
+    return {chart::make_axis("Travel, mm", travel, 8), chart::make_axis("Force, kN", force, 7)};
 }
 
 std::string grid_and_figures(const Axes& a) {
@@ -70,12 +70,12 @@ std::string line(const Axes& a, const ForceCurve& curve, std::size_t first, std:
 std::string limit_lines(const Axes& a, const ForceCurve& curve) {
     std::string svg;
     const double peak = peak_of(curve);
-    for (const ForceLimit& l : curve.limits) {
-        if (!is_drawn(l, peak)) continue;
+    for (const chart::ForceLimit& l : curve.limits) {
+        if (!chart::is_drawn(l, peak)) continue;
         const double y = a.y(l.force);
         svg += words("<path class=\"limit\" d=\"M%.1f %.1fH%.1f\"/><text x=\"%.1f\" y=\"%.1f\">", left, y,
                      right, left + 6.0, y > top + 14.0 ? y - 5.0 : y + 15.0) +
-               escaped(limit_words(l)) + "</text>";
+               escaped(chart::limit_words(l)) + "</text>";
     }
     return svg;
 }
@@ -85,8 +85,8 @@ std::string limit_lines(const Axes& a, const ForceCurve& curve) {
 std::vector<std::string> limits_above(const ForceCurve& curve) {
     std::vector<std::string> sentences;
     const double peak = peak_of(curve);
-    for (const ForceLimit& l : curve.limits)
-        if (!is_drawn(l, peak)) sentences.push_back(limit_above_words(l, peak));
+    for (const chart::ForceLimit& l : curve.limits)
+        if (!chart::is_drawn(l, peak)) sentences.push_back(chart::limit_above_words(l, peak));
     return sentences;
 }
 
@@ -105,4 +105,4 @@ std::string force_chart(const ForceCurve& curve) {
     return svg + "</svg>";
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -10,7 +10,7 @@
 
 #include "render/chart/force_travel.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 struct ForceAtTravel {
     double travel = 0.0;  // mm
@@ -18,10 +18,10 @@ struct ForceAtTravel {
 };
 
 struct ForceCurve {
-    std::vector<ForceAtTravel> points;  // down and back again, two at least
-    std::size_t turn = 0;               // index of the stop: what follows is the way back
-    std::vector<ForceLimit> limits;     // what press and tools bear
-    std::string label;                  // what it shows, for those who do not see it
+    std::vector<ForceAtTravel> points;      // down and back again, two at least
+    std::size_t turn = 0;                   // index of the stop: what follows is the way back
+    std::vector<chart::ForceLimit> limits;  // what press and tools bear
+    std::string label;                      // what it shows, for those who do not see it
 };
 
 // The limits that stand so far above the curve that the chart leaves them out, a sentence each.
@@ -30,4 +30,4 @@ std::vector<std::string> limits_above(const ForceCurve& curve);
 // Throws std::invalid_argument: fewer than two points.
 std::string force_chart(const ForceCurve& curve);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

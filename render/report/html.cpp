@@ -5,7 +5,7 @@
 
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -104,4 +104,4 @@ std::string paragraphs_html(const std::vector<std::string>& paragraphs) {
     return html;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

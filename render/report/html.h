@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::report {
 
 // As text of an element or a quoted attribute; bytes that are not UTF-8 and control letters become U+FFFD.
 std::string escaped(const std::string& text);
@@ -37,4 +37,4 @@ std::string terms_html(const std::vector<Term>& terms, const std::string& css_cl
 std::string list_html(const std::vector<std::string>& lines);
 std::string paragraphs_html(const std::vector<std::string>& paragraphs);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

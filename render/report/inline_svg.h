@@ -10,12 +10,12 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 // label: what the picture shows, for those who do not see it.
-std::string inline_svg(const DrawingList& list, const std::string& label);
+std::string inline_svg(const picture::DrawingList& list, const std::string& label);
 
 // A path as the `d` of an SVG, to a tenth of a pixel.
-std::string svg_path(const Path& path);
+std::string svg_path(const picture::Path& path);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

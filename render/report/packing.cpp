@@ -2,7 +2,7 @@
 
 #include <cstddef>
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -47,4 +47,4 @@ std::string packed(const std::vector<int>& values) {
     return base64(bytes);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -11,11 +11,11 @@
 #include <string>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::report {
 
 std::string packed(const std::vector<int>& values);
 
 // RFC 4648, section 4.
 std::string base64(const std::vector<std::uint8_t>& bytes);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

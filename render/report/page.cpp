@@ -7,7 +7,7 @@
 #include "render/report/stroke_json.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -196,4 +196,4 @@ std::string page_html(const Page& page) {
          {"script", "(function () {\n\"use strict\";\n" + std::string(page_script) + "})();"}});
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -11,7 +11,7 @@
 #include "render/report/html.h"
 #include "render/report/stroke_show.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 struct PageFigure {
     std::string svg;      // an element; empty: no figure
@@ -71,4 +71,4 @@ struct Page {
 // Throws OutOfRange: a recording that cannot be shown. std::invalid_argument: a table or curve that is none.
 std::string page_html(const Page& page);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

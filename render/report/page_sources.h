@@ -3,10 +3,10 @@
 
 #pragma once
 
-namespace overbend::render {
+namespace overbend::report {
 
 extern const char* const page_frame;
 extern const char* const page_style;
 extern const char* const page_script;
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::report {
 
 // :root { --ink: ... } for the reader's scheme, and the light one on paper.
 std::string colour_variables();
@@ -14,4 +14,4 @@ std::string colour_variables();
 // The colours of the steps from -steps to steps.
 std::vector<std::string> step_colours(int steps);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -11,7 +11,7 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 constexpr int paper_width = 794;
 constexpr int paper_height = 1123;
@@ -23,12 +23,12 @@ struct Paper {
     std::string title;                    // of the document
     std::string heading, heading_remark;  // of every page: large, and small beside it
     std::vector<std::string> foot;        // of every page, above the page's number; broken into lines
-    std::vector<DrawingList> pages;
+    std::vector<picture::DrawingList> pages;
     double y = 0.0;       // where the next thing begins on the last page
     double bottom = 0.0;  // where the foot begins
     double left() const { return paper_margin; }
     double width() const { return paper_width - 2.0 * paper_margin; }
-    DrawingList& page() { return pages.back(); }
+    picture::DrawingList& page() { return pages.back(); }
 };
 
 void begin_page(Paper& paper);
@@ -42,7 +42,7 @@ void add_items(Paper& paper, const std::vector<std::string>& items);  // each be
 struct PaperColumn {
     std::string head;
     double width = 0.0;  // part of the table's, their sum is 1
-    Across across = Across::left;
+    picture::Across across = picture::Across::left;
 };
 struct PaperTable {
     std::vector<PaperColumn> columns;
@@ -62,6 +62,6 @@ struct WriteIn {
 void add_write_ins(Paper& paper, const std::vector<WriteIn>& row);
 
 // Numbers the pages. To be called once, at the end; the lists are the paper's.
-std::vector<DrawingList> finished(Paper paper);
+std::vector<picture::DrawingList> finished(Paper paper);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -8,93 +8,105 @@
 #include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
-const ThemeColours& colours() {
-    return theme_colours(Theme::light);
+const picture::ThemeColours& colours() {
+    return picture::theme_colours(picture::Theme::light);
 }
 
 // A number in a ring.
-void add_number(DrawingList& list, LabelRoom& room, int number, const Point& near, double u) {
+void add_number(picture::DrawingList& list, picture::LabelRoom& room, int number, const picture::Point& near,
+                double u) {
     const double size = 2.1 * u;
-    const std::optional<Rect> box = find_room(room, near, size, size, u);
+    const std::optional<picture::Rect> box = picture::find_room(room, near, size, size, u);
     if (!box) return;
-    const Point centre = box->centre();
+    const picture::Point centre = box->centre();
     const double away = (near - centre).norm();
     if (away > 0.75 * size)
-        add_line(list, near, centre + 0.5 * size * (near - centre) / away, colours().muted, 0.6);
-    list.items.push_back(
-        Shape{circle(centre, 0.48 * size), colours().page, colours().ink, 1.0, {}, std::nullopt});
-    list.items.push_back(Text{std::to_string(number),
-                              {centre.x(), baseline_for_middle(centre.y(), u)},
-                              Across::middle,
-                              u,
-                              colours().ink,
-                              Weight::bold,
-                              std::nullopt});
+        picture::add_line(list, near, centre + 0.5 * size * (near - centre) / away, colours().muted, 0.6);
+    list.items.push_back(picture::Shape{
+        picture::circle(centre, 0.48 * size), colours().page, colours().ink, 1.0, {}, std::nullopt});
+    list.items.push_back(picture::Text{std::to_string(number),
+                                       {centre.x(), picture::baseline_for_middle(centre.y(), u)},
+                                       picture::Across::middle,
+                                       u,
+                                       colours().ink,
+                                       picture::Weight::bold,
+                                       std::nullopt});
     room.taken.push_back(*box);
 }
 
 }  // namespace
 
-void add_part(DrawingList& list, const Rect& box, const PartProfile& part, double u) {
-    Point low = part.line.front(), high = low;
-    for (const Point& p : part.line) low = low.cwiseMin(p), high = high.cwiseMax(p);
-    const Point size = (high - low).cwiseMax(Point::Constant(part.thickness));
+void add_part(picture::DrawingList& list, const picture::Rect& box, const PartProfile& part, double u) {
+    picture::Point low = part.line.front(), high = low;
+    for (const picture::Point& p : part.line) low = low.cwiseMin(p), high = high.cwiseMax(p);
+    const picture::Point size = (high - low).cwiseMax(picture::Point::Constant(part.thickness));
     const double aside = 3.4 * u;
     const double scale =
         std::min((box.width - 2.0 * aside) / size.x(), (box.height - 2.0 * aside) / size.y());
-    const Point middle = 0.5 * (low + high);
-    const auto on_page = [&](const Point& p) {
-        return Point(box.centre().x() + scale * (p.x() - middle.x()),
-                     box.centre().y() - scale * (p.y() - middle.y()));
+    const picture::Point middle = 0.5 * (low + high);
+    const auto on_page = [&](const picture::Point& p) {
+        return picture::Point(box.centre().x() + scale * (p.x() - middle.x()),
+                              box.centre().y() - scale * (p.y() - middle.y()));
     };
-    std::vector<Point> line;
-    for (const Point& p : part.line) line.push_back(on_page(p));
+    std::vector<picture::Point> line;
+    for (const picture::Point& p : part.line) line.push_back(on_page(p));
     const double wide = std::max(scale * part.thickness, 1.5);
-    list.items.push_back(Shape{polyline(line), std::nullopt, colours().ink, wide, {}, std::nullopt});
+    list.items.push_back(
+        picture::Shape{picture::polyline(line), std::nullopt, colours().ink, wide, {}, std::nullopt});
     if (wide > 3.0)  // hollow, as a section is drawn
-        list.items.push_back(Shape{polyline(line),
-                                   std::nullopt,
-                                   mixed(colours().page, colours().ink, 0.25),
-                                   wide - 1.6,
-                                   {},
-                                   std::nullopt});
-    LabelRoom room{box, {}, {line}};
-    add_label(list, room, line.front(),
-              Text{"left end", Point::Zero(), Across::left, u, colours().ink, Weight::bold, colours().page});
+        list.items.push_back(picture::Shape{picture::polyline(line),
+                                            std::nullopt,
+                                            picture::mixed(colours().page, colours().ink, 0.25),
+                                            wide - 1.6,
+                                            {},
+                                            std::nullopt});
+    picture::LabelRoom room{box, {}, {line}};
+    picture::add_label(list, room, line.front(),
+                       picture::Text{"left end", picture::Point::Zero(), picture::Across::left, u,
+                                     colours().ink, picture::Weight::bold, colours().page});
     for (std::size_t i = 0; i < part.bend_middle.size(); ++i)
         add_number(list, room, static_cast<int>(i) + 1, on_page(part.bend_middle[i]), u);
     for (std::size_t i = 0; i < part.flats.size(); ++i)
-        add_label(list, room, on_page(part.flat_middle[i]),
-                  Text{short_number(part.flats[i]), Point::Zero(), Across::left, u, colours().ink,
-                       Weight::normal, colours().page});
-    add_scale_bar(list, {box.x, box.bottom() - 0.3 * u}, scale, 0.2 * box.width, u);
+        picture::add_label(
+            list, room, on_page(part.flat_middle[i]),
+            picture::Text{picture::short_number(part.flats[i]), picture::Point::Zero(), picture::Across::left,
+                          u, colours().ink, picture::Weight::normal, colours().page});
+    picture::add_scale_bar(list, {box.x, box.bottom() - 0.3 * u}, scale, 0.2 * box.width, u);
 }
 
-void add_blank(DrawingList& list, const Rect& box, double length, const std::vector<double>& at, double u) {
+void add_blank(picture::DrawingList& list, const picture::Rect& box, double length,
+               const std::vector<double>& at, double u) {
     const double scale = box.width / length;
-    const Rect strip{box.x, box.y + 2.3 * u, box.width, box.height - 4.6 * u};
-    list.items.push_back(Shape{
-        rectangle(strip), mixed(colours().page, colours().ink, 0.07), colours().ink, 1.0, {}, std::nullopt});
+    const picture::Rect strip{box.x, box.y + 2.3 * u, box.width, box.height - 4.6 * u};
+    list.items.push_back(picture::Shape{picture::rectangle(strip),
+                                        picture::mixed(colours().page, colours().ink, 0.07),
+                                        colours().ink,
+                                        1.0,
+                                        {},
+                                        std::nullopt});
     double above = -1e300, below = -1e300;  // right ends of the words so far
     for (std::size_t i = 0; i < at.size(); ++i) {
         const double x = box.x + scale * at[i];
-        add_line(list, {x, strip.y - 2.0}, {x, strip.bottom() + 2.0}, colours().ink, 1.0,
-                 {6.0, 2.5, 1.5, 2.5});
-        const std::string number = std::to_string(i + 1), distance = fixed(at[i], 1);
-        const double half = 0.5 * text_width(number, u, Weight::bold), wide = 0.5 * text_width(distance, u);
+        picture::add_line(list, {x, strip.y - 2.0}, {x, strip.bottom() + 2.0}, colours().ink, 1.0,
+                          {6.0, 2.5, 1.5, 2.5});
+        const std::string number = std::to_string(i + 1), distance = picture::fixed(at[i], 1);
+        const double half = 0.5 * picture::text_width(number, u, picture::Weight::bold),
+                     wide = 0.5 * picture::text_width(distance, u);
         if (x - half > above + 0.2 * u) {
-            add_text(list, number, {x, strip.y - 0.6 * u}, u, colours().ink, Across::middle, Weight::bold);
+            picture::add_text(list, number, {x, strip.y - 0.6 * u}, u, colours().ink, picture::Across::middle,
+                              picture::Weight::bold);
             above = x + half;
         }
         if (x - wide > below + 0.6 * u && x - wide >= box.x && x + wide <= box.right()) {
-            add_text(list, distance, {x, strip.bottom() + 1.4 * u}, u, colours().ink, Across::middle);
+            picture::add_text(list, distance, {x, strip.bottom() + 1.4 * u}, u, colours().ink,
+                              picture::Across::middle);
             below = x + wide;
         }
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -9,21 +9,22 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 struct PartProfile {
-    double thickness = 0.0;          // mm, > 0
-    std::vector<Point> line;         // mid-line, mm, two points at least
-    std::vector<double> flats;       // mm, lengths to be written
-    std::vector<Point> flat_middle;  // where on the line
-    std::vector<Point> bend_middle;
+    double thickness = 0.0;                   // mm, > 0
+    std::vector<picture::Point> line;         // mid-line, mm, two points at least
+    std::vector<double> flats;                // mm, lengths to be written
+    std::vector<picture::Point> flat_middle;  // where on the line
+    std::vector<picture::Point> bend_middle;
 };
 
 // unit: size of the words.
-void add_part(DrawingList& list, const Rect& box, const PartProfile& part, double unit);
+void add_part(picture::DrawingList& list, const picture::Rect& box, const PartProfile& part, double unit);
 
 // The blank with the bends' lines at their places and the numbers above, distances from the left end below
 // where there is room: they stand in the table too. length, at: mm.
-void add_blank(DrawingList& list, const Rect& box, double length, const std::vector<double>& at, double unit);
+void add_blank(picture::DrawingList& list, const picture::Rect& box, double length,
+               const std::vector<double>& at, double unit);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -5,7 +5,7 @@
 #include "render/report/sheet_pages.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -21,17 +21,17 @@ void check(const SheetData& data) {
     for (const SheetStroke& stroke : data.strokes) {
         if (stroke.recording == nullptr)
             throw OutOfRange("recording of stroke '" + stroke.name + "'", "none", "give one with states");
-        check_recording(*stroke.recording);
+        picture::check_recording(*stroke.recording);
     }
 }
 
 }  // namespace
 
 std::string in_degrees(double angle) {
-    return fixed(angle * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
+    return picture::fixed(angle * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
 }
 
-std::vector<DrawingList> draw_sheets(const SheetData& data) {
+std::vector<picture::DrawingList> draw_sheets(const SheetData& data) {
     check(data);
     Paper paper;
     paper.title = data.title + ": sheets for the shop";
@@ -41,4 +41,4 @@ std::vector<DrawingList> draw_sheets(const SheetData& data) {
     return finished(std::move(paper));
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

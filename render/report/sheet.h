@@ -12,7 +12,7 @@
 #include "render/picture/drawing_list.h"
 #include "sim/stroke/recording.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 // A bend of the part, from its left end.
 struct SheetBendLine {
@@ -64,14 +64,14 @@ struct SheetStroke {
 
 struct SheetData {
     std::string title;
-    std::string material;            // one line: metal, thickness, width
-    std::string blank;               // one line: length, mass
-    double thickness = 0.0;          // mm, > 0
-    double blank_length = 0.0;       // mm, > 0
-    std::vector<Point> profile;      // the drawing's mid-line, mm, y up
-    std::vector<double> flats;       // mm, from the left, one more than bends
-    std::vector<Point> flat_middle;  // where on the profile
-    std::vector<Point> bend_middle;
+    std::string material;                     // one line: metal, thickness, width
+    std::string blank;                        // one line: length, mass
+    double thickness = 0.0;                   // mm, > 0
+    double blank_length = 0.0;                // mm, > 0
+    std::vector<picture::Point> profile;      // the drawing's mid-line, mm, y up
+    std::vector<double> flats;                // mm, from the left, one more than bends
+    std::vector<picture::Point> flat_middle;  // where on the profile
+    std::vector<picture::Point> bend_middle;
     std::vector<SheetBendLine> bends;
     double angle_tolerance = 0.0;  // rad either way; 0: none given
     std::vector<SheetStroke> strokes;
@@ -81,6 +81,6 @@ struct SheetData {
 
 // One page or more for the job, one or more for each stroke. Throws OutOfRange: no stroke or no bend, lists
 // that do not fit one another, a stroke without a recording.
-std::vector<DrawingList> draw_sheets(const SheetData& data);
+std::vector<picture::DrawingList> draw_sheets(const SheetData& data);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -6,7 +6,7 @@
 #include "render/report/part_drawing.h"
 #include "render/report/sheet_pages.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -18,14 +18,14 @@ void add_drawing(Paper& paper, const SheetData& data) {
     PaperTable table;
     table.width = 0.52 * paper.width();
     table.left = paper.left() + paper.width() - table.width;
-    table.columns = {{"no.", 0.1, Across::middle},         {"bend", 0.27, Across::left},
-                     {"line at, mm", 0.18, Across::right}, {"angle", 0.16, Across::right},
-                     {"radius, mm", 0.17, Across::right},  {"turns", 0.12, Across::right}};
+    table.columns = {{"no.", 0.1, picture::Across::middle},         {"bend", 0.27, picture::Across::left},
+                     {"line at, mm", 0.18, picture::Across::right}, {"angle", 0.16, picture::Across::right},
+                     {"radius, mm", 0.17, picture::Across::right},  {"turns", 0.12, picture::Across::right}};
     for (std::size_t i = 0; i < data.bends.size(); ++i) {
         const SheetBendLine& bend = data.bends[i];
-        table.rows.push_back({std::to_string(i + 1), bend.name, fixed(bend.at, 2),
+        table.rows.push_back({std::to_string(i + 1), bend.name, picture::fixed(bend.at, 2),
                               in_degrees(bend.angle < 0.0 ? -bend.angle : bend.angle),
-                              fixed(bend.inside_radius, 2), bend.angle < 0.0 ? "down" : "up"});
+                              picture::fixed(bend.inside_radius, 2), bend.angle < 0.0 ? "down" : "up"});
     }
     need(paper, drawing_height);
     const double top = paper.y;
@@ -68,14 +68,15 @@ std::string free_angles(const SheetStroke& stroke) {
 void add_order(Paper& paper, const SheetData& data) {
     add_section(paper, "Order of the strokes");
     PaperTable table;
-    table.columns = {{"no.", 0.05, Across::middle},       {"stroke", 0.13, Across::left},
-                     {"tools", 0.24, Across::left},       {"strip lies", 0.22, Across::left},
-                     {"gauge, mm", 0.085, Across::right}, {"stop, mm", 0.08, Across::right},
-                     {"peak, kN", 0.08, Across::right},   {"free", 0.115, Across::right}};
+    table.columns = {
+        {"no.", 0.05, picture::Across::middle},       {"stroke", 0.13, picture::Across::left},
+        {"tools", 0.24, picture::Across::left},       {"strip lies", 0.22, picture::Across::left},
+        {"gauge, mm", 0.085, picture::Across::right}, {"stop, mm", 0.08, picture::Across::right},
+        {"peak, kN", 0.08, picture::Across::right},   {"free", 0.115, picture::Across::right}};
     for (std::size_t i = 0; i < data.strokes.size(); ++i) {
         const SheetStroke& s = data.strokes[i];
         table.rows.push_back({std::to_string(i + 1), s.name, punch_and_die(s), s.place, s.gauge,
-                              fixed(s.travel, 2), fixed(s.peak, 2), free_angles(s)});
+                              picture::fixed(s.travel, 2), picture::fixed(s.peak, 2), free_angles(s)});
     }
     add_table(paper, table);
     add_paragraph(paper,
@@ -99,4 +100,4 @@ void add_overview(Paper& paper, const SheetData& data) {
     add_items(paper, {"Mark each blank's left end and upper face: the sheets speak of both."});
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -7,7 +7,7 @@
 #include "render/report/paper.h"
 #include "render/report/sheet.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 void add_overview(Paper& paper, const SheetData& data);
 // index: of the stroke.
@@ -16,4 +16,4 @@ void add_stroke(Paper& paper, const SheetData& data, int index);
 // "90.0°", signed.
 std::string in_degrees(double angle);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

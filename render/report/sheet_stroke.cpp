@@ -9,7 +9,7 @@
 #include "render/report/sheet_pages.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -26,7 +26,7 @@ std::string capital(std::string words) {
 
 // Two boxes for pictures, with a caption above and room below each.
 struct TwoBoxes {
-    Rect first, second;
+    picture::Rect first, second;
 };
 
 TwoBoxes side_by_side(const Paper& paper, double height) {
@@ -42,83 +42,87 @@ TwoBoxes one_over_the_other(const Paper& paper, double height) {
 }
 
 // From the punch's axis to the gauge, below the picture.
-void add_gauge_dimension(DrawingList& list, const View& view, double gauge) {
-    const Colour& ink = theme_colours(Theme::light).ink;
+void add_gauge_dimension(picture::DrawingList& list, const picture::View& view, double gauge) {
+    const picture::Colour& ink = picture::theme_colours(picture::Theme::light).ink;
     const double y = view.stage.bottom() + 0.62 * below;
-    const double from = view.on_picture(Place::Zero()).x(), to = view.on_picture(Place(gauge, 0.0)).x();
+    const double from = view.on_picture(picture::Place::Zero()).x(),
+                 to = view.on_picture(picture::Place(gauge, 0.0)).x();
     if (from < view.stage.x || to > view.stage.right() + 1.0) return;
-    for (const double x : {from, to}) add_line(list, {x, view.stage.bottom() + 1.0}, {x, y + 4.0}, ink, 0.8);
+    for (const double x : {from, to})
+        picture::add_line(list, {x, view.stage.bottom() + 1.0}, {x, y + 4.0}, ink, 0.8);
     const double room = to - from;
-    std::string words = fixed(gauge, 2) + " mm, axis to gauge";
-    if (text_width(words, body_size) + 30.0 > room) words = fixed(gauge, 2) + " mm";
-    const double wide = text_width(words, body_size);
+    std::string words = picture::fixed(gauge, 2) + " mm, axis to gauge";
+    if (picture::text_width(words, body_size) + 30.0 > room) words = picture::fixed(gauge, 2) + " mm";
+    const double wide = picture::text_width(words, body_size);
     const bool within = wide + 30.0 < room;
     const double half = within ? 0.5 * (room - wide) - 4.0 : 0.0;
     const auto arrow = [&](double tip, double way) {
-        list.items.push_back(
-            Shape{polygon({{tip, y}, {tip + way * 7.0, y - 2.5}, {tip + way * 7.0, y + 2.5}}),
-                  ink,
-                  std::nullopt,
-                  1.0,
-                  {},
-                  std::nullopt});
+        list.items.push_back(picture::Shape{
+            picture::polygon({{tip, y}, {tip + way * 7.0, y - 2.5}, {tip + way * 7.0, y + 2.5}}),
+            ink,
+            std::nullopt,
+            1.0,
+            {},
+            std::nullopt});
     };
     if (within) {
-        add_line(list, {from, y}, {from + half, y}, ink, 0.8);
-        add_line(list, {to - half, y}, {to, y}, ink, 0.8);
+        picture::add_line(list, {from, y}, {from + half, y}, ink, 0.8);
+        picture::add_line(list, {to - half, y}, {to, y}, ink, 0.8);
         arrow(from, 1.0), arrow(to, -1.0);
-        add_text(list, words, {0.5 * (from + to), baseline_for_middle(y, body_size)}, body_size, ink,
-                 Across::middle);
+        picture::add_text(list, words, {0.5 * (from + to), picture::baseline_for_middle(y, body_size)},
+                          body_size, ink, picture::Across::middle);
         return;
     }
-    if (room > 16.0) add_line(list, {from, y}, {to, y}, ink, 0.8), arrow(from, 1.0), arrow(to, -1.0);
+    if (room > 16.0) picture::add_line(list, {from, y}, {to, y}, ink, 0.8), arrow(from, 1.0), arrow(to, -1.0);
     const bool right = to + wide + 8.0 < view.stage.right();
-    add_text(list, words, {right ? to + 8.0 : from - 8.0, baseline_for_middle(y, body_size)}, body_size, ink,
-             right ? Across::left : Across::right);
+    picture::add_text(list, words,
+                      {right ? to + 8.0 : from - 8.0, picture::baseline_for_middle(y, body_size)}, body_size,
+                      ink, right ? picture::Across::left : picture::Across::right);
 }
 
-void add_picture(Paper& paper, const SheetStroke& stroke, const Rect& box, View view, double moment,
-                 std::optional<double> punch_travel, const std::string& words) {
+void add_picture(Paper& paper, const SheetStroke& stroke, const picture::Rect& box, picture::View view,
+                 double moment, std::optional<double> punch_travel, const std::string& words) {
     const stroke::Recording& recording = *stroke.recording;
-    view = moved_view(view, box);
-    add_text(paper.page(), words, {box.x, box.y - 5.0}, body_size, theme_colours(Theme::light).ink,
-             Across::left, Weight::bold);
-    PanelInfo info;
+    view = picture::moved_view(view, box);
+    picture::add_text(paper.page(), words, {box.x, box.y - 5.0}, body_size,
+                      picture::theme_colours(picture::Theme::light).ink, picture::Across::left,
+                      picture::Weight::bold);
+    picture::PanelInfo info;
     info.unit = body_size;
-    info.paint = StripPaint::plain;
+    info.paint = picture::StripPaint::plain;
     info.punch_travel = punch_travel;
     if (moment > 0.0)
         for (const SheetHit& hit : stroke.hits) info.interferences.push_back({hit.at, hit.depth, ""});
-    add_panel(paper.page(), recording, moment, info, view);
+    picture::add_panel(paper.page(), recording, moment, info, view);
 }
 
 void add_pictures(Paper& paper, const SheetStroke& stroke, double height) {
     const stroke::Recording& recording = *stroke.recording;
-    const double loaded = loaded_moment(recording);
+    const double loaded = picture::loaded_moment(recording);
     need(paper, height + 2.0 * body_row);
     TwoBoxes boxes = side_by_side(paper, height);
     const auto view_in = [&](const TwoBoxes& b) {
-        return choose_panel_view(recording, {0.0, loaded}, b.first, body_size);
+        return picture::choose_panel_view(recording, {0.0, loaded}, b.first, body_size);
     };
-    View view = view_in(boxes);
-    const View other = view_in(one_over_the_other(paper, height));
+    picture::View view = view_in(boxes);
+    const picture::View other = view_in(one_over_the_other(paper, height));
     if (other.scale > view.scale) view = other, boxes = one_over_the_other(paper, height);
-    add_picture(paper, stroke, boxes.first, view, 0.0, -panel_raise(recording, view), "Placed");
+    add_picture(paper, stroke, boxes.first, view, 0.0, -picture::panel_raise(recording, view), "Placed");
     add_picture(paper, stroke, boxes.second, view, loaded, {}, "Pressed, at the stop");
     if (stroke.gauge_at) {
         view.stage = boxes.first;
         add_gauge_dimension(paper.page(), view, *stroke.gauge_at);
     }
-    const Point foot(boxes.second.x, boxes.second.bottom() + below - 5.0);
-    add_scale_bar(paper.page(), foot, view.scale, 0.15 * paper.width(), body_size);
-    add_text(paper.page(), "both to one scale", {boxes.second.right(), foot.y()}, body_size,
-             theme_colours(Theme::light).ink, Across::right);
+    const picture::Point foot(boxes.second.x, boxes.second.bottom() + below - 5.0);
+    picture::add_scale_bar(paper.page(), foot, view.scale, 0.15 * paper.width(), body_size);
+    picture::add_text(paper.page(), "both to one scale", {boxes.second.right(), foot.y()}, body_size,
+                      picture::theme_colours(picture::Theme::light).ink, picture::Across::right);
     paper.y += height + 4.0;
 }
 
 void add_tools_and_place(Paper& paper, const SheetStroke& stroke) {
     PaperTable table;
-    table.columns = {{"set up", 0.14, Across::left}, {"", 0.86, Across::left}};
+    table.columns = {{"set up", 0.14, picture::Across::left}, {"", 0.86, picture::Across::left}};
     for (const SheetTool& t : stroke.tools)
         table.rows.push_back({capital(t.role), t.name + (t.figures.empty() ? "" : ": " + t.figures)});
     table.rows.push_back({"Strip lies", capital(stroke.place) + ". " + stroke.turning});
@@ -138,23 +142,23 @@ void add_tools_and_place(Paper& paper, const SheetStroke& stroke) {
 
 void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) {
     const std::vector<PaperColumn> columns = {
-        {"bend angle", 0.22, Across::left},   {"drawing", 0.1, Across::right},
-        {"loaded", 0.1, Across::right},       {"free", 0.1, Across::right},
-        {"measured 1", 0.16, Across::middle}, {"measured 2", 0.16, Across::middle},
-        {"measured 3", 0.16, Across::middle}};
+        {"bend angle", 0.22, picture::Across::left},   {"drawing", 0.1, picture::Across::right},
+        {"loaded", 0.1, picture::Across::right},       {"free", 0.1, picture::Across::right},
+        {"measured 1", 0.16, picture::Across::middle}, {"measured 2", 0.16, picture::Across::middle},
+        {"measured 3", 0.16, picture::Across::middle}};
     add_section(paper, "Expected and measured");
     const auto sized = [](double angle) { return in_degrees(angle < 0.0 ? -angle : angle); };
     constexpr double high = 30.0;
-    const Colour& ink = theme_colours(Theme::light).ink;
+    const picture::Colour& ink = picture::theme_colours(picture::Theme::light).ink;
     double x = paper.left();
     need(paper, body_row + 4.0 + high * static_cast<double>(stroke.angles.size()));
     for (const PaperColumn& column : columns) {
         const double wide = column.width * paper.width();
-        const double at = column.across == Across::left     ? x
-                          : column.across == Across::middle ? x + 0.5 * wide
-                                                            : x + wide - 6.0;
-        add_text(paper.page(), column.head, {at, paper.y + body_size}, body_size, ink, column.across,
-                 Weight::bold);
+        const double at = column.across == picture::Across::left     ? x
+                          : column.across == picture::Across::middle ? x + 0.5 * wide
+                                                                     : x + wide - 6.0;
+        picture::add_text(paper.page(), column.head, {at, paper.y + body_size}, body_size, ink, column.across,
+                          picture::Weight::bold);
         x += wide;
     }
     paper.y += body_row + 2.0;
@@ -163,19 +167,22 @@ void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) 
         x = paper.left();
         for (std::size_t i = 0; i < columns.size(); ++i) {
             const double wide = columns[i].width * paper.width();
-            const double y = baseline_for_middle(paper.y + 0.5 * (high - 4.0), body_size);
+            const double y = picture::baseline_for_middle(paper.y + 0.5 * (high - 4.0), body_size);
             if (i == 0)
-                add_text(paper.page(), fitted(cells[i], body_size, wide - 6.0), {x, y}, body_size, ink);
+                picture::add_text(paper.page(), picture::fitted(cells[i], body_size, wide - 6.0), {x, y},
+                                  body_size, ink);
             else if (i < cells.size())
-                add_text(paper.page(), cells[i], {x + wide - 6.0, y}, body_size, ink, Across::right,
-                         i == 3 ? Weight::bold : Weight::normal);
+                picture::add_text(paper.page(), cells[i], {x + wide - 6.0, y}, body_size, ink,
+                                  picture::Across::right,
+                                  i == 3 ? picture::Weight::bold : picture::Weight::normal);
             else
-                paper.page().items.push_back(Shape{rectangle({x + 6.0, paper.y, wide - 6.0, high - 4.0}),
-                                                   std::nullopt,
-                                                   ink,
-                                                   1.0,
-                                                   {},
-                                                   std::nullopt});
+                paper.page().items.push_back(
+                    picture::Shape{picture::rectangle({x + 6.0, paper.y, wide - 6.0, high - 4.0}),
+                                   std::nullopt,
+                                   ink,
+                                   1.0,
+                                   {},
+                                   std::nullopt});
             x += wide;
         }
         paper.y += high;
@@ -225,4 +232,4 @@ void add_stroke(Paper& paper, const SheetData& data, int index) {
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

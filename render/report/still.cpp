@@ -7,7 +7,7 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -59,7 +59,7 @@ std::string tools(const StrokeShow& show, const stroke::State& state, const Wind
     std::string svg, labels;
     for (std::size_t k = 0; k < show.recording->tools.size(); ++k) {
         const tool::RigidTool& t = show.recording->tools[k];
-        const Place at = stroke::tool_position(show.recording->tools, static_cast<int>(k), state);
+        const picture::Place at = stroke::tool_position(show.recording->tools, static_cast<int>(k), state);
         const char* const role = tool::role_word(t.role);
         svg += words(
                    "<path transform=\"translate(%.2f %.2f)\" "
@@ -98,4 +98,4 @@ std::string still_svg(const StrokeShow& show, int state, const std::string& labe
            "<path class=\"outline\" d=\"" + drawn.ribbon(0, track.stations - 1, 0.0, 1.0) + "\"/></svg>";
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

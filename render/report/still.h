@@ -7,9 +7,9 @@
 
 #include "render/report/stroke_show.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 // label: what it shows, for those who do not see it. Throws OutOfRange: no such state.
 std::string still_svg(const StrokeShow& show, int state, const std::string& label);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -12,7 +12,7 @@
 #include "render/report/turn_sign.h"
 #include "sim/errors.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -42,12 +42,12 @@ Grid slide_grid(int strokes) {
 enum class RowHead { own_line, one_line };
 
 struct Page {
-    DrawingList list;
-    Theme theme;
+    picture::DrawingList list;
+    picture::Theme theme;
     double unit = 0.0;
     double head = 0.0;  // height, units
     RowHead row_head = RowHead::own_line;
-    const ThemeColours& colours() const { return theme_colours(theme); }
+    const picture::ThemeColours& colours() const { return picture::theme_colours(theme); }
     double margin() const { return 1.2 * unit; }
     double room() const { return list.width - 2.0 * margin(); }
 };
@@ -55,28 +55,28 @@ struct Page {
 // Title and remark, the remark below where it has no room beside.
 void add_head(Page& page, const Storyboard& board) {
     const double u = page.unit;
-    const std::string title = fitted(board.title, 1.7 * u, page.room(), Weight::bold);
-    add_text(page.list, title, {page.margin(), 2.5 * u}, 1.7 * u, page.colours().ink, Across::left,
-             Weight::bold);
-    const double left = page.room() - text_width(title, 1.7 * u, Weight::bold) - 1.5 * u;
-    const bool beside = text_width(board.remark, u) <= left;
-    add_text(page.list, fitted(board.remark, u, page.room()),
-             {beside ? page.margin() + page.room() : page.margin(), (beside ? 2.5 : 4.1) * u}, u,
-             page.colours().muted, beside ? Across::right : Across::left);
+    const std::string title = picture::fitted(board.title, 1.7 * u, page.room(), picture::Weight::bold);
+    picture::add_text(page.list, title, {page.margin(), 2.5 * u}, 1.7 * u, page.colours().ink,
+                      picture::Across::left, picture::Weight::bold);
+    const double left = page.room() - picture::text_width(title, 1.7 * u, picture::Weight::bold) - 1.5 * u;
+    const bool beside = picture::text_width(board.remark, u) <= left;
+    picture::add_text(page.list, picture::fitted(board.remark, u, page.room()),
+                      {beside ? page.margin() + page.room() : page.margin(), (beside ? 2.5 : 4.1) * u}, u,
+                      page.colours().muted, beside ? picture::Across::right : picture::Across::left);
     page.head = beside ? 3.4 : 4.8;
 }
 
 // What the signs of the rows mean, where these have no room for words.
 void add_legend(Page& page, const Storyboard& board, double y) {
     const double u = page.unit;
-    const Colour& muted = page.colours().muted;
+    const picture::Colour& muted = page.colours().muted;
     const auto any = [&](const auto& is_so) {
         return std::any_of(board.strokes.begin(), board.strokes.end(), is_so);
     };
     double x = page.margin();
     const auto explain = [&](const std::string& words) {
-        add_text(page.list, words, {x + 1.8 * u, y}, u, muted);
-        x += 1.8 * u + text_width(words, u) + 1.6 * u;
+        picture::add_text(page.list, words, {x + 1.8 * u, y}, u, muted);
+        x += 1.8 * u + picture::text_width(words, u) + 1.6 * u;
     };
     for (const Turned turned : {Turned::end_for_end, Turned::over, Turned::tipped}) {
         if (!any([&](const StoryStroke& s) { return s.turned == turned; })) continue;
@@ -91,18 +91,18 @@ void add_legend(Page& page, const Storyboard& board, double y) {
 // What all panels have to have said of them.
 void add_foot(Page& page, const Storyboard& board, const std::string& which) {
     const double u = page.unit, y = page.list.height - 0.9 * u;
-    const Colour& muted = page.colours().muted;
+    const picture::Colour& muted = page.colours().muted;
     const double right = page.margin() + page.room();
     if (page.row_head == RowHead::one_line) add_legend(page, board, y - 1.7 * u);
-    add_text(page.list, which, {right, y}, u, muted, Across::right);
-    const double left = page.room() - text_width(which, u) - u;
-    const std::string whole = estimate_words() + " Dashed: the strip under load.";
-    const bool fits = text_width(whole, u) <= left;
-    add_text(page.list, fits ? whole : "Estimates, to be proved. Dashed: under load.", {page.margin(), y}, u,
-             muted);
+    picture::add_text(page.list, which, {right, y}, u, muted, picture::Across::right);
+    const double left = page.room() - picture::text_width(which, u) - u;
+    const std::string whole = picture::estimate_words() + " Dashed: the strip under load.";
+    const bool fits = picture::text_width(whole, u) <= left;
+    picture::add_text(page.list, fits ? whole : "Estimates, to be proved. Dashed: under load.",
+                      {page.margin(), y}, u, muted);
 }
 
-Page begin_page(const Storyboard& board, int width, int height, Theme theme) {
+Page begin_page(const Storyboard& board, int width, int height, picture::Theme theme) {
     Page page;
     page.theme = theme;
     page.unit = height / parts_of_height;
@@ -118,22 +118,23 @@ Page begin_page(const Storyboard& board, int width, int height, Theme theme) {
 std::string angle_words(const std::string& word, const std::vector<double>& angles, double u, double width) {
     std::string figures;
     for (const double a : angles)
-        figures +=
-            (figures.empty() ? "" : ", ") + fixed(std::abs(a) * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
-    if (figures.empty()) return fitted(word, u, width);
+        figures += (figures.empty() ? "" : ", ") +
+                   picture::fixed(std::abs(a) * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
+    if (figures.empty()) return picture::fitted(word, u, width);
     const std::string all = word + " " + figures;
-    return text_width(all, u) <= width ? all : fitted(figures, u, width);
+    return picture::text_width(all, u) <= width ? all : picture::fitted(figures, u, width);
 }
 
-void add_row_head(Page& page, const StoryStroke& stroke, int number, const Rect& box) {
+void add_row_head(Page& page, const StoryStroke& stroke, int number, const picture::Rect& box) {
     const double u = page.unit, middle = box.y + 0.5 * row_head * u;
     const std::string digits = std::to_string(number);
-    const Rect badge{box.x, middle - 0.85 * u,
-                     std::max(1.9 * u, text_width(digits, 1.1 * u, Weight::bold) + 0.8 * u), 1.7 * u};
-    page.list.items.push_back(
-        Shape{rectangle(badge, 0.4 * u), page.colours().accent, std::nullopt, 1.0, {}, std::nullopt});
-    add_text(page.list, digits, {badge.centre().x(), baseline_for_middle(middle, 1.1 * u)}, 1.1 * u,
-             page.colours().accent_ink, Across::middle, Weight::bold);
+    const picture::Rect badge{
+        box.x, middle - 0.85 * u,
+        std::max(1.9 * u, picture::text_width(digits, 1.1 * u, picture::Weight::bold) + 0.8 * u), 1.7 * u};
+    page.list.items.push_back(picture::Shape{
+        picture::rectangle(badge, 0.4 * u), page.colours().accent, std::nullopt, 1.0, {}, std::nullopt});
+    picture::add_text(page.list, digits, {badge.centre().x(), picture::baseline_for_middle(middle, 1.1 * u)},
+                      1.1 * u, page.colours().accent_ink, picture::Across::middle, picture::Weight::bold);
     // from the right: how the strip is turned; then the name, and the tools where there is room
     double right = box.right();
     if (stroke.turned != Turned::no && page.row_head == RowHead::one_line) {
@@ -141,8 +142,9 @@ void add_row_head(Page& page, const StoryStroke& stroke, int number, const Rect&
         right -= 2.0 * u;
     } else if (stroke.turned != Turned::no) {
         const std::string words = turn_words(stroke.turned);
-        right -= text_width(words, u);
-        add_text(page.list, words, {right, baseline_for_middle(middle, u)}, u, page.colours().ink);
+        right -= picture::text_width(words, u);
+        picture::add_text(page.list, words, {right, picture::baseline_for_middle(middle, u)}, u,
+                          page.colours().ink);
         right -= 1.3 * u;
         add_turn_sign(page.list, stroke.turned, {right, middle}, 0.8 * u, page.colours().ink);
         right -= 1.4 * u;
@@ -152,63 +154,73 @@ void add_row_head(Page& page, const StoryStroke& stroke, int number, const Rect&
         right -= 2.0 * u;
     }
     double x = badge.right() + 0.6 * u;
-    const std::string name = fitted(stroke.name, 1.2 * u, right - x, Weight::bold);
-    add_text(page.list, name, {x, baseline_for_middle(middle, 1.2 * u)}, 1.2 * u, page.colours().ink,
-             Across::left, Weight::bold);
-    x += text_width(name, 1.2 * u, Weight::bold) + 0.9 * u;
+    const std::string name = picture::fitted(stroke.name, 1.2 * u, right - x, picture::Weight::bold);
+    picture::add_text(page.list, name, {x, picture::baseline_for_middle(middle, 1.2 * u)}, 1.2 * u,
+                      page.colours().ink, picture::Across::left, picture::Weight::bold);
+    x += picture::text_width(name, 1.2 * u, picture::Weight::bold) + 0.9 * u;
     const std::string hit = !stroke.hits.empty() && page.row_head == RowHead::own_line ? "hits a tool" : "";
-    if (!hit.empty() && right - x > text_width(hit, u, Weight::bold) + 1.2 * u) {
-        const Rect patch{x, middle - 0.75 * u, text_width(hit, u, Weight::bold) + 1.0 * u, 1.5 * u};
-        page.list.items.push_back(
-            Shape{rectangle(patch, 0.3 * u), std::nullopt, page.colours().alarm, 0.15 * u, {}, std::nullopt});
-        add_text(page.list, hit, {patch.centre().x(), baseline_for_middle(middle, u)}, u, page.colours().ink,
-                 Across::middle, Weight::bold);
+    if (!hit.empty() && right - x > text_width(hit, u, picture::Weight::bold) + 1.2 * u) {
+        const picture::Rect patch{x, middle - 0.75 * u,
+                                  picture::text_width(hit, u, picture::Weight::bold) + 1.0 * u, 1.5 * u};
+        page.list.items.push_back(picture::Shape{picture::rectangle(patch, 0.3 * u),
+                                                 std::nullopt,
+                                                 page.colours().alarm,
+                                                 0.15 * u,
+                                                 {},
+                                                 std::nullopt});
+        picture::add_text(page.list, hit, {patch.centre().x(), picture::baseline_for_middle(middle, u)}, u,
+                          page.colours().ink, picture::Across::middle, picture::Weight::bold);
         x = patch.right() + 0.7 * u;
     }
     const double left = right - x - 0.6 * u;
-    if (text_width(stroke.tools, u) <= left || (page.row_head == RowHead::own_line && left > 8.0 * u))
-        add_text(page.list, fitted(stroke.tools, u, left), {x, baseline_for_middle(middle, u)}, u,
-                 page.colours().muted);
+    if (picture::text_width(stroke.tools, u) <= left ||
+        (page.row_head == RowHead::own_line && left > 8.0 * u))
+        picture::add_text(page.list, picture::fitted(stroke.tools, u, left),
+                          {x, picture::baseline_for_middle(middle, u)}, u, page.colours().muted);
 }
 
-std::vector<InterferenceMark> hits_at(const StoryStroke& stroke, double moment) {
-    std::vector<InterferenceMark> marks;
+std::vector<picture::InterferenceMark> hits_at(const StoryStroke& stroke, double moment) {
+    std::vector<picture::InterferenceMark> marks;
     for (const StoryHit& hit : stroke.hits)
         if (moment >= hit.first_state && moment <= hit.last_state) marks.push_back({hit.at, hit.depth, ""});
     return marks;
 }
 
-void add_stroke_row(Page& page, const StoryStroke& stroke, int number, const Rect& box) {
+void add_stroke_row(Page& page, const StoryStroke& stroke, int number, const picture::Rect& box) {
     const double u = page.unit;
     const bool one_line = page.row_head == RowHead::one_line;
     const double wide = (box.width - 2.0 * panel_gap * u) / 3.0;
     add_row_head(page, stroke, number, {box.x, box.y, one_line ? wide : box.width, box.height});
     const stroke::Recording& recording = *stroke.recording;
-    const double loaded = loaded_moment(recording), free = static_cast<double>(recording.states.size()) - 1.0;
+    const double loaded = picture::loaded_moment(recording),
+                 free = static_cast<double>(recording.states.size()) - 1.0;
     const double top = box.y + (one_line ? row_head : row_head + panel_head) * u, high = box.bottom() - top;
-    View view = choose_panel_view(recording, {0.0, loaded, free}, {box.x, top, wide, high}, u);
+    picture::View view =
+        picture::choose_panel_view(recording, {0.0, loaded, free}, {box.x, top, wide, high}, u);
     std::vector<double> under_load, let_go;
     for (const StoryAngle& a : stroke.angles) under_load.push_back(a.loaded), let_go.push_back(a.free);
 
-    PanelInfo info;
+    picture::PanelInfo info;
     info.unit = u;
     info.theme = page.theme;
-    if (view.scale * recording.thickness < colours_seen) info.paint = StripPaint::plain;
-    const double raised = -panel_raise(recording, view);
+    if (view.scale * recording.thickness < colours_seen) info.paint = picture::StripPaint::plain;
+    const double raised = -picture::panel_raise(recording, view);
     for (int i = 0; i < 3; ++i) {
-        const Rect panel{box.x + i * (wide + panel_gap * u), top, wide, high};
-        const std::string words = i == 0   ? fitted("before", u, wide)
+        const picture::Rect panel{box.x + i * (wide + panel_gap * u), top, wide, high};
+        const std::string words = i == 0   ? picture::fitted("before", u, wide)
                                   : i == 1 ? angle_words("pressed", under_load, u, wide)
                                            : angle_words("free", let_go, u, wide);
-        const double y = one_line ? baseline_for_middle(box.y + 0.5 * row_head * u, u) : top - 0.45 * u;
-        if (i > 0 || !one_line) add_text(page.list, words, {panel.x, y}, u, page.colours().ink);
-        view = moved_view(view, panel);
+        const double y =
+            one_line ? picture::baseline_for_middle(box.y + 0.5 * row_head * u, u) : top - 0.45 * u;
+        if (i > 0 || !one_line) picture::add_text(page.list, words, {panel.x, y}, u, page.colours().ink);
+        view = picture::moved_view(view, panel);
         info.punch_travel = i == 1 ? std::optional<double>() : raised;
         info.ghost = i == 2 ? std::optional<double>(loaded) : std::nullopt;
         const double moment = i == 0 ? 0.0 : i == 1 ? loaded : free;
         info.interferences = hits_at(stroke, moment);
-        info.words = i == 0 && !one_line ? ToolWords::of_those_that_press : ToolWords::hidden;
-        add_panel(page.list, recording, moment, info, view);
+        info.words =
+            i == 0 && !one_line ? picture::ToolWords::of_those_that_press : picture::ToolWords::hidden;
+        picture::add_panel(page.list, recording, moment, info, view);
     }
 }
 
@@ -217,15 +229,15 @@ void check(const Storyboard& board) {
     for (const StoryStroke& stroke : board.strokes) {
         if (stroke.recording == nullptr)
             throw OutOfRange("recording of stroke '" + stroke.name + "'", "none", "give one with states");
-        check_recording(*stroke.recording);
+        picture::check_recording(*stroke.recording);
     }
 }
 
-std::vector<DrawingList> draw_pages(const Storyboard& board, int width, int height, const Grid& grid,
-                                    Theme theme) {
+std::vector<picture::DrawingList> draw_pages(const Storyboard& board, int width, int height, const Grid& grid,
+                                             picture::Theme theme) {
     const int strokes = static_cast<int>(board.strokes.size());
     const int pages = (strokes + grid.count() - 1) / grid.count();
-    std::vector<DrawingList> lists;
+    std::vector<picture::DrawingList> lists;
     for (int p = 0; p < pages; ++p) {
         const std::string which =
             pages > 1 ? "page " + std::to_string(p + 1) + " of " + std::to_string(pages) : "";
@@ -251,7 +263,7 @@ std::vector<DrawingList> draw_pages(const Storyboard& board, int width, int heig
 
 }  // namespace
 
-std::vector<DrawingList> draw_slides(const Storyboard& board, int height, Theme theme) {
+std::vector<picture::DrawingList> draw_slides(const Storyboard& board, int height, picture::Theme theme) {
     check(board);
     if (height < 540 || height > 2160)
         throw OutOfRange("height of a slide", std::to_string(height) + " px", "give 540 to 2160");
@@ -259,7 +271,7 @@ std::vector<DrawingList> draw_slides(const Storyboard& board, int height, Theme 
                       slide_grid(static_cast<int>(board.strokes.size())), theme);
 }
 
-std::vector<DrawingList> draw_story_pages(const Storyboard& board, Theme theme) {
+std::vector<picture::DrawingList> draw_story_pages(const Storyboard& board, picture::Theme theme) {
     check(board);
     constexpr int most = 6;
     const int strokes = static_cast<int>(board.strokes.size()), pages = (strokes + most - 1) / most;
@@ -267,4 +279,4 @@ std::vector<DrawingList> draw_story_pages(const Storyboard& board, Theme theme) 
     return draw_pages(board, paper_width, paper_height, grid, theme);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -14,7 +14,7 @@
 #include "render/picture/palette.h"
 #include "sim/stroke/recording.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 // How the strip comes from the stroke before: another end to the left, rolled over about its length, or
 // tipped over end for end, which is both.
@@ -52,7 +52,7 @@ enum class StoryPage { slide, a4 };
 // height: of a slide, 540 to 2160 px; a page of A4 is 1123 px high and takes none. A slide holds up to 18
 // strokes, a page of A4 up to 6; more begin another one.
 // Throws OutOfRange: no stroke, one without a recording; the height.
-std::vector<DrawingList> draw_slides(const Storyboard& board, int height, Theme theme);
-std::vector<DrawingList> draw_story_pages(const Storyboard& board, Theme theme);
+std::vector<picture::DrawingList> draw_slides(const Storyboard& board, int height, picture::Theme theme);
+std::vector<picture::DrawingList> draw_story_pages(const Storyboard& board, picture::Theme theme);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

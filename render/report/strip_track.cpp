@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -18,7 +18,7 @@ constexpr double colour_slack = 3.0;
 
 // The surfaces of one state at one place.
 struct Cut {
-    Place lower, upper;
+    picture::Place lower, upper;
 };
 
 Cut cut_at(const Recording& r, const State& s, double along) {
@@ -29,11 +29,11 @@ Cut cut_at(const Recording& r, const State& s, double along) {
     const int other = part < 0.5 ? std::max(0, e - 1) : std::min(last, e + 1);
     const double w = std::abs(part - 0.5);
     const auto height = [&](double z) {
-        return (1.0 - w) * lifted_height(z, s.stretch[e], s.curvature[e]) +
-               w * lifted_height(z, s.stretch[other], s.curvature[other]);
+        return (1.0 - w) * picture::lifted_height(z, s.stretch[e], s.curvature[e]) +
+               w * picture::lifted_height(z, s.stretch[other], s.curvature[other]);
     };
-    const Spot spot = spot_along(r, s, along);
-    const Place normal(-std::sin(spot.theta), std::cos(spot.theta));
+    const picture::Spot spot = picture::spot_along(r, s, along);
+    const picture::Place normal(-std::sin(spot.theta), std::cos(spot.theta));
     return {spot.at + height(-0.5 * r.thickness) * normal, spot.at + height(0.5 * r.thickness) * normal};
 }
 
@@ -59,15 +59,15 @@ std::vector<double> places(const Recording& r, const TrackOptions& options) {
         for (int i = 0; i < parts; ++i) along.push_back(e + static_cast<double>(i) / parts);
     }
     along.push_back(elements);
-    for (const double at : options.blank_positions) along.push_back(along_at(r, at));
+    for (const double at : options.blank_positions) along.push_back(picture::along_at(r, at));
     std::sort(along.begin(), along.end());
     along.erase(std::unique(along.begin(), along.end(), [](double a, double b) { return b - a < 1e-6; }),
                 along.end());
     return along;
 }
 
-double off_chord(const Place& p, const Place& a, const Place& b) {
-    const Place chord = b - a;
+double off_chord(const picture::Place& p, const picture::Place& a, const picture::Place& b) {
+    const picture::Place chord = b - a;
     const double square = chord.squaredNorm();
     const double part = square > 0.0 ? std::min(1.0, std::max(0.0, (p - a).dot(chord) / square)) : 0.0;
     return (p - a - part * chord).norm();
@@ -86,7 +86,7 @@ class Choice {
         }
         needed_.front() = needed_.back() = 1;
         for (const double at : o.blank_positions) {
-            const double wanted = along_at(r, at);
+            const double wanted = picture::along_at(r, at);
             const auto found = std::lower_bound(along_.begin(), along_.end(), wanted - 1e-6);
             if (found != along_.end()) needed_[found - along_.begin()] = 1;
         }
@@ -184,14 +184,14 @@ int StripTrack::nearest(double wanted) const {
 }
 
 StripTrack track_strip(const Recording& r, const TrackOptions& options) {
-    check_recording(r);
+    picture::check_recording(r);
     StripTrack track;
     track.along = Choice(r, options, places(r, options)).chosen();
     track.states = static_cast<int>(r.states.size());
     track.stations = static_cast<int>(track.along.size());
     track.bands = std::min(r.layers(), options.most_bands);
     const std::vector<int> first = first_layers(r.layers(), track.bands);
-    const std::vector<double> edges = layer_edges(r);
+    const std::vector<double> edges = picture::layer_edges(r);
     for (const int layer : first) track.band_edge.push_back(edges[layer] / r.thickness + 0.5);
     for (const State& s : r.states) {
         for (const double along : track.along) {
@@ -222,4 +222,4 @@ std::vector<int> colour_differences(const StripTrack& track, const std::vector<i
     return result;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -14,7 +14,7 @@
 
 #include "render/picture/strip_shape.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 constexpr double place_quantum = 0.005;  // mm; every coordinate of a page is a multiple of it
 constexpr int colour_steps = 40;         // on either side of nought
@@ -54,4 +54,4 @@ std::vector<int> colour_differences(const StripTrack& track, const std::vector<i
 // Whole quanta, steps or other parts of a value.
 int in_parts(double value, double part);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -6,7 +6,7 @@
 #include "render/report/packing.h"
 #include "sim/words.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -90,16 +90,16 @@ std::string packed_contacts(const Recording& r) {
 Json bends_json(const StrokeShow& show, const StripTrack& track) {
     const Recording& r = *show.recording;
     Json bends = Json::array();
-    for (const BendMark& bend : show.bends) {
+    for (const picture::BendMark& bend : show.bends) {
         std::vector<int> rows;
         for (const State& s : r.states) {
-            const MeasuredBend m = measured(r, s, bend);
+            const picture::MeasuredBend m = picture::measured(r, s, bend);
             rows.push_back(in_parts(m.angle, angle_part));
             for (const double v : {m.corner.x(), m.corner.y()}) rows.push_back(quanta(v));
             for (const double v : {m.left.theta, m.right.theta}) rows.push_back(in_parts(v, direction_part));
         }
         Json one = {{"name", bend.name},
-                    {"station", track.nearest(along_at(r, bend.blank_position))},
+                    {"station", track.nearest(picture::along_at(r, bend.blank_position))},
                     {"rows", packed_rows(rows, 5)}};
         if (bend.loaded) one["loaded"] = in_parts(*bend.loaded, angle_part);
         if (bend.free) one["free"] = in_parts(*bend.free, angle_part);
@@ -149,8 +149,9 @@ Json pace_json(const Pace& pace) {
 Json lines_json(const StrokeShow& show, const StripTrack& track) {
     Json lines = Json::array();
     for (const ShownLine& line : show.lines)
-        lines.push_back({{"name", line.name},
-                         {"station", track.nearest(along_at(*show.recording, line.blank_position))}});
+        lines.push_back(
+            {{"name", line.name},
+             {"station", track.nearest(picture::along_at(*show.recording, line.blank_position))}});
     return lines;
 }
 
@@ -220,4 +221,4 @@ Json stroke_json(const StrokeShow& show) {
         {"pace", pace_json(pace_of(show, window.raised))}};
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

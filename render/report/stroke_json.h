@@ -13,7 +13,7 @@
 #include "render/report/strip_track.h"
 #include "render/report/stroke_show.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 nlohmann::ordered_json stroke_json(const StrokeShow& show);
 
@@ -23,4 +23,4 @@ std::string outline_path(const tool::ArcOutline& outline);
 // As text that may stand in a script element: nothing in it ends the element or opens a comment.
 std::string in_script(const nlohmann::ordered_json& json);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

@@ -7,7 +7,7 @@
 #include "render/picture/tool_labels.h"
 #include "render/picture/view.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 namespace {
 
@@ -57,10 +57,10 @@ void add_ram(double from, double to, double state, double time, std::vector<Pace
 }
 
 // How far the outline reaches to either side at a height; nothing where it does not reach up to it.
-std::pair<double, double> span_at(const std::vector<Point>& closed, double y) {
+std::pair<double, double> span_at(const std::vector<picture::Point>& closed, double y) {
     double low = 1e300, high = -1e300;
     for (std::size_t i = 0, j = closed.size() - 1; i < closed.size(); j = i++) {
-        const Point &a = closed[i], &b = closed[j];
+        const picture::Point &a = closed[i], &b = closed[j];
         if ((a.y() > y) == (b.y() > y)) continue;
         const double x = a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y());
         low = std::min(low, x), high = std::max(high, x);
@@ -109,21 +109,22 @@ Pace pace_of(const StrokeShow& show, double raised) {
 }
 
 Window window_of(const Recording& recording) {
-    const View view = choose_view(recording, {1280, 760});
+    const picture::View view = picture::choose_view(recording, {1280, 760});
     Window window;
     window.width = view.width_mm(), window.height = view.height_mm();
-    window.low = view.centre - 0.5 * Place(window.width, window.height);
-    window.raised = raised_by(recording, view);
-    const auto in_press = [&](const Point& p) {
-        const Point off = p - view.stage.centre();
-        return Place(view.centre + Place(off.x(), -off.y()) / view.scale);
+    window.low = view.centre - 0.5 * picture::Place(window.width, window.height);
+    window.raised = picture::raised_by(recording, view);
+    const auto in_press = [&](const picture::Point& p) {
+        const picture::Point off = p - view.stage.centre();
+        return picture::Place(view.centre + picture::Place(off.x(), -off.y()) / view.scale);
     };
     const State& pressed = recording.states[loaded_state(recording)];
-    for (const ToolLabel& label : view.labels) {
-        const Place stands = stroke::tool_position(recording.tools, label.tool, pressed);
-        const std::vector<Point> outline = tool_points(recording.tools[label.tool], stands, view);
+    for (const picture::ToolLabel& label : view.labels) {
+        const picture::Place stands = stroke::tool_position(recording.tools, label.tool, pressed);
+        const std::vector<picture::Point> outline =
+            picture::tool_points(recording.tools[label.tool], stands, view);
         // Words that stand over their tool's edge go on it where the word of its role has room there.
-        Point middle = label.box.centre();
+        picture::Point middle = label.box.centre();
         const auto [low, high] = span_at(outline, middle.y());
         const double role =
             letter * view.stage.width *
@@ -131,11 +132,11 @@ Window window_of(const Recording& recording) {
         const bool fits = !label.inside && low < middle.x() && middle.x() < high && high - low > role;
         double half = 0.5 * label.box.width;
         if (fits) middle.x() = 0.5 * (low + high), half = 0.5 * (high - low);
-        const Point nearest = nearest_on(outline, middle);
+        const picture::Point nearest = picture::nearest_on(outline, middle);
         window.labels.push_back({label.tool, label.words, in_press(middle), half / view.scale,
                                  label.inside || fits, in_press(nearest) - stands});
     }
     return window;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::report

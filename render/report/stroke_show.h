@@ -11,14 +11,14 @@
 #include "sim/clearance/least_distance.h"
 #include "sim/stroke/recording.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 // An overlap where the tools should not press, and the recorded states in which it is there.
 struct ShownHit {
     int first_state = 0, last_state = 0;
-    Place at = Place::Zero();  // where it is deepest
-    double depth = 0.0;        // mm, >= 0
-    std::string words;         // the whole of it
+    picture::Place at = picture::Place::Zero();  // where it is deepest
+    double depth = 0.0;                          // mm, >= 0
+    std::string words;                           // the whole of it
 };
 
 // A bend line that travels with the strip.
@@ -36,8 +36,8 @@ struct StrokeShow {
     std::string name;
     int number = 1;
     const stroke::Recording* recording = nullptr;
-    double strip_width = 0.0;     // mm, > 0
-    std::vector<BendMark> bends;  // of this stroke, complete: reach, loaded and free
+    double strip_width = 0.0;              // mm, > 0
+    std::vector<picture::BendMark> bends;  // of this stroke, complete: reach, loaded and free
     std::vector<ShownLine> lines;
     std::vector<ShownHit> hits;
     std::vector<clearance::Closest> clearance;  // one a recorded state
@@ -77,19 +77,19 @@ int loaded_state(const stroke::Recording& recording);
 struct WindowLabel {
     int tool = 0;  // index into the recording's tools
     std::string words;
-    Place at = Place::Zero();  // its middle
-    double half_width = 0.0;   // mm
+    picture::Place at = picture::Place::Zero();  // its middle
+    double half_width = 0.0;                     // mm
     bool inside = false;
-    Place leads_to = Place::Zero();  // on the tool, in its own coordinates
+    picture::Place leads_to = picture::Place::Zero();  // on the tool, in its own coordinates
 };
 
 // The part of the press that a player shows, by its lower left corner.
 struct Window {
-    Place low = Place::Zero();
+    picture::Place low = picture::Place::Zero();
     double width = 0.0, height = 0.0;
     double raised = 0.0;  // how far up the punch goes before and after the stroke
     std::vector<WindowLabel> labels;
 };
 Window window_of(const stroke::Recording& recording);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

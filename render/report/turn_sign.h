@@ -6,17 +6,18 @@
 
 #include "render/report/storyboard.h"
 
-namespace overbend::render {
+namespace overbend::report {
 
 // "turn end for end", "roll over", "tip over"; empty when it is not turned.
 std::string turn_words(Turned turned);
 
 // An arrow round an ellipse: lying for end for end, standing for rolled over, a circle for tipped. radius: of
 // its longer axis, px.
-void add_turn_sign(DrawingList& list, Turned turned, const Point& centre, double radius,
-                   const Colour& colour);
+void add_turn_sign(picture::DrawingList& list, Turned turned, const picture::Point& centre, double radius,
+                   const picture::Colour& colour);
 
 // A cross in a ring: the strip hits something. radius: of the ring, px.
-void add_hit_sign(DrawingList& list, const Point& centre, double radius, const Colour& colour);
+void add_hit_sign(picture::DrawingList& list, const picture::Point& centre, double radius,
+                  const picture::Colour& colour);
 
-}  // namespace overbend::render
+}  // namespace overbend::report

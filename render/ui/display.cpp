@@ -1,4 +1,4 @@
-#include "render/window/display.h"
+#include "render/ui/display.h"
 
 #include <X11/Xlib.h>
 #include <X11/Xresource.h>
@@ -7,7 +7,7 @@
 #include <cstdlib>
 #include <memory>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 namespace {
 
@@ -53,4 +53,4 @@ double Screen::scale() const {
     return scale > 0.0 ? std::clamp(scale, 0.5, 4.0) : 1.0;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

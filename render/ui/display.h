@@ -6,7 +6,7 @@
 #include <optional>
 #include <string>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 // A connection to it of our own. To be kept as long as there is a window: a display without any connection
 // may begin anew, and the next one fail meanwhile.
@@ -30,4 +30,4 @@ class Screen {
     std::unique_ptr<Inside> in_;
 };
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

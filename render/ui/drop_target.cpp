@@ -1,4 +1,4 @@
-#include "render/window/drop_target.h"
+#include "render/ui/drop_target.h"
 
 #include <X11/Xatom.h>
 #include <X11/Xlib.h>
@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cstdlib>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 namespace {
 
@@ -180,4 +180,4 @@ std::vector<std::filesystem::path> files_of_uris(const std::string& list) {
     return files;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

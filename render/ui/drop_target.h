@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 class DropTarget {
   public:
@@ -32,4 +32,4 @@ class DropTarget {
 // The files of a list of URIs (RFC 2483, text/uri-list): those on this machine; other lines are left out.
 std::vector<std::filesystem::path> files_of_uris(const std::string& list);
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -1,11 +1,11 @@
-#include "render/window/imgui_events.h"
+#include "render/ui/imgui_events.h"
 
 #include <imgui.h>
 
 #include <SFML/Window/Clipboard.hpp>
 #include <string>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 namespace {
 
@@ -83,4 +83,4 @@ void tell_imgui(const sf::Event& event) {
     }
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

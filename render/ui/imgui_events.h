@@ -4,7 +4,7 @@
 
 #include <SFML/Window/Event.hpp>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 // Which of SFML's keys are ImGui's; the clipboard is SFML's. Once, after ImGui has its context.
 void connect_keys();
@@ -12,4 +12,4 @@ void connect_keys();
 // Key indices in ImGui's state are SFML's key codes.
 void tell_imgui(const sf::Event& event);
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -1,4 +1,4 @@
-#include "render/window/keyboard_frame.h"
+#include "render/ui/keyboard_frame.h"
 
 #include <imgui.h>
 #include <imgui_internal.h>
@@ -6,7 +6,7 @@
 #include <SFML/Window/Keyboard.hpp>
 #include <algorithm>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 namespace {
 
@@ -65,4 +65,4 @@ void KeyboardFrame::offer(const std::string& words, FramedAs as) {
     if (as != FramedAs::item) ImGui::ActivateItem(id);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -10,7 +10,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 // What a control is made of: a field with buttons is named "##" and its words.
 enum class FramedAs { item, field, field_with_buttons };
@@ -29,4 +29,4 @@ class KeyboardFrame {
     std::size_t at_ = 0;  // where it stood: what has gone makes room for its neighbour
 };
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

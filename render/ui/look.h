@@ -4,12 +4,12 @@
 
 #include "render/picture/palette.h"
 
-namespace overbend::render {
+namespace overbend::ui {
 
-void set_colours(Theme theme);
+void set_colours(picture::Theme theme);
 
 // Loads the pictures' font at so many pixels, and sizes of controls to suit. Once, after ImGui has its
 // context. Throws std::runtime_error: a font that is not there.
 void set_sizes(double letter_px);
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -1,4 +1,4 @@
-#include "render/window/texture.h"
+#include "render/ui/texture.h"
 
 // before the headers of OpenGL, which need its platform's words
 #include <SFML/Window/Context.hpp>
@@ -8,13 +8,13 @@
 
 #include <cstdint>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 Texture::~Texture() {
     if (name_ != 0 && sf::Context::getActiveContext() != nullptr) glDeleteTextures(1, &name_);
 }
 
-void Texture::show(const Pixels& pixels) {
+void Texture::show(const picture::Pixels& pixels) {
     const bool another_size = pixels.width != width_ || pixels.height != height_;
     if (name_ == 0) glGenTextures(1, &name_);
     glBindTexture(GL_TEXTURE_2D, name_);
@@ -32,8 +32,8 @@ void Texture::show(const Pixels& pixels) {
     }
 }
 
-void Texture::show(const DrawingList& list) {
-    paint(list, pixels_);
+void Texture::show(const picture::DrawingList& list) {
+    picture::paint(list, pixels_);
     show(pixels_);
 }
 
@@ -44,7 +44,7 @@ void* Texture::handle() const {
 
 // It covers what lies below, so that nothing has to be blended with it: half of the work where the processor
 // does the painting.
-void Texture::add_to(ImDrawList& list, const Point& corner) const {
+void Texture::add_to(ImDrawList& list, const picture::Point& corner) const {
     if (width_ == 0) return;
     const ImVec2 low(static_cast<float>(corner.x()), static_cast<float>(corner.y()));
     const ImVec2 high(low.x + static_cast<float>(width_), low.y + static_cast<float>(height_));
@@ -53,4 +53,4 @@ void Texture::add_to(ImDrawList& list, const Point& corner) const {
     list.AddCallback([](const ImDrawList*, const ImDrawCmd*) { glEnable(GL_BLEND); }, nullptr);
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -7,7 +7,7 @@
 
 struct ImDrawList;
 
-namespace overbend::render {
+namespace overbend::ui {
 
 // Belongs to the OpenGL context of the window it was made in.
 class Texture {
@@ -17,8 +17,8 @@ class Texture {
     Texture(const Texture&) = delete;
     Texture& operator=(const Texture&) = delete;
 
-    void show(const Pixels& pixels);
-    void show(const DrawingList& list);  // painted on this thread
+    void show(const picture::Pixels& pixels);
+    void show(const picture::DrawingList& list);  // painted on this thread
 
     int width() const { return width_; }  // px; 0: nothing yet
     int height() const { return height_; }
@@ -26,12 +26,12 @@ class Texture {
 
     // Into the list of what ImGui draws: with its left upper corner there, at its own size, over what lies
     // below.
-    void add_to(ImDrawList& list, const Point& corner) const;
+    void add_to(ImDrawList& list, const picture::Point& corner) const;
 
   private:
     unsigned name_ = 0;
     int width_ = 0, height_ = 0;
-    Pixels pixels_;  // kept, to save their allocation
+    picture::Pixels pixels_;  // kept, to save their allocation
 };
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

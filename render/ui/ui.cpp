@@ -1,4 +1,4 @@
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 
 #include <imgui.h>
 #include <imgui_stdlib.h>
@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace overbend::render {
+namespace overbend::ui {
 
 namespace {
 
@@ -231,7 +231,7 @@ PictureInput Ui::pointed(const std::string& words, double width, double height, 
     input.at = {io.MousePos.x - corner.x, io.MousePos.y - corner.y};
     if (input.hovered) input.wheel = io.MouseWheel;
     const bool active = ImGui::IsItemActive();
-    const Point moved(io.MouseDelta.x, io.MouseDelta.y);
+    const picture::Point moved(io.MouseDelta.x, io.MouseDelta.y);
     input.held = active && io.MouseDown[0];
     input.pressed = active && ImGui::IsMouseClicked(0);
     if (input.held && !input.pressed) input.dragged = moved;
@@ -241,8 +241,8 @@ PictureInput Ui::pointed(const std::string& words, double width, double height, 
                     io.MouseDragMaxDistanceSqr[0] < 16.0f;
     input.double_clicked = input.hovered && ImGui::IsMouseDoubleClicked(0);
     note(words, ControlKind::picture, no_key, tip,
-         input.clicked || input.wheel != 0.0 || input.dragged != Point(Point::Zero()) ||
-             input.dragged_right != Point(Point::Zero()));
+         input.clicked || input.wheel != 0.0 || input.dragged != picture::Point(picture::Point::Zero()) ||
+             input.dragged_right != picture::Point(picture::Point::Zero()));
     return input;
 }
 
@@ -299,4 +299,4 @@ std::vector<std::pair<std::string, std::string>> Ui::shortcuts() const {
     return lines;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -12,10 +12,10 @@
 #include <vector>
 
 #include "render/picture/drawing_list.h"
-#include "render/window/keyboard_frame.h"
-#include "render/window/texture.h"
+#include "render/ui/keyboard_frame.h"
+#include "render/ui/texture.h"
 
-namespace overbend::render {
+namespace overbend::ui {
 
 // A key, with Ctrl or Shift; without a code there is none.
 struct Key {
@@ -31,7 +31,7 @@ enum class ControlKind { button, check, choice, entry, slider, number, text, pic
 struct Control {
     std::string words;  // unique in a frame: what a user sees
     ControlKind kind = ControlKind::button;
-    Rect box;
+    picture::Rect box;
     bool visible = true;  // at least partly within its panel; else it has to be scrolled to
     bool enabled = true;
     Key key;
@@ -40,11 +40,11 @@ struct Control {
 // What the mouse does on a picture. Places in the picture's own pixels.
 struct PictureInput {
     bool hovered = false;
-    Point at = Point::Zero();
-    double wheel = 0.0;                   // notches, away from the user positive
-    Point dragged = Point::Zero();        // since the last frame, with the left button
-    Point dragged_right = Point::Zero();  // the same, right or middle button
-    bool pressed = false;                 // the left button, now
+    picture::Point at = picture::Point::Zero();
+    double wheel = 0.0;                                     // notches, away from the user positive
+    picture::Point dragged = picture::Point::Zero();        // since the last frame, with the left button
+    picture::Point dragged_right = picture::Point::Zero();  // the same, right or middle button
+    bool pressed = false;                                   // the left button, now
     bool held = false;
     bool released = false;
     bool clicked = false;         // pressed and released without being dragged
@@ -122,4 +122,4 @@ class Ui {
     double words_before_ = columns_at;
 };
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -1,4 +1,4 @@
-#include "render/window/window.h"
+#include "render/ui/window.h"
 
 #include <backends/imgui_impl_opengl2.h>
 #include <imgui.h>
@@ -9,10 +9,10 @@
 //
 #include <GL/gl.h>
 
-#include "render/window/imgui_events.h"
-#include "render/window/look.h"
+#include "render/ui/imgui_events.h"
+#include "render/ui/look.h"
 
-namespace overbend::render {
+namespace overbend::ui {
 
 namespace {
 
@@ -27,8 +27,8 @@ bool is_stroke(const sf::Event& event) {
 }
 
 // Of what has been painted and is not shown yet.
-Pixels pixels_of(const sf::Vector2u& size) {
-    Pixels shot;
+picture::Pixels pixels_of(const sf::Vector2u& size) {
+    picture::Pixels shot;
     shot.width = static_cast<int>(size.x), shot.height = static_cast<int>(size.y);
     const std::size_t row = 4 * static_cast<std::size_t>(shot.width);
     std::vector<std::uint8_t> upside_down(row * static_cast<std::size_t>(shot.height));
@@ -52,7 +52,7 @@ struct Window::Imgui {
         io.MouseDoubleClickTime = 0.6f;  // a few frames of a slow machine, too
         io.ConfigFlags |= ImGuiConfigFlags_NavEnableKeyboard;
         connect_keys();
-        set_colours(Theme::light);
+        set_colours(picture::Theme::light);
         set_sizes(letter * scale);
         ImGui_ImplOpenGL2_Init();
     }
@@ -121,7 +121,7 @@ void Window::handle(const sf::Event& event) {
     due_ = settling;
 }
 
-void Window::frame(Show& show, Pixels* shot) {
+void Window::frame(Show& show, picture::Pixels* shot) {
     const double seconds = std::clamp<double>(since_frame_.restart().asSeconds(), 1e-4, 0.25);
     window_.setActive(true);
     if (show.theme() != theme_) set_colours(theme_ = show.theme());
@@ -138,7 +138,7 @@ void Window::frame(Show& show, Pixels* shot) {
     ui_.begin_frame();
     show.draw(ui_, static_cast<int>(size.x), static_cast<int>(size.y), seconds);
     ImGui::Render();
-    const Colour page = theme_colours(theme_).page;
+    const picture::Colour page = picture::theme_colours(theme_).page;
     glViewport(0, 0, static_cast<int>(size.x), static_cast<int>(size.y));
     glClearColor(static_cast<float>(page.red), static_cast<float>(page.green), static_cast<float>(page.blue),
                  1.0f);
@@ -149,10 +149,10 @@ void Window::frame(Show& show, Pixels* shot) {
     ++frames_;
 }
 
-Pixels Window::screenshot(Show& show) {
-    Pixels shot;
+picture::Pixels Window::screenshot(Show& show) {
+    picture::Pixels shot;
     frame(show, &shot);
     return shot;
 }
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -16,10 +16,10 @@
 
 #include "render/picture/painter.h"
 #include "render/picture/palette.h"
-#include "render/window/drop_target.h"
-#include "render/window/ui.h"
+#include "render/ui/drop_target.h"
+#include "render/ui/ui.h"
 
-namespace overbend::render {
+namespace overbend::ui {
 
 // Does something happen by itself, so that the next frame will differ from the last? awaiting: not yet, but
 // something is being worked out that will be seen; no frame is painted for it.
@@ -39,7 +39,7 @@ class Show {
     virtual void draw(Ui& ui, int width, int height, double seconds) = 0;
     // Files that were dropped on the window.
     virtual void dropped(const std::vector<std::filesystem::path>& files) = 0;
-    virtual Theme theme() const = 0;
+    virtual picture::Theme theme() const = 0;
     virtual std::string title() const = 0;
     // The window's frame was asked to close it. False: the show has something to ask first.
     virtual bool may_close() { return true; }
@@ -69,9 +69,9 @@ class Window {
     bool turn(Show& show);
 
     // ---- for scripts
-    void handle(const sf::Event& event);    // as if it had come from the screen
-    Pixels screenshot(Show& show);          // of a frame that is painted for it
-    int frames() const { return frames_; }  // painted so far
+    void handle(const sf::Event& event);     // as if it had come from the screen
+    picture::Pixels screenshot(Show& show);  // of a frame that is painted for it
+    int frames() const { return frames_; }   // painted so far
     const Ui& ui() const { return ui_; }
     sf::WindowHandle handle_on_screen() const { return window_.getSystemHandle(); }
     int width() const { return static_cast<int>(window_.getSize().x); }
@@ -79,13 +79,13 @@ class Window {
 
   private:
     struct Imgui;  // the library's context
-    void frame(Show& show, Pixels* shot = nullptr);
+    void frame(Show& show, picture::Pixels* shot = nullptr);
     sf::Window window_;
     std::unique_ptr<Imgui> imgui_;
     std::unique_ptr<DropTarget> drops_;
     Ui ui_;
     std::string title_;
-    Theme theme_ = Theme::light;
+    picture::Theme theme_ = picture::Theme::light;
     sf::Clock since_frame_;
     int due_ = 3;  // frames still to be painted; controls need a few to settle after an event
     int frames_ = 0;
@@ -93,4 +93,4 @@ class Window {
     bool open_ = true;
 };
 
-}  // namespace overbend::render
+}  // namespace overbend::ui

@@ -3,15 +3,15 @@
 #include <cstdio>
 #include <filesystem>
 
-#include "scenes/case/read_card.h"
-#include "scenes/program/bend_kinds.h"
-#include "scenes/program/bend_options.h"
-#include "scenes/program/bend_print.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/exit_status.h"
+#include "scenes/commands/bend_kinds.h"
+#include "scenes/commands/bend_options.h"
+#include "scenes/commands/bend_print.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/exit_status.h"
+#include "scenes/files/case/read_card.h"
 #include "sim/errors.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -25,7 +25,7 @@ void require_solved(const stroke::StrokeResult& stroke) {
 // Returns whether the stop was reached.
 bool run(const BendOptions& given) {
     check_together(given);
-    const material::Card material = scenes::read_card(given.material, std::filesystem::path());
+    const material::Card material = files::read_card(given.material, std::filesystem::path());
     stroke::StrokeOptions options;
     options.record = false;
     const bool watched = shows_progress(given.output);
@@ -35,7 +35,7 @@ bool run(const BendOptions& given) {
             return true;
         };
     }
-    const scenes::StripResult result = bend_of_kind(given, material, options);
+    const job::StripResult result = bend_of_kind(given, material, options);
     if (watched) std::fprintf(stderr, "\r%48s\r", "");
     require_solved(result.stroke);
     const bool reached = result.stroke.outcome == stroke::Outcome::reached;
@@ -75,4 +75,4 @@ void add_bend(CLI::App& app, int& status) {
     command->callback([&status] { status = static_cast<int>(run(given) ? Exit::done : Exit::verdict_no); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

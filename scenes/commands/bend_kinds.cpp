@@ -1,15 +1,15 @@
-#include "scenes/program/bend_kinds.h"
+#include "scenes/commands/bend_kinds.h"
 
 #include <cstdio>
 
-#include "scenes/process/channel_bend.h"
-#include "scenes/process/draw_bend.h"
-#include "scenes/process/hem_bend.h"
-#include "scenes/process/offset_bend.h"
-#include "scenes/process/vee_bend.h"
-#include "scenes/process/wiping_bend.h"
+#include "scenes/job/run/channel_bend.h"
+#include "scenes/job/run/draw_bend.h"
+#include "scenes/job/run/hem_bend.h"
+#include "scenes/job/run/offset_bend.h"
+#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/wiping_bend.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -21,7 +21,7 @@ std::string millimetres(double length) {
     return text;
 }
 
-void put_strip(const BendOptions& given, const material::Card& material, scenes::StripOptions& strip) {
+void put_strip(const BendOptions& given, const material::Card& material, job::StripOptions& strip) {
     strip.material = material;
     strip.thickness = given.thickness;
     strip.friction = given.friction;
@@ -41,12 +41,12 @@ stroke::Stop stop_of(const BendOptions& given) {
     return stop;
 }
 
-void check_vee(const BendOptions& given, const scenes::VeeBend& b) {
+void check_vee(const BendOptions& given, const job::VeeBend& b) {
     const double least = 0.5 * b.die_opening + b.thickness;
     if (b.flange && *b.flange < least)
         complain("--flange", millimetres(*b.flange) + " does not reach over the shoulder; give at least " +
                                  millimetres(least));
-    const double most = scenes::open_die_travel * b.die_opening;
+    const double most = job::open_die_travel * b.die_opening;
     const std::optional<double> travel = given.number("--travel");
     if (travel && !b.die_angle && *travel > most)
         complain("--travel", millimetres(*travel) + " is more than an open die has room for; give at most " +
@@ -55,9 +55,9 @@ void check_vee(const BendOptions& given, const scenes::VeeBend& b) {
         complain("--bottom", "an open die has no bottom; give --die-angle, or leave it out");
 }
 
-scenes::StripResult vee(const BendOptions& given, const material::Card& material,
-                        const stroke::StrokeOptions& options) {
-    scenes::VeeBend b;
+job::StripResult vee(const BendOptions& given, const material::Card& material,
+                     const stroke::StrokeOptions& options) {
+    job::VeeBend b;
     put_strip(given, material, b);
     b.die_opening = *given.number("--die-opening");
     b.shoulder_radius = *given.number("--shoulder");
@@ -67,12 +67,12 @@ scenes::StripResult vee(const BendOptions& given, const material::Card& material
     b.punch_angle = given.number_or("--punch-angle", 30.0) * degree;
     b.flange = given.number("--flange");
     check_vee(given, b);
-    return scenes::press_strip(scenes::vee_stroke(b), stop_of(given), options);
+    return job::press_strip(job::vee_stroke(b), stop_of(given), options);
 }
 
-scenes::StripResult offset(const BendOptions& given, const material::Card& material,
-                           const stroke::StrokeOptions& options) {
-    scenes::OffsetBend b;
+job::StripResult offset(const BendOptions& given, const material::Card& material,
+                        const stroke::StrokeOptions& options) {
+    job::OffsetBend b;
     put_strip(given, material, b);
     b.offset = *given.number("--offset");
     b.angle = *given.number("--offset-angle") * degree;
@@ -81,12 +81,12 @@ scenes::StripResult offset(const BendOptions& given, const material::Card& mater
     b.clearance = given.number("--clearance");
     b.land = given.number("--land");
     b.flange = given.number("--flange");
-    return scenes::press_strip(scenes::offset_stroke(b), stop_of(given), options);
+    return job::press_strip(job::offset_stroke(b), stop_of(given), options);
 }
 
-scenes::StripResult channel(const BendOptions& given, const material::Card& material,
-                            const stroke::StrokeOptions& options) {
-    scenes::ChannelBend b;
+job::StripResult channel(const BendOptions& given, const material::Card& material,
+                         const stroke::StrokeOptions& options) {
+    job::ChannelBend b;
     put_strip(given, material, b);
     b.punch_width = *given.number("--punch-width");
     b.corner_radius = *given.number("--corner");
@@ -95,12 +95,12 @@ scenes::StripResult channel(const BendOptions& given, const material::Card& mate
     b.clearance = given.number("--clearance");
     b.flange = given.number("--flange");
     b.pad = spring_of(given, "pad");
-    return scenes::press_strip(scenes::channel_stroke(b), stop_of(given), options);
+    return job::press_strip(job::channel_stroke(b), stop_of(given), options);
 }
 
-scenes::StripResult wiping(const BendOptions& given, const material::Card& material,
-                           const stroke::StrokeOptions& options) {
-    scenes::WipingBend b;
+job::StripResult wiping(const BendOptions& given, const material::Card& material,
+                        const stroke::StrokeOptions& options) {
+    job::WipingBend b;
     put_strip(given, material, b);
     b.edge_radius = *given.number("--edge");
     b.corner_radius = *given.number("--corner");
@@ -109,12 +109,12 @@ scenes::StripResult wiping(const BendOptions& given, const material::Card& mater
     b.hold = given.number("--hold");
     b.clamp = spring_of(given, "clamp");
     b.clamp_on = given.clamp_on;
-    return scenes::press_strip(scenes::wiping_stroke(b), stop_of(given), options);
+    return job::press_strip(job::wiping_stroke(b), stop_of(given), options);
 }
 
-scenes::StripResult hem(const BendOptions& given, const material::Card& material,
-                        const stroke::StrokeOptions& options) {
-    scenes::HemBend b;
+job::StripResult hem(const BendOptions& given, const material::Card& material,
+                     const stroke::StrokeOptions& options) {
+    job::HemBend b;
     put_strip(given, material, b);
     b.hem = *given.number("--hem");
     b.flange = given.number("--flange");
@@ -122,12 +122,12 @@ scenes::StripResult hem(const BendOptions& given, const material::Card& material
     b.shoulder_radius = *given.number("--shoulder");
     b.nose_radius = *given.number("--nose");
     b.first_free = given.number_or("--first-free", 150.0) * degree;
-    return scenes::bend_hem(b, {given.number("--gap"), given.number("--force-per-mm")}, options);
+    return job::bend_hem(b, {given.number("--gap"), given.number("--force-per-mm")}, options);
 }
 
-scenes::StripResult draw(const BendOptions& given, const material::Card& material,
-                         const stroke::StrokeOptions& options) {
-    scenes::DrawBend b;
+job::StripResult draw(const BendOptions& given, const material::Card& material,
+                      const stroke::StrokeOptions& options) {
+    job::DrawBend b;
     put_strip(given, material, b);
     b.punch_width = *given.number("--punch-width");
     b.corner_radius = *given.number("--corner");
@@ -136,13 +136,13 @@ scenes::StripResult draw(const BendOptions& given, const material::Card& materia
     b.flange = *given.number("--flange");
     b.clamp = *spring_of(given, "clamp");
     b.travel = *given.number("--travel");
-    return scenes::bend_draw(b, options);
+    return job::bend_draw(b, options);
 }
 
 }  // namespace
 
-scenes::StripResult bend_of_kind(const BendOptions& given, const material::Card& material,
-                                 const stroke::StrokeOptions& options) {
+job::StripResult bend_of_kind(const BendOptions& given, const material::Card& material,
+                              const stroke::StrokeOptions& options) {
     switch (given.kind) {
         case BendKind::vee:
             return vee(given, material, options);
@@ -160,4 +160,4 @@ scenes::StripResult bend_of_kind(const BendOptions& given, const material::Card&
     return {};
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -4,14 +4,14 @@
 
 #pragma once
 
-#include "scenes/process/strip_stroke.h"
-#include "scenes/program/bend_options.h"
+#include "scenes/commands/bend_options.h"
+#include "scenes/job/run/strip_stroke.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 // given: checked (see check_together). Throws OutOfRange for tools that cannot be, CLI's errors for options
 // that do not suit one another.
-scenes::StripResult bend_of_kind(const BendOptions& given, const material::Card& material,
-                                 const stroke::StrokeOptions& options);
+job::StripResult bend_of_kind(const BendOptions& given, const material::Card& material,
+                              const stroke::StrokeOptions& options);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -1,10 +1,10 @@
-#include "scenes/program/bend_options.h"
+#include "scenes/commands/bend_options.h"
 #include "sim/errors.h"
 
 #include <algorithm>
 #include <cstdio>
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -216,7 +216,7 @@ void add_bend_options(CLI::App& command, BendOptions& given) {
             "--clamp-on",
             [&given](const std::string& word) {
                 given.clamp_placed = true;
-                given.clamp_on = word == "ram" ? scenes::ClampStand::ram : scenes::ClampStand::frame;
+                given.clamp_on = word == "ram" ? job::ClampStand::ram : job::ClampStand::frame;
             },
             "where a wiping clamp's spring stands: frame or ram; frame without it")
         ->check(one_of({"frame", "ram"}));
@@ -266,4 +266,4 @@ std::optional<tool::Spring> spring_of(const BendOptions& given, const std::strin
     return spring;
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

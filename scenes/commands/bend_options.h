@@ -10,11 +10,11 @@
 #include <string>
 #include <vector>
 
-#include "scenes/process/wiping_bend.h"
-#include "scenes/program/options.h"
+#include "scenes/commands/options.h"
+#include "scenes/job/run/wiping_bend.h"
 #include "sim/tool/spring.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 enum class BendKind { vee, offset, channel, wiping, hem, draw };
 const char* kind_word(BendKind kind);
@@ -29,7 +29,7 @@ struct BendOptions {
     bool weighs = false;
     std::map<std::string, std::optional<double>> numbers;  // by the option's name
     std::map<std::string, std::vector<double>> springs;    // wire, coil, turns, shear modulus
-    scenes::ClampStand clamp_on = scenes::ClampStand::frame;
+    job::ClampStand clamp_on = job::ClampStand::frame;
     bool clamp_placed = false;  // --clamp-on is given
     bool curve = false;
     Output output;
@@ -50,4 +50,4 @@ void check_together(const BendOptions& given);
 // The spring behind the "pad" or the "clamp"; nothing when none of its options is given.
 std::optional<tool::Spring> spring_of(const BendOptions& given, const std::string& behind);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -1,8 +1,8 @@
-#include "scenes/program/bend_print.h"
+#include "scenes/commands/bend_print.h"
 
 #include <iostream>
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -15,13 +15,13 @@ Json radius_or_null(double radius) {
     return radius > 0.0 ? Json(radius) : Json(nullptr);
 }
 
-void add_angles(const scenes::BendReading& b, Json& object) {
+void add_angles(const job::BendReading& b, Json& object) {
     object["loaded_deg"] = b.loaded / degree;
     object["free_deg"] = b.free / degree;
     object["springback_deg"] = b.springback() / degree;
 }
 
-void add_radii(const scenes::BendReading& b, Json& object) {
+void add_radii(const job::BendReading& b, Json& object) {
     object["inside_radius_loaded_mm"] = radius_or_null(b.inside_radius_loaded);
     object["inside_radius_free_mm"] = radius_or_null(b.inside_radius_free);
 }
@@ -31,21 +31,21 @@ void add_force(const stroke::StrokeResult& s, Json& object) {
     object["peak_force_N_per_mm"] = s.peak_force;
 }
 
-void add_bends(const scenes::StripResult& r, const BendOptions& given, Json& object) {
+void add_bends(const job::StripResult& r, const BendOptions& given, Json& object) {
     object["kind"] = kind_word(given.kind);
     object["outcome"] = stroke::outcome_words(r.stroke.outcome);
     object["bends"] = Json::array();
-    for (const scenes::BendReading& b : r.bends) {
+    for (const job::BendReading& b : r.bends) {
         Json bend = {{"name", b.name}};
         add_angles(b, bend);
         add_radii(b, bend);
         object["bends"].push_back(bend);
     }
-    for (const scenes::Measure& m : r.measures) object[m.key] = m.value;
+    for (const job::Measure& m : r.measures) object[m.key] = m.value;
     add_force(r.stroke, object);
 }
 
-void print_as_json(const scenes::StripResult& r, const BendOptions& given) {
+void print_as_json(const job::StripResult& r, const BendOptions& given) {
     Json object;
     if (given.kind == BendKind::vee) {
         object["outcome"] = stroke::outcome_words(r.stroke.outcome);
@@ -73,11 +73,11 @@ Row radius_row(const std::string& name, double radius) {
     return {name, fixed(radius, 3), "mm"};
 }
 
-void add_rows(const scenes::StripResult& r, const BendOptions& given, std::vector<Row>& rows) {
+void add_rows(const job::StripResult& r, const BendOptions& given, std::vector<Row>& rows) {
     const std::vector<Row> force = {{"travel", fixed(r.stroke.stop_travel, 3), "mm"},
                                     {"peak force", fixed(r.stroke.peak_force, 1), "N/mm"}};
     const bool vee = given.kind == BendKind::vee;
-    for (const scenes::BendReading& b : r.bends) {
+    for (const job::BendReading& b : r.bends) {
         const std::string name = vee ? "" : b.name + ": ";
         rows.push_back({name + "bend angle under load", fixed(b.loaded / degree, 3), "deg"});
         rows.push_back({name + "bend angle free", fixed(b.free / degree, 3), "deg"});
@@ -86,11 +86,11 @@ void add_rows(const scenes::StripResult& r, const BendOptions& given, std::vecto
         rows.push_back(radius_row(name + "inside radius under load", b.inside_radius_loaded));
         rows.push_back(radius_row(name + "inside radius free", b.inside_radius_free));
     }
-    for (const scenes::Measure& m : r.measures) rows.push_back({m.words, fixed(m.value, 5), m.unit});
+    for (const job::Measure& m : r.measures) rows.push_back({m.words, fixed(m.value, 5), m.unit});
     if (!vee) rows.insert(rows.end(), force.begin(), force.end());
 }
 
-void print_as_table(const scenes::StripResult& r, const BendOptions& given) {
+void print_as_table(const job::StripResult& r, const BendOptions& given) {
     // Every figure is made before the first is printed, so that an error leaves nothing half said.
     std::vector<Row> rows;
     add_rows(r, given, rows);
@@ -110,8 +110,8 @@ void print_as_table(const scenes::StripResult& r, const BendOptions& given) {
 
 }  // namespace
 
-void print_bend(const scenes::StripResult& result, const BendOptions& given) {
+void print_bend(const job::StripResult& result, const BendOptions& given) {
     given.output.json ? print_as_json(result, given) : print_as_table(result, given);
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

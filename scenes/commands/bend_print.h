@@ -2,12 +2,12 @@
 
 #pragma once
 
-#include "scenes/process/strip_stroke.h"
-#include "scenes/program/bend_options.h"
+#include "scenes/commands/bend_options.h"
+#include "scenes/job/run/strip_stroke.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 // As a table or one JSON object, as the options say. Throws NotSolved for a number that is not finite.
-void print_bend(const scenes::StripResult& result, const BendOptions& given);
+void print_bend(const job::StripResult& result, const BendOptions& given);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -4,13 +4,13 @@
 #include <memory>
 #include <optional>
 
-#include "scenes/program/blank_table.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/job.h"
-#include "scenes/program/sheets.h"
-#include "scenes/report/part_sheets.h"
+#include "scenes/commands/blank_table.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/job.h"
+#include "scenes/commands/sheets.h"
+#include "scenes/documents/report/part_sheets.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -21,18 +21,19 @@ struct BlankOptions {
 };
 
 // A drawing without steps is laid out by the rules; one with steps has to be a whole job.
-scenes::Case read_drawing_or_job(const BlankOptions& options) {
-    scenes::Case c = read_job_case(options.file, options.out, scenes::Needs::drawing_alone);
-    return c.steps.empty() ? c : read_job_case(options.file, options.out, scenes::Needs::steps);
+files::Case read_drawing_or_job(const BlankOptions& options) {
+    files::Case c = read_job_case(options.file, options.out, files::Needs::drawing_alone);
+    return c.steps.empty() ? c : read_job_case(options.file, options.out, files::Needs::steps);
 }
 
 void blank(const BlankOptions& options, int& status) {
-    const scenes::Case c = read_drawing_or_job(options);
-    const scenes::FlatPattern pattern = scenes::flat_pattern(c, with_progress(c, options.output));
+    const files::Case c = read_drawing_or_job(options);
+    const job::FlatPattern pattern = job::flat_pattern(c, with_progress(c, options.output));
     clear_progress(options.output);
     if (options.out)
-        write_sheet([&](int height) { return render::draw_flat(scenes::pattern_sheet(c, pattern), height); },
-                    make_folder(*options.out), "blank");
+        write_sheet(
+            [&](int height) { return picture::draw_flat(documents::pattern_sheet(c, pattern), height); },
+            make_folder(*options.out), "blank");
     if (options.output.json)
         print_json(pattern_json(c, pattern));
     else if (!options.output.quiet)
@@ -54,4 +55,4 @@ void add_blank(CLI::App& app, int& status) {
     command->callback([options, &status] { blank(*options, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

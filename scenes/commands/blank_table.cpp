@@ -1,20 +1,20 @@
-#include "scenes/program/blank_table.h"
+#include "scenes/commands/blank_table.h"
 
 #include <cmath>
 #include <cstdio>
 
 #include "render/picture/cautions.h"
-#include "scenes/process/job_rules.h"
-#include "scenes/program/options.h"
-#include "scenes/report/part_sheets.h"
+#include "scenes/commands/options.h"
+#include "scenes/documents/report/part_sheets.h"
+#include "scenes/job/run/job_rules.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
+using job::FlatBend;
+using job::FlatPattern;
 using nlohmann::ordered_json;
-using scenes::FlatBend;
-using scenes::FlatPattern;
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // "-" where nothing was simulated.
@@ -22,7 +22,7 @@ std::string figure(bool there, double value, int decimals) {
     return there ? fixed(value, decimals) : "-";
 }
 
-void print_bends(const scenes::Case& c, const FlatPattern& pattern) {
+void print_bends(const files::Case& c, const job::FlatPattern& pattern) {
     std::printf("\n    %-16s %8s %8s %5s %7s %7s %7s | %9s %7s %8s | %7s %8s\n", "bend", "line", "from",
                 "turn", "angle", "radius", "radius", "allowance", "DIN", "hand-", "DIN", "handbook");
     std::printf("    %-16s %8s %8s %5s %7s %7s %7s | %9s %7s %8s | %7s %8s\n", "", "at", "last", "", "",
@@ -31,8 +31,8 @@ void print_bends(const scenes::Case& c, const FlatPattern& pattern) {
                 "mm", "mm", "mm", "mm", "mm", "mm", "mm");
     double last = 0.0;
     const bool made = pattern.simulated;
-    for (const FlatBend& b : pattern.bends) {
-        const scenes::Bend& bend = c.part.bends[b.bend];
+    for (const job::FlatBend& b : pattern.bends) {
+        const files::Bend& bend = c.part.bends[b.bend];
         std::printf("    %-16s %8.2f %8.2f %5s %7.1f %7.2f %7s | %9s %7.3f %8.3f | %7s %8s\n",
                     bend.name.c_str(), b.at, b.at - last, bend.angle > 0.0 ? "up" : "down",
                     std::abs(bend.angle) / degree, bend.inside_radius, figure(made, b.made_radius, 2).c_str(),
@@ -44,21 +44,21 @@ void print_bends(const scenes::Case& c, const FlatPattern& pattern) {
     std::printf("    %-16s %8.2f %8.2f\n", "right end", pattern.blank.length, pattern.blank.length - last);
 }
 
-void print_lengths(const FlatPattern& pattern) {
+void print_lengths(const job::FlatPattern& pattern) {
     std::printf("\nDeveloped length: ");
     if (pattern.simulated) std::printf("%.2f mm by the mechanics, ", pattern.mechanics);
     std::printf("%.2f mm by DIN 6935, %.2f mm by the handbook's straight line.\n", pattern.din,
                 pattern.handbook);
 }
 
-void print_cutouts(const scenes::Case& c, const FlatPattern& pattern) {
+void print_cutouts(const files::Case& c, const job::FlatPattern& pattern) {
     if (pattern.cutouts.empty()) return;
     std::printf("\n    %-16s %8s %8s %14s %10s %10s  %s\n", "cut-out", "at", "across", "size", "to bend",
                 "least", "nearest bend");
     std::printf("    %-16s %8s %8s %14s %10s %10s\n", "", "mm", "mm", "mm", "mm", "mm");
     for (std::size_t i = 0; i < pattern.cutouts.size(); ++i) {
-        const scenes::Cutout& cut = c.cutouts[i];
-        const scenes::FlatCutout& flat = pattern.cutouts[i];
+        const files::Cutout& cut = c.cutouts[i];
+        const job::FlatCutout& flat = pattern.cutouts[i];
         const bool round = cut.length == cut.width;
         const std::string size = round ? "hole " + fixed(cut.width, 1)
                                        : "slot " + fixed(cut.length, 1) + "x" + fixed(cut.width, 1);
@@ -70,10 +70,10 @@ void print_cutouts(const scenes::Case& c, const FlatPattern& pattern) {
 
 }  // namespace
 
-void print_pattern(const scenes::Case& c, const FlatPattern& pattern) {
+void print_pattern(const files::Case& c, const job::FlatPattern& pattern) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n", c.title.c_str(),
                 c.material.title.c_str(), c.thickness, c.width, pattern.blank.length, pattern.mass_g);
-    std::printf("%s\n", scenes::how_found(pattern));
+    std::printf("%s\n", documents::how_found(pattern));
     if (c.steps.empty())
         std::printf(
             "The case has no steps: `overbend plan` finds them, and with them the mechanics' lines.\n");
@@ -82,27 +82,26 @@ void print_pattern(const scenes::Case& c, const FlatPattern& pattern) {
     print_cutouts(c, pattern);
     bool any = false;
     for (const plan::RuleFinding& f : pattern.rules.findings) {
-        if (!scenes::on_the_blank(f)) continue;
+        if (!documents::on_the_blank(f)) continue;
         if (!any) std::printf("\nCautions, by rules of the trade:\n");
         any = true;
-        std::printf("  - %s: %s [%s]\n", scenes::place_words(c, f).c_str(), f.words.c_str(),
-                    f.source.c_str());
+        std::printf("  - %s: %s [%s]\n", job::place_words(c, f).c_str(), f.words.c_str(), f.source.c_str());
     }
     if (pattern.simulated)
         std::printf("\nBent so, the profile is at most %.2f mm off the drawing.\n",
                     pattern.job.profile.greatest());
     for (const std::string& f : pattern.job.findings) std::printf("  - %s\n", f.c_str());
-    std::printf("\n%s\n", render::estimate_words().c_str());
+    std::printf("\n%s\n", picture::estimate_words().c_str());
 }
 
-ordered_json pattern_json(const scenes::Case& c, const FlatPattern& pattern) {
+ordered_json pattern_json(const files::Case& c, const job::FlatPattern& pattern) {
     ordered_json bends = ordered_json::array(), cutouts = ordered_json::array(),
                  rules = ordered_json::array();
     const auto known = [&](double value) {
         return pattern.simulated ? ordered_json(value) : ordered_json(nullptr);
     };
-    for (const FlatBend& b : pattern.bends) {
-        const scenes::Bend& bend = c.part.bends[b.bend];
+    for (const job::FlatBend& b : pattern.bends) {
+        const files::Bend& bend = c.part.bends[b.bend];
         bends.push_back({{"name", bend.name},
                          {"at_mm", b.at},
                          {"angle_deg", bend.angle / degree},
@@ -115,8 +114,8 @@ ordered_json pattern_json(const scenes::Case& c, const FlatPattern& pattern) {
                          {"allowance_handbook_mm", b.handbook}});
     }
     for (std::size_t i = 0; i < pattern.cutouts.size(); ++i) {
-        const scenes::Cutout& cut = c.cutouts[i];
-        const scenes::FlatCutout& flat = pattern.cutouts[i];
+        const files::Cutout& cut = c.cutouts[i];
+        const job::FlatCutout& flat = pattern.cutouts[i];
         cutouts.push_back({{"at_mm", cut.at},
                            {"across_mm", cut.across},
                            {"length_mm", cut.length},
@@ -127,7 +126,7 @@ ordered_json pattern_json(const scenes::Case& c, const FlatPattern& pattern) {
                            {"too_near", flat.too_near()}});
     }
     for (const plan::RuleFinding& f : pattern.rules.findings)
-        if (scenes::on_the_blank(f)) rules.push_back(scenes::place_words(c, f) + ": " + f.words);
+        if (documents::on_the_blank(f)) rules.push_back(job::place_words(c, f) + ": " + f.words);
     return {{"format", 1},
             {"title", c.title},
             {"material", c.material.name},
@@ -146,4 +145,4 @@ ordered_json pattern_json(const scenes::Case& c, const FlatPattern& pattern) {
             {"findings", pattern.job.findings}};
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

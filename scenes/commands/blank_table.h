@@ -5,11 +5,11 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
-#include "scenes/process/flat_pattern.h"
+#include "scenes/job/run/flat_pattern.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
-void print_pattern(const scenes::Case& c, const scenes::FlatPattern& pattern);
-nlohmann::ordered_json pattern_json(const scenes::Case& c, const scenes::FlatPattern& pattern);
+void print_pattern(const files::Case& c, const job::FlatPattern& pattern);
+nlohmann::ordered_json pattern_json(const files::Case& c, const job::FlatPattern& pattern);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

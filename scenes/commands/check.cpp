@@ -6,14 +6,14 @@
 #include <optional>
 
 #include "render/picture/cautions.h"
-#include "scenes/exchange/results_json.h"
-#include "scenes/exchange/whole_file.h"
-#include "scenes/process/job_rules.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/job.h"
-#include "scenes/program/shop_print.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/job.h"
+#include "scenes/commands/shop_print.h"
+#include "scenes/documents/results/results_json.h"
+#include "scenes/files/whole/whole_file.h"
+#include "scenes/job/run/job_rules.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -25,7 +25,7 @@ struct CheckOptions {
     Output output;
 };
 
-void print_step(const scenes::Case& c, const scenes::StepResult& step, int number) {
+void print_step(const files::Case& c, const job::StepResult& step, int number) {
     const stroke::StrokeResult& s = step.stroke;
     std::printf("%2d  %-16s %9.3f %8.2f %9.1f %9s  %5.3f %5d\n", number, step.name.c_str(), s.stop_travel,
                 s.peak_force * c.width / 1000.0, s.peak_force,
@@ -37,13 +37,13 @@ void print_step(const scenes::Case& c, const scenes::StepResult& step, int numbe
     for (const std::string& w : step.remarks) std::printf("      %s\n", w.c_str());
 }
 
-void print_bends(const scenes::Case& c, const scenes::JobResult& job) {
+void print_bends(const files::Case& c, const job::JobResult& job) {
     std::printf("\n    %-16s %8s %8s %8s %10s %9s %8s %9s\n", "bend", "drawing", "loaded", "free",
                 "springback", "finished", "radius", "thinnest");
     std::printf("    %-16s %8s %8s %8s %10s %9s %8s %9s\n", "", "deg", "deg", "deg", "deg", "deg", "mm",
                 "mm");
-    for (const scenes::StepResult& step : job.steps)
-        for (const scenes::BendResult& b : step.bends) {
+    for (const job::StepResult& step : job.steps)
+        for (const job::BendResult& b : step.bends) {
             const bool finished = !job.finished_angle.empty();
             std::printf("    %-16s %8.1f %8.2f %8.2f %10.2f %9s %8.2f %9.3f\n",
                         c.part.bends[b.bend].name.c_str(), b.drawing / degree, b.loaded / degree,
@@ -54,20 +54,19 @@ void print_bends(const scenes::Case& c, const scenes::JobResult& job) {
 }
 
 // Cautions of the trade's rules; what stops a job stands among the verdict's reasons.
-void print_rules(const scenes::Case& c, const scenes::RuleReport& rules) {
+void print_rules(const files::Case& c, const job::RuleReport& rules) {
     bool any = false;
     for (const plan::RuleFinding& f : rules.findings) {
         if (f.stops) continue;
         if (!any) std::printf("\nCautions, by rules of the trade:\n");
         any = true;
-        std::printf("  - %s: %s [%s]\n", scenes::place_words(c, f).c_str(), f.words.c_str(),
-                    f.source.c_str());
+        std::printf("  - %s: %s [%s]\n", job::place_words(c, f).c_str(), f.words.c_str(), f.source.c_str());
     }
     for (const std::string& what : rules.not_checked)
         std::printf("%sNot checked: %s.\n", any ? "" : "\n", what.c_str());
 }
 
-void print_job(const scenes::Case& c, const scenes::JobResult& job, const scenes::ShopReport& shop) {
+void print_job(const files::Case& c, const job::JobResult& job, const job::ShopReport& shop) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n\n", c.title.c_str(),
                 c.material.title.c_str(), c.thickness, c.width, job.blank.length, job.mass_g);
     std::printf("    %-16s %9s %8s %9s %9s  %5s %5s\n", "step", "travel", "force", "force", "clearance",
@@ -75,7 +74,7 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job, const scenes
     std::printf("    %-16s %9s %8s %9s %9s  %5s\n", "", "mm", "kN", "kN/m", "mm", "%");
     int number = 0;
     double wall = 0.0;
-    for (const scenes::StepResult& step : job.steps) {
+    for (const job::StepResult& step : job.steps) {
         print_step(c, step, ++number);
         wall += step.wall_ms;
     }
@@ -91,14 +90,14 @@ void print_job(const scenes::Case& c, const scenes::JobResult& job, const scenes
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());
     print_rules(c, job.rules);
     print_shop(shop);
-    std::printf("\n%s\n", render::brief_caution().c_str());
+    std::printf("\n%s\n", picture::brief_caution().c_str());
     std::printf("(%.0f ms for %zu strokes)\n", wall, job.steps.size());
 }
 
 void check(const CheckOptions& options, int& status) {
     const Job job = run_job(options.file, options.out, options.output);
-    const std::string json = scenes::results_json(job.c, job.result, job.shop);
-    if (options.out) scenes::write_whole(make_folder(*options.out) / "results.json", json);
+    const std::string json = documents::results_json(job.c, job.result, job.shop);
+    if (options.out) files::write_whole(make_folder(*options.out) / "results.json", json);
     if (options.output.json)
         std::cout << json;
     else if (!options.output.quiet)
@@ -119,4 +118,4 @@ void add_check(CLI::App& app, int& status) {
     command->callback([options, &status] { check(*options, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -5,7 +5,7 @@
 
 #include <CLI/CLI.hpp>
 
-namespace overbend::program {
+namespace overbend::commands {
 
 void add_check(CLI::App& app, int& status);
 void add_plan(CLI::App& app, int& status);
@@ -19,4 +19,4 @@ void add_show(CLI::App& app, int& status);
 void add_bend(CLI::App& app, int& status);
 void add_moment(CLI::App& app, int& status);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -7,16 +7,16 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
-#include "scenes/exchange/shop_json.h"
-#include "scenes/exchange/whole_file.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/job.h"
-#include "scenes/program/sheets.h"
-#include "scenes/program/shop_print.h"
-#include "scenes/report/story_data.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/job.h"
+#include "scenes/commands/sheets.h"
+#include "scenes/commands/shop_print.h"
+#include "scenes/documents/report/story_data.h"
+#include "scenes/documents/results/shop_json.h"
+#include "scenes/files/whole/whole_file.h"
 #include "sim/errors.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -52,7 +52,7 @@ ordered_json against_json(const Job& job, const Job& other) {
     const std::optional<shop::BreakEven> at = shop::break_even(job.shop.cost, other.shop.cost);
     ordered_json result = {{"case", other.c.file},
                            {"title", other.c.title},
-                           {"cost", scenes::cost_json(other.c, other.shop, job.shop.rates.batch)}};
+                           {"cost", documents::cost_json(other.c, other.shop, job.shop.rates.batch)}};
     result["break_even_batch"] = at ? ordered_json(at->batch) : ordered_json(nullptr);
     const Job& wins = at ? cheaper_above(*at, job, other)
                          : (job.shop.cost.per_part(1e9) <= other.shop.cost.per_part(1e9) ? job : other);
@@ -64,12 +64,12 @@ void print_against(const Job& job, const Job& other, const std::vector<int>& bat
     std::printf("\nAgainst it:\n\n");
     print_cost(other.c, other.shop, batches);
     std::printf("\n%s\n",
-                scenes::break_even_words(job.c.file, job.shop.cost, {other.c.file, other.shop.cost}).c_str());
+                job::break_even_words(job.c.file, job.shop.cost, {other.c.file, other.shop.cost}).c_str());
 }
 
 ordered_json whole_json(const Job& job, const std::optional<Job>& other, const std::vector<int>& batches) {
     ordered_json result = {{"format", 1}, {"title", job.c.title}};
-    result["cost"] = scenes::cost_json(job.c, job.shop, job.shop.rates.batch);
+    result["cost"] = documents::cost_json(job.c, job.shop, job.shop.rates.batch);
     ordered_json over = ordered_json::array();
     for (const int batch : batches)
         over.push_back({{"batch", batch},
@@ -87,15 +87,15 @@ void cost(const CostOptions& options, int& status) {
     const std::vector<int> batches = batches_of(options, job);
     const ordered_json json = whole_json(job, other, batches);
     if (options.out) {
-        const render::CostOverBatch chart = scenes::cost_over_batch_data(job.c, job.shop);
+        const chart::CostOverBatch chart = documents::cost_over_batch_data(job.c, job.shop);
         const std::filesystem::path folder = make_folder(*options.out);
         write_sheet(
             [&](int height) {
-                const render::ChartSize size{height * 297 / 210, height};
-                return render::draw_cost_over_batch(chart, size, render::Theme::light);
+                const chart::ChartSize size{height * 297 / 210, height};
+                return chart::draw_cost_over_batch(chart, size, picture::Theme::light);
             },
             folder, "cost");
-        scenes::write_whole(folder / "cost.json", json.dump(1) + "\n");
+        files::write_whole(folder / "cost.json", json.dump(1) + "\n");
     }
     if (options.output.json) {
         print_json(json);
@@ -127,4 +127,4 @@ void add_cost(CLI::App& app, int& status) {
     command->callback([options, &status] { cost(*options, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -1,17 +1,17 @@
 // overbend drawings: dimensioned drawings of the tools, the blank and the part, and DXF files for the
 // machines.
 
-#include "scenes/drawings/drawings.h"
+#include "scenes/documents/drawings/drawings.h"
 
 #include <cstdio>
 #include <memory>
 
 #include "render/picture/painter.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/drawing_files.h"
-#include "scenes/program/job.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/drawing_files.h"
+#include "scenes/commands/job.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -27,18 +27,18 @@ struct DrawingsOptions {
 };
 
 void drawings(const DrawingsOptions& options, int& status) {
-    const scenes::Case read = read_job_case(options.file, options.out, scenes::Needs::drawing_alone);
-    const scenes::Case c =
-        read.steps.empty() ? read : read_job_case(options.file, options.out, scenes::Needs::steps);
-    const scenes::FlatPattern pattern = scenes::flat_pattern(c, with_progress(c, options.output));
+    const files::Case read = read_job_case(options.file, options.out, files::Needs::drawing_alone);
+    const files::Case c =
+        read.steps.empty() ? read : read_job_case(options.file, options.out, files::Needs::steps);
+    const job::FlatPattern pattern = job::flat_pattern(c, with_progress(c, options.output));
     clear_progress(options.output);
     const std::filesystem::path folder = make_folder(options.out);
-    const std::vector<scenes::Drawing> drawn = scenes::all_drawings(
-        c, pattern, options.tolerances ? scenes::Tolerances::iso_2768_m : scenes::Tolerances::none);
+    const std::vector<documents::Drawing> drawn = documents::all_drawings(
+        c, pattern, options.tolerances ? documents::Tolerances::iso_2768_m : documents::Tolerances::none);
     write_drawings(drawn, folder, options.dxf ? DrawingKinds::paper_and_dxf : DrawingKinds::paper);
-    for (const scenes::Drawing& d : drawn) {
+    for (const documents::Drawing& d : drawn) {
         if (options.png)
-            render::write_png(render::scaled(d.sheet.list, pixels_per_mm), folder / (d.file + ".png"));
+            picture::write_png(picture::scaled(d.sheet.list, pixels_per_mm), folder / (d.file + ".png"));
         if (!options.output.quiet)
             std::printf("%-32s %s, %s%s\n", d.file.c_str(), d.sheet.paper.c_str(),
                         d.sheet.scale_words.c_str(),
@@ -66,4 +66,4 @@ void add_drawings(CLI::App& app, int& status) {
     command->callback([options, &status] { drawings(*options, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

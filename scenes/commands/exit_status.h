@@ -2,7 +2,7 @@
 
 #pragma once
 
-namespace overbend::program {
+namespace overbend::commands {
 
 enum class Exit {
     done = 0,          // done, and feasible where there is a verdict
@@ -11,4 +11,4 @@ enum class Exit {
     not_computed = 3,  // could not be computed
 };
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -6,16 +6,16 @@
 #include "render/film/encoder.h"
 #include "render/film/film_file.h"
 #include "render/film/frames.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/film_options.h"
-#include "scenes/program/film_still.h"
-#include "scenes/program/interruption.h"
-#include "scenes/program/job.h"
-#include "scenes/program/shown_steps.h"
-#include "scenes/report/film_data.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/film_options.h"
+#include "scenes/commands/film_still.h"
+#include "scenes/commands/interruption.h"
+#include "scenes/commands/job.h"
+#include "scenes/commands/shown_steps.h"
+#include "scenes/documents/report/film_data.h"
 #include "sim/errors.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -23,37 +23,37 @@ namespace fs = std::filesystem;
 
 // Everything that can be told before the job is run, which takes a while.
 struct Asked {
-    render::FilmOptions how;
+    film::FilmOptions how;
     std::vector<int> steps;
     std::vector<StillWanted> stills;
     std::vector<std::string> still_forms;
 };
 
-Asked look_over(const FilmCommand& given, const scenes::Case& c) {
+Asked look_over(const FilmCommand& given, const files::Case& c) {
     Asked asked;
     asked.how = film_options(given);
     asked.steps = chosen_steps(c, given.steps);
     for (const std::string& words : given.stills) asked.stills.push_back(read_still(c, words));
     asked.still_forms = given.still_forms;
     if (asked.still_forms.empty()) asked.still_forms = {"svg", "pdf", "png"};
-    if (asked_for(given, "mp4") || asked_for(given, "gif")) render::require_encoder();
+    if (asked_for(given, "mp4") || asked_for(given, "gif")) film::require_encoder();
     return asked;
 }
 
-scenes::JobResult run(const scenes::Case& c, const Output& output) {
-    scenes::ProcessOptions how = with_progress(c, output);
+job::JobResult run(const files::Case& c, const Output& output) {
+    job::ProcessOptions how = with_progress(c, output);
     const auto tell = how.progress;
     how.progress = [tell](int step, double travel) {
-        if (Interruption::wanted()) throw render::Interrupted();
+        if (Interruption::wanted()) throw film::Interrupted();
         if (tell) tell(step, travel);
     };
-    scenes::JobResult result = scenes::run_process(c, how);
+    job::JobResult result = job::run_process(c, how);
     clear_progress(output);
     return result;
 }
 
 // Tells how far it is, now and then, and whether to go on.
-render::FilmProgress watching(const Output& output) {
+film::FilmProgress watching(const Output& output) {
     const bool watched = shows_progress(output);
     const auto told = std::make_shared<int>(-1);
     return [watched, told](const std::string& what, int done, int wanted) {
@@ -71,7 +71,7 @@ std::string without_zeros(double value) {
     return words;
 }
 
-void tell(const render::WrittenFilm& film) {
+void tell(const film::WrittenFilm& film) {
     std::cout << film.file.string() << ": " << film.size.width << "x" << film.size.height << ", "
               << film.frames << " frames at " << without_zeros(film.frames_per_second) << " a second, "
               << fixed(film.frames / film.frames_per_second, 1) << " s, "
@@ -79,44 +79,44 @@ void tell(const render::WrittenFilm& film) {
               << (film.made_smaller.empty() ? "" : "; ") << film.made_smaller << "\n";
 }
 
-void write_films(const FilmCommand& given, const Asked& asked, const render::FilmJob& show,
+void write_films(const FilmCommand& given, const Asked& asked, const film::FilmJob& show,
                  const fs::path& folder) {
-    const render::FilmProgress progress = watching(given.output);
-    std::vector<render::WrittenFilm> films;
+    const film::FilmProgress progress = watching(given.output);
+    std::vector<film::WrittenFilm> films;
     if (asked_for(given, "mp4"))
-        films.push_back(render::write_mp4(show, asked.how, folder / "film.mp4", given.threads, progress));
+        films.push_back(film::write_mp4(show, asked.how, folder / "film.mp4", given.threads, progress));
     if (asked_for(given, "gif"))
-        films.push_back(render::write_gif(show, asked.how, folder / "film.gif",
-                                          static_cast<std::uintmax_t>(given.gif_limit * 1e6), given.threads,
-                                          progress));
+        films.push_back(film::write_gif(show, asked.how, folder / "film.gif",
+                                        static_cast<std::uintmax_t>(given.gif_limit * 1e6), given.threads,
+                                        progress));
     if (films.empty()) return;
     clear_progress(given.output);
     if (given.output.quiet) return;
-    for (const render::WrittenFilm& film : films) tell(film);
+    for (const film::WrittenFilm& film : films) tell(film);
 }
 
-void write_frames(const FilmCommand& given, const Asked& asked, const render::FilmJob& show,
+void write_frames(const FilmCommand& given, const Asked& asked, const film::FilmJob& show,
                   const fs::path& folder) {
-    render::PaintOptions paint;
+    film::PaintOptions paint;
     paint.threads = given.threads;
-    const render::FilmProgress progress = watching(given.output);
-    const render::PaintedFilm painted = render::paint_frames(
+    const film::FilmProgress progress = watching(given.output);
+    const film::PaintedFilm painted = film::paint_frames(
         show, asked.how, folder, paint, [&](int done, int wanted) { return progress("PNG", done, wanted); });
     clear_progress(given.output);
-    if (!painted.complete()) throw render::Interrupted();
+    if (!painted.complete()) throw film::Interrupted();
     if (given.output.quiet) return;
-    for (const render::Sequence& s : painted.sequences)
+    for (const film::Sequence& s : painted.sequences)
         std::cout << s.folder.string() << ": " << s.frames << " frames, "
                   << (s.step_name.empty() ? "the whole job" : s.step_name) << "\n";
 }
 
-void write_stills(const FilmCommand& given, const Asked& asked, const render::FilmJob& show,
+void write_stills(const FilmCommand& given, const Asked& asked, const film::FilmJob& show,
                   const fs::path& folder) {
     if (asked.stills.empty()) return;
-    const render::FrameList frames = render::timeline(show, asked.how);
+    const film::FrameList frames = film::timeline(show, asked.how);
     for (const StillWanted& still : asked.stills) {
         const int frame = frame_of(still, show, frames);
-        const render::DrawingList list = render::draw_frame(show, asked.how, frames, frame);
+        const picture::DrawingList list = film::draw_frame(show, asked.how, frames, frame);
         for (const fs::path& file : write_still(list, still, folder, asked.still_forms))
             if (!given.output.quiet) std::cout << file.string() << "\n";
     }
@@ -129,7 +129,7 @@ void film(const FilmCommand& given, int& status) {
     const Asked asked = look_over(given, job.c);
     job.result = run(job.c, given.output);
     if (!job.result.solved) throw NotSolved(job.result.findings.front());
-    const render::FilmJob show = scenes::film_data(job.c, job.result, asked.steps);
+    const film::FilmJob show = documents::film_data(job.c, job.result, asked.steps);
     const fs::path folder = make_folder(*given.out);
     write_stills(given, asked, show, folder);
     write_films(given, asked, show, folder);
@@ -149,4 +149,4 @@ void add_film(CLI::App& app, int& status) {
     command->callback([given, &status] { film(*given, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

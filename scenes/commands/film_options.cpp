@@ -1,15 +1,15 @@
-#include "scenes/program/film_options.h"
+#include "scenes/commands/film_options.h"
 
 #include <algorithm>
 
 #include "sim/errors.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
 // "1920x1080".
-render::PictureSize read_size(const std::string& words) {
+picture::PictureSize read_size(const std::string& words) {
     const std::size_t cross = words.find('x');
     const auto digits = [](const std::string& text) {
         return !text.empty() && text.size() <= 5 && text.find_first_not_of("0123456789") == std::string::npos;
@@ -18,16 +18,16 @@ render::PictureSize read_size(const std::string& words) {
     const std::string height = cross == std::string::npos ? "" : words.substr(cross + 1);
     if (!digits(width) || !digits(height))
         complain("--size", "\"" + words + "\" is no size; give WIDTHxHEIGHT in pixels, as in 1920x1080");
-    const render::PictureSize size{std::stoi(width), std::stoi(height)};
+    const picture::PictureSize size{std::stoi(width), std::stoi(height)};
     try {
-        render::check_size(size);
+        picture::check_size(size);
     } catch (const OutOfRange& error) {
         complain("--size", error.what());
     }
     return size;
 }
 
-void check_together(const FilmCommand& given, const render::PictureSize& size) {
+void check_together(const FilmCommand& given, const picture::PictureSize& size) {
     const auto even = [](int n) { return std::to_string(n - n % 2); };
     if (asked_for(given, "mp4") && (size.width % 2 != 0 || size.height % 2 != 0))
         complain("--size", given.size + " cannot be an MP4, whose width and height are even; give " +
@@ -140,17 +140,17 @@ void add_options(CLI::App& command, FilmCommand& given) {
     add_quiet(command, given.output);
 }
 
-render::FilmOptions film_options(const FilmCommand& given) {
-    render::FilmOptions how;
+film::FilmOptions film_options(const FilmCommand& given) {
+    film::FilmOptions how;
     how.size = read_size(given.size);
     check_together(given, how.size);
-    how.theme = given.theme == "dark" ? render::Theme::dark : render::Theme::light;
-    how.backdrop = given.backdrop == "transparent" ? render::Backdrop::transparent : render::Backdrop::page;
+    how.theme = given.theme == "dark" ? picture::Theme::dark : picture::Theme::light;
+    how.backdrop = given.backdrop == "transparent" ? picture::Backdrop::transparent : picture::Backdrop::page;
     how.colouring =
-        given.colour == "strain" ? render::Colouring::plastic_strain : render::Colouring::hoop_stress;
-    how.lens = given.lens == "on" ? render::Lens::shown : render::Lens::hidden;
-    how.charts = given.charts == "on" ? render::Charts::shown : render::Charts::hidden;
-    how.cards = given.cards == "on" ? render::Cards::shown : render::Cards::hidden;
+        given.colour == "strain" ? picture::Colouring::plastic_strain : picture::Colouring::hoop_stress;
+    how.lens = given.lens == "on" ? picture::Lens::shown : picture::Lens::hidden;
+    how.charts = given.charts == "on" ? picture::Charts::shown : picture::Charts::hidden;
+    how.cards = given.cards == "on" ? film::Cards::shown : film::Cards::hidden;
     how.springback_scale = given.springback_scale;
     how.frames_per_second = given.frames_per_second;
     how.seconds_per_stroke = given.seconds_per_stroke;
@@ -169,4 +169,4 @@ bool asked_for(const FilmCommand& given, const std::string& format) {
     return std::find(formats.begin(), formats.end(), format) != formats.end();
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

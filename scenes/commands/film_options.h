@@ -7,9 +7,9 @@
 #include <vector>
 
 #include "render/film/timeline.h"
-#include "scenes/program/options.h"
+#include "scenes/commands/options.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 struct FilmCommand {
     std::string file;
@@ -37,10 +37,10 @@ struct FilmCommand {
 void add_options(CLI::App& command, FilmCommand& given);
 
 // Throws CLI::ValidationError: a size that is none, options that do not go together.
-render::FilmOptions film_options(const FilmCommand& given);
+film::FilmOptions film_options(const FilmCommand& given);
 
 // The formats that are to be written, each once.
 std::vector<std::string> film_formats(const FilmCommand& given);
 bool asked_for(const FilmCommand& given, const std::string& format);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

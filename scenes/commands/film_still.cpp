@@ -1,4 +1,4 @@
-#include "scenes/program/film_still.h"
+#include "scenes/commands/film_still.h"
 
 #include <algorithm>
 #include <cmath>
@@ -6,28 +6,29 @@
 #include <utility>
 
 #include "render/picture/painter.h"
-#include "scenes/program/options.h"
-#include "scenes/program/shown_steps.h"
+#include "scenes/commands/options.h"
+#include "scenes/commands/shown_steps.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
-using render::Passage;
+using film::Passage;
 
-const std::vector<std::pair<std::string, Passage>>& passage_words() {
-    static const std::vector<std::pair<std::string, Passage>> words = {
-        {"placed", Passage::placed}, {"approach", Passage::approach}, {"press", Passage::press},
-        {"dwell", Passage::dwell},   {"retract", Passage::retract},   {"free", Passage::free},
-        {"title", Passage::title},   {"finished", Passage::finished}};
+const std::vector<std::pair<std::string, film::Passage>>& passage_words() {
+    static const std::vector<std::pair<std::string, film::Passage>> words = {
+        {"placed", film::Passage::placed},   {"approach", film::Passage::approach},
+        {"press", film::Passage::press},     {"dwell", film::Passage::dwell},
+        {"retract", film::Passage::retract}, {"free", film::Passage::free},
+        {"title", film::Passage::title},     {"finished", film::Passage::finished}};
     return words;
 }
 
-bool is_card(Passage passage) {
-    return passage == Passage::title || passage == Passage::finished;
+bool is_card(film::Passage passage) {
+    return passage == film::Passage::title || passage == film::Passage::finished;
 }
 
-std::optional<Passage> passage_named(const std::string& word) {
+std::optional<film::Passage> passage_named(const std::string& word) {
     for (const auto& [known, passage] : passage_words())
         if (known == word) return passage;
     return {};
@@ -53,12 +54,12 @@ std::string file_words(const std::string& words) {
 
 }  // namespace
 
-StillWanted read_still(const scenes::Case& c, const std::string& words) {
+StillWanted read_still(const files::Case& c, const std::string& words) {
     StillWanted still;
     still.words = words;
     const std::size_t colon = words.rfind(':');
     if (colon == std::string::npos) {
-        const std::optional<Passage> card = passage_named(words);
+        const std::optional<film::Passage> card = passage_named(words);
         if (card && is_card(*card)) {
             still.passage = *card;
             return still;
@@ -70,14 +71,14 @@ StillWanted read_still(const scenes::Case& c, const std::string& words) {
         still.second = second;
         return still;
     }
-    const std::optional<Passage> passage = passage_named(words.substr(colon + 1));
+    const std::optional<film::Passage> passage = passage_named(words.substr(colon + 1));
     if (!passage || is_card(*passage)) refuse(words);
     still.passage = *passage;
     still.step = step_named(c, words.substr(0, colon), "--still");
     return still;
 }
 
-int frame_of(const StillWanted& still, const render::FilmJob& job, const render::FrameList& frames) {
+int frame_of(const StillWanted& still, const film::FilmJob& job, const film::FrameList& frames) {
     const int count = static_cast<int>(frames.moments.size());
     if (still.second) {
         const int frame =
@@ -89,7 +90,7 @@ int frame_of(const StillWanted& still, const render::FilmJob& job, const render:
     }
     std::vector<int> found;
     for (int i = 0; i < count; ++i) {
-        const render::Moment& m = frames.moments[i];
+        const film::Moment& m = frames.moments[i];
         if (m.passage != still.passage) continue;
         if (is_card(m.passage) || job.strokes[m.stroke].number == still.step + 1) found.push_back(i);
     }
@@ -97,8 +98,8 @@ int frame_of(const StillWanted& still, const render::FilmJob& job, const render:
         complain("--still", "\"" + still.words +
                                 "\" is not in the film; choose its step with --steps, or show the cards with "
                                 "--cards on");
-    const bool moves = still.passage == Passage::approach || still.passage == Passage::press ||
-                       still.passage == Passage::retract;
+    const bool moves = still.passage == film::Passage::approach || still.passage == film::Passage::press ||
+                       still.passage == film::Passage::retract;
     if (moves) return found[found.size() / 2];
     // The free strip before a springback that is drawn larger goes back to its true size.
     const double large = frames.moments[found.front()].springback_scale;
@@ -107,17 +108,17 @@ int frame_of(const StillWanted& still, const render::FilmJob& job, const render:
     return found.back();
 }
 
-std::vector<std::filesystem::path> write_still(const render::DrawingList& list, const StillWanted& still,
+std::vector<std::filesystem::path> write_still(const picture::DrawingList& list, const StillWanted& still,
                                                const std::filesystem::path& folder,
                                                const std::vector<std::string>& forms) {
     std::vector<std::filesystem::path> files;
     for (const std::string& form : forms) {
         files.push_back(folder / ("still_" + file_words(still.words) + (still.second ? "s." : ".") + form));
-        if (form == "svg") render::write_svg(list, files.back());
-        if (form == "pdf") render::write_pdf(list, files.back());
-        if (form == "png") render::write_png(list, files.back());
+        if (form == "svg") picture::write_svg(list, files.back());
+        if (form == "pdf") picture::write_pdf(list, files.back());
+        if (form == "png") picture::write_png(list, files.back());
     }
     return files;
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

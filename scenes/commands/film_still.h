@@ -8,28 +8,28 @@
 #include <vector>
 
 #include "render/film/timeline.h"
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 // "lip:free", "2:dwell", or seconds from the film's beginning, "12.5".
 struct StillWanted {
     std::string words;             // as it was given
     std::optional<double> second;  // else:
     int step = 0;                  // index into the case's steps
-    render::Passage passage = render::Passage::free;
+    film::Passage passage = film::Passage::free;
 };
 
 // Throws CLI::ValidationError naming --still, with what would be right.
-StillWanted read_still(const scenes::Case& c, const std::string& words);
+StillWanted read_still(const files::Case& c, const std::string& words);
 
 // The frame that shows it: of placed, dwell and free the last one, of what moves the middle one.
 // Throws CLI::ValidationError: beyond the film's end; a stroke or passage that is not in it.
-int frame_of(const StillWanted& still, const render::FilmJob& job, const render::FrameList& frames);
+int frame_of(const StillWanted& still, const film::FilmJob& job, const film::FrameList& frames);
 
 // Writes DIR/still_... in each form ("svg", "pdf", "png"); the files. Throws as the painter.
-std::vector<std::filesystem::path> write_still(const render::DrawingList& list, const StillWanted& still,
+std::vector<std::filesystem::path> write_still(const picture::DrawingList& list, const StillWanted& still,
                                                const std::filesystem::path& folder,
                                                const std::vector<std::string>& forms);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

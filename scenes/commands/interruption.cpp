@@ -1,9 +1,9 @@
-#include "scenes/program/interruption.h"
+#include "scenes/commands/interruption.h"
 
 #include <array>
 #include <csignal>
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -38,4 +38,4 @@ bool Interruption::wanted() {
     return noted != 0;
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

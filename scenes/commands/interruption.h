@@ -6,7 +6,7 @@
 
 #pragma once
 
-namespace overbend::program {
+namespace overbend::commands {
 
 class Interruption {
   public:
@@ -18,4 +18,4 @@ class Interruption {
     static bool wanted();
 };
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -1,4 +1,4 @@
-#include "scenes/program/job.h"
+#include "scenes/commands/job.h"
 
 #include <unistd.h>
 
@@ -6,10 +6,10 @@
 #include <iostream>
 #include <system_error>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -31,16 +31,16 @@ void check_folder(const std::string& out) {
 
 }  // namespace
 
-scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
-                           scenes::Needs needs) {
+files::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
+                          files::Needs needs) {
     if (file.empty()) complain("case", "no file is named; give a case file");
-    scenes::Case c = scenes::read_case(file, needs);
+    files::Case c = files::read_case(file, needs);
     if (out) check_folder(*out);
     return c;
 }
 
-scenes::ProcessOptions with_progress(const scenes::Case& c, const Output& output) {
-    scenes::ProcessOptions how;
+job::ProcessOptions with_progress(const files::Case& c, const Output& output) {
+    job::ProcessOptions how;
     if (shows_progress(output))
         how.progress = [&c](int step, double travel) {
             std::cerr << "\rstep " << step + 1 << " of " << c.steps.size() << ", " << c.steps[step].name
@@ -56,9 +56,9 @@ void clear_progress(const Output& output) {
 Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
     Job job;
     job.c = read_job_case(file, out);
-    job.result = scenes::run_process(job.c, with_progress(job.c, output));
+    job.result = job::run_process(job.c, with_progress(job.c, output));
     clear_progress(output);
-    job.shop = scenes::look_at_shop(job.c, job.result);
+    job.shop = job::look_at_shop(job.c, job.result);
     return job;
 }
 
@@ -75,11 +75,11 @@ Job add_alternative(Job& job, const std::string& file, const std::optional<std::
     if (other.shop.cost.money != job.shop.cost.money)
         complain("--against", "one case counts in " + job.shop.cost.money + ", the other in " +
                                   other.shop.cost.money + "; give both the same money in [cost]");
-    job.shop.against = scenes::CostAlternative{other.c.title, other.shop.cost};
+    job.shop.against = job::CostAlternative{other.c.title, other.shop.cost};
     return other;
 }
 
-Exit verdict(const scenes::JobResult& result) {
+Exit verdict(const job::JobResult& result) {
     if (!result.solved) return Exit::not_computed;
     return result.findings.empty() ? Exit::done : Exit::verdict_no;
 }
@@ -91,4 +91,4 @@ std::filesystem::path make_folder(const std::string& out) {
     return out;
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

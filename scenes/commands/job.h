@@ -6,27 +6,27 @@
 #include <optional>
 #include <string>
 
-#include "scenes/case/read_case.h"
-#include "scenes/process/process.h"
-#include "scenes/program/exit_status.h"
-#include "scenes/program/options.h"
-#include "scenes/shop/shop.h"
+#include "scenes/commands/exit_status.h"
+#include "scenes/commands/options.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/shop/shop.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 struct Job {
-    scenes::Case c;
-    scenes::JobResult result;  // with what the shop finds against it
-    scenes::ShopReport shop;
+    files::Case c;
+    job::JobResult result;  // with what the shop finds against it
+    job::ShopReport shop;
 };
 
 // Reads the case and sees that the folder `out` can be written where one is given.
 // Throws CaseError; CLI::ValidationError naming --out when the folder cannot be made or takes no files.
-scenes::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
-                           scenes::Needs needs = scenes::Needs::steps);
+files::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
+                          files::Needs needs = files::Needs::steps);
 
 // Progress for whoever watches; the case must outlive it.
-scenes::ProcessOptions with_progress(const scenes::Case& c, const Output& output);
+job::ProcessOptions with_progress(const files::Case& c, const Output& output);
 void clear_progress(const Output& output);
 
 // Reads the case as above, and runs the job.
@@ -41,9 +41,9 @@ Job add_alternative(Job& job, const std::string& file, const std::optional<std::
                     const Output& output);
 
 // done, verdict_no or not_computed, from the findings and whether all strokes were solved.
-Exit verdict(const scenes::JobResult& result);
+Exit verdict(const job::JobResult& result);
 
 // Makes the folder. Throws as run_job.
 std::filesystem::path make_folder(const std::string& out);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -4,14 +4,14 @@
 #include <iostream>
 #include <string>
 
-#include "scenes/case/case_error.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/exit_status.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/exit_status.h"
+#include "scenes/files/case/case_error.h"
 #include "sim/errors.h"
 
 namespace {
 
-using overbend::program::Exit;
+using overbend::commands::Exit;
 
 int complain(const std::string& what, Exit status) {
     std::cerr << "overbend: " << what << "\n";
@@ -37,17 +37,17 @@ int run(int argc, char** argv) {
     app.footer(
         "overbend COMMAND --help tells more, with an example.\n"
         "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
-    overbend::program::add_check(app, status);
-    overbend::program::add_plan(app, status);
-    overbend::program::add_blank(app, status);
-    overbend::program::add_tools(app, status);
-    overbend::program::add_cost(app, status);
-    overbend::program::add_drawings(app, status);
-    overbend::program::add_film(app, status);
-    overbend::program::add_report(app, status);
-    overbend::program::add_show(app, status);
-    overbend::program::add_bend(app, status);
-    overbend::program::add_moment(app, status);
+    overbend::commands::add_check(app, status);
+    overbend::commands::add_plan(app, status);
+    overbend::commands::add_blank(app, status);
+    overbend::commands::add_tools(app, status);
+    overbend::commands::add_cost(app, status);
+    overbend::commands::add_drawings(app, status);
+    overbend::commands::add_film(app, status);
+    overbend::commands::add_report(app, status);
+    overbend::commands::add_show(app, status);
+    overbend::commands::add_bend(app, status);
+    overbend::commands::add_moment(app, status);
     try {
         app.parse(argc, argv);
         std::cout.flush();
@@ -69,7 +69,7 @@ int run(int argc, char** argv) {
 int main(int argc, char** argv) {
     try {
         return run(argc, argv);
-    } catch (const overbend::scenes::CaseError& error) {
+    } catch (const overbend::files::CaseError& error) {
         return complain(error.what(), Exit::bad_input);
     } catch (const overbend::OutOfRange& error) {
         return complain(error.what(), Exit::bad_input);

@@ -5,14 +5,14 @@
 #include <iostream>
 #include <optional>
 
-#include "scenes/case/read_card.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/exit_status.h"
-#include "scenes/program/options.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/exit_status.h"
+#include "scenes/commands/options.h"
+#include "scenes/files/case/read_card.h"
 #include "sim/material/layer_law.h"
 #include "sim/material/pure_bending.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -60,7 +60,7 @@ void run(const MomentOptions& given) {
         complain("--curvatures", std::to_string(curvature) + " folds the inner surface; give less than " +
                                      std::to_string(1.9 / given.thickness) + " (1/mm) at this thickness");
     }
-    const material::Card card = scenes::read_card(given.material, std::filesystem::path());
+    const material::Card card = files::read_card(given.material, std::filesystem::path());
     const double hold = given.width ? material::width_hold(*given.width / given.thickness) : 1.0;
     print_points(material::bend_in_pure_moment(card, given.thickness, given.curvatures, given.layers, hold),
                  given);
@@ -96,4 +96,4 @@ void add_moment(CLI::App& app, int& status) {
     });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

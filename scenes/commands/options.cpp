@@ -1,4 +1,4 @@
-#include "scenes/program/options.h"
+#include "scenes/commands/options.h"
 
 #include <unistd.h>
 
@@ -11,7 +11,7 @@
 
 #include "sim/errors.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -138,4 +138,4 @@ std::string fixed(double value, int decimals) {
     return only_zeros && figures[0] == '-' ? figures.substr(1) : figures;
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::program {
+namespace overbend::commands {
 
 // Checks of one number. What is wrong is told with what would be right; nan and inf never pass.
 CLI::Validator from_to(double low, double high, const std::string& unit);  // low <= value <= high
@@ -50,4 +50,4 @@ void print_rows(const std::vector<Row>& rows);
 // A number with so many decimals; "-0.00" is "0.00". Throws NotSolved when it is not finite.
 std::string fixed(double value, int decimals);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

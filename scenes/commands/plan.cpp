@@ -6,19 +6,19 @@
 #include <optional>
 
 #include "render/picture/profile_drawing.h"
-#include "scenes/case/write_case.h"
-#include "scenes/exchange/plan_json.h"
-#include "scenes/exchange/results_json.h"
-#include "scenes/exchange/whole_file.h"
-#include "scenes/planning/plan.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/job.h"
-#include "scenes/program/plan_print.h"
-#include "scenes/program/sheets.h"
-#include "scenes/report/part_sheets.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/job.h"
+#include "scenes/commands/plan_print.h"
+#include "scenes/commands/sheets.h"
+#include "scenes/documents/report/part_sheets.h"
+#include "scenes/documents/results/plan_json.h"
+#include "scenes/documents/results/results_json.h"
+#include "scenes/files/case/write_case.h"
+#include "scenes/files/whole/whole_file.h"
+#include "scenes/job/plan/plan.h"
 #include "sim/words.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -35,8 +35,8 @@ struct PlanCommand {
     Output output;
 };
 
-scenes::PlanOptions options_of(const PlanCommand& given) {
-    scenes::PlanOptions options;
+job::PlanOptions options_of(const PlanCommand& given) {
+    job::PlanOptions options;
     options.orders = given.orders;
     options.margin = given.clearance;
     options.rack_only = given.rack_only;
@@ -47,7 +47,7 @@ scenes::PlanOptions options_of(const PlanCommand& given) {
     return options;
 }
 
-std::string head_of(const scenes::Case& c, const scenes::PlanResult& plan) {
+std::string head_of(const files::Case& c, const job::PlanResult& plan) {
     std::string head = "Planned from " + c.file + ": bend lines, order, tools and stops.\n";
     head += "Estimates, to be proved by a trial bend.\n";
     for (const std::string& tool : plan.proposed) head += "Proposed " + tool + "\n";
@@ -55,21 +55,21 @@ std::string head_of(const scenes::Case& c, const scenes::PlanResult& plan) {
 }
 
 void plan(const PlanCommand& given, int& status) {
-    const scenes::Case c = read_job_case(given.file, given.out, scenes::Needs::plan);
-    const scenes::PlanResult result = scenes::plan_case(c, options_of(given));
+    const files::Case c = read_job_case(given.file, given.out, files::Needs::plan);
+    const job::PlanResult result = job::plan_case(c, options_of(given));
     std::optional<std::filesystem::path> file;
     if (result.found) {
         file = make_folder(given.out) / "case.toml";
-        render::ProfileSheet sheet = scenes::profile_sheet(result.planned, result.fit.job);
+        picture::ProfileSheet sheet = documents::profile_sheet(result.planned, result.fit.job);
         sheet.remark += words("; every angle within %.3f degrees", result.fit.worst_angle / degree);
-        write_sheet([&](int height) { return render::draw_profile(sheet, height); }, file->parent_path(),
+        write_sheet([&](int height) { return picture::draw_profile(sheet, height); }, file->parent_path(),
                     "profile");
-        scenes::write_whole(file->parent_path() / "results.json",
-                            scenes::results_json(result.planned, result.fit.job));
-        scenes::write_whole(*file, scenes::write_case(result.planned, head_of(c, result)));
+        files::write_whole(file->parent_path() / "results.json",
+                           documents::results_json(result.planned, result.fit.job));
+        files::write_whole(*file, files::write_case(result.planned, head_of(c, result)));
     }
     if (given.output.json)
-        std::cout << scenes::plan_json(c, result);
+        std::cout << documents::plan_json(c, result);
     else if (!given.output.quiet)
         print_plan(c, result, file);
     status = static_cast<int>(result.found && result.fit.meets ? Exit::done : Exit::verdict_no);
@@ -106,4 +106,4 @@ void add_plan(CLI::App& app, int& status) {
     command->callback([given, &status] { plan(*given, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -1,4 +1,4 @@
-#include "scenes/program/plan_print.h"
+#include "scenes/commands/plan_print.h"
 
 #include <algorithm>
 #include <cmath>
@@ -6,20 +6,20 @@
 #include <string>
 
 #include "render/picture/cautions.h"
-#include "scenes/program/options.h"
+#include "scenes/commands/options.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // "lip > hook (down) > shelf (turned)"
-std::string order_words(const scenes::RankedOrder& order) {
+std::string order_words(const job::RankedOrder& order) {
     std::string words;
     bool face_down = false, turned = false, first = true;
-    for (const scenes::Step& s : order.steps) {
-        const bool down = s.face == scenes::Face::down, right = s.first == scenes::First::right;
+    for (const files::Step& s : order.steps) {
+        const bool down = s.face == files::Face::down, right = s.first == files::First::right;
         std::string how;
         if (first ? down : down != face_down) how += down ? "face down" : "face up";
         if (first ? right : right != turned)
@@ -30,25 +30,25 @@ std::string order_words(const scenes::RankedOrder& order) {
     return words;
 }
 
-const char* verdict_words(const scenes::RankedOrder& order, bool chosen) {
+const char* verdict_words(const job::RankedOrder& order, bool chosen) {
     if (chosen) return "chosen";
     switch (order.verdict) {
-        case scenes::OrderVerdict::works:
+        case job::OrderVerdict::works:
             return "works";
-        case scenes::OrderVerdict::refused:
+        case job::OrderVerdict::refused:
             return "refused";
-        case scenes::OrderVerdict::not_run:
+        case job::OrderVerdict::not_run:
             break;
     }
     return "not run";
 }
 
-void print_orders(const scenes::PlanResult& plan) {
+void print_orders(const job::PlanResult& plan) {
     if (plan.ranked.empty()) return;
     std::printf("\n%4s %8s %8s %6s %6s %6s %6s %7s  %-8s %s\n", "rank", "seconds", "strokes", "turns",
                 "flips", "tools", "gauge", "slides", "verdict", "order");
     for (std::size_t i = 0; i < plan.ranked.size(); ++i) {
-        const scenes::RankedOrder& o = plan.ranked[i];
+        const job::RankedOrder& o = plan.ranked[i];
         const plan::OrderWork& w = o.order.work;
         std::printf("%4zu %8.0f %8d %6d %6d %6d %6d %7d  %-8s %s\n", i + 1, o.order.seconds, w.strokes,
                     w.turns, w.flips, w.tool_changes, w.gauge_changes, w.slides,
@@ -66,23 +66,22 @@ void print_list(const char* head, const std::vector<std::string>& sentences) {
     for (const std::string& s : sentences) std::printf("  - %s\n", s.c_str());
 }
 
-void print_rejected(const scenes::PlanResult& plan) {
+void print_rejected(const job::PlanResult& plan) {
     if (plan.rejected.empty()) return;
     std::printf("\nTurned down:\n");
-    for (const scenes::Rejected& r : plan.rejected)
-        std::printf("  - %s: %s\n", r.what.c_str(), r.why.c_str());
+    for (const job::Rejected& r : plan.rejected) std::printf("  - %s: %s\n", r.what.c_str(), r.why.c_str());
 }
 
-std::string die_words(const scenes::Case& c, const scenes::Step& s) {
-    const scenes::Tool& die = c.tools[s.die];
+std::string die_words(const files::Case& c, const files::Step& s) {
+    const files::Tool& die = c.tools[s.die];
     const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
     return vee && vee->faces.size() > 1 ? die.name + ", face " + std::to_string(s.die_face) : die.name;
 }
 
-void print_strokes(const scenes::PlanResult& plan) {
-    const scenes::Case& c = plan.planned;
+void print_strokes(const job::PlanResult& plan) {
+    const files::Case& c = plan.planned;
     int steps = 4, punches = 5, dies = 3;  // widths of the columns
-    for (const scenes::Step& s : c.steps) {
+    for (const files::Step& s : c.steps) {
         steps = std::max(steps, static_cast<int>(s.name.size()));
         punches = std::max(punches, static_cast<int>(c.tools[s.punch].name.size()));
         dies = std::max(dies, static_cast<int>(die_words(c, s).size()));
@@ -92,23 +91,23 @@ void print_strokes(const scenes::PlanResult& plan) {
     std::printf("    %-*s  %-*s  %-*s  %-4s  %-5s %9s %8s %10s\n", steps, "", punches, "", dies, "", "", "",
                 "free deg", "mm", "deg");
     for (std::size_t i = 0; i < c.steps.size(); ++i) {
-        const scenes::Step& s = c.steps[i];
-        const scenes::StepResult& r = plan.fit.job.steps[i];
-        const int bend = s.first == scenes::First::right ? s.bends.back() : s.bends.front();
+        const files::Step& s = c.steps[i];
+        const job::StepResult& r = plan.fit.job.steps[i];
+        const int bend = s.first == files::First::right ? s.bends.back() : s.bends.front();
         const double stop =
-            s.stop == scenes::StopKind::free_angle ? s.stop_value : std::abs(c.part.bends[bend].angle);
+            s.stop == files::StopKind::free_angle ? s.stop_value : std::abs(c.part.bends[bend].angle);
         std::printf("    %-*s  %-*s  %-*s  %-4s  %-5s %9.2f %8.3f %10.2f\n", steps, s.name.c_str(), punches,
                     c.tools[s.punch].name.c_str(), dies, die_words(c, s).c_str(),
-                    s.face == scenes::Face::down ? "down" : "up",
-                    s.first == scenes::First::right ? "right" : "left", stop / degree, r.stroke.stop_travel,
+                    s.face == files::Face::down ? "down" : "up",
+                    s.first == files::First::right ? "right" : "left", stop / degree, r.stroke.stop_travel,
                     r.bends.empty() ? 0.0 : r.bends.front().springback() / degree);
     }
 }
 
-void print_fit(const scenes::Case& c, const scenes::PlanResult& plan) {
-    const scenes::Fit& fit = plan.fit;
+void print_fit(const files::Case& c, const job::PlanResult& plan) {
+    const job::Fit& fit = plan.fit;
     std::printf("\nBlank %.2f mm long (DIN 6935: %.2f); bend lines at", fit.job.blank.length,
-                scenes::make_blank(c).length);
+                job::make_blank(c).length);
     for (const double line : fit.job.blank.bend_line) std::printf(" %.2f", line);
     std::printf(
         " mm.\nAfter %d run%s the finished part is at most %.3f degrees and %.3f mm off the drawing.\n",
@@ -117,7 +116,7 @@ void print_fit(const scenes::Case& c, const scenes::PlanResult& plan) {
 
 }  // namespace
 
-void print_plan(const scenes::Case& c, const scenes::PlanResult& plan,
+void print_plan(const files::Case& c, const job::PlanResult& plan,
                 const std::optional<std::filesystem::path>& file) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; %zu bends\n", c.title.c_str(), c.material.title.c_str(),
                 c.thickness, c.width, c.part.bends.size());
@@ -139,8 +138,8 @@ void print_plan(const scenes::Case& c, const scenes::PlanResult& plan,
         std::printf("\n%s%s\n", plan.fit.meets ? "The drawing is met. " : "",
                     file ? ("The completed case is " + file->string()).c_str() : "");
     }
-    std::printf("\n%s\n", render::brief_caution().c_str());
+    std::printf("\n%s\n", picture::brief_caution().c_str());
     std::fflush(stdout);
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -5,12 +5,12 @@
 #include <filesystem>
 #include <optional>
 
-#include "scenes/planning/plan.h"
+#include "scenes/job/plan/plan.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 // file  of the completed case, when there is one
-void print_plan(const scenes::Case& c, const scenes::PlanResult& plan,
+void print_plan(const files::Case& c, const job::PlanResult& plan,
                 const std::optional<std::filesystem::path>& file);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -5,15 +5,15 @@
 #include <memory>
 #include <optional>
 
-#include "scenes/exchange/whole_file.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/drawing_files.h"
-#include "scenes/program/job.h"
-#include "scenes/report/report_files.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/drawing_files.h"
+#include "scenes/commands/job.h"
+#include "scenes/documents/report/report_files.h"
+#include "scenes/files/whole/whole_file.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -34,22 +34,23 @@ void report(const ReportCommand& given, int& status) {
     const auto tell = [&](const std::string& what) {
         if (!given.output.quiet) std::printf("%s\n", what.c_str());
     };
-    const std::vector<scenes::Drawing> drawings = given.wants("page") || given.wants("figures")
-                                                      ? scenes::report_drawings(job.c, job.result)
-                                                      : std::vector<scenes::Drawing>();
+    const std::vector<documents::Drawing> drawings = given.wants("page") || given.wants("figures")
+                                                         ? documents::report_drawings(job.c, job.result)
+                                                         : std::vector<documents::Drawing>();
     const std::string page =
-        given.wants("page") ? scenes::report_page(job.c, job.result, job.shop, drawings) : "";
+        given.wants("page") ? documents::report_page(job.c, job.result, job.shop, drawings) : "";
     const std::filesystem::path folder = make_folder(given.out);
     if (given.wants("page")) {
         const std::filesystem::path file = folder / "report.html";
-        scenes::write_whole(file, page);
+        files::write_whole(file, page);
         tell(file.string() + words(": %.2f MB", static_cast<double>(page.size()) / 1e6));
     }
-    if (given.wants("sheets")) tell(scenes::write_sheets(job.c, job.result, folder).string());
+    if (given.wants("sheets")) tell(documents::write_sheets(job.c, job.result, folder).string());
     if (given.wants("figures")) {
         const std::filesystem::path figures = make_folder((folder / "figures").string());
-        const render::Theme theme = given.theme == "dark" ? render::Theme::dark : render::Theme::light;
-        const std::size_t charts = scenes::write_figures(job.c, job.result, job.shop, figures, theme).size();
+        const picture::Theme theme = given.theme == "dark" ? picture::Theme::dark : picture::Theme::light;
+        const std::size_t charts =
+            documents::write_figures(job.c, job.result, job.shop, figures, theme).size();
         const int drawn = write_drawings(drawings, make_folder((figures / "drawings").string()),
                                          DrawingKinds::paper_and_dxf);
         tell(figures.string() + words(": %zu files, and %d in drawings", charts, drawn));
@@ -82,4 +83,4 @@ void add_report(CLI::App& app, int& status) {
     command->callback([given, &status] { report(*given, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -1,8 +1,8 @@
-#include "scenes/program/sheets.h"
+#include "scenes/commands/sheets.h"
 
 #include "render/picture/painter.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -11,12 +11,12 @@ constexpr int png_height = 1588;
 
 }  // namespace
 
-void write_sheet(const std::function<render::DrawingList(int height)>& draw,
+void write_sheet(const std::function<picture::DrawingList(int height)>& draw,
                  const std::filesystem::path& folder, const std::string& name) {
-    const render::DrawingList page = draw(page_height);
-    render::write_svg(page, folder / (name + ".svg"));
-    render::write_pdf(page, folder / (name + ".pdf"));
-    render::write_png(draw(png_height), folder / (name + ".png"));
+    const picture::DrawingList page = draw(page_height);
+    picture::write_svg(page, folder / (name + ".svg"));
+    picture::write_pdf(page, folder / (name + ".pdf"));
+    picture::write_png(draw(png_height), folder / (name + ".png"));
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

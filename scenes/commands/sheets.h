@@ -8,10 +8,10 @@
 
 #include "render/picture/drawing_list.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 // draw: to a height in pixels. Writes NAME.svg, NAME.pdf and NAME.png. Throws as the painter.
-void write_sheet(const std::function<render::DrawingList(int height)>& draw,
+void write_sheet(const std::function<picture::DrawingList(int height)>& draw,
                  const std::filesystem::path& folder, const std::string& name);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

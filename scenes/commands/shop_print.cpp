@@ -1,27 +1,27 @@
-#include "scenes/program/shop_print.h"
+#include "scenes/commands/shop_print.h"
 
 #include <algorithm>
 #include <cstdio>
 
-#include "scenes/program/options.h"
+#include "scenes/commands/options.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
-using scenes::ToolInShop;
+using job::ToolInShop;
 
 std::string block_words(const shop::ToolStock& s) {
     return fixed(s.block_wide, 0) + "x" + fixed(s.block_high, 0) + "x" + fixed(s.block_long, 0);
 }
 
-std::string margin_words(const scenes::Case& c, const ToolInShop& t) {
-    const std::optional<double> margin = scenes::steel_margin(c, t);
+std::string margin_words(const files::Case& c, const job::ToolInShop& t) {
+    const std::optional<double> margin = job::steel_margin(c, t);
     return margin ? fixed(*margin, 2) : "-";
 }
 
-void print_tool(const scenes::Case& c, const ToolInShop& t) {
-    const scenes::Tool& tool = c.tools[t.tool];
+void print_tool(const files::Case& c, const job::ToolInShop& t) {
+    const files::Tool& tool = c.tools[t.tool];
     const bool cut = t.section.has_value();
     std::printf("    %-16s %-8s %6.2f %14s %7s %7s %8s %8s %8s %8s %7s\n", tool.name.c_str(),
                 tool.make.steel.empty() ? "-" : tool.make.steel.c_str(), t.stock.mass,
@@ -34,9 +34,9 @@ void print_tool(const scenes::Case& c, const ToolInShop& t) {
                 t.contact ? fixed(t.contact->contact.pressure, 0).c_str() : "-", margin_words(c, t).c_str());
 }
 
-void print_springs(const scenes::Case& c, const ToolInShop& t) {
+void print_springs(const files::Case& c, const job::ToolInShop& t) {
     if (!t.springs) return;
-    const scenes::SpringAdvice& advice = *t.springs;
+    const job::SpringAdvice& advice = *t.springs;
     const shop::ChosenSpring& s = advice.each;
     const char* const name = c.tools[t.tool].name.c_str();
     std::printf(
@@ -63,24 +63,24 @@ void print_list(const char* heading, const std::vector<std::string>& lines) {
 
 }  // namespace
 
-void print_tools(const scenes::Case& c, const scenes::ShopReport& shop) {
+void print_tools(const files::Case& c, const job::ShopReport& shop) {
     std::printf("%s\nTools as long as the strip is wide and %.0f mm where the case gives no length.\n\n",
-                c.title.c_str(), scenes::tool_length(c, scenes::Tool{}) - c.width);
+                c.title.c_str(), job::tool_length(c, files::Tool{}) - c.width);
     std::printf("    %-16s %-8s %6s %14s %7s %7s %8s %8s %8s %8s %7s\n", "tool", "steel", "mass", "block",
                 "milling", "erosion", "section", "pulled", "pressed", "contact", "margin");
     std::printf("    %-16s %-8s %6s %14s %7s %7s %8s %8s %8s %8s\n", "", "", "kg", "mm", "h", "h", "mm",
                 "MPa", "MPa", "MPa");
-    for (const ToolInShop& t : shop.tools) print_tool(c, t);
+    for (const job::ToolInShop& t : shop.tools) print_tool(c, t);
     std::printf(
         "\nThe section is the one that comes nearest to what its steel may be asked to bear; the margin is "
         "over that,\nwith the contact's, above 1 within it.\n");
     bool any = false;
-    for (const ToolInShop& t : shop.tools) {
+    for (const job::ToolInShop& t : shop.tools) {
         if (t.springs && !any) std::printf("\nSprings:\n");
         any = any || t.springs;
         print_springs(c, t);
     }
-    for (const scenes::SharedBlock& block : shop.shared)
+    for (const job::SharedBlock& block : shop.shared)
         std::printf("%s'%s' serves %d strokes: %.2f kg of steel saved against blocks of their own.\n",
                     &block == &shop.shared.front() ? "\n" : "", c.tools[block.tool].name.c_str(), block.uses,
                     block.saved_kg);
@@ -90,7 +90,7 @@ void print_tools(const scenes::Case& c, const scenes::ShopReport& shop) {
     std::printf("\nNominal stresses: an inner corner raises them, a sharp one two or three times.\n");
 }
 
-void print_cost(const scenes::Case& c, const scenes::ShopReport& shop, const std::vector<int>& batches) {
+void print_cost(const files::Case& c, const job::ShopReport& shop, const std::vector<int>& batches) {
     const shop::CostSheet& sheet = shop.cost;
     std::printf("%s\nCosts in %s%s\n\n    %-12s %10s %10s", c.title.c_str(), sheet.money.c_str(),
                 shop.cost_asked ? "" : ", at rates that are common practice: the case has no [cost]", "group",
@@ -114,12 +114,12 @@ void print_cost(const scenes::Case& c, const scenes::ShopReport& shop, const std
                 sheet.press_time, 100.0 * sheet.strip_yield);
     if (sheet.blanks_a_sheet > 0) std::printf(", %d blanks a sheet", sheet.blanks_a_sheet);
     std::printf("; %.2f kWh a thousand parts.\n", sheet.energy_per_thousand);
-    for (const scenes::SharedBlock& block : shop.shared)
+    for (const job::SharedBlock& block : shop.shared)
         std::printf("'%s' serves %d strokes: %.2f kg of tool steel saved.\n",
                     c.tools[block.tool].name.c_str(), block.uses, block.saved_kg);
 }
 
-void print_shop(const scenes::ShopReport& shop) {
+void print_shop(const job::ShopReport& shop) {
     print_list("Cautions of the shop:", shop.cautions);
     for (const std::string& what : shop.not_checked) std::printf("Not checked: %s.\n", what.c_str());
     if (shop.cost_asked)
@@ -128,4 +128,4 @@ void print_shop(const scenes::ShopReport& shop) {
                     shop.cost.money.c_str(), shop.cost.press_time);
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

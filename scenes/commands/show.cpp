@@ -2,16 +2,16 @@
 
 #include <memory>
 
-#include "render/window/display.h"
-#include "render/window/window.h"
-#include "scenes/case/read_case.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/exit_status.h"
-#include "scenes/program/options.h"
+#include "render/ui/display.h"
+#include "render/ui/window.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/exit_status.h"
+#include "scenes/commands/options.h"
+#include "scenes/files/case/read_case.h"
 #include "scenes/window/main_show.h"
 #include "sim/errors.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -25,25 +25,25 @@ void show(const ShowCommand& given, int& status) {
     if (given.file.empty() && !given.bench)
         complain("CASE", "nothing is named to be shown; give a case file, or --bench");
     // What is wrong with the case is told before there is a window.
-    if (!given.file.empty()) scenes::read_case(given.file);
-    const render::Screen screen;
+    if (!given.file.empty()) files::read_case(given.file);
+    const ui::Screen screen;
     if (const std::optional<std::string> why = screen.why_not())
         throw std::runtime_error("no window: " + *why +
                                  "; \"overbend film\" and \"overbend report\" show the same without one");
-    const std::filesystem::path memory = scenes::remembered_file();
-    scenes::Remembered remembered = scenes::read_remembered(memory);
-    remembered.scene = given.bench ? scenes::SceneKind::bench : scenes::SceneKind::process;
+    const std::filesystem::path memory = window::remembered_file();
+    window::Remembered remembered = window::read_remembered(memory);
+    remembered.scene = given.bench ? window::SceneKind::bench : window::SceneKind::process;
     if (!given.theme.empty()) remembered.dark = given.theme == "dark";
-    scenes::MainShow main(
+    window::MainShow main(
         remembered, given.file.empty() ? std::nullopt : std::optional<std::filesystem::path>(given.file));
-    render::WindowOptions options;
+    ui::WindowOptions options;
     options.width = remembered.width, options.height = remembered.height;
     options.scale = screen.scale();
     {
-        render::Window window(options);
+        ui::Window window(options);
         window.run(main);
     }
-    scenes::write_remembered(memory, main.remembered());
+    window::write_remembered(memory, main.remembered());
     status = static_cast<int>(Exit::done);
 }
 
@@ -63,4 +63,4 @@ void add_show(CLI::App& app, int& status) {
     command->callback([given, &status] { show(*given, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

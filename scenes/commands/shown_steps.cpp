@@ -1,13 +1,13 @@
-#include "scenes/program/shown_steps.h"
+#include "scenes/commands/shown_steps.h"
 
 #include <algorithm>
 #include <optional>
 #include <set>
 #include <sstream>
 
-#include "scenes/program/options.h"
+#include "scenes/commands/options.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -18,14 +18,14 @@ std::optional<int> number_in(const std::string& text) {
     return std::stoi(text);
 }
 
-std::string known_steps(const scenes::Case& c) {
+std::string known_steps(const files::Case& c) {
     std::string known;
     for (std::size_t i = 0; i < c.steps.size(); ++i)
         known += (i > 0 ? ", " : "") + std::to_string(i + 1) + " " + c.steps[i].name;
     return known;
 }
 
-std::optional<int> find_step(const scenes::Case& c, const std::string& name) {
+std::optional<int> find_step(const files::Case& c, const std::string& name) {
     for (std::size_t i = 0; i < c.steps.size(); ++i)
         if (c.steps[i].name == name) return static_cast<int>(i);
     const std::optional<int> number = number_in(name);
@@ -41,14 +41,14 @@ std::string trimmed(const std::string& text) {
 
 }  // namespace
 
-int step_named(const scenes::Case& c, const std::string& name, const std::string& option) {
+int step_named(const files::Case& c, const std::string& name, const std::string& option) {
     const std::optional<int> found = find_step(c, name);
     if (!found)
         complain(option, "there is no step \"" + name + "\"; give a name or number of: " + known_steps(c));
     return *found;
 }
 
-std::vector<int> chosen_steps(const scenes::Case& c, const std::string& list) {
+std::vector<int> chosen_steps(const files::Case& c, const std::string& list) {
     std::set<int> chosen;
     if (list == "all")
         for (int i = 0; i < static_cast<int>(c.steps.size()); ++i) chosen.insert(i);
@@ -72,4 +72,4 @@ std::vector<int> chosen_steps(const scenes::Case& c, const std::string& list) {
     return {chosen.begin(), chosen.end()};
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

@@ -5,15 +5,15 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 // Indices of the steps that a list names, in the job's order: "all", or names and numbers with commas between
 // ("lip,hook", "1,3"), or a stretch of numbers ("2-4"). Throws CLI::ValidationError naming the option.
-std::vector<int> chosen_steps(const scenes::Case& c, const std::string& list);
+std::vector<int> chosen_steps(const files::Case& c, const std::string& list);
 
 // One step by its name or number. Throws as above, naming `option`.
-int step_named(const scenes::Case& c, const std::string& name, const std::string& option);
+int step_named(const files::Case& c, const std::string& name, const std::string& option);
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

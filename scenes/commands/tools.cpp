@@ -5,13 +5,13 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
-#include "scenes/exchange/shop_json.h"
-#include "scenes/exchange/whole_file.h"
-#include "scenes/program/commands.h"
-#include "scenes/program/job.h"
-#include "scenes/program/shop_print.h"
+#include "scenes/commands/commands.h"
+#include "scenes/commands/job.h"
+#include "scenes/commands/shop_print.h"
+#include "scenes/documents/results/shop_json.h"
+#include "scenes/files/whole/whole_file.h"
 
-namespace overbend::program {
+namespace overbend::commands {
 
 namespace {
 
@@ -27,11 +27,11 @@ void tools(const ToolsOptions& options, int& status) {
     const Job job = run_job(options.file, options.out, options.output);
     const ordered_json json = {{"format", 1},
                                {"title", job.c.title},
-                               {"tools", scenes::tools_json(job.c, job.shop)},
+                               {"tools", documents::tools_json(job.c, job.shop)},
                                {"findings", job.shop.findings},
                                {"cautions", job.shop.cautions},
                                {"not_checked", job.shop.not_checked}};
-    if (options.out) scenes::write_whole(make_folder(*options.out) / "tools.json", json.dump(1) + "\n");
+    if (options.out) files::write_whole(make_folder(*options.out) / "tools.json", json.dump(1) + "\n");
     if (options.output.json)
         print_json(json);
     else if (!options.output.quiet)
@@ -56,4 +56,4 @@ void add_tools(CLI::App& app, int& status) {
     command->callback([options, &status] { tools(*options, status); });
 }
 
-}  // namespace overbend::program
+}  // namespace overbend::commands

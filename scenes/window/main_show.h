@@ -10,17 +10,17 @@
 #include "scenes/window/bench/bench_scene.h"
 #include "scenes/window/process/process_scene.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
-class MainShow : public render::Show {
+class MainShow : public ui::Show {
   public:
     // Begins with what is remembered. The case is opened if one is named.
     MainShow(const Remembered& remembered, const std::optional<std::filesystem::path>& file);
 
-    render::Motion motion() override;
-    void draw(render::Ui& ui, int width, int height, double seconds) override;
+    ui::Motion motion() override;
+    void draw(ui::Ui& ui, int width, int height, double seconds) override;
     void dropped(const std::vector<std::filesystem::path>& files) override;
-    render::Theme theme() const override;
+    picture::Theme theme() const override;
     std::string title() const override;
     bool may_close() override;
     bool over() const override { return over_; }
@@ -30,9 +30,9 @@ class MainShow : public render::Show {
     BenchScene& bench() { return bench_; }
 
   private:
-    void draw_row(render::Ui& ui);
-    void draw_leaving(render::Ui& ui);
-    void draw_help(render::Ui& ui);
+    void draw_row(ui::Ui& ui);
+    void draw_leaving(ui::Ui& ui);
+    void draw_help(ui::Ui& ui);
     Remembered remembered_;
     ProcessScene process_;
     BenchScene bench_;
@@ -40,4 +40,4 @@ class MainShow : public render::Show {
     bool leaving_ = false;  // asked what is to become of unsaved changes
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

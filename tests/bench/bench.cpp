@@ -12,12 +12,12 @@
 
 #include "render/picture/painter.h"
 #include "render/picture/stage.h"
-#include "scenes/case/read_card.h"
-#include "scenes/case/read_case.h"
-#include "scenes/planning/attempt.h"
-#include "scenes/planning/plan.h"
-#include "scenes/process/process.h"
-#include "scenes/process/vee_bend.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/plan/attempt.h"
+#include "scenes/job/plan/plan.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/run/vee_bend.h"
 
 using namespace overbend;
 
@@ -38,11 +38,11 @@ double least_ms(int times, Work work) {
 
 // Cranked strips with long flats: every order goes for most of their bends, so that the search has much to
 // look at.
-scenes::Case cranked(int bends) {
+files::Case cranked(int bends) {
     constexpr double degree = 3.14159265358979323846 / 180.0;
-    scenes::Case c;
+    files::Case c;
     c.title = "cranked strip";
-    c.material = scenes::read_card("dc01", ".");
+    c.material = files::read_card("dc01", ".");
     c.thickness = 1.0;
     c.width = 20.0;
     for (int i = 0; i <= bends; ++i) c.part.flats.push_back(18.0 + 4.0 * (i % 3));
@@ -58,17 +58,17 @@ scenes::Case cranked(int bends) {
 }
 
 void time_plan() {
-    const scenes::Case eight = cranked(8);
-    scenes::PlanResult plan;
-    const double plan_ms = least_ms(3, [&] { plan = scenes::plan_case(eight, {}); });
+    const files::Case eight = cranked(8);
+    job::PlanResult plan;
+    const double plan_ms = least_ms(3, [&] { plan = job::plan_case(eight, {}); });
     std::printf("plan of 8 bends: %s, %d runs, %ld strokes by rule, %.0f ms\n", plan.found ? "found" : "none",
                 plan.fit.runs, plan.asked, plan_ms);
 }
 
 void time_search() {
-    const scenes::Case twelve = cranked(12);
-    std::unique_ptr<scenes::Attempt> attempt;
-    const double search_ms = least_ms(5, [&] { attempt = scenes::search_with(twelve, 5, 0.0); });
+    const files::Case twelve = cranked(12);
+    std::unique_ptr<job::Attempt> attempt;
+    const double search_ms = least_ms(5, [&] { attempt = job::search_with(twelve, 5, 0.0); });
     std::printf("search of 12 bends: %zu orders, %d ways, %d sets, %ld strokes by rule, %.0f ms\n",
                 attempt->search.best.size(), attempt->ways->count(), attempt->search.sets,
                 attempt->search.asked, search_ms);
@@ -76,22 +76,22 @@ void time_search() {
 
 // One core, a picture of 1920 x 1080 without and with its magnifier: the list, the pixels, the PNG. The words
 // that are the same from picture to picture are kept, as in a film.
-void time_painting(const scenes::Case& c, const scenes::JobResult& job) {
-    const render::PictureSize size{1920, 1080};
-    for (const render::Lens lens : {render::Lens::hidden, render::Lens::shown}) {
+void time_painting(const files::Case& c, const job::JobResult& job) {
+    const picture::PictureSize size{1920, 1080};
+    for (const picture::Lens lens : {picture::Lens::hidden, picture::Lens::shown}) {
         double list_ms = 0.0, paint_ms = 0.0, png_ms = 0.0;
         int pictures = 0;
         for (size_t i = 0; i < job.steps.size(); ++i) {
             const stroke::Recording& recording = job.steps[i].stroke.recording;
-            render::StageInfo info;
+            picture::StageInfo info;
             info.strip_width = c.width;
             info.lens = lens;
             for (const int b : c.steps[i].bends)
                 info.bends.push_back({c.part.bends[b].name, job.blank.bend_line[b], 0.0, {}, {}, 0.0});
-            const render::View view = render::choose_view(recording, size, info);
-            render::Pixels pixels;
+            const picture::View view = picture::choose_view(recording, size, info);
+            picture::Pixels pixels;
             for (double at = 0.0; at < static_cast<double>(recording.states.size()) - 1.0; at += 3.7) {
-                render::DrawingList list;
+                picture::DrawingList list;
                 list_ms += least_ms(3, [&] { list = draw_stage(recording, at, info, size, view); });
                 paint_ms += least_ms(3, [&] { paint(list, pixels); });
                 png_ms += least_ms(3, [&] { png_bytes(pixels); });
@@ -101,37 +101,37 @@ void time_painting(const scenes::Case& c, const scenes::JobResult& job) {
         std::printf(
             "stage of the demo at 1920 x 1080%s: %d pictures, list %.1f ms, pixels %.1f ms, PNG %.1f ms "
             "each\n",
-            lens == render::Lens::shown ? " with magnifier" : "", pictures, list_ms / pictures,
+            lens == picture::Lens::shown ? " with magnifier" : "", pictures, list_ms / pictures,
             paint_ms / pictures, png_ms / pictures);
     }
 }
 
 void time_bend() {
-    scenes::VeeBend bend;
-    bend.material = scenes::read_card("dc01", ".");
+    job::VeeBend bend;
+    bend.material = files::read_card("dc01", ".");
     bend.layers = 11;
     bend.elements_per_thickness = 10.0;
     stroke::Stop stop{stroke::StopKind::free_angle, 1.5707963267948966};
-    scenes::VeeResult vee;
-    const double vee_ms = least_ms(7, [&] { vee = scenes::bend_vee(bend, stop, {}); });
+    job::VeeResult vee;
+    const double vee_ms = least_ms(7, [&] { vee = job::bend_vee(bend, stop, {}); });
     std::printf("V bend: %d nodes, %d increments, %d iterations, %.1f ms\n", vee.stroke.free.nodes(),
                 vee.stroke.increments, vee.stroke.iterations, vee_ms);
 }
 
 void time_demo() {
-    const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
-    scenes::JobResult job;
-    const double job_ms = least_ms(3, [&] { job = scenes::run_process(c, {}); });
+    const files::Case c = files::read_case("cases/cable-hook/case.toml");
+    job::JobResult job;
+    const double job_ms = least_ms(3, [&] { job = job::run_process(c, {}); });
     int increments = 0, iterations = 0;
-    for (const scenes::StepResult& s : job.steps)
+    for (const job::StepResult& s : job.steps)
         increments += s.stroke.increments, iterations += s.stroke.iterations;
     std::printf("demo: %d nodes, %zu strokes, %d increments, %d iterations, %.0f ms\n",
                 job.steps.front().stroke.free.nodes(), job.steps.size(), increments, iterations, job_ms);
 }
 
 void time_stage() {
-    const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
-    time_painting(c, scenes::run_process(c, {}));
+    const files::Case c = files::read_case("cases/cable-hook/case.toml");
+    time_painting(c, job::run_process(c, {}));
 }
 
 struct Part {

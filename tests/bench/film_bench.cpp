@@ -14,8 +14,8 @@
 #include "render/film/film_file.h"
 #include "render/film/paint_in_order.h"
 #include "render/film/yuv.h"
-#include "scenes/case/read_case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
 
 using namespace overbend;
 using Clock = std::chrono::steady_clock;
@@ -43,12 +43,12 @@ double seconds_since(Clock::time_point begin) {
     return std::chrono::duration<double>(Clock::now() - begin).count();
 }
 
-render::FilmJob film_of(const scenes::Case& c, const scenes::JobResult& result) {
-    render::FilmJob job;
+film::FilmJob film_of(const files::Case& c, const job::JobResult& result) {
+    film::FilmJob job;
     job.title = c.title;
     job.strip_width = c.width;
     for (std::size_t i = 0; i < result.steps.size(); ++i) {
-        render::StrokeFilm stroke;
+        film::StrokeFilm stroke;
         stroke.step_name = result.steps[i].name;
         stroke.recording = &result.steps[i].stroke.recording;
         for (const int b : c.steps[i].bends)
@@ -59,23 +59,23 @@ render::FilmJob film_of(const scenes::Case& c, const scenes::JobResult& result) 
 }
 
 // On one core, every so many of the film's pictures.
-void time_parts(const render::FilmJob& job, const render::FilmOptions& options) {
+void time_parts(const film::FilmJob& job, const film::FilmOptions& options) {
     const auto begin = Clock::now();
-    const render::FrameList list = render::timeline(job, options);
+    const film::FrameList list = film::timeline(job, options);
     std::printf("timeline: %.0f ms\n", 1e3 * seconds_since(begin));
-    const std::vector<render::Shot> shots = render::shots_of(list);
-    std::printf("%d frames, %zu of them look different\n", render::frames_in(shots), shots.size());
+    const std::vector<film::Shot> shots = film::shots_of(list);
+    std::printf("%d frames, %zu of them look different\n", film::frames_in(shots), shots.size());
     double drawing = 0.0, painting = 0.0, changing = 0.0;
     int count = 0;
-    render::Pixels pixels;
+    picture::Pixels pixels;
     std::vector<std::uint8_t> yuv;
     for (std::size_t i = 0; i < shots.size(); i += 11, ++count) {
         const double start = thread_seconds();
-        const render::DrawingList drawn = render::draw_frame(job, options, list, shots[i].moment);
+        const picture::DrawingList drawn = film::draw_frame(job, options, list, shots[i].moment);
         const double is_drawn = thread_seconds();
-        render::paint(drawn, pixels);
+        picture::paint(drawn, pixels);
         const double is_painted = thread_seconds();
-        render::to_yuv420p(pixels, yuv);
+        film::to_yuv420p(pixels, yuv);
         drawing += 1e3 * (is_drawn - start);
         painting += 1e3 * (is_painted - is_drawn);
         changing += 1e3 * (thread_seconds() - is_painted);
@@ -84,11 +84,11 @@ void time_parts(const render::FilmJob& job, const render::FilmOptions& options) 
                 drawing / count, painting / count, changing / count);
 }
 
-void time_whole(const render::FilmJob& job, const render::FilmOptions& options,
+void time_whole(const film::FilmJob& job, const film::FilmOptions& options,
                 const std::filesystem::path& file) {
     const double own = processor_seconds(RUSAGE_SELF), encoding = processor_seconds(RUSAGE_CHILDREN);
     const auto begin = Clock::now();
-    const render::WrittenFilm film = render::write_mp4(job, options, file, 0);
+    const film::WrittenFilm film = film::write_mp4(job, options, file, 0);
     const double all = seconds_since(begin);
     const unsigned cores = std::thread::hardware_concurrency();
     const double painted = processor_seconds(RUSAGE_SELF) - own;
@@ -104,13 +104,13 @@ void time_whole(const render::FilmJob& job, const render::FilmOptions& options,
 }  // namespace
 
 int main() {
-    const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
-    const scenes::JobResult result = scenes::run_process(c, {});
+    const files::Case c = files::read_case("cases/cable-hook/case.toml");
+    const job::JobResult result = job::run_process(c, {});
     if (!result.solved) return 1;
-    const render::FilmJob job = film_of(c, result);
-    render::FilmOptions options;
+    const film::FilmJob job = film_of(c, result);
+    film::FilmOptions options;
     options.size = {1920, 1080};
-    options.lens = render::Lens::shown;
+    options.lens = picture::Lens::shown;
     time_parts(job, options);
     const std::filesystem::path file = std::filesystem::temp_directory_path() / "overbend_bench.mp4";
     time_whole(job, options, file);

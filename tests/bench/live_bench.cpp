@@ -10,7 +10,8 @@
 #include "scenes/window/bench/work.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::job;
+using namespace overbend::window;
 
 namespace {
 

@@ -12,9 +12,9 @@
 #include <cstdio>
 #include <string>
 
-#include "render/window/display.h"
-#include "render/window/window.h"
-#include "scenes/case/read_case.h"
+#include "render/ui/display.h"
+#include "render/ui/window.h"
+#include "scenes/files/case/read_case.h"
 #include "scenes/window/job/easel.h"
 #include "scenes/window/main_show.h"
 
@@ -40,7 +40,7 @@ double processor_seconds() {
     return in_seconds(used.ru_utime) + in_seconds(used.ru_stime);
 }
 
-void press(render::Window& window, render::Show& show, sf::Keyboard::Key key) {
+void press(ui::Window& window, ui::Show& show, sf::Keyboard::Key key) {
     sf::Event event{};
     event.key.code = key;
     event.type = sf::Event::KeyPressed;
@@ -51,14 +51,14 @@ void press(render::Window& window, render::Show& show, sf::Keyboard::Key key) {
     window.turn(show);
 }
 
-void rest(render::Window& window, render::Show& show) {
+void rest(ui::Window& window, ui::Show& show) {
     for (int still = 0; still < 6;) {
-        still = show.motion() == render::Motion::still ? still + 1 : 0;
+        still = show.motion() == ui::Motion::still ? still + 1 : 0;
         window.turn(show);
     }
 }
 
-void play(const std::string& what, render::Window& window, render::Show& show) {
+void play(const std::string& what, ui::Window& window, ui::Show& show) {
     press(window, show, sf::Keyboard::Space);
     const double used = processor_seconds();
     const int before = window.frames();
@@ -75,17 +75,17 @@ void play(const std::string& what, render::Window& window, render::Show& show) {
 // Pictures of the film one after the other, as the window asks for them, and none of it shown.
 void paint_alone() {
     const std::atomic<bool> cancelled{false};
-    scenes::RunProgress progress;
-    const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
-    const auto job = std::make_shared<const scenes::RanJob>(run_job(c, scenes::Wanted(cancelled), progress));
-    scenes::Wish wish;
-    wish.reel = make_reel(job, {width, height}, render::Lens::shown, render::Charts::shown);
-    scenes::Easel easel;
+    window::RunProgress progress;
+    const files::Case c = files::read_case("cases/cable-hook/case.toml");
+    const auto job = std::make_shared<const window::RanJob>(run_job(c, window::Wanted(cancelled), progress));
+    window::Wish wish;
+    wish.reel = make_reel(job, {width, height}, picture::Lens::shown, picture::Charts::shown);
+    window::Easel easel;
     int painted = 0;
     const auto begin = Clock::now();
     for (; seconds_since(begin) < 0.5 * seconds; wish.at += 1.0) {
         easel.paint(wish);
-        std::optional<scenes::Painted> picture;
+        std::optional<window::Painted> picture;
         while (!(picture = easel.take())) std::this_thread::yield();
         easel.give_back(*picture);
         ++painted;
@@ -95,7 +95,7 @@ void paint_alone() {
 }
 
 // The same frame over and over, as when the mouse moves about.
-void show_alone(render::Window& window, render::Show& show) {
+void show_alone(ui::Window& window, ui::Show& show) {
     const int before = window.frames();
     const double used = processor_seconds();
     const auto begin = Clock::now();
@@ -113,18 +113,18 @@ void show_alone(render::Window& window, render::Show& show) {
 }  // namespace
 
 int main() {
-    const render::Screen screen;
+    const ui::Screen screen;
     if (const std::optional<std::string> why = screen.why_not()) {
         std::printf("no window: %s\n", why->c_str());
         return 1;
     }
     paint_alone();
-    scenes::Remembered remembered;
+    window::Remembered remembered;
     remembered.width = width, remembered.height = height;
-    scenes::MainShow show(remembered, std::filesystem::path("cases/cable-hook/case.toml"));
-    render::WindowOptions options;
+    window::MainShow show(remembered, std::filesystem::path("cases/cable-hook/case.toml"));
+    ui::WindowOptions options;
     options.width = width, options.height = height;
-    render::Window window(options);
+    ui::Window window(options);
     rest(window, show);
     show_alone(window, show);
     play("playing", window, show);

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
 namespace overbend::tests {
 
@@ -17,9 +17,9 @@ struct Leaf {
 
 // Every field but the file it was read from. A new member of the structs in case.h does not compile in there
 // until it is listed: so nothing is forgotten.
-std::vector<Leaf> leaves_of(const scenes::Case& job);
+std::vector<Leaf> leaves_of(const files::Case& job);
 
 // What is not the same, a line each; numbers within a relative 1e-12, and 1e-12 near 0.
-std::vector<std::string> differences(const scenes::Case& a, const scenes::Case& b);
+std::vector<std::string> differences(const files::Case& a, const files::Case& b);
 
 }  // namespace overbend::tests

@@ -4,10 +4,10 @@
 
 #include <fstream>
 
-#include "scenes/case/read_card.h"
-#include "scenes/case/read_case.h"
-#include "scenes/case/read_press.h"
-#include "scenes/case/read_steel.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/read_press.h"
+#include "scenes/files/case/read_steel.h"
 
 namespace overbend::tests {
 
@@ -24,21 +24,21 @@ const std::string block_drawing =
     "0\nENDSEC\n0\nEOF\n";
 
 void as_case(const fs::path& file) {
-    scenes::read_case(file);
+    files::read_case(file);
 }
 void as_drawn_case(const fs::path& file) {
     std::ofstream(file.parent_path() / "block.dxf")
         << replaced(replaced(block_drawing, "0.015", "0"), "0\nLINE\n8\nAXIS", "0\nTEXT\n8\nAXIS");
-    scenes::read_case(file);
+    files::read_case(file);
 }
 void as_card(const fs::path& file) {
-    scenes::read_card(file.string(), "");
+    files::read_card(file.string(), "");
 }
 void as_steel(const fs::path& file) {
-    scenes::read_tool_steel(file.string(), "");
+    files::read_tool_steel(file.string(), "");
 }
 void as_press(const fs::path& file) {
-    scenes::read_press_card(file.string(), "");
+    files::read_press_card(file.string(), "");
 }
 void as_rack(const fs::path& file) {
     const fs::path job = file.parent_path() / "job.toml";
@@ -47,15 +47,15 @@ void as_rack(const fs::path& file) {
         << "\n[strip]\nmaterial = \"dc01\"\nthickness_mm = 1\nwidth_mm = 20\n"
            "[part]\npath = [ { flat_mm = 9 }, { bend_deg = 90, inside_radius_mm = 1 }, { flat_mm "
            "= 9 } ]\n";
-    scenes::read_case(job, scenes::Needs::drawing_alone);
+    files::read_case(job, files::Needs::drawing_alone);
 }
 
-std::optional<scenes::CaseError> mistake_in(const std::string& text, const Reader& read) {
+std::optional<files::CaseError> mistake_in(const std::string& text, const Reader& read) {
     const OwnFolder folder;
     const fs::path file = folder.write("case.toml", text);
     try {
         read(file);
-    } catch (const scenes::CaseError& error) {
+    } catch (const files::CaseError& error) {
         CAPTURE(std::string(error.what()));
         const std::string said = error.what();
         CHECK(error.file == file.string());
@@ -70,9 +70,9 @@ std::optional<scenes::CaseError> mistake_in(const std::string& text, const Reade
     return std::nullopt;
 }
 
-scenes::Case case_of(const std::string& text) {
+files::Case case_of(const std::string& text) {
     const OwnFolder folder;
-    return scenes::read_case(folder.write("case.toml", text));
+    return files::read_case(folder.write("case.toml", text));
 }
 
 }  // namespace overbend::tests

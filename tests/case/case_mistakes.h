@@ -7,8 +7,8 @@
 #include <optional>
 #include <string>
 
-#include "scenes/case/case.h"
-#include "scenes/case/case_error.h"
+#include "scenes/files/case/case.h"
+#include "scenes/files/case/case_error.h"
 #include "tests/files/own_folder.h"
 
 namespace overbend::tests {
@@ -28,9 +28,9 @@ extern const std::string block_drawing;
 
 // What the reader says of a file with this text; nothing when it has no objection. Checks what holds for
 // every mistake: the file's name, a remedy, one line of message.
-std::optional<scenes::CaseError> mistake_in(const std::string& text, const Reader& read);
+std::optional<files::CaseError> mistake_in(const std::string& text, const Reader& read);
 
 // The case that stands in a text.
-scenes::Case case_of(const std::string& text);
+files::Case case_of(const std::string& text);
 
 }  // namespace overbend::tests

@@ -6,7 +6,7 @@
 #include "tests/case/whole_cases.h"
 
 using namespace overbend::tests;
-using overbend::scenes::CaseError;
+using overbend::files::CaseError;
 
 namespace {
 

@@ -6,20 +6,20 @@
 #include <map>
 #include <set>
 
-#include "scenes/case/read_card.h"
-#include "scenes/case/read_cost.h"
-#include "scenes/case/read_part.h"
-#include "scenes/case/read_press.h"
-#include "scenes/case/read_steel.h"
-#include "scenes/case/read_step.h"
-#include "scenes/case/read_tool.h"
-#include "scenes/case/read_tools.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/files/case/read_cost.h"
+#include "scenes/files/case/read_part.h"
+#include "scenes/files/case/read_press.h"
+#include "scenes/files/case/read_steel.h"
+#include "scenes/files/case/read_step.h"
+#include "scenes/files/case/read_tool.h"
+#include "scenes/files/case/read_tools.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/every_key.h"
 #include "tests/case/whole_cases.h"
 
 using namespace overbend::tests;
-using overbend::scenes::CaseError;
+using overbend::files::CaseError;
 
 namespace {
 
@@ -297,7 +297,7 @@ TEST_CASE("every key that the readers know stands in one of them") {
           "punch_holder", "die_holder", "ram",   "bed",    "gauge",     "speed"}) {
         standing.insert(table);  // these stand there as tables
     }
-    using namespace overbend::scenes;
+    using namespace overbend::files;
     for (const auto& keys : {tool_keys(), part_keys(), step_keys(), card_keys(), rack_keys(), press_keys(),
                              cost_keys(), steel_keys()}) {
         for (const std::string& key : keys) CHECK_MESSAGE(standing.count(key) == 1, key);

@@ -13,11 +13,11 @@
 #include <functional>
 #include <map>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "tests/tolerance.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
 using overbend::tests::relative_error;
 
 namespace {

@@ -6,11 +6,11 @@
 
 #include <random>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/whole_cases.h"
 
-using namespace overbend::scenes;
+using namespace overbend::files;
 using namespace overbend::tests;
 using namespace std::string_literals;
 

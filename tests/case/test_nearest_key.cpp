@@ -1,12 +1,12 @@
 // The word somebody probably meant.
 
-#include "scenes/case/nearest_key.h"
+#include "scenes/files/case/nearest_key.h"
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_tool.h"
+#include "scenes/files/case/read_tool.h"
 
-using namespace overbend::scenes;
+using namespace overbend::files;
 
 TEST_CASE("slips are counted") {
     CHECK(slips_between("", "") == 0);

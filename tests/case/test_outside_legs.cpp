@@ -35,10 +35,10 @@ std::string figure(double value) {
     return text;
 }
 
-double din_length(const scenes::Case& c) {
+double din_length(const files::Case& c) {
     double length = 0.0;
     for (const double flat : c.part.flats) length += flat;
-    for (const scenes::Bend& b : c.part.bends)
+    for (const files::Bend& b : c.part.bends)
         length += plan::din_allowance(b.inside_radius, c.thickness, std::abs(b.angle));
     return length;
 }
@@ -46,7 +46,7 @@ double din_length(const scenes::Case& c) {
 }  // namespace
 
 TEST_CASE("outside legs: the standard's worked example") {
-    const scenes::Case c = case_of(
+    const files::Case c = case_of(
         one_bend("{ outside_mm = 16 }, { bend_deg = 120, inside_radius_mm = 6 }, { outside_mm = 21 }", 5.0));
     CHECK(c.part.flats[0] == doctest::Approx(5.0));
     CHECK(c.part.flats[1] == doctest::Approx(10.0));
@@ -69,20 +69,20 @@ TEST_CASE("outside legs: to the outer corner below 90 degrees, to the tangent fr
 }
 
 TEST_CASE("outside legs: every flat of a case, and back") {
-    const scenes::Case before = case_of(whole_case);
+    const files::Case before = case_of(whole_case);
     std::string text = whole_case;
     for (std::size_t i = 0; i < before.part.flats.size(); ++i) {
         double leg = before.part.flats[i];
         for (const std::size_t b : {i - 1, i}) {  // no bend before the first flat, nor after the last
             if (b >= before.part.bends.size()) continue;
-            const scenes::Bend& bend = before.part.bends[b];
+            const files::Bend& bend = before.part.bends[b];
             leg += plan::outer_corner(bend.inside_radius, before.thickness, std::abs(bend.angle));
         }
         text = replaced(text, "flat_mm = " + figure(before.part.flats[i]) + "\n",
                         "outside_mm = " + figure(leg) + "\n");
     }
     CHECK(text.find("flat_mm") == std::string::npos);
-    const scenes::Case after = case_of(text);
+    const files::Case after = case_of(text);
     for (std::size_t i = 0; i < before.part.flats.size(); ++i)
         CHECK(after.part.flats[i] == doctest::Approx(before.part.flats[i]).epsilon(1e-12));
 }

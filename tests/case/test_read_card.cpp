@@ -1,6 +1,6 @@
 // Material cards: found by name or path, and their laws.
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 
 #include <doctest/doctest.h>
 
@@ -8,13 +8,13 @@
 #include <cstdlib>
 #include <limits>
 
-#include "scenes/case/case_error.h"
+#include "scenes/files/case/case_error.h"
 #include "sim/errors.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/whole_cases.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
 using namespace overbend::tests;
 
 namespace {

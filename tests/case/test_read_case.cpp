@@ -1,6 +1,6 @@
 // A case that is right, number by number.
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 
 #include <doctest/doctest.h>
 
@@ -12,7 +12,7 @@
 #include "tests/tolerance.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
 using namespace overbend::tests;
 
 namespace {

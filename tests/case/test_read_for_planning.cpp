@@ -2,14 +2,14 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_case.h"
-#include "scenes/case/write_case.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/write_case.h"
 #include "tests/case/case_leaves.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/whole_cases.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
 using namespace overbend::tests;
 
 namespace {

@@ -5,18 +5,18 @@
 #include <algorithm>
 #include <filesystem>
 
-#include "scenes/case/named_asset.h"
-#include "scenes/case/read_case.h"
-#include "scenes/case/read_cost.h"
-#include "scenes/case/read_press.h"
-#include "scenes/case/read_steel.h"
-#include "scenes/case/write_case.h"
+#include "scenes/files/case/named_asset.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/read_cost.h"
+#include "scenes/files/case/read_press.h"
+#include "scenes/files/case/read_steel.h"
+#include "scenes/files/case/write_case.h"
 #include "tests/case/case_leaves.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/whole_cases.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
 using namespace overbend::tests;
 using doctest::Approx;
 

@@ -6,15 +6,15 @@
 #include <filesystem>
 #include <limits>
 
-#include "scenes/case/read_case.h"
-#include "scenes/case/toml_text.h"
-#include "scenes/case/write_case.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/toml_text.h"
+#include "scenes/files/case/write_case.h"
 #include "tests/case/case_leaves.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/whole_cases.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
 using namespace overbend::tests;
 namespace fs = std::filesystem;
 

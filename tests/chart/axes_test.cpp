@@ -10,7 +10,7 @@
 #include "sim/errors.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::chart;
 
 namespace {
 

@@ -15,14 +15,14 @@
 #include <cmath>
 #include <cstdio>
 
-#include "scenes/process/vee_bend.h"
+#include "scenes/job/run/vee_bend.h"
 #include "sim/errors.h"
 #include "sim/material/section.h"
 #include "tests/process/one_strip.h"
 #include "tests/tolerance.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::chart;
 using overbend::tests::relative_error;
 
 namespace {
@@ -89,7 +89,7 @@ material::Card perfectly_plastic() {
 }  // namespace
 
 TEST_CASE("the moment is the section's own, for sharp bends and hardening metal as well") {
-    material::Card card = scenes::read_card("stainless-1.4301", ".");
+    material::Card card = files::read_card("stainless-1.4301", ".");
     PureBending bending(card, 1.0, 15);
     for (const double k : {0.01, 0.05, 0.1, 0.3, 0.6}) bending.bend(k, stroke::Phase::pressing);
     bending.bend(0.59, stroke::Phase::retracting);
@@ -153,9 +153,9 @@ TEST_CASE("a strip that is bent down has the same moment and curvature as one th
 // Between nose and shoulder the strip is a lever: the moment of a section there is that of the die's force
 // beyond it, whatever the metal. Friction is in the force.
 TEST_CASE("in a V stroke the moment between nose and shoulder is the die's force times its lever") {
-    scenes::VeeBend bend = tests::plain<scenes::VeeBend>();
+    job::VeeBend bend = tests::plain<job::VeeBend>();
     bend.die_opening = 12.0;
-    const scenes::VeeResult result = bend_vee(bend, tests::stop_at(stroke::StopKind::travel, 2.0), {});
+    const job::VeeResult result = bend_vee(bend, tests::stop_at(stroke::StopKind::travel, 2.0), {});
     REQUIRE(result.stroke.solved());
     const stroke::Recording& r = result.stroke.recording;
     const BentSection greatest = find_section(r, 0.0, 1e3);

@@ -13,7 +13,8 @@
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::chart;
+using namespace overbend::picture;
 using overbend::tests::check_legible;
 using overbend::tests::contrast_of;
 using overbend::tests::says;

@@ -6,19 +6,20 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
 #include "sim/errors.h"
 #include "tests/chart/legible.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::chart;
+using namespace overbend::picture;
 
 namespace {
 
 const stroke::Recording& recording() {
-    static const scenes::JobResult job =
-        run_process(scenes::read_case("cases/one-bend-dc01/case.toml"), scenes::ProcessOptions{});
+    static const job::JobResult job =
+        run_process(files::read_case("cases/one-bend-dc01/case.toml"), job::ProcessOptions{});
     return job.steps.front().stroke.recording;
 }
 

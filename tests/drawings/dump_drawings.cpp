@@ -6,12 +6,12 @@
 #include <fstream>
 #include <string>
 
-#include "scenes/case/read_case.h"
-#include "scenes/case/tool_outline.h"
-#include "scenes/drawings/blank_sheet.h"
-#include "scenes/drawings/dxf_drawings.h"
-#include "scenes/drawings/part_sheet.h"
-#include "scenes/dxf/write_dxf.h"
+#include "scenes/documents/drawings/blank_sheet.h"
+#include "scenes/documents/drawings/dxf_drawings.h"
+#include "scenes/documents/drawings/part_sheet.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/tool_outline.h"
+#include "scenes/files/dxf/write_dxf.h"
 #include "tests/files/random_tool.h"
 
 using namespace overbend;
@@ -45,15 +45,15 @@ int main(int count, char** arguments) {
     for (int kind = 0; kind < tests::tool_kinds; ++kind) {
         for (int i = 0; i < 5; ++i) {
             const std::string name = "tool-" + std::to_string(kind) + "-" + std::to_string(i);
-            const scenes::Tool tool = tests::random_tool(kind, random);
-            write(folder / (name + ".dxf"), scenes::dxf_text(scenes::tool_dxf(tool)));
-            write(folder / (name + ".json"), pieces_json(scenes::tool_outline(tool, 1).pieces()));
+            const files::Tool tool = tests::random_tool(kind, random);
+            write(folder / (name + ".dxf"), files::dxf_text(documents::tool_dxf(tool)));
+            write(folder / (name + ".json"), pieces_json(files::tool_outline(tool, 1).pieces()));
         }
     }
-    const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
-    write(folder / "part.dxf", scenes::dxf_text(scenes::part_dxf(c)));
-    write(folder / "part.json", pieces_json(scenes::part_outline(c)));
-    const scenes::Blank blank = scenes::make_blank(c);
-    write(folder / "blank.dxf", scenes::dxf_text(scenes::blank_dxf(c, blank)));
-    write(folder / "blank.json", pieces_json(scenes::blank_outlines(c, blank).front()));
+    const files::Case c = files::read_case("cases/cable-hook/case.toml");
+    write(folder / "part.dxf", files::dxf_text(documents::part_dxf(c)));
+    write(folder / "part.json", pieces_json(documents::part_outline(c)));
+    const job::Blank blank = job::make_blank(c);
+    write(folder / "blank.dxf", files::dxf_text(documents::blank_dxf(c, blank)));
+    write(folder / "blank.json", pieces_json(documents::blank_outlines(c, blank).front()));
 }

@@ -2,17 +2,19 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_case.h"
-#include "scenes/case/tool_outline.h"
-#include "scenes/drawings/drawings.h"
-#include "scenes/drawings/dxf_drawings.h"
-#include "scenes/drawings/part_sheet.h"
-#include "scenes/dxf/chain.h"
-#include "scenes/dxf/write_dxf.h"
+#include "scenes/documents/drawings/drawings.h"
+#include "scenes/documents/drawings/dxf_drawings.h"
+#include "scenes/documents/drawings/part_sheet.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/tool_outline.h"
+#include "scenes/files/dxf/chain.h"
+#include "scenes/files/dxf/write_dxf.h"
 #include "tests/files/random_tool.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::documents;
+using namespace overbend::files;
+using namespace overbend::job;
 
 TEST_CASE("a tool's DXF drawing can be taken for its outline") {
     std::mt19937 random(8);

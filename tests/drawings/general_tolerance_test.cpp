@@ -4,9 +4,9 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/drawings/general_tolerance.h"
+#include "scenes/documents/drawings/general_tolerance.h"
 
-using namespace overbend::scenes;
+using namespace overbend::documents;
 
 TEST_CASE("lengths, radii and angles have the tolerance of their row") {
     CHECK(length_tolerance(0.49) == 0.0);

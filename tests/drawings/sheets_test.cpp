@@ -9,15 +9,18 @@
 #include <filesystem>
 
 #include "render/picture/painter.h"
-#include "scenes/case/read_case.h"
-#include "scenes/case/tool_outline.h"
-#include "scenes/drawings/drawings.h"
-#include "scenes/drawings/tool_sheet.h"
+#include "scenes/documents/drawings/drawings.h"
+#include "scenes/documents/drawings/tool_sheet.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/tool_outline.h"
 #include "tests/files/random_tool.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
-using namespace overbend::render;
+using namespace overbend::documents;
+using namespace overbend::files;
+using namespace overbend::job;
+using namespace overbend::drawing;
+using namespace overbend::picture;
 
 namespace {
 

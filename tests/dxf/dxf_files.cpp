@@ -2,7 +2,7 @@
 
 #include <charconv>
 
-#include "scenes/dxf/chain.h"
+#include "scenes/files/dxf/chain.h"
 #include "sim/errors.h"
 
 namespace overbend::tests {
@@ -67,7 +67,7 @@ std::string heavy_polyline(const std::vector<Corner>& corners, Ring ring) {
 Mistake mistake_of(const std::string& file, const std::string& layer, double gap) {
     try {
         outline_of(file, layer, gap);
-    } catch (const scenes::DxfError& error) {
+    } catch (const files::DxfError& error) {
         return {error.line, error.wrong, error.right};
     } catch (const OutOfRange& error) {
         return {0, error.wrong, error.right};
@@ -76,7 +76,7 @@ Mistake mistake_of(const std::string& file, const std::string& layer, double gap
 }
 
 tool::ArcOutline outline_of(const std::string& file, const std::string& layer, double gap) {
-    return tool::ArcOutline(scenes::chained(scenes::read_dxf(file, layer), gap));
+    return tool::ArcOutline(files::chained(files::read_dxf(file, layer), gap));
 }
 
 }  // namespace overbend::tests

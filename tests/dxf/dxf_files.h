@@ -6,7 +6,7 @@
 #include <utility>
 #include <vector>
 
-#include "scenes/dxf/read_dxf.h"
+#include "scenes/files/dxf/read_dxf.h"
 
 namespace overbend::tests {
 

@@ -9,14 +9,14 @@
 #include <algorithm>
 #include <locale>
 
-#include "scenes/case/tool_outline.h"
-#include "scenes/dxf/chain.h"
-#include "scenes/dxf/write_dxf.h"
+#include "scenes/files/case/tool_outline.h"
+#include "scenes/files/dxf/chain.h"
+#include "scenes/files/dxf/write_dxf.h"
 #include "tests/dxf/dxf_files.h"
 #include "tests/files/random_tool.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
 using namespace overbend::tests;
 using tool::ArcOutline;
 using tool::Piece;

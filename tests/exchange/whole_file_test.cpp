@@ -1,6 +1,6 @@
 // A file is written whole or not at all, and nothing is left beside it.
 
-#include "scenes/exchange/whole_file.h"
+#include "scenes/files/whole/whole_file.h"
 
 #include <doctest/doctest.h>
 
@@ -13,7 +13,7 @@
 namespace {
 
 namespace fs = std::filesystem;
-using overbend::scenes::write_whole;
+using overbend::files::write_whole;
 using overbend::tests::bytes_of;
 using overbend::tests::files_below;
 using overbend::tests::OwnFolder;

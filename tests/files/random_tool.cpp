@@ -2,14 +2,14 @@
 
 #include <cmath>
 
-#include "scenes/case/tool_outline.h"
+#include "scenes/files/case/tool_outline.h"
 #include "sim/errors.h"
 
 namespace overbend::tests {
 
 namespace {
 
-using scenes::Tool;
+using files::Tool;
 
 constexpr double pi = 3.14159265358979323846;
 
@@ -26,7 +26,7 @@ tool::Block random_block(std::mt19937& r) {
 }
 
 // A star of corners, some rounded or joined by arcs.
-scenes::OutlineTool random_outline(std::mt19937& r) {
+files::OutlineTool random_outline(std::mt19937& r) {
     const int count = 3 + static_cast<int>(r() % 6);
     std::vector<tool::PathPoint> points;
     const double size = between(4.0, 60.0, r);
@@ -89,17 +89,17 @@ decltype(Tool::shape) random_shape(int kind, std::mt19937& r) {
                                     between(3.0, 30.0, r),   r() % 2 == 0 ? 0.0 : between(0.0, 2.0, r),
                                     between(20.0, 100.0, r), between(15.0, 70.0, r)};
         case 7:
-            return scenes::FlatPunch{random_block(r)};
+            return files::FlatPunch{random_block(r)};
         case 8:
-            return scenes::FlatDie{random_block(r)};
+            return files::FlatDie{random_block(r)};
         case 9:
-            return scenes::WipingPunch{random_block(r), between(0.5, 3.0, r)};
+            return files::WipingPunch{random_block(r), between(0.5, 3.0, r)};
         case 10:
-            return scenes::WipingDie{random_block(r)};
+            return files::WipingDie{random_block(r)};
         case 11:
-            return scenes::Pad{random_block(r), {}};
+            return files::Pad{random_block(r), {}};
         case 12:
-            return scenes::Clamp{random_block(r), std::nullopt};
+            return files::Clamp{random_block(r), std::nullopt};
         default:
             return random_outline(r);
     }
@@ -111,7 +111,7 @@ Tool random_tool(int kind, std::mt19937& random) {
     for (;;) {
         try {
             Tool tool{"random", random_shape(kind, random)};
-            scenes::tool_outline(tool, 1);
+            files::tool_outline(tool, 1);
             return tool;
         } catch (const OutOfRange&) {  // another one, then
         }

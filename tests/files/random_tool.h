@@ -4,13 +4,13 @@
 
 #include <random>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
 namespace overbend::tests {
 
 constexpr int tool_kinds = 14;  // as Tool::shape counts them
 
 // kind: 0 to tool_kinds - 1.
-scenes::Tool random_tool(int kind, std::mt19937& random);
+files::Tool random_tool(int kind, std::mt19937& random);
 
 }  // namespace overbend::tests

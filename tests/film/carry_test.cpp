@@ -11,7 +11,8 @@
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::film;
+using namespace overbend::picture;
 
 namespace {
 

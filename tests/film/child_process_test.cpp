@@ -9,7 +9,7 @@
 #include <system_error>
 #include <vector>
 
-using namespace overbend::render;
+using namespace overbend::film;
 
 namespace {
 

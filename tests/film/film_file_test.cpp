@@ -19,7 +19,8 @@
 #include "tests/film/two_strokes.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::film;
+using namespace overbend::picture;
 using overbend::tests::files_below;
 using overbend::tests::OwnFolder;
 using overbend::tests::probed;

@@ -6,7 +6,8 @@
 
 #include <cmath>
 
-using namespace overbend::render;
+using namespace overbend::film;
+using namespace overbend::picture;
 
 TEST_CASE("rungs go down in frames a second, then in size, and end at 480 pixels and 5 frames") {
     for (const PictureSize size :

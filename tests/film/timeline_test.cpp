@@ -12,7 +12,8 @@
 #include "tests/picture/check_words.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::film;
+using namespace overbend::picture;
 using overbend::tests::TwoStrokes;
 
 namespace {

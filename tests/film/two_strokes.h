@@ -9,7 +9,7 @@ namespace overbend::tests {
 
 struct TwoStrokes {
     stroke::Recording lip, root;
-    render::FilmJob job;
+    film::FilmJob job;
 
     TwoStrokes() {
         SyntheticStroke first;

@@ -15,7 +15,8 @@
 #include "sim/errors.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::film;
+using namespace overbend::picture;
 
 namespace {
 

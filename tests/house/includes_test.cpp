@@ -60,6 +60,21 @@ TEST_SUITE("house") {
             check_none(wrong_includes(path, text_of(path), reached));
     }
 
+    TEST_CASE("a room of scenes includes from itself and the rooms below it") {
+        const std::vector<std::string> rooms = {"scenes/files", "scenes/job", "scenes/documents",
+                                                "scenes/window", "scenes/commands"};
+        const auto height = [&](const std::string& path) {
+            for (std::size_t i = 0; i < rooms.size(); ++i)
+                if (path.compare(0, rooms[i].size() + 1, rooms[i] + "/") == 0) return static_cast<int>(i);
+            return -1;
+        };
+        for (const std::string& path : all_sources())
+            for (const Include& include : includes_in(text_of(path)))
+                if (height(path) >= 0 && height(include.name) > height(path))
+                    FAIL_CHECK(path << " includes " << include.name << " of a room above it");
+        CHECK(height("scenes/window/bench/press.cpp") == 3);
+    }
+
     TEST_CASE("every include of ours exists") {
         for (const std::string& path : all_sources())
             for (const Include& include : includes_in(text_of(path))) {

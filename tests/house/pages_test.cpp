@@ -32,7 +32,7 @@ TEST_SUITE("house") {
         const std::string readme = text_of("README.md");
         const std::regex option("\"(--[a-z-]+)\"");
         int options = 0;
-        for (const std::string& path : files_under("scenes/program", {".cpp"})) {
+        for (const std::string& path : files_under("scenes/commands", {".cpp"})) {
             const std::string text = text_of(path);
             for (std::sregex_iterator it(text.begin(), text.end(), option), end; it != end; ++it, ++options) {
                 const std::string name = (*it)[1];

@@ -32,10 +32,10 @@ TEST_SUITE("house") {
         CHECK(count_wrong("sim/strip/mesh.h", "#include \"sim/tool/die.h\"") == 1);
         CHECK(count_wrong("sim/stroke/stroke.h", "#include \"sim/plan/bend_allowance.h\"") == 1);
         CHECK(count_wrong("sim/plan/bend_allowance.h", "#include \"render/picture/view.h\"") == 1);
-        CHECK(count_wrong("render/picture/view.h", "#include \"scenes/case/case.h\"") == 1);
+        CHECK(count_wrong("render/picture/view.h", "#include \"scenes/files/case/case.h\"") == 1);
         CHECK(count_wrong("render/picture/view.h", "#include \"render/film/frames.h\"") == 1);
-        CHECK(count_wrong("scenes/case/case.h", "#include \"case_error.h\"") == 1);
-        CHECK(count_wrong("scenes/case/case.h", "#include \"../case/case_error.h\"") == 1);
+        CHECK(count_wrong("scenes/files/case/case.h", "#include \"case_error.h\"") == 1);
+        CHECK(count_wrong("scenes/files/case/case.h", "#include \"../case/case_error.h\"") == 1);
     }
 
     TEST_CASE("includes along the direction pass") {
@@ -49,21 +49,21 @@ TEST_SUITE("house") {
     TEST_CASE("output in the mechanics and libraries away from their folders are caught") {
         CHECK(wrong_outside_includes("sim/tool/die.cpp", "#include <iostream>\n").size() == 1);
         CHECK(wrong_outside_includes("sim/errors.h", "#include <fstream>\n").size() == 1);
-        CHECK(wrong_outside_includes("scenes/process/scene.cpp", "#include <toml++/toml.h>\n").size() == 1);
+        CHECK(wrong_outside_includes("scenes/job/run/scene.cpp", "#include <toml++/toml.h>\n").size() == 1);
         CHECK(wrong_outside_includes("render/film/frames.cpp", "#include <cairo.h>\n").size() == 1);
-        CHECK(wrong_outside_includes("scenes/case/toml_file.cpp", "#include <fstream>\n").empty());
+        CHECK(wrong_outside_includes("scenes/files/case/toml_file.cpp", "#include <fstream>\n").empty());
         CHECK(wrong_outside_includes("sim/tool/die.cpp", "#include <cmath>\n").empty());
     }
 
     TEST_CASE("what a CMakeLists.txt uses is followed from library to library") {
-        const std::set<std::string> folders = {"sim/tool", "sim/stroke", "scenes/process"};
+        const std::set<std::string> folders = {"sim/tool", "sim/stroke", "scenes/job/run"};
         const std::string lists =
-            "overbend_library(scenes/process SOURCES a.cpp  # old.cpp\n"
+            "overbend_library(scenes/job/run SOURCES a.cpp  # old.cpp\n"
             "  USES overbend_sim_stroke Threads::Threads)\n";
         CHECK(used_folders(lists, folders) == std::set<std::string>{"sim/stroke"});
         CHECK(listed_sources(lists) == std::set<std::string>{"a.cpp"});
-        const AllowedFolders used = {{"scenes/process", {"sim/stroke"}}, {"sim/stroke", {"sim/tool"}}};
-        CHECK(reachable_folders("scenes/process", used).count("sim/tool") == 1);
+        const AllowedFolders used = {{"scenes/job/run", {"sim/stroke"}}, {"sim/stroke", {"sim/tool"}}};
+        CHECK(reachable_folders("scenes/job/run", used).count("sim/tool") == 1);
         CHECK(reachable_folders("sim/tool", used) == std::set<std::string>{"sim/tool"});
     }
 

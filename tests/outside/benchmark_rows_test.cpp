@@ -3,7 +3,7 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 #include "tests/outside/strengths.h"
@@ -16,14 +16,14 @@ namespace {
 
 // Springback in degrees of a V bend that ends free at a bend angle.
 double springback(const material::Card& card, double thickness, double bend_degrees) {
-    scenes::VeeBend vee;
+    job::VeeBend vee;
     vee.material = card;
     vee.thickness = thickness;
     vee.die_opening = 12.0;
     stroke::StrokeOptions options;
     options.record = false;
     return springback_degrees(
-        scenes::bend_vee(vee, stop_at(stroke::StopKind::free_angle, bend_degrees * degree), options));
+        job::bend_vee(vee, stop_at(stroke::StopKind::free_angle, bend_degrees * degree), options));
 }
 
 }  // namespace
@@ -42,7 +42,7 @@ TEST_SUITE("outside") {
             return About{"trends", source, id, "springback", "deg"};
         };
         // The middles of EN 10338's ranges for HCT780X: 495 and 780 MPa.
-        const material::Card dp600 = scenes::read_card("dp600", ".");
+        const material::Card dp600 = files::read_card("dp600", ".");
         const material::Card dp780 = hollomon_card(206e3, 0.3, 495.0, 780.0);
         const double plain = springback(dp600, 1.0, 90.0);
         const double stronger = springback(dp780, 1.0, 90.0);

@@ -6,12 +6,12 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 
 using namespace overbend::tests;
-using overbend::scenes::read_card;
+using overbend::files::read_card;
 
 namespace {
 

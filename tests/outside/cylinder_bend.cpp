@@ -50,12 +50,12 @@ tool::ArcOutline die_outline(const CylinderBend& b) {
 
 }  // namespace
 
-scenes::StripStroke cylinder_stroke(const CylinderBend& b) {
+job::StripStroke cylinder_stroke(const CylinderBend& b) {
     stroke::StrokeScene scene = begin_scene(b);
     check(b);
     scene.tools.push_back({"punch", tool::Role::punch, punch_outline(b), tool::Vec2::Zero()});
     scene.tools.push_back({"die", tool::Role::die, die_outline(b), tool::Vec2::Zero()});
-    scenes::StripOptions coarser = b;
+    job::StripOptions coarser = b;
     coarser.elements_per_thickness = std::max(1.0, 0.5 * b.elements_per_thickness);
     strip::FineZone zone;
     zone.centre = b.flange;
@@ -66,7 +66,7 @@ scenes::StripStroke cylinder_stroke(const CylinderBend& b) {
     constexpr double squeezed = 0.8;  // of the thickness, at the cavity's bottom
     const double limit =
         scene.tools.front().position.y() + b.shoulder_radius + b.cavity_radius - squeezed * b.thickness;
-    return scenes::finish(std::move(scene), {{"bend", 1.0, 0.0, 2.0 * b.flange}}, limit);
+    return job::finish(std::move(scene), {{"bend", 1.0, 0.0, 2.0 * b.flange}}, limit);
 }
 
 }  // namespace overbend::tests

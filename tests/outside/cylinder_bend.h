@@ -4,11 +4,11 @@
 
 #pragma once
 
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 
 namespace overbend::tests {
 
-struct CylinderBend : scenes::StripOptions {
+struct CylinderBend : job::StripOptions {
     double punch_radius = 23.5;
     double cavity_radius = 25.0;
     double shoulder_radius = 4.0;  // between the die's top face and the cavity's wall, which is upright there
@@ -16,6 +16,6 @@ struct CylinderBend : scenes::StripOptions {
 };
 
 // Throws OutOfRange for tools that cannot be or do not fit one another or the strip.
-scenes::StripStroke cylinder_stroke(const CylinderBend& bend);
+job::StripStroke cylinder_stroke(const CylinderBend& bend);
 
 }  // namespace overbend::tests

@@ -19,7 +19,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/process/draw_bend.h"
+#include "scenes/job/run/draw_bend.h"
 #include "sim/material/flow_curve.h"
 #include "tests/outside/cylinder_bend.h"
 #include "tests/outside/table.h"
@@ -77,7 +77,7 @@ double force_by_hand(const material::Card& card, double t, double mu, double hol
 }
 
 Drawn draw(const material::Card& card, double thickness, double friction, double holder_kN) {
-    scenes::DrawBend b;
+    job::DrawBend b;
     b.material = card;
     b.thickness = thickness;
     b.friction = friction;
@@ -88,15 +88,15 @@ Drawn draw(const material::Card& card, double thickness, double friction, double
     b.travel = 70.0;
     stroke::StrokeOptions options;
     options.record = false;
-    const scenes::StripResult r = scenes::bend_draw(b, options);
+    const job::StripResult r = job::bend_draw(b, options);
     Drawn d;
     d.force = r.stroke.peak_force;
     d.reached = r.stroke.outcome == stroke::Outcome::reached;
-    for (const scenes::BendReading& bend : r.bends) {
+    for (const job::BendReading& bend : r.bends) {
         if (bend.name == "left corner") d.corner = 180.0 - bend.free / degree;
         if (bend.name == "left shoulder") d.shoulder = 180.0 - bend.free / degree;
     }
-    for (const scenes::Measure& m : r.measures) d.curl = m.value;
+    for (const job::Measure& m : r.measures) d.curl = m.value;
     return d;
 }
 
@@ -156,7 +156,7 @@ TEST_SUITE("outside") {
         const stroke::Stop stop = stop_at(stroke::StopKind::travel, 28.5);
         stroke::StrokeOptions options;
         options.record = false;
-        const scenes::StripResult r = scenes::press_strip(cylinder_stroke(b), stop, options);
+        const job::StripResult r = job::press_strip(cylinder_stroke(b), stop, options);
         CAPTURE(r.stroke.reason);
         REQUIRE(r.stroke.solved());
         const double loaded = 180.0 - r.bends[0].loaded / degree, free = 180.0 - r.bends[0].free / degree;

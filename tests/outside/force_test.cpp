@@ -11,9 +11,9 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_card.h"
-#include "scenes/process/channel_bend.h"
-#include "scenes/process/wiping_bend.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/job/run/channel_bend.h"
+#include "scenes/job/run/wiping_bend.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 #include "tests/stop_at.h"
@@ -31,40 +31,39 @@ About about(const std::string& id, const char* source, const char* quantity, con
 
 // N per mm of width at 1 mm thickness and this strength.
 double force_at(const char* card, double strength, double nose, double opening) {
-    const double of_card = scenes::read_card(card, ".").tensile_strength;
+    const double of_card = files::read_card(card, ".").tensile_strength;
     return vee_to_90(card, nose, opening).stroke.peak_force * strength / of_card;
 }
 
 // Greatest force of other bends of s235, N per mm of width at this strength: punch corners and die shoulders
 // of 5 mm, clearance 1.1, thickness 1. The notes give the opening alone.
-double peak_at(const scenes::StripStroke& stroke, double travel, double strength) {
+double peak_at(const job::StripStroke& stroke, double travel, double strength) {
     stroke::StrokeOptions options;
     options.record = false;
-    const scenes::StripResult r =
-        scenes::press_strip(stroke, stop_at(stroke::StopKind::travel, travel), options);
+    const job::StripResult r = job::press_strip(stroke, stop_at(stroke::StopKind::travel, travel), options);
     CAPTURE(r.stroke.reason);
     REQUIRE(r.stroke.solved());
-    return r.stroke.peak_force * strength / scenes::read_card("s235", ".").tensile_strength;
+    return r.stroke.peak_force * strength / files::read_card("s235", ".").tensile_strength;
 }
 
 double wiping_force(double strength) {
-    scenes::WipingBend b;
-    b.material = scenes::read_card("s235", ".");
+    job::WipingBend b;
+    b.material = files::read_card("s235", ".");
     b.edge_radius = b.corner_radius = 5.0;
     b.clearance = 1.1;
     b.flange = 25.0;
-    return peak_at(scenes::wiping_stroke(b), 14.0, strength);
+    return peak_at(job::wiping_stroke(b), 14.0, strength);
 }
 
 double channel_force(double strength) {
-    scenes::ChannelBend b;
-    b.material = scenes::read_card("s235", ".");
+    job::ChannelBend b;
+    b.material = files::read_card("s235", ".");
     b.clearance = 1.1;
     b.punch_width = 102.0 - 2.2;
     b.corner_radius = b.shoulder_radius = 5.0;
     b.depth = 20.0;
     b.flange = 30.0;
-    return peak_at(scenes::channel_stroke(b), 14.0, strength);
+    return peak_at(job::channel_stroke(b), 14.0, strength);
 }
 
 }  // namespace
@@ -72,10 +71,10 @@ double channel_force(double strength) {
 TEST_SUITE("outside") {
     TEST_CASE("the factor k of the handbooks' force, card by card") {
         std::vector<VeeSubject> subjects;
-        for (const std::string& card : scenes::known_cards()) subjects.push_back({card, 1.0, 8.0});
+        for (const std::string& card : files::known_cards()) subjects.push_back({card, 1.0, 8.0});
         work_out(subjects);
-        for (const std::string& card : scenes::known_cards()) {
-            const double strength = scenes::read_card(card, ".").tensile_strength;
+        for (const std::string& card : files::known_cards()) {
+            const double strength = files::read_card(card, ".").tensile_strength;
             compare(about("F-k-V " + card, "Groover; Seville notes", "factor k", ""),
                     handbook_row("F-k-V").number(1),
                     force_at(card.c_str(), strength, 1.0, 8.0) * 8.0 / strength, relative(rule));

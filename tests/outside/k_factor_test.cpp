@@ -8,7 +8,7 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 
@@ -18,7 +18,7 @@ using namespace overbend::tests;
 namespace {
 
 double ours(const char* card, double radius_over_thickness) {
-    const material::Card metal = scenes::read_card(card, ".");
+    const material::Card metal = files::read_card(card, ".");
     return k_factor_of(bend_round(metal, radius_over_thickness, 1.0), 1.0);
 }
 

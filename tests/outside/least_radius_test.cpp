@@ -14,7 +14,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 
@@ -49,7 +49,7 @@ void table_row(const HandbookRow& row, const char* source, const char* card, dou
         CHECK(weaker <= 0.05);
         return;
     }
-    const material::Card metal = scenes::read_card(card, ".");
+    const material::Card metal = files::read_card(card, ".");
     const double strain = outer_strain(metal, ratio);
     const bool ordered = weaker < 0.05 || strain <= outer_strain(metal, weaker) * (1.0 + 1e-9);
     predict(about, strain, ordered, order);
@@ -70,7 +70,7 @@ void rising(const std::vector<std::string>& ids, const char* source, const char*
 
 TEST_SUITE("outside") {
     TEST_CASE("the formula of the least radius") {
-        const material::Card steel = scenes::read_card("dc01", ".");
+        const material::Card steel = files::read_card("dc01", ".");
         const material::Card tube = perfectly_plastic_card(70e3, 0.3, 250.0);
         const auto about = [](const char* id, const char* source, const char* quantity) {
             return About{"least radius, formula", source, id, quantity, ""};

@@ -6,7 +6,7 @@
 #include <mutex>
 #include <tuple>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "sim/material/flow_curve.h"
 #include "tests/on_all_cores.h"
 #include "tests/stop_at.h"
@@ -15,14 +15,14 @@ namespace overbend::tests {
 
 namespace {
 
-scenes::VeeResult bend(const VeeSubject& s) {
-    scenes::VeeBend vee;
-    vee.material = scenes::read_card(s.card, ".");
+job::VeeResult bend(const VeeSubject& s) {
+    job::VeeBend vee;
+    vee.material = files::read_card(s.card, ".");
     vee.nose_radius = s.nose_radius;
     vee.die_opening = s.die_opening;
     stroke::StrokeOptions options;
     options.record = false;
-    return scenes::bend_vee(vee, stop_at(stroke::StopKind::free_angle, 90.0 * degree), options);
+    return job::bend_vee(vee, stop_at(stroke::StopKind::free_angle, 90.0 * degree), options);
 }
 
 using Key = std::tuple<std::string, double, double>;
@@ -30,8 +30,8 @@ Key key_of(const VeeSubject& s) {
     return {s.card, s.nose_radius, s.die_opening};
 }
 
-std::map<Key, scenes::VeeResult>& known_bends() {
-    static std::map<Key, scenes::VeeResult> all;
+std::map<Key, job::VeeResult>& known_bends() {
+    static std::map<Key, job::VeeResult> all;
     return all;
 }
 
@@ -66,20 +66,20 @@ double k_factor_of(const material::BendingPoint& bent, double thickness) {
 void work_out(const std::vector<VeeSubject>& subjects) {
     std::mutex one_at_a_time;
     on_all_cores(static_cast<int>(subjects.size()), [&](int i) {
-        scenes::VeeResult result = bend(subjects[i]);
+        job::VeeResult result = bend(subjects[i]);
         const std::lock_guard<std::mutex> guard(one_at_a_time);
         known_bends().insert_or_assign(key_of(subjects[i]), std::move(result));
     });
 }
 
-const scenes::VeeResult& vee_to_90(const std::string& card, double nose_radius, double die_opening) {
+const job::VeeResult& vee_to_90(const std::string& card, double nose_radius, double die_opening) {
     const VeeSubject subject{card, nose_radius, die_opening};
     const auto found = known_bends().find(key_of(subject));
     if (found != known_bends().end()) return found->second;
     return known_bends()[key_of(subject)] = bend(subject);
 }
 
-double springback_degrees(const scenes::VeeResult& result) {
+double springback_degrees(const job::VeeResult& result) {
     return (result.loaded - result.free) / degree;
 }
 

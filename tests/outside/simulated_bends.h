@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/process/vee_bend.h"
+#include "scenes/job/run/vee_bend.h"
 #include "sim/material/card.h"
 #include "sim/material/pure_bending.h"
 
@@ -28,7 +28,7 @@ double k_factor_of(const material::BendingPoint& bent, double thickness);
 
 // A V bend of a strip 1 mm thick over an open die until it is free at 90 degrees; the shoulders' radius is
 // the thickness, the friction 0.1. Each is worked out once.
-const scenes::VeeResult& vee_to_90(const std::string& card, double nose_radius, double die_opening);
+const job::VeeResult& vee_to_90(const std::string& card, double nose_radius, double die_opening);
 // Several of them, on all cores.
 struct VeeSubject {
     std::string card;
@@ -36,7 +36,7 @@ struct VeeSubject {
 };
 void work_out(const std::vector<VeeSubject>& subjects);
 
-double springback_degrees(const scenes::VeeResult& result);
+double springback_degrees(const job::VeeResult& result);
 
 // Greatest engineering stress of a card's flow curve, where d sigma / d eps = sigma.
 double tensile_strength_of_curve(const material::Card& card);

@@ -11,7 +11,7 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 
@@ -33,7 +33,7 @@ double radius_of(const HandbookRow& row) {
 }
 
 void check_order(const char* beginning, const char* name) {
-    const material::Card metal = scenes::read_card(name, "."), mild = scenes::read_card("dc01", ".");
+    const material::Card metal = files::read_card(name, "."), mild = files::read_card("dc01", ".");
     double before = 1.0;
     for (const HandbookRow& row : handbook_rows(beginning)) {
         const double now = factor(metal, radius_of(row));
@@ -51,7 +51,7 @@ void check_order(const char* beginning, const char* name) {
 TEST_SUITE("outside") {
     TEST_CASE("springback factor of DC01") {
         const material::Card plastic = perfectly_plastic_card(206e3, 0.3, 220.0);
-        const material::Card card = scenes::read_card("dc01", ".");
+        const material::Card card = files::read_card("dc01", ".");
         for (const HandbookRow& row : handbook_rows("kR-DC01-")) {
             compare({"springback factor", page, row.id, "factor, perfectly plastic 220 MPa", ""},
                     row.number(), factor(plastic, radius_of(row)), absolute(0.02));

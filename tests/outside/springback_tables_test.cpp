@@ -12,7 +12,7 @@
 
 #include <cmath>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 #include "tests/outside/strengths.h"
@@ -31,7 +31,7 @@ double springback_of_90(const material::Card& card, double radius_over_thickness
 
 TEST_SUITE("outside") {
     TEST_CASE("springback of stainless strip by temper and radius") {
-        const material::Card annealed = scenes::read_card("stainless-1.4301", ".");
+        const material::Card annealed = files::read_card("stainless-1.4301", ".");
         constexpr double ksi = 6.894757;  // MPa
         const material::Card half_hard = hollomon_card(196500.0, 0.29, 110.0 * ksi, 150.0 * ksi);
         for (const HandbookRow& row : handbook_rows("SSINA-")) {

@@ -2,7 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/process/vee_bend.h"
+#include "scenes/job/run/vee_bend.h"
 #include "tests/outside/finite_element_cards.h"
 #include "tests/outside/table.h"
 #include "tests/stop_at.h"
@@ -11,8 +11,8 @@ namespace overbend::tests {
 
 namespace {
 
-scenes::VeeResult bend_here(const VeeDeckBend& b) {
-    scenes::VeeBend vee;
+job::VeeResult bend_here(const VeeDeckBend& b) {
+    job::VeeBend vee;
     vee.material = finite_element_card(b.card);
     vee.thickness = b.thickness;
     vee.die_opening = b.die_opening;
@@ -20,7 +20,7 @@ scenes::VeeResult bend_here(const VeeDeckBend& b) {
     vee.nose_radius = b.nose_radius;
     vee.friction = b.friction;
     vee.flange = 0.8 * b.die_opening + 0.5 * b.thickness;
-    return scenes::bend_vee(vee, stop_at(stroke::StopKind::travel, b.travel), {});
+    return job::bend_vee(vee, stop_at(stroke::StopKind::travel, b.travel), {});
 }
 
 }  // namespace
@@ -28,7 +28,7 @@ scenes::VeeResult bend_here(const VeeDeckBend& b) {
 void compare_vee_bend(const std::string& group, const std::string& source, const VeeDeckBend& bend,
                       const VeeDeckResult& theirs, double springback) {
     CAPTURE(bend.name);
-    const scenes::VeeResult r = bend_here(bend);
+    const job::VeeResult r = bend_here(bend);
     REQUIRE(r.stroke.outcome == stroke::Outcome::reached);
     CHECK(r.stroke.audit.residue_percent() < 1.0);
     const auto about = [&](const char* quantity, const char* unit) {

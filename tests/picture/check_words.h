@@ -12,20 +12,20 @@
 
 namespace overbend::tests {
 
-inline std::vector<render::Text> words_of(const render::DrawingList& list) {
-    std::vector<render::Text> found;
-    for (const render::Item& item : list.items)
-        if (const render::Text* text = std::get_if<render::Text>(&item)) found.push_back(*text);
+inline std::vector<picture::Text> words_of(const picture::DrawingList& list) {
+    std::vector<picture::Text> found;
+    for (const picture::Item& item : list.items)
+        if (const picture::Text* text = std::get_if<picture::Text>(&item)) found.push_back(*text);
     return found;
 }
 
 // Large enough, inside the picture, apart from one another.
-inline void check_words(const render::DrawingList& list, std::size_t least_words = 11) {
-    const std::vector<render::Text> words = words_of(list);
+inline void check_words(const picture::DrawingList& list, std::size_t least_words = 11) {
+    const std::vector<picture::Text> words = words_of(list);
     REQUIRE(words.size() >= least_words);
-    const render::Rect picture{0.0, 0.0, static_cast<double>(list.width), static_cast<double>(list.height)};
-    std::vector<render::Rect> boxes;
-    for (const render::Text& text : words) {
+    const picture::Rect picture{0.0, 0.0, static_cast<double>(list.width), static_cast<double>(list.height)};
+    std::vector<picture::Rect> boxes;
+    for (const picture::Text& text : words) {
         CAPTURE(text.words);
         CHECK(text.size >= list.height / 45.0);
         boxes.push_back(painted_box(text));
@@ -40,10 +40,10 @@ inline void check_words(const render::DrawingList& list, std::size_t least_words
 }
 
 // Nothing is painted over them.
-inline void check_uncovered(const render::DrawingList& list) {
+inline void check_uncovered(const picture::DrawingList& list) {
     const Covers covers(list);
     for (int i = 0; i < static_cast<int>(list.items.size()); ++i) {
-        const render::Text* text = std::get_if<render::Text>(&list.items[i]);
+        const picture::Text* text = std::get_if<picture::Text>(&list.items[i]);
         if (!text) continue;
         CAPTURE(text->words);
         CHECK_FALSE(covers.over(i, painted_box(*text)));
@@ -51,10 +51,10 @@ inline void check_uncovered(const render::DrawingList& list) {
 }
 
 // Each stands out from all that is below it.
-inline void check_grounds(const render::DrawingList& list, const render::Colour& page) {
+inline void check_grounds(const picture::DrawingList& list, const picture::Colour& page) {
     const Grounds grounds(list, page);
     for (int i = 0; i < static_cast<int>(list.items.size()); ++i) {
-        const render::Text* text = std::get_if<render::Text>(&list.items[i]);
+        const picture::Text* text = std::get_if<picture::Text>(&list.items[i]);
         if (!text) continue;
         CAPTURE(text->words);
         CHECK(grounds.least(i) >= least_contrast);

@@ -19,7 +19,7 @@
 #include "render/picture/palette.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 
 namespace {
 

@@ -9,7 +9,7 @@
 #include "render/picture/painter.h"
 #include "render/picture/text_width.h"
 
-using namespace overbend::render;
+using namespace overbend::picture;
 
 namespace {
 

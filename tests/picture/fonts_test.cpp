@@ -10,7 +10,7 @@
 #include "tests/files/own_folder.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 
 TEST_CASE("the fonts lie in the assets, with their licence") {
     const std::filesystem::path folder = fonts_folder();

@@ -9,10 +9,10 @@
 
 namespace overbend::tests {
 
-void check_against_golden(const std::string& file, const render::Pixels& found) {
+void check_against_golden(const std::string& file, const picture::Pixels& found) {
     CAPTURE(file);
     if (std::getenv("OVERBEND_RENEW_PICTURES") != nullptr) {
-        render::write_whole(file, render::png_bytes(found));
+        picture::write_whole(file, picture::png_bytes(found));
         return;
     }
     const Difference d = difference(read_png(file), found);
@@ -23,7 +23,7 @@ void check_against_golden(const std::string& file, const render::Pixels& found) 
     if (alike) return;
     const std::filesystem::path there = std::filesystem::temp_directory_path() /
                                         ("overbend_" + std::filesystem::path(file).filename().string());
-    render::write_whole(there, render::png_bytes(found));
+    picture::write_whole(there, picture::png_bytes(found));
     MESSAGE("what was painted lies in " << there.string());
 }
 

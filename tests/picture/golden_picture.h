@@ -11,6 +11,6 @@ namespace overbend::tests {
 
 // A CHECK of doctest's. file: the good one, PNG. What is unlike it is left in the folder for temporary files,
 // which is told.
-void check_against_golden(const std::string& file, const render::Pixels& found);
+void check_against_golden(const std::string& file, const picture::Pixels& found);
 
 }  // namespace overbend::tests

@@ -14,7 +14,7 @@
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 using overbend::tests::Difference;
 using overbend::tests::difference;
 using overbend::tests::look_alike;

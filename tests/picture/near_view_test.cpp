@@ -11,7 +11,7 @@
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 using overbend::tests::synthetic_recording;
 
 namespace {

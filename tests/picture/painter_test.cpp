@@ -14,7 +14,7 @@
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 using overbend::tests::bytes_of;
 using overbend::tests::output_of;
 using overbend::tests::OwnFolder;

@@ -8,7 +8,7 @@
 #include <cmath>
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 
 namespace {
 

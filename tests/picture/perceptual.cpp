@@ -14,7 +14,7 @@ namespace overbend::tests {
 
 namespace {
 
-using render::Pixels;
+using picture::Pixels;
 using Plane = std::vector<float>;
 using Lab = std::array<Plane, 3>;
 
@@ -25,15 +25,15 @@ Lab to_lab(const Pixels& p, int ground) {
     Lab lab;
     for (Plane& plane : lab) plane.resize(count);
     std::uint32_t last = 0;
-    Eigen::Vector3d value = render::to_lab(render::Colour{0.0, 0.0, 0.0, 1.0});
+    Eigen::Vector3d value = picture::to_lab(picture::Colour{0.0, 0.0, 0.0, 1.0});
     for (size_t i = 0; i < count; ++i) {
         std::array<int, 3> rgb{};
-        const int alpha = p.alpha == render::Alpha::unused ? 255 : p.bgra[4 * i + 3];
+        const int alpha = p.alpha == picture::Alpha::unused ? 255 : p.bgra[4 * i + 3];
         for (int c = 0; c < 3; ++c)
             rgb[c] = std::min(255, p.bgra[4 * i + 2 - c] + ground * (255 - alpha) / 255);
         const std::uint32_t key = static_cast<std::uint32_t>(rgb[0] << 16 | rgb[1] << 8 | rgb[2]);
         if (key != last) {
-            value = render::to_lab({rgb[0] / 255.0, rgb[1] / 255.0, rgb[2] / 255.0, 1.0});
+            value = picture::to_lab({rgb[0] / 255.0, rgb[1] / 255.0, rgb[2] / 255.0, 1.0});
             last = key;
         }
         for (int c = 0; c < 3; ++c) lab[c][i] = static_cast<float>(value(c));
@@ -89,7 +89,7 @@ Difference difference(const Pixels& a, const Pixels& b) {
         const Difference d = on_ground(a, b, ground);
         worst.greatest = std::max(worst.greatest, d.greatest);
         worst.mean = std::max(worst.mean, d.mean);
-        if (a.alpha == render::Alpha::unused && b.alpha == render::Alpha::unused) break;
+        if (a.alpha == picture::Alpha::unused && b.alpha == picture::Alpha::unused) break;
     }
     return worst;
 }
@@ -103,7 +103,7 @@ Pixels read_png(const std::string& path) {
     p.width = static_cast<int>(image.width);
     p.height = static_cast<int>(image.height);
     const bool alpha = (image.format & PNG_FORMAT_FLAG_ALPHA) != 0;
-    p.alpha = alpha ? render::Alpha::premultiplied : render::Alpha::unused;
+    p.alpha = alpha ? picture::Alpha::premultiplied : picture::Alpha::unused;
     image.format = PNG_FORMAT_BGRA;
     p.bgra.resize(PNG_IMAGE_SIZE(image));
     if (!png_image_finish_read(&image, nullptr, p.bgra.data(), 0, nullptr))

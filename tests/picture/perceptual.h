@@ -21,7 +21,7 @@ struct Difference {
 };
 
 // Throws std::runtime_error for pictures of different size.
-Difference difference(const render::Pixels& a, const render::Pixels& b);
+Difference difference(const picture::Pixels& a, const picture::Pixels& b);
 
 // How much two pictures may differ. Measured on the golden ones, 640 x 360: everything moved by a twentieth
 // of a pixel, as other smoothing may do it, makes 2.2 to 3.9 and a mean of 0.16 to 0.19; the palest label
@@ -33,6 +33,6 @@ inline bool look_alike(const Difference& d) {
 }
 
 // A PNG file's pixels, with alpha where it has any. Throws std::runtime_error: not there, or no PNG.
-render::Pixels read_png(const std::string& path);
+picture::Pixels read_png(const std::string& path);
 
 }  // namespace overbend::tests

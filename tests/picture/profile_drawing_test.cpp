@@ -12,7 +12,7 @@
 #include "tests/picture/check_words.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 using overbend::tests::check_words;
 using overbend::tests::words_of;
 

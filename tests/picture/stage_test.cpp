@@ -12,7 +12,7 @@
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 using overbend::tests::check_words;
 using overbend::tests::synthetic_recording;
 using overbend::tests::words_of;

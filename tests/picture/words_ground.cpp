@@ -9,14 +9,14 @@ namespace overbend::tests {
 
 namespace {
 
-using render::Point;
-using render::Rect;
-using render::Segment;
-using render::Shape;
-using render::Verb;
+using picture::Point;
+using picture::Rect;
+using picture::Segment;
+using picture::Shape;
+using picture::Verb;
 
 // The path as points, curves by a few of theirs; a close goes back to the start.
-std::vector<std::vector<Point>> lines_of(const render::Path& path) {
+std::vector<std::vector<Point>> lines_of(const picture::Path& path) {
     std::vector<std::vector<Point>> lines;
     for (const Segment& s : path) {
         if (s.verb == Verb::move) lines.push_back({s.to});
@@ -61,24 +61,24 @@ bool winds_round(const std::vector<Point>& closed, const Point& p) {
 
 }  // namespace
 
-double contrast(const render::Colour& a, const render::Colour& b) {
-    const double low = std::min(render::luminance(a), render::luminance(b));
-    const double high = std::max(render::luminance(a), render::luminance(b));
+double contrast(const picture::Colour& a, const picture::Colour& b) {
+    const double low = std::min(picture::luminance(a), picture::luminance(b));
+    const double high = std::max(picture::luminance(a), picture::luminance(b));
     return (high + 0.05) / (low + 0.05);
 }
 
-Grounds::Grounds(const render::DrawingList& list, const render::Colour& page) : list_(list) {
-    render::DrawingList bare = list;
-    bare.background = render::mixed(page, list.background, list.background.opacity);
+Grounds::Grounds(const picture::DrawingList& list, const picture::Colour& page) : list_(list) {
+    picture::DrawingList bare = list;
+    bare.background = picture::mixed(page, list.background, list.background.opacity);
     bare.background.opacity = 1.0;
     bare.items.clear();
-    for (const render::Item& item : list.items)
+    for (const picture::Item& item : list.items)
         if (std::holds_alternative<Shape>(item)) bare.items.push_back(item);
     pixels_ = paint(bare);
 }
 
 double Grounds::least(int index) const {
-    const render::Text& text = std::get<render::Text>(list_.items[index]);
+    const picture::Text& text = std::get<picture::Text>(list_.items[index]);
     const Rect box = painted_box(text);
     double least = 1e300;
     std::uint32_t last = 0x01000000;
@@ -89,18 +89,18 @@ double Grounds::least(int index) const {
             const std::uint32_t here = static_cast<std::uint32_t>(p[2] << 16 | p[1] << 8 | p[0]);
             if (here == last) continue;
             last = here;
-            render::Colour ground{p[2] / 255.0, p[1] / 255.0, p[0] / 255.0, 1.0};
+            picture::Colour ground{p[2] / 255.0, p[1] / 255.0, p[0] / 255.0, 1.0};
             if (text.halo) {
-                render::Colour halo = *text.halo;
+                picture::Colour halo = *text.halo;
                 halo.opacity = 1.0;
-                ground = render::mixed(ground, halo, text.halo->opacity);
+                ground = picture::mixed(ground, halo, text.halo->opacity);
             }
             least = std::min(least, contrast(text.colour, ground));
         }
     return least;
 }
 
-Covers::Covers(const render::DrawingList& list) {
+Covers::Covers(const picture::DrawingList& list) {
     for (size_t i = 0; i < list.items.size(); ++i) {
         const Shape* shape = std::get_if<Shape>(&list.items[i]);
         if (!shape) continue;

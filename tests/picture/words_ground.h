@@ -11,32 +11,32 @@ namespace overbend::tests {
 // Contrast of two colours, 1 to 21: (L1 + 0.05) / (L2 + 0.05) with the relative luminances, L1 the larger.
 // Source  Web Content Accessibility Guidelines 2.1, W3C 2018, "contrast ratio" and 1.4.3: at least 4.5 for
 // words.
-double contrast(const render::Colour& a, const render::Colour& b);
+double contrast(const picture::Colour& a, const picture::Colour& b);
 constexpr double least_contrast = 4.5;
 
 // The least contrast of a text with any pixel below it, of a list in which it is item `index`; its halo,
 // where it has one, lies between. A picture without background is laid on `page`.
 class Grounds {
   public:
-    Grounds(const render::DrawingList& list, const render::Colour& page);
+    Grounds(const picture::DrawingList& list, const picture::Colour& page);
     double least(int index) const;
 
   private:
-    const render::DrawingList& list_;
-    render::Pixels pixels_;  // without the words
+    const picture::DrawingList& list_;
+    picture::Pixels pixels_;  // without the words
 };
 
 // What is painted over words: the shapes that come after them, fills and lines.
 class Covers {
   public:
-    explicit Covers(const render::DrawingList& list);  // which has to live as long
-    bool over(int index, const render::Rect& box) const;
+    explicit Covers(const picture::DrawingList& list);  // which has to live as long
+    bool over(int index, const picture::Rect& box) const;
 
   private:
     struct Cover {
         int index = 0;
-        const render::Shape* shape = nullptr;
-        render::Rect box;
+        const picture::Shape* shape = nullptr;
+        picture::Rect box;
     };
     std::vector<Cover> covers_;
 };

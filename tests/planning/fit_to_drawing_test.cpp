@@ -1,18 +1,19 @@
 // Blank and stops set right: the finished part is the drawing, and the case that says so gives the same part
 // again.
 
-#include "scenes/planning/fit_to_drawing.h"
+#include "scenes/job/plan/fit_to_drawing.h"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
-#include "scenes/case/read_case.h"
-#include "scenes/case/write_case.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/write_case.h"
 #include "tests/files/own_folder.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 TEST_CASE("the demo is fitted to its drawing within 0.1 degree and 0.1 mm") {
     const Fit fit = fit_to_drawing(read_case("cases/cable-hook/case.toml"), {});

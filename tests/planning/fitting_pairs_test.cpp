@@ -1,13 +1,14 @@
 // Which tools fit a bend, on tools that fit and on ones that are wrong in one thing each.
 
-#include "scenes/planning/fitting_pairs.h"
+#include "scenes/job/plan/fitting_pairs.h"
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

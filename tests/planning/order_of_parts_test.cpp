@@ -6,12 +6,13 @@
 
 #include <cmath>
 
-#include "scenes/planning/attempt.h"
+#include "scenes/job/plan/attempt.h"
 #include "tests/plan/enumerate_orders.h"
 #include "tests/planning/random_part.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 TEST_CASE("the cheapest order of a part is the cheapest of all its orders") {
     int solved = 0, unsolvable = 0;

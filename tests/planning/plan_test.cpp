@@ -1,21 +1,22 @@
 // From the drawing to a job that makes it: the demo from its drawing alone, a wrong order set right, parts
 // that cannot be made.
 
-#include "scenes/planning/plan.h"
+#include "scenes/job/plan/plan.h"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
 
-#include "scenes/case/read_case.h"
-#include "scenes/case/write_case.h"
-#include "scenes/planning/attempt.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/write_case.h"
+#include "scenes/job/plan/attempt.h"
 #include "sim/errors.h"
 #include "tests/files/own_folder.h"
 #include "tests/plan/enumerate_orders.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

@@ -6,16 +6,17 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/read_card.h"
-#include "scenes/planning/fitting_pairs.h"
-#include "scenes/planning/propose_pair.h"
-#include "scenes/planning/propose_relieved.h"
-#include "scenes/planning/propose_vee.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/job/plan/fitting_pairs.h"
+#include "scenes/job/plan/propose_pair.h"
+#include "scenes/job/plan/propose_relieved.h"
+#include "scenes/job/plan/propose_vee.h"
+#include "scenes/job/run/process.h"
 #include "tests/planning/random_part.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 using tests::Numbers;
 
 namespace {

@@ -4,19 +4,19 @@
 
 #include <string>
 
-#include "scenes/case/case.h"
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/case.h"
+#include "scenes/files/case/read_card.h"
 #include "tests/sweep/numbers.h"
 
 namespace overbend::tests {
 
 // bends: with a straight punch and one groove for all of them, which is not always enough.
-inline scenes::Case random_part(std::uint64_t seed, int bends) {
+inline files::Case random_part(std::uint64_t seed, int bends) {
     constexpr double degree = 3.14159265358979323846 / 180.0;
     Numbers draw(seed);
-    scenes::Case c;
+    files::Case c;
     c.title = "random part";
-    c.material = scenes::read_card("dc01", "");
+    c.material = files::read_card("dc01", "");
     c.thickness = 1.0;
     c.width = 20.0;
     for (int b = 0; b <= bends; ++b) c.part.flats.push_back(draw.between(8.0, 35.0));

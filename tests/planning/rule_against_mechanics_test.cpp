@@ -15,13 +15,14 @@
 
 #include <cmath>
 
-#include "scenes/case/read_card.h"
-#include "scenes/planning/stroke_geometry.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/job/plan/stroke_geometry.h"
+#include "scenes/job/run/process.h"
 #include "sim/strip/place.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

@@ -1,16 +1,17 @@
 // Tools that are not made yet get the overbend that a stroke lacked; those of the rack are left alone.
 
-#include "scenes/planning/tool_overbend.h"
+#include "scenes/job/plan/tool_overbend.h"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
-#include "scenes/case/read_case.h"
-#include "scenes/planning/fit_to_drawing.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/plan/fit_to_drawing.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

@@ -1,16 +1,17 @@
 // Sizes of tools that are not made yet: what is changed together, what is refused, and that the arc is read
 // as it is.
 
-#include "scenes/planning/tool_size.h"
+#include "scenes/job/plan/tool_size.h"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

@@ -5,12 +5,14 @@
 
 #include <cmath>
 
-#include "scenes/case/read_case.h"
-#include "scenes/exchange/results_json.h"
-#include "scenes/process/process.h"
+#include "scenes/documents/results/results_json.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::documents;
+using namespace overbend::files;
+using namespace overbend::job;
 
 TEST_CASE("the demo's six strokes make its drawing") {
     const Case c = read_case("cases/cable-hook/case.toml");

@@ -18,11 +18,12 @@
 #include <filesystem>
 #include <vector>
 
-#include "scenes/case/read_case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 namespace fs = std::filesystem;
 
 namespace {

@@ -11,15 +11,16 @@
 #include <cmath>
 #include <numeric>
 
-#include "scenes/case/read_case.h"
-#include "scenes/process/fitted_blank.h"
-#include "scenes/process/flat_pattern.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/fitted_blank.h"
+#include "scenes/job/run/flat_pattern.h"
+#include "scenes/job/run/process.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

@@ -14,13 +14,14 @@
 
 #include <cmath>
 
-#include "scenes/case/read_case.h"
-#include "scenes/process/flat_pattern.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/flat_pattern.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

@@ -1,12 +1,13 @@
 // Hems, whose second stroke presses what the first one bent, and draws, whose walls are bent and
 // straightened.
 
-#include "scenes/process/draw_bend.h"
-#include "scenes/process/hem_bend.h"
+#include "scenes/job/run/draw_bend.h"
+#include "scenes/job/run/hem_bend.h"
 #include "tests/process/one_strip.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 using namespace overbend::tests;
 
 TEST_CASE("a hem's second stroke begins with what the first one left") {

@@ -8,14 +8,15 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/read_case.h"
-#include "scenes/process/job_rules.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/job_rules.h"
+#include "scenes/job/run/process.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 using plan::RuleFinding;
 
 namespace {

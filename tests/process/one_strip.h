@@ -8,8 +8,8 @@
 #include <cmath>
 #include <string>
 
-#include "scenes/case/read_card.h"
-#include "scenes/process/strip_stroke.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/job/run/strip_stroke.h"
 #include "sim/errors.h"
 #include "sim/tool/signed_distance.h"
 #include "tests/stop_at.h"
@@ -20,7 +20,7 @@ namespace overbend::tests {
 template <class Bend>
 Bend plain() {
     Bend bend;
-    bend.material = scenes::read_card("dc01", ".");
+    bend.material = files::read_card("dc01", ".");
     bend.layers = 9;
     bend.elements_per_thickness = 5.0;
     return bend;

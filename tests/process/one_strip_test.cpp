@@ -3,14 +3,15 @@
 
 #include "tests/process/one_strip.h"
 
-#include "scenes/process/channel_bend.h"
-#include "scenes/process/offset_bend.h"
-#include "scenes/process/vee_bend.h"
-#include "scenes/process/wiping_bend.h"
+#include "scenes/job/run/channel_bend.h"
+#include "scenes/job/run/offset_bend.h"
+#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/wiping_bend.h"
 #include "sim/strip/place.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 using namespace overbend::tests;
 using stroke::StopKind;
 

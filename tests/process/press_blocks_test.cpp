@@ -1,16 +1,17 @@
 // What stands about the tools, and where; and the gauge against the strip as it lies.
 
-#include "scenes/process/press_blocks.h"
+#include "scenes/job/run/press_blocks.h"
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_case.h"
-#include "scenes/process/process.h"
-#include "scenes/process/scene.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/run/scene.h"
 #include "sim/strip/place.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

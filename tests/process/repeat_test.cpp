@@ -7,11 +7,13 @@
 #include <string>
 #include <utility>
 
-#include "scenes/case/read_case.h"
-#include "scenes/exchange/results_json.h"
-#include "scenes/process/process.h"
+#include "scenes/documents/results/results_json.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
 
-using namespace overbend::scenes;
+using namespace overbend::documents;
+using namespace overbend::files;
+using namespace overbend::job;
 
 namespace {
 

@@ -3,11 +3,12 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
 
 TEST_CASE("a flange in the punch's way is found, named and measured") {
     const JobResult job = run_process(read_case("cases/wrong-order/case.toml"), {});

@@ -29,8 +29,8 @@ TEST_CASE("the README has every caution, word for word, under Safety") {
     const std::size_t from = readme.find("\n## Safety\n");
     REQUIRE(from != std::string::npos);
     const std::string safety = plain_words(readme.substr(from, readme.find("\n## ", from + 4) - from));
-    CHECK(render::cautions().size() == 7);
-    for (const std::string& paragraph : render::cautions()) {
+    CHECK(picture::cautions().size() == 7);
+    for (const std::string& paragraph : picture::cautions()) {
         CAPTURE(paragraph);
         CHECK(safety.find(paragraph) != std::string::npos);
     }

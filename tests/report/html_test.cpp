@@ -10,7 +10,9 @@
 #include "render/report/html.h"
 #include "render/report/inline_svg.h"
 
-using namespace overbend::render;
+using namespace overbend::chart;
+using namespace overbend::picture;
+using namespace overbend::report;
 
 namespace {
 

@@ -13,7 +13,7 @@ using namespace overbend;
 using overbend::tests::unpacked;
 
 TEST_CASE("base64 as in the standard's examples") {
-    const auto of = [](const std::string& text) { return render::base64({text.begin(), text.end()}); };
+    const auto of = [](const std::string& text) { return report::base64({text.begin(), text.end()}); };
     CHECK(of("") == "");
     CHECK(of("f") == "Zg==");
     CHECK(of("fo") == "Zm8=");
@@ -33,7 +33,7 @@ TEST_CASE("packed lists come back as they were") {
         {63, 64, -64, -65, 8191, 8192, -8193},
         {std::numeric_limits<int>::max(), std::numeric_limits<int>::min(), 0, 7},
         std::vector<int>(1000, 0)};
-    for (const std::vector<int>& list : lists) CHECK(unpacked(render::packed(list)) == list);
+    for (const std::vector<int>& list : lists) CHECK(unpacked(report::packed(list)) == list);
 
     // A list of all sizes with runs of noughts of all lengths, by a rule of its own.
     std::vector<int> list;
@@ -43,10 +43,10 @@ TEST_CASE("packed lists come back as they were") {
         const int value = static_cast<int>(state >> (state % 31u)) * (i % 2 == 0 ? 1 : -1);
         list.push_back(state % 3u == 0 ? 0 : value);
     }
-    CHECK(unpacked(render::packed(list)) == list);
+    CHECK(unpacked(report::packed(list)) == list);
 }
 
 TEST_CASE("what stands still takes no room") {
-    CHECK(render::packed(std::vector<int>(100000, 0)).size() <= 8);
-    CHECK(render::packed(std::vector<int>(300, 5)).size() == 400);  // a byte each, four letters for three
+    CHECK(report::packed(std::vector<int>(100000, 0)).size() <= 8);
+    CHECK(report::packed(std::vector<int>(300, 5)).size() == 400);  // a byte each, four letters for three
 }

@@ -6,7 +6,7 @@
 #include <cstdlib>
 #include <regex>
 
-#include "scenes/report/job_page.h"
+#include "scenes/documents/report/job_page.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 #include "tests/files/own_folder.h"
@@ -113,7 +113,7 @@ TEST_CASE("page: a job with findings says so first, and one without that nothing
     const RanJob bad = ran_job(replaced(small_case, "free_deg = 60.0", "free_deg = 50.0"));
     CHECK(bad.html.find("id=\"verdict-head\">Not feasible as it is<") != std::string::npos);
     REQUIRE(!bad.job().findings.empty());
-    const std::size_t finding = bad.html.find(render::escaped(bad.job().findings.front()));
+    const std::size_t finding = bad.html.find(report::escaped(bad.job().findings.front()));
     CHECK(finding != std::string::npos);
     CHECK(finding < bad.html.find("id=\"part\""));
 }
@@ -131,8 +131,8 @@ TEST_CASE("page: every stroke has a player with data, a chart, and a still for r
 }
 
 TEST_CASE("page: a job that was not solved has none") {
-    const scenes::Case c = ran_job(small_case).c;
-    CHECK_THROWS_AS(scenes::job_page(c, scenes::FlatPattern{}, scenes::ShopReport{}, {}, ""), OutOfRange);
+    const files::Case c = ran_job(small_case).c;
+    CHECK_THROWS_AS(documents::job_page(c, job::FlatPattern{}, job::ShopReport{}, {}, ""), OutOfRange);
 }
 
 TEST_CASE("page: the demo's asks for nothing outside, tells its cautions, and is far below 3 MB") {
@@ -162,12 +162,12 @@ TEST_CASE("page: press, tools and cost of a case that has them, with the figures
     const std::string section = ran.html.substr(from, ran.html.find("</section>", from) - from);
     const auto says = [&](const std::string& text) {
         CAPTURE(text);
-        CHECK(section.find(render::escaped(text)) != std::string::npos);
+        CHECK(section.find(report::escaped(text)) != std::string::npos);
     };
     says(ran.c.press->title);
     REQUIRE(ran.shop.tools.size() == 7);
-    for (const scenes::ToolInShop& t : ran.shop.tools) {
-        const auto margin = scenes::steel_margin(ran.c, t);
+    for (const job::ToolInShop& t : ran.shop.tools) {
+        const auto margin = job::steel_margin(ran.c, t);
         REQUIRE(margin);
         says("'" + ran.c.tools[t.tool].name + "'");
         CHECK(section.find(words("%.2f</td>", *margin)) != std::string::npos);
@@ -177,7 +177,7 @@ TEST_CASE("page: press, tools and cost of a case that has them, with the figures
     for (const shop::CostLine& line : ran.shop.cost.lines)
         if (!line.per_part.formula.empty()) says(line.per_part.formula);
     CHECK(section.find("<svg") != std::string::npos);
-    const scenes::ToolInShop& pad = ran.shop.tools.back();
+    const job::ToolInShop& pad = ran.shop.tools.back();
     REQUIRE(pad.springs);
     says(words("%d, chosen", pad.springs->count));
     says(words("%.0f to %.0f", pad.springs->each.force_start, pad.springs->each.force_end));
@@ -192,20 +192,20 @@ TEST_CASE("page: the drawings of every tool, the blank and the part, with what e
     const std::string section = ran.html.substr(from, ran.html.find("</section>", from) - from);
     CHECK(count_of(section, "<details") == 9);  // seven tools, blank, part
     CHECK(count_of(section, "<svg class=") == 9);
-    for (const scenes::ToolInShop& t : ran.shop.tools) {
-        const scenes::Tool& tool = ran.c.tools[t.tool];
+    for (const job::ToolInShop& t : ran.shop.tools) {
+        const files::Tool& tool = ran.c.tools[t.tool];
         CAPTURE(tool.name);
-        const std::size_t at = section.find("<summary>" + render::escaped(tool.name) + ": ");
+        const std::size_t at = section.find("<summary>" + report::escaped(tool.name) + ": ");
         REQUIRE(at != std::string::npos);
         const std::string sheet = section.substr(at, section.find("</details>", at) - at);
         // once in the sheet's title block, once below it
-        CHECK(count_of(sheet, render::escaped(tool.make.card->title)) == 2);
+        CHECK(count_of(sheet, report::escaped(tool.make.card->title)) == 2);
     }
     for (const char* name : {"<summary>blank, from above", "<summary>finished part"}) {
         CAPTURE(std::string(name));
         const std::size_t at = section.find(name);
         REQUIRE(at != std::string::npos);
-        CHECK(section.find(render::escaped(ran.c.material.title), at) != std::string::npos);
+        CHECK(section.find(report::escaped(ran.c.material.title), at) != std::string::npos);
     }
     CHECK(ran_job(small_case).html.find("Material: not stated") != std::string::npos);
 }

@@ -5,18 +5,18 @@
 #include <string>
 
 #include "render/report/page.h"
-#include "scenes/process/flat_pattern.h"
-#include "scenes/shop/shop.h"
+#include "scenes/job/run/flat_pattern.h"
+#include "scenes/job/shop/shop.h"
 
 namespace overbend::tests {
 
 struct RanJob {
-    scenes::Case c;
-    scenes::FlatPattern pattern;
-    scenes::ShopReport shop;
-    render::Page page;
+    files::Case c;
+    job::FlatPattern pattern;
+    job::ShopReport shop;
+    report::Page page;
     std::string html;
-    const scenes::JobResult& job() const { return pattern.job; }
+    const job::JobResult& job() const { return pattern.job; }
 };
 
 // From the text of a case file.

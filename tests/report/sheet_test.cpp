@@ -8,8 +8,8 @@
 
 #include "render/picture/painter.h"
 #include "render/report/paper.h"
-#include "scenes/case/read_case.h"
-#include "scenes/report/sheet_data.h"
+#include "scenes/documents/report/sheet_data.h"
+#include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 #include "tests/chart/legible.h"
@@ -26,18 +26,18 @@ namespace {
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
 struct Made {
-    scenes::Case c;
-    scenes::JobResult job;
-    render::SheetData data;
+    files::Case c;
+    job::JobResult job;
+    report::SheetData data;
 };
 
 // Run once for all checks.
 const Made& demo() {
     static const Made made = [] {
         Made m;
-        m.c = scenes::read_case("cases/cable-hook/case.toml");
-        m.job = scenes::run_process(m.c, {});
-        m.data = scenes::sheet_data(m.c, m.job);
+        m.c = files::read_case("cases/cable-hook/case.toml");
+        m.job = job::run_process(m.c, {});
+        m.data = documents::sheet_data(m.c, m.job);
         return m;
     }();
     return made;
@@ -95,17 +95,17 @@ TEST_CASE("each stroke's page has its tools, place, gauge, stop, force, angles, 
     const Made& m = demo();
     for (std::size_t i = 0; i < m.job.steps.size(); ++i) {
         const std::string& page = pages[i + 1];
-        const scenes::StepResult& step = m.job.steps[i];
+        const job::StepResult& step = m.job.steps[i];
         CAPTURE(step.name);
         CHECK(has(page, words("Stroke %zu of 6: ", i + 1) + step.name));
         CHECK(has(page, m.c.tools[m.c.steps[i].punch].name));
         CHECK(has(page, m.c.tools[m.c.steps[i].die].name));
-        CHECK(has(page, m.c.steps[i].face == scenes::Face::up ? "Upper face up" : "Lower face up"));
+        CHECK(has(page, m.c.steps[i].face == files::Face::up ? "Upper face up" : "Lower face up"));
         CHECK(has(page, words("%.2f mm of travel", step.stroke.stop_travel)));
         CHECK(has(page, words("%.2f kN", step.stroke.peak_force * m.c.width / 1000.0)));
         CHECK(has(page, words("%.1f kN per m", step.stroke.peak_force)));
         if (step.gauge > 0.0) CHECK(has(page, words("%.2f mm from the punch's axis", step.gauge)));
-        for (const scenes::BendResult& b : step.bends) {
+        for (const job::BendResult& b : step.bends) {
             CHECK(has(page, words("%.1f\u00b0", std::abs(b.loaded) / degree)));
             CHECK(has(page, words("%.1f\u00b0", std::abs(b.free) / degree)));
         }
@@ -117,7 +117,7 @@ TEST_CASE("each stroke's page has its tools, place, gauge, stop, force, angles, 
     CHECK(has(pages[3], "two-way block, face 2 up"));  // the other groove
     CHECK(has(pages[0], "30.5 g"));
     CHECK(has(pages[0], "Order of the strokes"));
-    for (const scenes::Bend& bend : m.c.part.bends) CHECK(has(pages[0], bend.name));
+    for (const files::Bend& bend : m.c.part.bends) CHECK(has(pages[0], bend.name));
 }
 
 TEST_CASE("every page carries the cautions") {
@@ -131,24 +131,24 @@ TEST_CASE("every page carries the cautions") {
 }
 
 TEST_CASE("words are 9 pt or larger, apart from one another, on the page") {
-    for (const render::DrawingList& page : draw_sheets(demo().data)) tests::check_legible(page, 12.0, 40);
+    for (const picture::DrawingList& page : draw_sheets(demo().data)) tests::check_legible(page, 12.0, 40);
 }
 
 TEST_CASE("what was found against a stroke stands on its page and on the first") {
-    const scenes::Case c = scenes::read_case("cases/wrong-order/case.toml");
-    const scenes::JobResult job = scenes::run_process(c, {});
-    const render::SheetData data = scenes::sheet_data(c, job);
-    const std::vector<render::DrawingList> pages = draw_sheets(data);
+    const files::Case c = files::read_case("cases/wrong-order/case.toml");
+    const job::JobResult job = job::run_process(c, {});
+    const report::SheetData data = documents::sheet_data(c, job);
+    const std::vector<picture::DrawingList> pages = draw_sheets(data);
     REQUIRE(pages.size() == 4);
     CHECK(tests::says(pages[0], "What speaks against the job"));
     CHECK(tests::says(pages[2], "mm deep in the punch"));
     CHECK(tests::says(pages[2], "interference"));  // in the picture
     CHECK_FALSE(tests::says(pages[1], "interference"));
-    for (const render::DrawingList& page : pages) tests::check_legible(page, 12.0, 30);
+    for (const picture::DrawingList& page : pages) tests::check_legible(page, 12.0, 30);
 }
 
 TEST_CASE("a part of sixteen bends takes as many pages as it needs") {
-    render::SheetData data = demo().data;
+    report::SheetData data = demo().data;
     while (data.bends.size() < 16) {
         data.bends.push_back(data.bends[data.bends.size() % 8]);
         data.bend_middle.push_back(data.bend_middle[data.bend_middle.size() % 8]);
@@ -160,11 +160,11 @@ TEST_CASE("a part of sixteen bends takes as many pages as it needs") {
         25,
         "A remark that is long enough to be broken into more than one line of the page, "
         "as a remark on the way in and out may be.");
-    const std::vector<render::DrawingList> pages = draw_sheets(data);
+    const std::vector<picture::DrawingList> pages = draw_sheets(data);
     CHECK(pages.size() >= 19);
-    for (const render::DrawingList& page : pages) {
-        CHECK(page.width == render::paper_width);
-        CHECK(page.height == render::paper_height);
+    for (const picture::DrawingList& page : pages) {
+        CHECK(page.width == report::paper_width);
+        CHECK(page.height == report::paper_height);
         tests::check_legible(page, 12.0, 10);
     }
 }
@@ -185,7 +185,7 @@ TEST_CASE("how a strip is turned between two strokes, in words") {
 }
 
 TEST_CASE("sheets without strokes or without a recording are refused by name") {
-    render::SheetData data = demo().data;
+    report::SheetData data = demo().data;
     data.strokes[1].recording = nullptr;
     CHECK_THROWS_WITH_AS(draw_sheets(data), doctest::Contains("tip"), OutOfRange);
     data.strokes.clear();

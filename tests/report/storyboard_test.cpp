@@ -12,14 +12,16 @@
 #include "render/picture/tool_labels.h"
 #include "render/report/paper.h"
 #include "render/report/turn_sign.h"
-#include "scenes/case/read_case.h"
-#include "scenes/report/story_data.h"
+#include "scenes/documents/report/story_data.h"
+#include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
 #include "tests/chart/legible.h"
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::chart;
+using namespace overbend::picture;
+using namespace overbend::report;
 using overbend::tests::check_legible;
 using overbend::tests::says;
 
@@ -90,9 +92,9 @@ TEST_CASE("every stroke has three panels, and words can be read, for 1 to 20 str
 }
 
 TEST_CASE("the demo on one slide: names, angles, how the strip is turned") {
-    const scenes::Case c = scenes::read_case("cases/cable-hook/case.toml");
-    const scenes::JobResult job = scenes::run_process(c, {});
-    const Storyboard board = scenes::storyboard_data(c, job);
+    const files::Case c = files::read_case("cases/cable-hook/case.toml");
+    const job::JobResult job = job::run_process(c, {});
+    const Storyboard board = documents::storyboard_data(c, job);
     REQUIRE(board.strokes.size() == 6);
     CHECK(board.strokes[2].turned == Turned::over);
     CHECK(board.strokes[3].turned == Turned::no);
@@ -100,7 +102,7 @@ TEST_CASE("the demo on one slide: names, angles, how the strip is turned") {
     const std::vector<DrawingList> slides = draw_slides(board, 1080, Theme::light);
     REQUIRE(slides.size() == 1);
     check_legible(slides[0], 18.0, 30);
-    for (const scenes::StepResult& step : job.steps) CHECK(says(slides[0], step.name));
+    for (const job::StepResult& step : job.steps) CHECK(says(slides[0], step.name));
     CHECK(says(slides[0], "pressed 113."));
     CHECK(says(slides[0], "free 110.0\u00b0"));
     CHECK(says(slides[0], "free 45.0\u00b0, 45.0\u00b0"));
@@ -108,26 +110,27 @@ TEST_CASE("the demo on one slide: names, angles, how the strip is turned") {
     CHECK_FALSE(says(slides[0], "hits a tool"));
     // and its charts can be drawn for each stroke
     for (int i = 0; i < 6; ++i) {
-        const ForceTravel force = scenes::force_travel_data(c, job, i);
+        const ForceTravel force = documents::force_travel_data(c, job, i);
         REQUIRE(force.limits.size() == 2);
         CHECK(force.limits[0].force == 60.0);
         CHECK(force.limits[1].force == doctest::Approx(500.0 * 0.02));  // its holders, on 20 mm of strip
         CHECK(force.loading.back().force ==
               doctest::Approx(job.steps[i].stroke.stop_force * c.width / 1000.0).epsilon(1e-6));
         check_legible(draw_force_travel(force, {}, Theme::light), 640 / 45.0, 12);
-        const MomentCurvature moment = scenes::moment_curvature_data(c, job, i);
+        const MomentCurvature moment = documents::moment_curvature_data(c, job, i);
         CHECK(moment.bends.size() == c.steps[i].bends.size());
         check_legible(draw_moment_curvature(moment, {}, Theme::dark), 640 / 45.0, 12);
         for (const int b : c.steps[i].bends)
-            check_legible(draw_stress_through_thickness(scenes::stress_data(c, job, i, b), {}, Theme::light),
-                          640 / 45.0, 12);
+            check_legible(
+                draw_stress_through_thickness(documents::stress_data(c, job, i, b), {}, Theme::light),
+                640 / 45.0, 12);
     }
 }
 
 TEST_CASE("a stroke that hits something says so, and marks the place in the panels it is there in") {
-    const scenes::Case c = scenes::read_case("cases/wrong-order/case.toml");
-    const scenes::JobResult job = scenes::run_process(c, {});
-    const Storyboard board = scenes::storyboard_data(c, job);
+    const files::Case c = files::read_case("cases/wrong-order/case.toml");
+    const job::JobResult job = job::run_process(c, {});
+    const Storyboard board = documents::storyboard_data(c, job);
     REQUIRE(board.strokes.size() == 3);
     CHECK(board.strokes[0].hits.empty());
     REQUIRE_FALSE(board.strokes[1].hits.empty());
@@ -160,12 +163,12 @@ TEST_CASE("panels of a stroke are to one scale, and hold the whole strip at thei
 
 // A line crosses where the strip comes between a name and its tool, not where it lies on the tool.
 TEST_CASE("names in panels keep clear of the strip as it is seen, and so do the lines that lead from them") {
-    const scenes::JobResult job = scenes::run_process(scenes::read_case("cases/cable-hook/case.toml"), {});
+    const job::JobResult job = job::run_process(files::read_case("cases/cable-hook/case.toml"), {});
     constexpr double u = 12.0;
     Layout layout;
     layout.unit = u, layout.stage = {0.0, 0.0, 300.0, 245.0}, layout.narrow = true;
     int names = 0;
-    for (const scenes::StepResult& step : job.steps) {
+    for (const job::StepResult& step : job.steps) {
         const stroke::Recording& r = step.stroke.recording;
         const double loaded = loaded_moment(r);
         const View view = choose_panel_view(r, {0.0, loaded}, layout.stage, u);

@@ -15,7 +15,8 @@
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
+using namespace overbend::report;
 
 namespace {
 

@@ -48,7 +48,7 @@ void for_every_stroke(const Check& check) {
 }  // namespace
 
 TEST_CASE("data: surfaces of every state, as recorded") {
-    for_every_stroke([](const RanJob&, const scenes::StepResult& step, const nlohmann::json& data) {
+    for_every_stroke([](const RanJob&, const job::StepResult& step, const nlohmann::json& data) {
         const stroke::Recording& r = step.stroke.recording;
         const std::size_t n = data["stations"], states = data["states"];
         REQUIRE(states == r.states.size());
@@ -56,11 +56,11 @@ TEST_CASE("data: surfaces of every state, as recorded") {
         REQUIRE(surfaces.size() == states * n * 4);
         // The strip's ends are stations in any case.
         for (std::size_t s = 0; s < states; ++s) {
-            const std::vector<render::Station> all = render::stations(r, r.states[s], 1.0);
+            const std::vector<picture::Station> all = picture::stations(r, r.states[s], 1.0);
             for (const bool right : {false, true}) {
-                const render::Station& end = right ? all.back() : all.front();
+                const picture::Station& end = right ? all.back() : all.front();
                 const std::size_t at = (s * n + (right ? n - 1 : 0)) * 4;
-                const render::Place lower = end.at(end.edge.front()), upper = end.at(end.edge.back());
+                const picture::Place lower = end.at(end.edge.front()), upper = end.at(end.edge.back());
                 CHECK(std::abs(surfaces[at] * 0.005 - lower.x()) <= 0.00251);
                 CHECK(std::abs(surfaces[at + 1] * 0.005 - lower.y()) <= 0.00251);
                 CHECK(std::abs(surfaces[at + 2] * 0.005 - upper.x()) <= 0.00251);
@@ -74,7 +74,7 @@ TEST_CASE("data: surfaces of every state, as recorded") {
 }
 
 TEST_CASE("data: travel, force, springs and contacts of every state") {
-    for_every_stroke([](const RanJob& ran, const scenes::StepResult& step, const nlohmann::json& data) {
+    for_every_stroke([](const RanJob& ran, const job::StepResult& step, const nlohmann::json& data) {
         const stroke::Recording& r = step.stroke.recording;
         const std::vector<int> travel = unpacked_rows(data["travel"], 1),
                                force = unpacked_rows(data["force"], 1);
@@ -112,7 +112,7 @@ TEST_CASE("data: travel, force, springs and contacts of every state") {
 }
 
 TEST_CASE("data: bend angles, at the stop and free those of the results") {
-    for_every_stroke([](const RanJob& ran, const scenes::StepResult& step, const nlohmann::json& data) {
+    for_every_stroke([](const RanJob& ran, const job::StepResult& step, const nlohmann::json& data) {
         const int loaded = data["loaded"];
         REQUIRE(data["bends"].size() == step.bends.size());
         for (std::size_t b = 0; b < step.bends.size(); ++b) {
@@ -131,7 +131,7 @@ TEST_CASE("data: bend angles, at the stop and free those of the results") {
 }
 
 TEST_CASE("data: least clearance of every state") {
-    for_every_stroke([](const RanJob&, const scenes::StepResult& step, const nlohmann::json& data) {
+    for_every_stroke([](const RanJob&, const job::StepResult& step, const nlohmann::json& data) {
         const std::vector<int> rows = unpacked_rows(data["clearance"], 6);
         REQUIRE(rows.size() == 6 * step.clearance.size());
         for (std::size_t s = 0; s < step.clearance.size(); ++s) {
@@ -144,7 +144,7 @@ TEST_CASE("data: least clearance of every state") {
 }
 
 TEST_CASE("data: the player's moments run from placed to free and only forwards in time") {
-    for_every_stroke([](const RanJob&, const scenes::StepResult& step, const nlohmann::json& data) {
+    for_every_stroke([](const RanJob&, const job::StepResult& step, const nlohmann::json& data) {
         const std::vector<int> rows = unpacked_rows(data["pace"]["keys"], 3);
         REQUIRE(rows.size() % 3 == 0);
         for (std::size_t i = 3; i < rows.size(); i += 3) {
@@ -166,7 +166,7 @@ TEST_CASE("data: a tool's outline is closed, and its arcs turn the way they shou
     tool::VeeDie die;
     die.faces = {{84.0 * degree, 8.0, 1.0, 0.0}};
     die.width = 20.0, die.height = 20.0;
-    const std::string path = render::outline_path(tool::make_outline(die, 1));
+    const std::string path = report::outline_path(tool::make_outline(die, 1));
     CHECK(path.front() == 'M');
     CHECK(path.back() == 'Z');
     // Both shoulders are convex: counter-clockwise with y up, sweep flag 0 with y down.
@@ -179,7 +179,7 @@ TEST_CASE("data: a tool's outline is closed, and its arcs turn the way they shou
 }
 
 TEST_CASE("data: text in a script element ends nothing") {
-    const std::string text = render::in_script({{"name", "</script><!-- \u2028"}});
+    const std::string text = report::in_script({{"name", "</script><!-- \u2028"}});
     CHECK(text.find('<') == std::string::npos);
     CHECK(nlohmann::json::parse(text)["name"] == "</script><!-- \u2028");
 }

@@ -6,27 +6,27 @@
 #include <vector>
 
 #include "render/picture/stage.h"
-#include "scenes/case/read_case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/job/run/process.h"
 
 namespace overbend::tests {
 
 struct StagedStroke {
     const stroke::Recording* recording = nullptr;
-    render::StageInfo info;  // with the angles, which are told once they have come to be
-    double loaded_at = 0.0;  // the moment at the stop
-    double free_at = 0.0;    // the last one
+    picture::StageInfo info;  // with the angles, which are told once they have come to be
+    double loaded_at = 0.0;   // the moment at the stop
+    double free_at = 0.0;     // the last one
 };
 
 struct StageJob {
-    scenes::Case c;
-    scenes::JobResult result;
+    files::Case c;
+    job::JobResult result;
     std::vector<StagedStroke> strokes;
 
-    explicit StageJob(const std::string& path) : c(scenes::read_case(path)), result(run_process(c, {})) {
+    explicit StageJob(const std::string& path) : c(files::read_case(path)), result(run_process(c, {})) {
         std::vector<const stroke::Recording*> recordings;
-        for (const scenes::StepResult& step : result.steps) recordings.push_back(&step.stroke.recording);
-        const double limit = render::colour_limit(recordings, render::Colouring::hoop_stress);
+        for (const job::StepResult& step : result.steps) recordings.push_back(&step.stroke.recording);
+        const double limit = picture::colour_limit(recordings, picture::Colouring::hoop_stress);
         for (size_t i = 0; i < result.steps.size(); ++i) strokes.push_back(staged(i, limit));
     }
     StageJob(const StageJob&) = delete;  // the strokes point into the result
@@ -34,7 +34,7 @@ struct StageJob {
 
   private:
     StagedStroke staged(size_t index, double limit) const {
-        const scenes::StepResult& step = result.steps[index];
+        const job::StepResult& step = result.steps[index];
         StagedStroke s;
         s.recording = &step.stroke.recording;
         s.info.job_title = c.title;
@@ -44,7 +44,7 @@ struct StageJob {
         s.info.strip_width = c.width;
         s.info.colour_limit = limit;
         for (const int b : c.steps[index].bends) {
-            render::BendMark mark;
+            picture::BendMark mark;
             mark.name = c.part.bends[b].name;
             mark.blank_position = result.blank.bend_line[b];
             mark.reach = result.blank.bend_line[b] - result.blank.flat_middle(b);
@@ -53,7 +53,7 @@ struct StageJob {
         }
         for (size_t b = 0; b < c.part.bends.size(); ++b)
             s.info.ticks.push_back({c.part.bends[b].name, result.blank.bend_line[b]});
-        for (const scenes::Interference& f : step.interferences)
+        for (const job::Interference& f : step.interferences)
             s.info.interferences.push_back(
                 {f.deepest.at, -f.deepest.distance,
                  std::string("strip and ") + tool::role_word(s.recording->tools[f.deepest.tool].role)});
@@ -67,12 +67,12 @@ struct StageJob {
 
 // The information at a moment: what comes after the stop has its ghost, and angles are told once they have
 // come to be.
-inline render::StageInfo info_at(const StagedStroke& stroke, double moment) {
-    render::StageInfo info = stroke.info;
+inline picture::StageInfo info_at(const StagedStroke& stroke, double moment) {
+    picture::StageInfo info = stroke.info;
     if (moment > stroke.loaded_at) info.ghost = stroke.loaded_at;
-    for (render::BendMark& bend : info.bends) {
+    for (picture::BendMark& bend : info.bends) {
         const auto angle_at = [&](double when) {
-            return measured(*stroke.recording, render::state_at(*stroke.recording, when), bend).angle;
+            return measured(*stroke.recording, picture::state_at(*stroke.recording, when), bend).angle;
         };
         if (moment >= stroke.loaded_at) bend.loaded = angle_at(stroke.loaded_at);
         if (moment >= stroke.free_at) bend.free = angle_at(stroke.free_at);

@@ -12,7 +12,7 @@
 #include "tests/stage/stage_job.h"
 
 using namespace overbend;
-using namespace overbend::render;
+using namespace overbend::picture;
 using overbend::tests::check_grounds;
 using overbend::tests::check_uncovered;
 using overbend::tests::check_words;

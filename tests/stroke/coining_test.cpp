@@ -9,8 +9,8 @@
 #include <cmath>
 #include <cstdio>
 
-#include "scenes/case/read_card.h"
-#include "scenes/process/vee_bend.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/job/run/vee_bend.h"
 #include "sim/strip/mesh.h"
 #include "sim/stroke/stroke.h"
 #include "sim/tool/block.h"
@@ -88,8 +88,8 @@ TEST_SUITE("stroke") {
     // Common practice, no source: coining, with the strip squeezed between the nose and the groove's bottom,
     // takes most of the springback out of a bend.
     TEST_CASE("a bend squeezed at the nose springs back less and less") {
-        scenes::VeeBend b;
-        b.material = scenes::read_card("dc01", ".");
+        job::VeeBend b;
+        b.material = files::read_card("dc01", ".");
         b.die_angle = 90.0 * degree;
         b.punch_angle = 86.0 * degree;
         b.bottom_radius = 2.4;
@@ -98,7 +98,7 @@ TEST_SUITE("stroke") {
         for (const double force : {150.0, 400.0, 1000.0, 1500.0}) {
             stroke::StrokeOptions options;
             options.record = false;
-            const scenes::VeeResult r = scenes::bend_vee(b, stop_at(stroke::StopKind::force, force), options);
+            const job::VeeResult r = job::bend_vee(b, stop_at(stroke::StopKind::force, force), options);
             CAPTURE(r.stroke.reason);
             REQUIRE(r.stroke.outcome == stroke::Outcome::reached);
             const double springback = (r.loaded - r.free) / degree;

@@ -24,25 +24,25 @@ namespace {
 
 struct Change {
     const char* name;
-    std::function<void(scenes::VeeBend&, stroke::StrokeOptions&)> make;
+    std::function<void(job::VeeBend&, stroke::StrokeOptions&)> make;
 };
 
 const std::vector<Change> changes = {
-    {"mesh halved", [](scenes::VeeBend& b, stroke::StrokeOptions&) { b.elements_per_thickness = 16.0; }},
-    {"layers doubled", [](scenes::VeeBend& b, stroke::StrokeOptions&) { b.layers = 30; }},
+    {"mesh halved", [](job::VeeBend& b, stroke::StrokeOptions&) { b.elements_per_thickness = 16.0; }},
+    {"layers doubled", [](job::VeeBend& b, stroke::StrokeOptions&) { b.layers = 30; }},
     {"increments halved",
-     [](scenes::VeeBend&, stroke::StrokeOptions& o) {
+     [](job::VeeBend&, stroke::StrokeOptions& o) {
          o.solver.largest_increment *= 0.5;
          o.solver.curvature_increment *= 0.5;
      }},
     {"contact stiffness x 2",
-     [](scenes::VeeBend&, stroke::StrokeOptions& o) { o.solver.contact_stiffness *= 2.0; }},
+     [](job::VeeBend&, stroke::StrokeOptions& o) { o.solver.contact_stiffness *= 2.0; }},
     {"contact stiffness x 0.5",
-     [](scenes::VeeBend&, stroke::StrokeOptions& o) { o.solver.contact_stiffness *= 0.5; }}};
+     [](job::VeeBend&, stroke::StrokeOptions& o) { o.solver.contact_stiffness *= 0.5; }}};
 
-scenes::VeeResult bend(const scenes::VeeBend& vee, stroke::StrokeOptions options) {
+job::VeeResult bend(const job::VeeBend& vee, stroke::StrokeOptions options) {
     options.record = false;
-    scenes::VeeResult r = scenes::bend_vee(vee, stop_at(stroke::StopKind::travel, 2.0), options);
+    job::VeeResult r = job::bend_vee(vee, stop_at(stroke::StopKind::travel, 2.0), options);
     REQUIRE(r.stroke.outcome == stroke::Outcome::reached);
     return r;
 }
@@ -53,20 +53,20 @@ TEST_SUITE("stroke") {
     TEST_CASE("finer mesh, layers, increments and other contact stiffness change little") {
         for (const material::Card& card : {hardening_metal(), perfectly_plastic_metal()})
             for (const double flange : {20.0, 200.0}) {
-                scenes::VeeBend vee = plain_bend();
+                job::VeeBend vee = plain_bend();
                 vee.material = card;
                 vee.flange = flange;
-                const scenes::VeeResult plain = bend(vee, {});
+                const job::VeeResult plain = bend(vee, {});
                 std::printf("%s, flange %.0f mm: free %.3f deg, peak %.2f N/mm\n", card.name.c_str(), flange,
                             plain.free / degree, plain.stroke.peak_force);
                 for (const Change& change : changes) {
                     CAPTURE(card.name);
                     CAPTURE(flange);
                     CAPTURE(std::string(change.name));
-                    scenes::VeeBend changed = vee;
+                    job::VeeBend changed = vee;
                     stroke::StrokeOptions options;
                     change.make(changed, options);
-                    const scenes::VeeResult r = bend(changed, options);
+                    const job::VeeResult r = bend(changed, options);
                     const double angle = (r.free - plain.free) / degree;
                     const double force = r.stroke.peak_force / plain.stroke.peak_force - 1.0;
                     std::printf("    %-24s free %+.4f deg, peak %+.2f %%\n", change.name, angle,

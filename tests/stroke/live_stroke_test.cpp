@@ -4,9 +4,9 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_card.h"
-#include "scenes/process/profile.h"
-#include "scenes/process/vee_bend.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/job/run/profile.h"
+#include "scenes/job/run/vee_bend.h"
 
 using namespace overbend;
 
@@ -14,24 +14,23 @@ namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
-scenes::StripStroke vee() {
-    scenes::VeeBend bend;
-    bend.material = scenes::read_card("dc01", ".");
+job::StripStroke vee() {
+    job::VeeBend bend;
+    bend.material = files::read_card("dc01", ".");
     bend.layers = 11;
     bend.elements_per_thickness = 10.0;
-    return scenes::vee_stroke(bend);
+    return job::vee_stroke(bend);
 }
 
-double angle(const scenes::StripStroke& v, const stroke::Recording& r, const stroke::State& s) {
-    return scenes::bend_shape(r, s, v.bends[0].left, v.bends[0].right).angle;
+double angle(const job::StripStroke& v, const stroke::Recording& r, const stroke::State& s) {
+    return job::bend_shape(r, s, v.bends[0].left, v.bends[0].right).angle;
 }
 
-void same_as_in_one_go(const scenes::StripStroke& v, stroke::LiveStroke& live, double travel) {
+void same_as_in_one_go(const job::StripStroke& v, stroke::LiveStroke& live, double travel) {
     CAPTURE(travel);
     REQUIRE(live.press_to(travel) == doctest::Approx(travel));
     const stroke::StrokeResult by_hand = live.let_go();
-    const stroke::StrokeResult at_once =
-        scenes::press_strip(v, {stroke::StopKind::travel, travel}, {}).stroke;
+    const stroke::StrokeResult at_once = job::press_strip(v, {stroke::StopKind::travel, travel}, {}).stroke;
     REQUIRE(by_hand.solved());
     CHECK(angle(v, by_hand.recording, by_hand.recording.states.back()) ==
           doctest::Approx(angle(v, at_once.recording, at_once.recording.states.back())).epsilon(1e-6));
@@ -47,18 +46,18 @@ void same_as_in_one_go(const scenes::StripStroke& v, stroke::LiveStroke& live, d
 }  // namespace
 
 TEST_CASE("pressed down little by little, up and down again") {
-    const scenes::StripStroke v = vee();
+    const job::StripStroke v = vee();
     stroke::LiveStroke live(v.scene, {});
     for (const double travel : {0.02, 0.3, 1.0, 1.01, 2.5, 1.4, 3.9, 0.7, 3.3})
         same_as_in_one_go(v, live, travel);
 }
 
 TEST_CASE("as far as there is room, and from there back") {
-    scenes::VeeBend bend;
-    bend.material = scenes::read_card("dc01", ".");
+    job::VeeBend bend;
+    bend.material = files::read_card("dc01", ".");
     bend.die_angle = 88.0 * degree;
     bend.punch_angle = 80.0 * degree;
-    const scenes::StripStroke v = scenes::vee_stroke(bend);
+    const job::StripStroke v = job::vee_stroke(bend);
     stroke::LiveStroke live(v.scene, {});
     const double held = live.press_to(100.0);
     CHECK(held <= v.scene.stop.travel_limit);

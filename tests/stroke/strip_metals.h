@@ -2,7 +2,7 @@
 
 #pragma once
 
-#include "scenes/process/vee_bend.h"
+#include "scenes/job/run/vee_bend.h"
 #include "tests/stop_at.h"
 
 namespace overbend::tests {
@@ -24,8 +24,8 @@ inline material::Card perfectly_plastic_metal() {
 }
 
 // 1 mm over 8 mm, nose and shoulders 1 mm, friction 0.1.
-inline scenes::VeeBend plain_bend() {
-    scenes::VeeBend vee;
+inline job::VeeBend plain_bend() {
+    job::VeeBend vee;
     vee.material = hardening_metal();
     return vee;
 }

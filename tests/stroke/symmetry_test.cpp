@@ -38,10 +38,10 @@ double turn(const strip::StripState& s) {
 
 TEST_SUITE("stroke") {
     TEST_CASE("a strip that lies off the middle to the right bends as one that lies off to the left") {
-        scenes::VeeBend right = plain_bend(), left = plain_bend();
+        job::VeeBend right = plain_bend(), left = plain_bend();
         right.off_centre = 0.4, left.off_centre = -0.4;
         const stroke::Stop stop = stop_at(stroke::StopKind::travel, 2.0);
-        const scenes::VeeResult a = scenes::bend_vee(right, stop, {}), b = scenes::bend_vee(left, stop, {});
+        const job::VeeResult a = job::bend_vee(right, stop, {}), b = job::bend_vee(left, stop, {});
         const strip::StripState &p = a.stroke.free, &q = b.stroke.free;
         double worst = 0.0;
         REQUIRE(p.nodes() == q.nodes());
@@ -58,8 +58,7 @@ TEST_SUITE("stroke") {
     }
 
     TEST_CASE("turning a bent strip over or end for end twice leaves it as it was") {
-        const scenes::VeeResult r =
-            scenes::bend_vee(plain_bend(), stop_at(stroke::StopKind::travel, 2.0), {});
+        const job::VeeResult r = job::bend_vee(plain_bend(), stop_at(stroke::StopKind::travel, 2.0), {});
         const strip::StripState bent = r.stroke.free;
         strip::StripState s = bent;
         strip::turn_over(s);
@@ -76,7 +75,7 @@ TEST_SUITE("stroke") {
     }
 
     TEST_CASE("a strip that was turned and shifted bends the same") {
-        stroke::StrokeScene scene = scenes::vee_stroke(plain_bend()).scene;
+        stroke::StrokeScene scene = job::vee_stroke(plain_bend()).scene;
         scene.stop.kind = stroke::StopKind::travel;
         scene.stop.value = 2.0;
         const double middle = 0.5 * (scene.stop.left + scene.stop.right);

@@ -18,21 +18,21 @@ using namespace overbend::tests;
 TEST_SUITE("stroke") {
     // Allowed travel 1e-9 mm, force 0.1 per cent, free angle 0.01 degree.
     TEST_CASE("a stroke ends at its stop") {
-        const scenes::VeeBend vee = plain_bend();
-        const scenes::VeeResult by_travel = scenes::bend_vee(vee, stop_at(stroke::StopKind::travel, 1.5), {});
+        const job::VeeBend vee = plain_bend();
+        const job::VeeResult by_travel = job::bend_vee(vee, stop_at(stroke::StopKind::travel, 1.5), {});
         CHECK(by_travel.stroke.outcome == stroke::Outcome::reached);
         CHECK(std::abs(by_travel.stroke.stop_travel - 1.5) < 1e-8);
 
         for (const double force : {20.0, 45.0, 55.0}) {
             CAPTURE(force);
-            const scenes::VeeResult r = scenes::bend_vee(vee, stop_at(stroke::StopKind::force, force), {});
+            const job::VeeResult r = job::bend_vee(vee, stop_at(stroke::StopKind::force, force), {});
             CHECK(r.stroke.outcome == stroke::Outcome::reached);
             CHECK(relative_error(r.stroke.stop_force, force) < 1e-3);
         }
         for (const double angle : {10.0, 30.0, 60.0, 90.0, 110.0}) {
             CAPTURE(angle);
-            const scenes::VeeResult r =
-                scenes::bend_vee(vee, stop_at(stroke::StopKind::free_angle, angle * degree), {});
+            const job::VeeResult r =
+                job::bend_vee(vee, stop_at(stroke::StopKind::free_angle, angle * degree), {});
             CHECK(r.stroke.outcome == stroke::Outcome::reached);
             CHECK(std::abs(r.free / degree - angle) < 0.01);
             CHECK(r.loaded > r.free);
@@ -61,7 +61,7 @@ TEST_SUITE("stroke") {
             {"perfectly plastic, bottomed", perfectly_plastic_metal(), 1.0, 8.0, 1.0, 0.1, 88.0, 0.0, 300.0}};
         for (const Stroke& s : strokes) {
             CAPTURE(std::string(s.name));
-            scenes::VeeBend vee = plain_bend();
+            job::VeeBend vee = plain_bend();
             vee.material = s.card;
             vee.thickness = s.thickness;
             vee.die_opening = s.opening;
@@ -74,7 +74,7 @@ TEST_SUITE("stroke") {
             }
             const stroke::Stop stop = s.force > 0.0 ? stop_at(stroke::StopKind::force, s.force)
                                                     : stop_at(stroke::StopKind::free_angle, s.angle * degree);
-            const scenes::VeeResult r = scenes::bend_vee(vee, stop, {});
+            const job::VeeResult r = job::bend_vee(vee, stop, {});
             CAPTURE(r.stroke.reason);
             std::printf("%-28s %s, free %.2f deg, balance %.1e, residue %.2f %%\n", s.name,
                         stroke::outcome_words(r.stroke.outcome), r.free / degree, r.stroke.balance_error,
@@ -90,8 +90,7 @@ TEST_SUITE("stroke") {
     TEST_CASE("the smallest strokes add up too") {
         for (const double force : {0.5, 5.0, 10.0}) {
             CAPTURE(force);
-            const scenes::VeeResult r =
-                scenes::bend_vee(plain_bend(), stop_at(stroke::StopKind::force, force), {});
+            const job::VeeResult r = job::bend_vee(plain_bend(), stop_at(stroke::StopKind::force, force), {});
             CHECK(r.stroke.outcome == stroke::Outcome::reached);
             std::printf("%.1f N/mm: free %.4f deg, residue %.2f %%\n", force, r.free / degree,
                         r.stroke.audit.residue_percent());
@@ -101,9 +100,9 @@ TEST_SUITE("stroke") {
 
     TEST_CASE("the same stroke twice is the same bit for bit") {
         const auto bend = [] {
-            return scenes::bend_vee(plain_bend(), stop_at(stroke::StopKind::free_angle, 80.0 * degree), {});
+            return job::bend_vee(plain_bend(), stop_at(stroke::StopKind::free_angle, 80.0 * degree), {});
         };
-        const scenes::VeeResult a = bend(), b = bend();
+        const job::VeeResult a = bend(), b = bend();
         CHECK(a.free == b.free);
         CHECK(a.stroke.peak_force == b.stroke.peak_force);
         CHECK(a.stroke.iterations == b.stroke.iterations);
@@ -129,11 +128,11 @@ TEST_SUITE("stroke") {
             {520.0, 0.006, 0.22}, {600.0, 0.004, 0.18}, {900.0, 0.005, 0.15}};
         for (const material::Swift& law : laws)
             for (const double opening : {8.0, 10.0}) {
-                scenes::VeeBend vee = plain_bend();
+                job::VeeBend vee = plain_bend();
                 vee.material.hardening = law;
                 vee.die_opening = opening;
-                const scenes::VeeResult r =
-                    scenes::bend_vee(vee, stop_at(stroke::StopKind::free_angle, 90.0 * degree), {});
+                const job::VeeResult r =
+                    job::bend_vee(vee, stop_at(stroke::StopKind::free_angle, 90.0 * degree), {});
                 const double strength = law.K * std::pow(law.n, law.n) * std::exp(law.e0 - law.n);
                 const double corners = opening - 2.0 * vee.shoulder_radius * std::tan(22.5 * degree);
                 const double k = r.stroke.peak_force * corners / strength;

@@ -54,7 +54,7 @@ void press(std::uint64_t seed, double finer, Pressed& into) {
         options.record = false;
         options.solver.largest_increment /= finer * finer;
         options.solver.curvature_increment /= finer * finer;
-        const scenes::StripResult result = scenes::press_strip(r.stroke, r.stop, options);
+        const job::StripResult result = job::press_strip(r.stroke, r.stop, options);
         into.outcome = stroke::outcome_words(result.stroke.outcome);
         if (!result.stroke.solved()) {
             into.missed = into.outcome + ": " + result.stroke.reason;

@@ -5,11 +5,11 @@
 #include <cstdio>
 #include <vector>
 
-#include "scenes/case/read_card.h"
-#include "scenes/process/channel_bend.h"
-#include "scenes/process/offset_bend.h"
-#include "scenes/process/vee_bend.h"
-#include "scenes/process/wiping_bend.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/job/run/channel_bend.h"
+#include "scenes/job/run/offset_bend.h"
+#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/wiping_bend.h"
 #include "tests/stop_at.h"
 #include "tests/sweep/numbers.h"
 
@@ -20,7 +20,7 @@ namespace {
 const std::vector<material::Card>& all_cards() {
     static const std::vector<material::Card> cards = [] {
         std::vector<material::Card> read;
-        for (const std::string& name : scenes::known_cards()) read.push_back(scenes::read_card(name, "."));
+        for (const std::string& name : files::known_cards()) read.push_back(files::read_card(name, "."));
         return read;
     }();
     return cards;
@@ -29,7 +29,7 @@ const std::vector<material::Card>& all_cards() {
 struct Draw {
     Numbers numbers;
     double t = 1.0;
-    scenes::StripOptions strip;
+    job::StripOptions strip;
     char words[400] = "";
 
     explicit Draw(std::uint64_t seed, double finer) : numbers(seed * 2862933555777941757ULL + 3037000493ULL) {
@@ -45,7 +45,7 @@ struct Draw {
     template <class Bend>
     Bend begin() const {
         Bend bend;
-        static_cast<scenes::StripOptions&>(bend) = strip;
+        static_cast<job::StripOptions&>(bend) = strip;
         return bend;
     }
 };
@@ -63,7 +63,7 @@ stroke::Stop force(double per_mm) {
 // Air bending to 30 to 120 degrees; bottoming in a groove with 2 to 8 times the force of air bending.
 void draw_vee(Draw& d, RandomStroke& r) {
     const double t = d.t;
-    scenes::VeeBend b = d.begin<scenes::VeeBend>();
+    job::VeeBend b = d.begin<job::VeeBend>();
     b.die_opening = t * d.numbers.between(6.0, 12.0);
     b.nose_radius = std::min(t * d.numbers.between(0.3, 2.5), 0.48 * b.die_opening - t);
     b.shoulder_radius = t * d.numbers.between(0.5, 2.5);
@@ -82,12 +82,12 @@ void draw_vee(Draw& d, RandomStroke& r) {
                   "opening %.2f nose %.2f shoulder %.2f groove %.1f flange %.2f to %.4g", b.die_opening,
                   b.nose_radius, b.shoulder_radius, b.die_angle.value_or(0.0) / degree, *b.flange,
                   r.stop.value);
-    r.stroke = scenes::vee_stroke(b);
+    r.stroke = job::vee_stroke(b);
 }
 
 void draw_offset(Draw& d, RandomStroke& r) {
     const double t = d.t;
-    scenes::OffsetBend b = d.begin<scenes::OffsetBend>();
+    job::OffsetBend b = d.begin<job::OffsetBend>();
     b.offset = t * d.numbers.between(2.0, 8.0);
     b.angle = d.numbers.between(30.0, 75.0) * degree;
     b.corner_radius = t * d.numbers.between(0.5, 1.5);
@@ -100,12 +100,12 @@ void draw_offset(Draw& d, RandomStroke& r) {
     std::snprintf(d.words, sizeof d.words, "offset %.2f angle %.1f corner %.2f clearance %.3f %s %.4g",
                   b.offset, b.angle / degree, b.corner_radius, *b.clearance, by_force ? "force" : "angle",
                   r.stop.value);
-    r.stroke = scenes::offset_stroke(b);
+    r.stroke = job::offset_stroke(b);
 }
 
 void draw_channel(Draw& d, RandomStroke& r) {
     const double t = d.t;
-    scenes::ChannelBend b = d.begin<scenes::ChannelBend>();
+    job::ChannelBend b = d.begin<job::ChannelBend>();
     b.punch_width = t * d.numbers.between(8.0, 30.0);
     b.corner_radius = t * d.numbers.between(0.8, 3.0);
     b.shoulder_radius = t * d.numbers.between(1.0, 4.0);
@@ -122,12 +122,12 @@ void draw_channel(Draw& d, RandomStroke& r) {
         "punch %.2f corner %.2f shoulder %.2f clearance %.3f depth %.2f flange %.2f pad %.3g + %.3g to %.3f",
         b.punch_width, b.corner_radius, b.shoulder_radius, *b.clearance, b.depth, *b.flange,
         b.pad ? b.pad->preload : 0.0, b.pad ? b.pad->rate : 0.0, r.stop.value);
-    r.stroke = scenes::channel_stroke(b);
+    r.stroke = job::channel_stroke(b);
 }
 
 void draw_wiping(Draw& d, RandomStroke& r) {
     const double t = d.t;
-    scenes::WipingBend b = d.begin<scenes::WipingBend>();
+    job::WipingBend b = d.begin<job::WipingBend>();
     b.edge_radius = t * d.numbers.between(0.8, 4.0);
     b.corner_radius = t * d.numbers.between(1.0, 5.0);
     b.clearance = t * d.numbers.between(1.03, 1.5);
@@ -135,7 +135,7 @@ void draw_wiping(Draw& d, RandomStroke& r) {
     const double strength = material::flow_point(b.material.hardening, b.material.youngs_modulus, 0.1).stress;
     const double draw = d.numbers.between(0.0, 3.0);
     if (draw > 1.0) b.clamp = tool::Spring{d.numbers.between(0.1, 1.0) * strength * t, 0.0};
-    b.clamp_on = draw > 2.0 ? scenes::ClampStand::ram : scenes::ClampStand::frame;
+    b.clamp_on = draw > 2.0 ? job::ClampStand::ram : job::ClampStand::frame;
     const bool by_angle = d.numbers.coin();
     r.stop = by_angle ? free_angle(d.numbers.between(30.0, 80.0) * degree)
                       : travel(b.edge_radius + b.corner_radius + t * d.numbers.between(0.0, 5.0));
@@ -144,7 +144,7 @@ void draw_wiping(Draw& d, RandomStroke& r) {
                   b.corner_radius, *b.clearance, b.flange,
                   b.clamp ? draw > 2.0 ? "on the ram" : "in the frame" : "firm",
                   b.clamp ? b.clamp->preload : 0.0, by_angle ? "angle" : "travel", r.stop.value);
-    r.stroke = scenes::wiping_stroke(b);
+    r.stroke = job::wiping_stroke(b);
 }
 
 }  // namespace

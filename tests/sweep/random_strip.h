@@ -5,7 +5,7 @@
 #include <cstdint>
 #include <string>
 
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 
 namespace overbend::tests {
 
@@ -18,7 +18,7 @@ const char* kind_word(Kind kind);
 struct RandomStroke {
     Kind kind = Kind::air_bending;
     std::string words;  // what was drawn
-    scenes::StripStroke stroke;
+    job::StripStroke stroke;
     stroke::Stop stop;
 };
 // finer: the mesh, over the usual one. Throws OutOfRange when the tools do not go together.

@@ -20,8 +20,8 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/read_card.h"
-#include "scenes/process/vee_bend.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/job/run/vee_bend.h"
 #include "sim/errors.h"
 #include "tests/on_all_cores.h"
 #include "tests/stop_at.h"
@@ -32,7 +32,7 @@ using namespace overbend;
 namespace {
 
 struct Subject {
-    scenes::VeeBend vee;
+    job::VeeBend vee;
     double free_included = 0.0;  // degrees
     bool jammed = false;
     std::string missed;    // why there is no result; empty: there is one
@@ -41,10 +41,10 @@ struct Subject {
 };
 
 std::vector<Subject> draw(int count) {
-    const std::vector<std::string> names = scenes::known_cards();
+    const std::vector<std::string> names = files::known_cards();
     std::vector<material::Card> cards;
     cards.reserve(names.size());
-    for (const std::string& name : names) cards.push_back(scenes::read_card(name, "."));
+    for (const std::string& name : names) cards.push_back(files::read_card(name, "."));
     tests::Numbers numbers(20240229);
     std::vector<Subject> all(count);
     for (int i = 0; i < count; ++i) {
@@ -63,7 +63,7 @@ std::vector<Subject> draw(int count) {
 
 // What the tools allow, by geometry alone: when the strip fills the room between nose and shoulder, half the
 // bend angle's sine is half the opening over nose + thickness + shoulder. In degrees of bend angle.
-double sharpest(const scenes::VeeBend& b) {
+double sharpest(const job::VeeBend& b) {
     const double sine = 0.5 * b.die_opening / (b.nose_radius + b.thickness + b.shoulder_radius);
     return sine < 1.0 ? 2.0 * std::asin(sine) / tests::degree : 180.0;
 }
@@ -74,7 +74,7 @@ void bend(Subject& s) {
     stroke::StrokeOptions options;
     options.record = false;
     try {
-        const scenes::VeeResult r = scenes::bend_vee(s.vee, stop, options);
+        const job::VeeResult r = job::bend_vee(s.vee, stop, options);
         s.residue = r.stroke.audit.residue_percent();
         s.off = (r.free - stop.value) / tests::degree;
         s.jammed = r.stroke.outcome == stroke::Outcome::jammed;

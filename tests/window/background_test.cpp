@@ -7,8 +7,8 @@
 #include <chrono>
 #include <stdexcept>
 
-using overbend::scenes::Background;
-using overbend::scenes::Wanted;
+using overbend::window::Background;
+using overbend::window::Wanted;
 
 namespace {
 

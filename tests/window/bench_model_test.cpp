@@ -5,12 +5,14 @@
 
 #include <cmath>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "scenes/window/bench/state.h"
 #include "sim/material/pure_bending.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
+using namespace overbend::window;
 
 namespace {
 

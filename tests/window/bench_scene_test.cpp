@@ -10,25 +10,27 @@
 #include "tests/window/script.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
+using namespace overbend::window;
 using K = sf::Keyboard;
 
 namespace {
 
-Remembered on_the_bench(render::Theme theme = render::Theme::light, int width = 1280, int height = 720) {
+Remembered on_the_bench(picture::Theme theme = picture::Theme::light, int width = 1280, int height = 720) {
     Remembered r;
-    r.scene = SceneKind::bench, r.dark = theme == render::Theme::dark, r.width = width, r.height = height;
+    r.scene = SceneKind::bench, r.dark = theme == picture::Theme::dark, r.width = width, r.height = height;
     return r;
 }
 
 struct Bench {
     MainShow show;
-    render::Window window;
+    ui::Window window;
     tests::Script user;
 
     explicit Bench(const Remembered& remembered = on_the_bench(), double scale = 1.0)
         : show(remembered, {}),
-          window(render::WindowOptions{"overbend", remembered.width, remembered.height, scale}),
+          window(ui::WindowOptions{"overbend", remembered.width, remembered.height, scale}),
           user(window, show) {
         REQUIRE(user.wait());
         REQUIRE(told().shown);
@@ -46,7 +48,7 @@ struct Bench {
     }
     // A slider to a part of its width.
     void slide(const std::string& words, double part) {
-        const render::Rect box = user.find(words).box;
+        const picture::Rect box = user.find(words).box;
         user.click_at({box.x + 6.0 + part * (box.width - 12.0), box.centre().y()});
         REQUIRE(user.wait());
     }
@@ -68,8 +70,8 @@ TEST_CASE("bench: the punch follows the mouse, and let go the strip springs back
     Bench b;
     b.keep("bench-pressed");
     const double before = b.state().way;
-    const render::Point middle = b.user.find("Punch").box.centre() - render::Point(150.0, 0.0);
-    b.user.drag(middle, middle + render::Point(0.0, 20.0));
+    const picture::Point middle = b.user.find("Punch").box.centre() - picture::Point(150.0, 0.0);
+    b.user.drag(middle, middle + picture::Point(0.0, 20.0));
     CHECK(b.state().way > before + 0.1);
     REQUIRE(b.user.wait());
     CHECK(b.state().phase == BenchPhase::free);
@@ -181,8 +183,8 @@ TEST_CASE("bench: pure bending") {
     const double before = b.first().loaded;
     b.slide("Curvature", 0.8);
     CHECK(b.first().loaded > before);
-    const render::Point middle = b.user.find("Punch").box.centre();
-    b.user.drag(middle, middle - render::Point(0.0, 30.0));
+    const picture::Point middle = b.user.find("Punch").box.centre();
+    b.user.drag(middle, middle - picture::Point(0.0, 30.0));
     REQUIRE(b.user.wait());
     CHECK(b.state().phase == BenchPhase::free);
     b.keep("bench-pure");
@@ -232,12 +234,12 @@ TEST_CASE("bench: the overbend that is needed") {
 
 TEST_CASE("bench: large letters, a large window, and one that has no room") {
     {
-        Bench b(on_the_bench(render::Theme::dark, 1920, 1080), 1.5);
+        Bench b(on_the_bench(picture::Theme::dark, 1920, 1080), 1.5);
         b.click("Let go");
         b.keep("bench-1080-dark");
     }
-    MainShow show(on_the_bench(render::Theme::light, 400, 300), {});
-    render::Window window(render::WindowOptions{"overbend", 400, 300, 1.0});
+    MainShow show(on_the_bench(picture::Theme::light, 400, 300), {});
+    ui::Window window(ui::WindowOptions{"overbend", 400, 300, 1.0});
     tests::Script user(window, show);
     CHECK(user.wait());
     CHECK(show.bench().told().error != "");

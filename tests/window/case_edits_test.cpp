@@ -2,24 +2,24 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/case_changes.h"
-#include "scenes/case/read_case.h"
-#include "scenes/case/tool_sizes.h"
-#include "scenes/case/write_case.h"
+#include "scenes/files/case/case_changes.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/tool_sizes.h"
+#include "scenes/files/case/write_case.h"
 #include "scenes/window/panels/case_edits.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
 using namespace overbend;
-using scenes::Case;
-using scenes::CaseEdits;
+using files::Case;
+using window::CaseEdits;
 
 namespace {
 
 using Lines = std::vector<std::string>;
 
 Case hook() {
-    return scenes::read_case("cases/cable-hook/case.toml");
+    return files::read_case("cases/cable-hook/case.toml");
 }
 
 std::string joined(const Lines& lines) {
@@ -28,8 +28,8 @@ std::string joined(const Lines& lines) {
     return all;
 }
 
-int size_named(const scenes::Tool& tool, const std::string& words) {
-    const std::vector<scenes::ToolSize> sizes = scenes::sizes_of(tool);
+int size_named(const files::Tool& tool, const std::string& words) {
+    const std::vector<files::ToolSize> sizes = files::sizes_of(tool);
     for (std::size_t i = 0; i < sizes.size(); ++i)
         if (sizes[i].words == words) return static_cast<int>(i);
     FAIL("no size " << words);
@@ -67,14 +67,14 @@ TEST_CASE("a change to what is there already is none") {
 TEST_CASE("what differs from the file is told, a line each") {
     CaseEdits edits(hook());
     edits.change("stop", [](Case& c) {
-        c.steps[1].stop = scenes::StopKind::free_angle;
+        c.steps[1].stop = files::StopKind::free_angle;
         c.steps[1].stop_value = 88.0 * 3.14159265358979323846 / 180.0;
     });
     edits.change("order", [](Case& c) { std::swap(c.steps[0], c.steps[1]); });
     edits.change("nose",
-                 [](Case& c) { scenes::set_size(c.tools[0], size_named(c.tools[0], "nose radius"), 1.5); });
+                 [](Case& c) { files::set_size(c.tools[0], size_named(c.tools[0], "nose radius"), 1.5); });
     edits.change("opening", [](Case& c) {
-        scenes::set_size(c.tools[1], size_named(c.tools[1], "opening of face 2"), 9.6);
+        files::set_size(c.tools[1], size_named(c.tools[1], "opening of face 2"), 9.6);
     });
     edits.change("thickness", [](Case& c) { c.thickness = 0.9; });
     CHECK(joined(edits.changes()) ==
@@ -92,18 +92,18 @@ TEST_CASE(
     "sizes that follow from others in a file follow when these are changed, and no longer once they were "
     "given") {
     Case c = hook();
-    scenes::Tool& die = c.tools[1];
+    files::Tool& die = c.tools[1];
     const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
     REQUIRE(vee != nullptr);
     CHECK(vee->width == 30.0);
-    scenes::set_size(die, size_named(die, "opening of face 1"), 16.0);
+    files::set_size(die, size_named(die, "opening of face 1"), 16.0);
     CHECK(vee->width == 36.0);
-    scenes::set_size(die, size_named(die, "width"), 50.0);
-    scenes::set_size(die, size_named(die, "opening of face 1"), 12.0);
+    files::set_size(die, size_named(die, "width"), 50.0);
+    files::set_size(die, size_named(die, "opening of face 1"), 12.0);
     CHECK(vee->width == 50.0);
     // As if it had been written so.
-    const Case read = scenes::read_case_text(scenes::write_case(c), c.file);
-    CHECK(scenes::write_case(read) == scenes::write_case(c));
+    const Case read = files::read_case_text(files::write_case(c), c.file);
+    CHECK(files::write_case(read) == files::write_case(c));
 }
 
 TEST_CASE(
@@ -111,7 +111,7 @@ TEST_CASE(
     CaseEdits edits(hook());
     REQUIRE(edits.change("thickness", [](Case& c) { c.thickness = 0.9; }));
     CHECK_FALSE(edits.change(
-        "angle", [](Case& c) { scenes::set_size(c.tools[0], size_named(c.tools[0], "angle"), 1.5); }));
+        "angle", [](Case& c) { files::set_size(c.tools[0], size_named(c.tools[0], "angle"), 1.5); }));
     REQUIRE(edits.mistake());
     CHECK(edits.mistake()->words() ==
           "step[1]: punch angle: 85.9437 deg is wider than the groove, which has 84 deg; take a punch of at "
@@ -119,8 +119,8 @@ TEST_CASE(
           "84 deg");
     CHECK(edits.mistake()->right != "");
     CHECK(edits.now().thickness == 0.9);
-    CHECK(scenes::sizes_of(edits.now().tools[0])[0].value != 1.5);
-    CHECK(scenes::sizes_of(edits.draft().tools[0])[0].value == 1.5);
+    CHECK(files::sizes_of(edits.now().tools[0])[0].value != 1.5);
+    CHECK(files::sizes_of(edits.draft().tools[0])[0].value == 1.5);
     const tests::OwnFolder folder;
     CHECK_THROWS_AS(edits.save(folder / "a.toml"), std::runtime_error);
     CHECK(tests::files_below(folder.path()).empty());
@@ -136,16 +136,16 @@ TEST_CASE("what is saved reads back as what was changed, and is the file from th
     edits.save(file);
     CHECK(edits.changes().empty());
     CHECK(edits.now().file == file.string());
-    const Case read = scenes::read_case(file);
+    const Case read = files::read_case(file);
     CHECK(read.run.friction == 0.15);
-    CHECK(scenes::write_case(read) == scenes::write_case(edits.now()));
+    CHECK(files::write_case(read) == files::write_case(edits.now()));
     // It can still be undone, and differs from the new file then.
     CHECK(edits.undo());
     CHECK(edits.changes() == Lines{"friction: 0.15 -> 0.1"});
     CHECK_THROWS_AS(edits.save(folder / "none/there.toml"), std::runtime_error);
-    CHECK(scenes::name_for_changed(file) == folder / "mine-changed.toml");
+    CHECK(window::name_for_changed(file) == folder / "mine-changed.toml");
     folder.write("mine-changed.toml", "");
-    CHECK(scenes::name_for_changed(file) == folder / "mine-changed-2.toml");
+    CHECK(window::name_for_changed(file) == folder / "mine-changed-2.toml");
 }
 
 TEST_CASE("a tool of a rack is changed as a copy that is the case's own") {
@@ -154,23 +154,23 @@ TEST_CASE("a tool of a rack is changed as a copy that is the case's own") {
     text.insert(text.find("\n[strip]"), "rack = \"small-press\"\n");
     text = tests::replaced(text, "punch = \"wedge\"\ndie = \"block\"\nstop",
                            "punch = \"straight punch r0.8\"\ndie = \"block\"\nstop");
-    CaseEdits edits(scenes::read_case(folder.write("case.toml", text)));
+    CaseEdits edits(files::read_case(folder.write("case.toml", text)));
     const auto sharper = [](Case& c) {
-        const int own = scenes::own_tool(c, c.steps[0].punch);
-        scenes::set_size(c.tools[own], size_named(c.tools[own], "nose radius"), 1.1);
+        const int own = files::own_tool(c, c.steps[0].punch);
+        files::set_size(c.tools[own], size_named(c.tools[own], "nose radius"), 1.1);
     };
     const std::size_t before = edits.now().tools.size();
     REQUIRE(edits.change("nose radius", sharper));
     CHECK(edits.now().tools.size() == before + 1);
     CHECK(joined(edits.changes()) == "tool 'straight punch r0.8', nose radius: 0.8 mm -> 1.1 mm\n");
     edits.save(folder / "changed.toml");
-    const Case read = scenes::read_case(folder / "changed.toml");
+    const Case read = files::read_case(folder / "changed.toml");
     CHECK(read.tools[read.steps[0].punch].name == "straight punch r0.8, changed");
     CHECK(read.rack == "small-press");
     // Changed once more it is the same copy.
     REQUIRE(edits.change("nose radius", [&](Case& c) {
-        const int own = scenes::own_tool(c, c.steps[0].punch);
-        scenes::set_size(c.tools[own], size_named(c.tools[own], "nose radius"), 1.2);
+        const int own = files::own_tool(c, c.steps[0].punch);
+        files::set_size(c.tools[own], size_named(c.tools[own], "nose radius"), 1.2);
     }));
     CHECK(edits.now().tools.size() == before + 1);
 }

@@ -2,8 +2,8 @@
 
 #include <doctest/doctest.h>
 
-#include "render/window/drop_target.h"
-#include "render/window/window.h"
+#include "render/ui/drop_target.h"
+#include "render/ui/window.h"
 #include "scenes/window/main_show.h"
 #include "tests/files/own_folder.h"
 #include "tests/window/drag_source.h"
@@ -13,12 +13,12 @@ using namespace overbend;
 
 namespace {
 
-class Catcher : public render::Show {
+class Catcher : public ui::Show {
   public:
-    render::Motion motion() override { return render::Motion::still; }
-    void draw(render::Ui&, int, int, double) override {}
+    ui::Motion motion() override { return ui::Motion::still; }
+    void draw(ui::Ui&, int, int, double) override {}
     void dropped(const std::vector<std::filesystem::path>& files) override { caught = files; }
-    render::Theme theme() const override { return render::Theme::light; }
+    picture::Theme theme() const override { return picture::Theme::light; }
     std::string title() const override { return "catcher"; }
     std::vector<std::filesystem::path> caught;
 };
@@ -27,7 +27,7 @@ class Catcher : public render::Show {
 
 TEST_CASE("files dragged on to the window and dropped arrive") {
     Catcher show;
-    render::Window window({});
+    ui::Window window({});
     const auto turn = [&] { window.turn(show); };
     const tests::DropOutcome outcome =
         tests::drop_on(window.handle_on_screen(), "text/uri-list",
@@ -42,7 +42,7 @@ TEST_CASE("files dragged on to the window and dropped arrive") {
 
 TEST_CASE("what is no file is refused") {
     Catcher show;
-    render::Window window({});
+    ui::Window window({});
     const tests::DropOutcome outcome =
         tests::drop_on(window.handle_on_screen(), "image/png", "bytes", [&] { window.turn(show); });
     CHECK(outcome.aware);
@@ -53,8 +53,8 @@ TEST_CASE("what is no file is refused") {
 
 TEST_CASE("a malformed case that is dropped on the window leaves what is shown, a good one takes its place") {
     const tests::OwnFolder folder;
-    scenes::MainShow show({}, std::filesystem::path("cases/one-bend-dc01/case.toml"));
-    render::Window window({});
+    window::MainShow show({}, std::filesystem::path("cases/one-bend-dc01/case.toml"));
+    ui::Window window({});
     tests::Script user(window, show);
     REQUIRE(user.wait());
     REQUIRE(show.process().job());
@@ -80,9 +80,9 @@ TEST_CASE("a malformed case that is dropped on the window leaves what is shown, 
 
 TEST_CASE("a list of URIs, as programs write it") {
     using Files = std::vector<std::filesystem::path>;
-    CHECK(render::files_of_uris("file:///a/b.toml") == Files{"/a/b.toml"});
-    CHECK(render::files_of_uris("file://localhost/a%C3%A4\r\n") == Files{"/a\xC3\xA4"});
-    CHECK(render::files_of_uris("http://a/b\r\n#file:///c\r\n\r\nfile:///50%\r\n") == Files{"/50%"});
-    CHECK(render::files_of_uris("").empty());
-    CHECK(render::files_of_uris("file://").empty());
+    CHECK(ui::files_of_uris("file:///a/b.toml") == Files{"/a/b.toml"});
+    CHECK(ui::files_of_uris("file://localhost/a%C3%A4\r\n") == Files{"/a\xC3\xA4"});
+    CHECK(ui::files_of_uris("http://a/b\r\n#file:///c\r\n\r\nfile:///50%\r\n") == Files{"/50%"});
+    CHECK(ui::files_of_uris("").empty());
+    CHECK(ui::files_of_uris("file://").empty());
 }

@@ -2,7 +2,7 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 #include "scenes/window/main_show.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
@@ -18,18 +18,18 @@ struct Panels {
         : show(remembered(width, height), file), window(options(width, height)), user(window, show) {
         REQUIRE(user.wait());
     }
-    static scenes::Remembered remembered(int width, int height) {
-        scenes::Remembered r;
+    static window::Remembered remembered(int width, int height) {
+        window::Remembered r;
         r.width = width, r.height = height;
         return r;
     }
-    static render::WindowOptions options(int width, int height) {
-        render::WindowOptions o;
+    static ui::WindowOptions options(int width, int height) {
+        ui::WindowOptions o;
         o.width = width, o.height = height;
         return o;
     }
-    scenes::MainShow show;
-    render::Window window;
+    window::MainShow show;
+    ui::Window window;
     tests::Script user;
 };
 
@@ -52,7 +52,7 @@ TEST_CASE(
     REQUIRE(user.has("Write it"));
     user.click("Write it");
     CHECK(tests::bytes_of(file) == tests::small_case);
-    CHECK(scenes::read_case(folder / "case-changed.toml").thickness == 0.8);
+    CHECK(files::read_case(folder / "case-changed.toml").thickness == 0.8);
 }
 
 TEST_CASE("the opened file is written over when that is asked for, and not before") {
@@ -68,7 +68,7 @@ TEST_CASE("the opened file is written over when that is asked for, and not befor
     user.click("Write it");
     CHECK(tests::bytes_of(file) == tests::small_case);
     user.click("Write over it");
-    CHECK(scenes::read_case(file).run.friction == 0.2);
+    CHECK(files::read_case(file).run.friction == 0.2);
 }
 
 TEST_CASE("steps change places, by their buttons and keys; an order that cannot be leaves the last picture") {
@@ -110,7 +110,7 @@ TEST_CASE("materials are those that come with the program") {
     REQUIRE(user.wait());
     user.click("Save...");
     user.click("Write it");
-    CHECK(scenes::read_case(folder / "case-changed.toml").material.name == "dc04");
+    CHECK(files::read_case(folder / "case-changed.toml").material.name == "dc04");
 }
 
 TEST_CASE("picture, film and report are written to the folder that is typed, or it is said what is wrong") {
@@ -146,10 +146,10 @@ TEST_CASE("findings are stepped through by keys, and the picture goes to them") 
     Panels on("cases/wrong-order/case.toml");
     tests::Script& user = on.user;
     user.click("Findings");
-    const render::Pixels before = user.screenshot();
+    const picture::Pixels before = user.screenshot();
     user.key(K::PageDown, false, true);
     REQUIRE(user.wait());
-    const render::Pixels after = user.screenshot();
+    const picture::Pixels after = user.screenshot();
     CHECK(before.bgra != after.bgra);
     user.click("1");
     REQUIRE(user.wait());

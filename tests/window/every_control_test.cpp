@@ -10,15 +10,15 @@
 #include "tests/window/script.h"
 
 using namespace overbend;
-using render::Control;
-using render::ControlKind;
-using render::Point;
+using picture::Point;
+using ui::Control;
+using ui::ControlKind;
 
 namespace {
 
 using Words = std::set<std::string>;
 
-bool is_used(const render::Window& window, const std::string& words) {
+bool is_used(const ui::Window& window, const std::string& words) {
     const auto found = window.ui().used().find(words);
     return found != window.ui().used().end() && found->second > 0;
 }
@@ -90,12 +90,12 @@ std::string listed(const Words& words) {
 }  // namespace
 
 TEST_CASE("every control of the bench does something when it is used") {
-    scenes::Remembered remembered;
-    remembered.scene = scenes::SceneKind::bench;
-    scenes::MainShow show(remembered, {});
-    render::WindowOptions options;
+    window::Remembered remembered;
+    remembered.scene = window::SceneKind::bench;
+    window::MainShow show(remembered, {});
+    ui::WindowOptions options;
     options.width = 1600, options.height = 1000;
-    render::Window window(options);
+    ui::Window window(options);
     tests::Script user(window, show);
     user.wait();
     const Words missing = go_through(user, {"Process", "Keys"});
@@ -108,10 +108,10 @@ TEST_CASE("every control of the process and its panels does something when it is
     const std::filesystem::path file =
         folder.write("case.toml", tests::bytes_of("cases/one-bend-dc01/case.toml"));
     const tests::WorkingIn there(folder);
-    scenes::MainShow show({}, file);
-    render::WindowOptions options;
+    window::MainShow show({}, file);
+    ui::WindowOptions options;
     options.width = 1600, options.height = 1000;
-    render::Window window(options);
+    ui::Window window(options);
     tests::Script user(window, show);
     REQUIRE(user.wait());
     const Words left_alone = {"Bench", "Keys"};

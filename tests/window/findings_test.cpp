@@ -5,21 +5,21 @@
 #include <algorithm>
 #include <atomic>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 #include "scenes/window/panels/findings.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
 using namespace overbend;
-using scenes::Finding;
-using scenes::FindingWeight;
+using window::Finding;
+using window::FindingWeight;
 
 namespace {
 
-scenes::RanJob run(const std::filesystem::path& file) {
+window::RanJob run(const std::filesystem::path& file) {
     const std::atomic<bool> cancelled{false};
-    scenes::RunProgress progress;
-    return scenes::run_job(scenes::read_case(file), scenes::Wanted(cancelled), progress);
+    window::RunProgress progress;
+    return window::run_job(files::read_case(file), window::Wanted(cancelled), progress);
 }
 
 bool is_among(const std::vector<Finding>& all, const std::string& words) {
@@ -31,12 +31,12 @@ bool is_among(const std::vector<Finding>& all, const std::string& words) {
 }  // namespace
 
 TEST_CASE("an interference has the state and the place where it is deepest") {
-    const scenes::RanJob job = run("cases/wrong-order/case.toml");
-    const std::vector<Finding> all = scenes::findings_of(job);
+    const window::RanJob job = run("cases/wrong-order/case.toml");
+    const std::vector<Finding> all = window::findings_of(job);
     for (const std::string& f : job.result.findings) CHECK_MESSAGE(is_among(all, f), f);
     int seen = 0;
     for (std::size_t i = 0; i < job.result.steps.size(); ++i)
-        for (const scenes::Interference& hit : job.result.steps[i].interferences)
+        for (const job::Interference& hit : job.result.steps[i].interferences)
             for (const Finding& f : all)
                 if (f.words.find(hit.words) != std::string::npos) {
                     ++seen;
@@ -54,8 +54,8 @@ TEST_CASE("an angle out of tolerance is shown when the strip is free of the last
     const tests::OwnFolder folder;
     const std::string text =
         tests::replaced(tests::small_case, "stop = { free_deg = 60.0 }", "stop = { free_deg = 50.0 }");
-    const scenes::RanJob job = run(folder.write("case.toml", text));
-    const std::vector<Finding> all = scenes::findings_of(job);
+    const window::RanJob job = run(folder.write("case.toml", text));
+    const std::vector<Finding> all = window::findings_of(job);
     const auto found = std::find_if(all.begin(), all.end(), [](const Finding& f) {
         return f.words.find("bend 'heel': ") == 0 && f.words.find("instead of") != std::string::npos;
     });
@@ -71,12 +71,12 @@ TEST_CASE("an angle out of tolerance is shown when the strip is free of the last
 
 TEST_CASE("a job that was not solved says so, and one without strokes has its reason without a place") {
     const tests::OwnFolder folder;
-    const scenes::RanJob job = run(folder.write("case.toml", tests::unsolvable_case()));
-    const std::vector<Finding> all = scenes::findings_of(job);
+    const window::RanJob job = run(folder.write("case.toml", tests::unsolvable_case()));
+    const std::vector<Finding> all = window::findings_of(job);
     REQUIRE_FALSE(all.empty());
     for (const std::string& f : job.result.findings) CHECK_MESSAGE(is_among(all, f), f);
-    scenes::RanJob none;
+    window::RanJob none;
     none.wrong = "no blank";
-    REQUIRE(scenes::findings_of(none).size() == 1);
-    CHECK_FALSE(scenes::findings_of(none)[0].place);
+    REQUIRE(window::findings_of(none).size() == 1);
+    CHECK_FALSE(window::findings_of(none)[0].place);
 }

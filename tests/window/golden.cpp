@@ -7,8 +7,8 @@ namespace overbend::tests {
 namespace {
 
 // A piece of a screenshot.
-render::Pixels piece(const render::Pixels& whole, const render::Rect& box) {
-    render::Pixels part;
+picture::Pixels piece(const picture::Pixels& whole, const picture::Rect& box) {
+    picture::Pixels part;
     part.width = static_cast<int>(box.width), part.height = static_cast<int>(box.height);
     const int x = static_cast<int>(box.x), y = static_cast<int>(box.y);
     for (int row = 0; row < part.height; ++row) {
@@ -22,7 +22,7 @@ render::Pixels piece(const render::Pixels& whole, const render::Rect& box) {
 
 void compare_golden(Script& user, const std::string& control, const std::string& name) {
     user.point_at({3.0, 3.0});  // off everything that would tell something beside the pointer
-    const render::Pixels found = piece(user.screenshot(), user.find(control).box);
+    const picture::Pixels found = piece(user.screenshot(), user.find(control).box);
     check_against_golden("tests/window/golden/" + name + ".png", found);
 }
 

@@ -6,9 +6,11 @@
 
 #include <chrono>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
+using namespace overbend::window;
 
 TEST_CASE("a job comes with its strokes and its shop, and tells how far it is") {
     const Case c = read_case("cases/one-bend-dc01/case.toml");

@@ -8,14 +8,14 @@
 #include "tests/window/process_session.h"
 
 using namespace overbend;
-using render::Control;
-using render::ControlKind;
 using tests::Session;
+using ui::Control;
+using ui::ControlKind;
 using K = sf::Keyboard;
 
 namespace {
 
-std::set<std::string> to_be_framed(const render::Window& window) {
+std::set<std::string> to_be_framed(const ui::Window& window) {
     std::set<std::string> words;
     for (const Control& c : window.ui().controls())
         if (c.enabled && c.box.width > 0.0 && c.kind != ControlKind::picture) words.insert(c.words);
@@ -55,7 +55,7 @@ TEST_CASE("Tab goes to every control and round again, and what is framed is seen
 }
 
 TEST_CASE("a panel is scrolled by keys") {
-    scenes::Remembered low;
+    window::Remembered low;
     low.height = 480;
     Session s("one-bend-dc01", low);
     s.key(K::Num1);
@@ -96,5 +96,5 @@ TEST_CASE("a case is changed by the keyboard alone") {
     // The frame is gone when the mouse is used.
     s.click("Fit");
     s.user.key(K::Space);
-    CHECK(s.show.process().head().playing == scenes::Playing::yes);
+    CHECK(s.show.process().head().playing == window::Playing::yes);
 }

@@ -12,13 +12,13 @@ using tests::Session;
 using K = sf::Keyboard;
 
 TEST_CASE("picture, timeline and charts of a section look like the golden ones") {
-    scenes::Remembered r;
+    window::Remembered r;
     r.width = 1024, r.height = 640;
     Session s("wrong-order", r);
-    const scenes::Stretch stroke = s.reel().strokes[1];
+    const window::Stretch stroke = s.reel().strokes[1];
     s.scrub_to(std::floor(stroke.first + 0.5 * (stroke.last - stroke.first)));
     s.key(K::Period), s.key(K::Comma);  // to a whole frame
-    const scenes::Stretch hit = s.reel().interferences.front();
+    const window::Stretch hit = s.reel().interferences.front();
     s.key(K::I);
     REQUIRE(s.at() == hit.first);
     s.user.wheel(s.corner() + s.shown()->view.stage.centre(), -2.0);
@@ -33,11 +33,11 @@ TEST_CASE("picture, timeline and charts of a section look like the golden ones")
 }
 
 TEST_CASE("the bench looks like the golden ones") {
-    scenes::Remembered r;
-    r.scene = scenes::SceneKind::bench;
+    window::Remembered r;
+    r.scene = window::SceneKind::bench;
     r.width = 1024, r.height = 640;
-    scenes::MainShow show(r, {});
-    render::Window window(Session::options(r, 1.0));
+    window::MainShow show(r, {});
+    ui::Window window(Session::options(r, 1.0));
     tests::Script user(window, show);
     REQUIRE(user.wait());
     tests::compare_golden(user, "Punch", "bench_pressed");
@@ -62,19 +62,19 @@ TEST_CASE("what is small, large or narrow is still whole") {
          {Screen{"1280", 1280, 720, 1.0}, Screen{"1920", 1920, 1080, 1.0}, Screen{"dense", 1920, 1080, 2.0},
           Screen{"small", 800, 500, 1.0}, Screen{"small_dense", 1280, 720, 2.0}}) {
         CAPTURE(screen.name);
-        scenes::Remembered r;
+        window::Remembered r;
         r.width = screen.width, r.height = screen.height;
         Session s("wrong-order", r, screen.scale);
         for (const char* words : {"Play", "Stroke back", "Frame back", "Frame on", "Stroke on", "Loop",
                                   "Slower", "Faster", "First interference", "Fit", "Nearer", "Farther",
                                   "Section", "Charts", "Magnifier", "Colours", "Springback", "Timeline"}) {
             CAPTURE(words);
-            const render::Control c = s.user.find(words);
+            const ui::Control c = s.user.find(words);
             CHECK(c.box.x >= 0.0);
             CHECK(c.box.right() <= s.window.width());
             CHECK(c.box.bottom() <= s.window.height());
         }
-        const render::Rect picture = s.user.find("Picture").box;
+        const picture::Rect picture = s.user.find("Picture").box;
         CHECK(picture.right() <= s.window.width());
         CHECK(picture.height > 0.3 * s.window.height());
         // Controls that have no room below are scrolled.

@@ -4,7 +4,9 @@
 
 #include <doctest/doctest.h>
 
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
+using namespace overbend::window;
 namespace render = overbend::render;
 
 namespace {

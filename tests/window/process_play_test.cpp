@@ -5,14 +5,14 @@
 #include "tests/window/process_session.h"
 
 using namespace overbend;
-using scenes::Playing;
 using tests::Session;
+using window::Playing;
 using K = sf::Keyboard;
 
 TEST_CASE("a job comes up at its first stroke and stands still") {
     Session s("wrong-order");
     CHECK(s.at() == s.reel().strokes[0].first);
-    CHECK(s.shown()->moment.passage == render::Passage::placed);
+    CHECK(s.shown()->moment.passage == film::Passage::placed);
     const int before = s.window.frames();
     for (int i = 0; i < 50; ++i) s.window.turn(s.show);
     CHECK(s.window.frames() == before);
@@ -72,10 +72,10 @@ TEST_CASE("the first interference") {
     CHECK(s.at() == s.reel().interferences.front().first);
     CHECK(s.shown()->moment.stroke == 1);
     // It is above what is seen at first, and brought into view.
-    const render::TimedInterference& f = s.reel().film.strokes[1].interferences.front();
+    const film::TimedInterference& f = s.reel().film.strokes[1].interferences.front();
     REQUIRE_FALSE(f.in_states.empty());
-    const render::Point mark = s.shown()->view.on_picture(f.in_states.front().first);
-    CHECK(render::holds(s.shown()->view.stage, {mark.x(), mark.y(), 0.0, 0.0}));
+    const picture::Point mark = s.shown()->view.on_picture(f.in_states.front().first);
+    CHECK(picture::holds(s.shown()->view.stage, {mark.x(), mark.y(), 0.0, 0.0}));
     s.key(K::LBracket);
     s.key(K::I);
     CHECK(s.at() == s.reel().interferences.front().first);
@@ -96,7 +96,7 @@ TEST_CASE("the timeline is scrubbed, and the picture follows") {
     s.scrub_to(0.5 * (stroke.first + stroke.last));
     CHECK(s.at() == doctest::Approx(0.5 * (stroke.first + stroke.last)).epsilon(0.01));
     CHECK(s.shown()->moment.stroke == 2);
-    const render::Control bar = s.user.find("Timeline");
+    const ui::Control bar = s.user.find("Timeline");
     s.user.drag(bar.box.centre(), {bar.box.x - 50.0, bar.box.centre().y()});
     REQUIRE(s.user.wait());
     CHECK(s.at() == 0.0);
@@ -120,7 +120,7 @@ TEST_CASE("a looped stroke does not end") {
     CHECK(s.at() >= stroke.first);
     CHECK(s.at() < stroke.last - 3.0);
     s.key(K::L);
-    CHECK(s.show.process().head().looping == scenes::Looping::no);
+    CHECK(s.show.process().head().looping == window::Looping::no);
 }
 
 TEST_CASE("the film's end stops it, and play begins anew") {
@@ -141,5 +141,5 @@ TEST_CASE("Space belongs to a control that is framed") {
     while (s.window.ui().framed() != "Loop") s.key(K::Tab);
     s.key(K::Space);
     CHECK(s.show.process().head().playing == Playing::no);
-    CHECK(s.show.process().head().looping == scenes::Looping::yes);
+    CHECK(s.show.process().head().looping == window::Looping::yes);
 }

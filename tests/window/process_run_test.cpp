@@ -11,7 +11,7 @@ using K = sf::Keyboard;
 
 TEST_CASE("a run is cancelled and done again, and the picture stays meanwhile") {
     Session s("wrong-order");
-    const scenes::SharedJob first = s.show.process().job();
+    const window::SharedJob first = s.show.process().job();
     s.user.key(K::R);
     CHECK(s.user.has("Cancel"));
     CHECK(s.user.has("Picture"));
@@ -50,8 +50,8 @@ TEST_CASE("another file is opened, a bad one is refused, and what was there stay
 TEST_CASE("a window that is closed while a job runs waits for nothing") {
     const sf::Clock clock;
     {
-        scenes::MainShow show({}, std::filesystem::path("cases/cable-hook/case.toml"));
-        render::Window window({});
+        window::MainShow show({}, std::filesystem::path("cases/cable-hook/case.toml"));
+        ui::Window window({});
         for (int i = 0; i < 3; ++i) window.turn(show);
     }
     CHECK(clock.getElapsedTime().asSeconds() < 20.0f);

@@ -13,11 +13,11 @@
 namespace overbend::tests {
 
 struct Session {
-    scenes::MainShow show;
-    render::Window window;
+    window::MainShow show;
+    ui::Window window;
     Script user;
 
-    explicit Session(const std::string& name, const scenes::Remembered& remembered = {}, double scale = 1.0)
+    explicit Session(const std::string& name, const window::Remembered& remembered = {}, double scale = 1.0)
         : show(remembered, std::filesystem::path("cases/" + name + "/case.toml")),
           window(options(remembered, scale)),
           user(window, show) {
@@ -25,25 +25,27 @@ struct Session {
         REQUIRE(shown());
     }
 
-    static render::WindowOptions options(const scenes::Remembered& remembered, double scale) {
-        render::WindowOptions o;
+    static ui::WindowOptions options(const window::Remembered& remembered, double scale) {
+        ui::WindowOptions o;
         o.width = remembered.width, o.height = remembered.height, o.scale = scale;
         return o;
     }
 
-    const std::optional<scenes::Painted>& shown() { return show.process().shown(); }
-    const scenes::Reel& reel() { return *shown()->wish.reel; }
+    const std::optional<window::Painted>& shown() { return show.process().shown(); }
+    const window::Reel& reel() { return *shown()->wish.reel; }
     double at() { return show.process().head().at; }
 
-    render::Point corner() {
-        const render::Control picture = user.find("Picture");
+    picture::Point corner() {
+        const ui::Control picture = user.find("Picture");
         return {picture.box.x, picture.box.y};
     }
     // Where a place of the press is in the window, by the picture that is shown.
-    render::Point on_screen(const render::Place& place) { return corner() + shown()->view.on_picture(place); }
-    render::Place place_at(const render::Point& at) {
-        const render::View& view = shown()->view;
-        const render::Point off = at - corner() - view.stage.centre();
+    picture::Point on_screen(const picture::Place& place) {
+        return corner() + shown()->view.on_picture(place);
+    }
+    picture::Place place_at(const picture::Point& at) {
+        const picture::View& view = shown()->view;
+        const picture::Point off = at - corner() - view.stage.centre();
         return {view.centre.x() + off.x() / view.scale, view.centre.y() - off.y() / view.scale};
     }
     stroke::State state() { return drawn_state(reel(), shown()->moment); }
@@ -51,7 +53,7 @@ struct Session {
 
     // To a frame, by pointing at the timeline.
     void scrub_to(double frame) {
-        const render::Control bar = user.find("Timeline");
+        const ui::Control bar = user.find("Timeline");
         const double edge = 0.4 * 15.0;
         user.click_at(
             {bar.box.x + edge + (bar.box.width - 2.0 * edge) * frame / reel().last(), bar.box.centre().y()});

@@ -7,8 +7,8 @@
 #include "tests/window/process_session.h"
 
 using namespace overbend;
-using render::Place;
-using render::Point;
+using picture::Place;
+using picture::Point;
 using tests::Session;
 using K = sf::Keyboard;
 
@@ -16,24 +16,24 @@ namespace {
 
 // While it is pressed, near the stop.
 void to_the_press(Session& s) {
-    const scenes::Stretch& stroke = s.reel().strokes[0];
+    const window::Stretch& stroke = s.reel().strokes[0];
     s.scrub_to(stroke.first + 0.45 * (stroke.last - stroke.first));
-    REQUIRE(s.shown()->moment.passage == render::Passage::press);
+    REQUIRE(s.shown()->moment.passage == film::Passage::press);
 }
 
 // The bend's place on the screen.
 Point bend(Session& s) {
     const double line = s.reel().film.strokes[0].bends[0].blank_position;
-    return s.on_screen(render::spot_on(s.recording(), s.state(), line).at);
+    return s.on_screen(picture::spot_on(s.recording(), s.state(), line).at);
 }
 
 void check_names(Session& s) {
-    const render::View& view = s.shown()->view;
+    const picture::View& view = s.shown()->view;
     CHECK_FALSE(view.labels.empty());
     for (std::size_t i = 0; i < view.labels.size(); ++i) {
-        CHECK(render::holds(view.stage, view.labels[i].box));
+        CHECK(picture::holds(view.stage, view.labels[i].box));
         for (std::size_t j = 0; j < i; ++j)
-            CHECK_FALSE(render::overlap(view.labels[i].box, view.labels[j].box));
+            CHECK_FALSE(picture::overlap(view.labels[i].box, view.labels[j].box));
     }
 }
 
@@ -101,11 +101,11 @@ TEST_CASE("names go along while it moves, and find their places when it rests") 
     for (int tries = 0; tries < 20 && !carried; ++tries) {
         s.user.wheel(bend(s), tries % 2 == 0 ? 2.0 : -2.0);
         s.user.frames(3);
-        carried = s.shown()->wish.names == render::Names::carried_along;
+        carried = s.shown()->wish.names == picture::Names::carried_along;
     }
     CHECK(carried);
     REQUIRE(s.user.wait());
-    CHECK(s.shown()->wish.names == render::Names::placed_anew);
+    CHECK(s.shown()->wish.names == picture::Names::placed_anew);
     check_names(s);
 }
 
@@ -116,7 +116,7 @@ TEST_CASE("magnifier: none, at the bend, at the pointer") {
     const double at_bend = s.shown()->view.lens->blank_position;
     s.user.choose("Magnifier", "at the pointer");
     REQUIRE(s.user.wait());
-    const Place left = render::spot_on(s.recording(), s.state(), at_bend - 4.0).at;
+    const Place left = picture::spot_on(s.recording(), s.state(), at_bend - 4.0).at;
     s.user.point_at(s.on_screen(left));
     REQUIRE(s.user.wait());
     REQUIRE(s.shown()->view.lens);
@@ -135,36 +135,36 @@ TEST_CASE("colours, charts and springback as they are chosen") {
     to_the_press(s);
     s.user.choose("Colours", "plastic strain");
     REQUIRE(s.user.wait());
-    CHECK(s.shown()->wish.colouring == render::Colouring::plastic_strain);
+    CHECK(s.shown()->wish.colouring == picture::Colouring::plastic_strain);
     CHECK(s.show.remembered().plastic_strain);
     s.keep("plastic_strain");
     s.key(K::C);
-    CHECK(s.shown()->wish.colouring == render::Colouring::hoop_stress);
+    CHECK(s.shown()->wish.colouring == picture::Colouring::hoop_stress);
     const double narrow = s.shown()->view.stage.width;
     s.click("Charts");
     CHECK(s.shown()->view.stage.width > narrow + 100.0);
     CHECK_FALSE(s.show.remembered().charts);
     s.key(K::H);
     CHECK(s.shown()->view.stage.width == narrow);
-    const render::Control slider = s.user.find("Springback");
+    const ui::Control slider = s.user.find("Springback");
     s.user.click_at({slider.box.x + 0.5 * slider.box.width, slider.box.centre().y()});
     REQUIRE(s.user.wait());
     CHECK(s.show.remembered().springback_scale > 5.0);
-    const scenes::Stretch& stroke = s.reel().strokes[0];
+    const window::Stretch& stroke = s.reel().strokes[0];
     s.scrub_to(stroke.first + 0.8 * (stroke.last - stroke.first));
     CHECK(s.shown()->moment.springback_scale > 5.0);
     s.keep("springback");
 }
 
 TEST_CASE("what is chosen is remembered") {
-    scenes::Remembered r;
+    window::Remembered r;
     r.charts = false, r.lens = false, r.plastic_strain = true, r.springback_scale = 5.0, r.speed = 0.5;
     Session s("one-bend-dc01", r);
-    CHECK(s.reel().options.charts == render::Charts::hidden);
-    CHECK(s.reel().options.lens == render::Lens::hidden);
-    CHECK(s.shown()->wish.colouring == render::Colouring::plastic_strain);
+    CHECK(s.reel().options.charts == picture::Charts::hidden);
+    CHECK(s.reel().options.lens == picture::Lens::hidden);
+    CHECK(s.shown()->wish.colouring == picture::Colouring::plastic_strain);
     CHECK(s.show.process().head().speed == 0.5);
-    const scenes::Remembered again = s.show.remembered();
+    const window::Remembered again = s.show.remembered();
     CHECK_FALSE(again.charts);
     CHECK_FALSE(again.lens);
     CHECK(again.springback_scale == 5.0);
@@ -173,10 +173,10 @@ TEST_CASE("what is chosen is remembered") {
 }
 
 TEST_CASE("the last case comes again where none is named") {
-    scenes::Remembered r;
+    window::Remembered r;
     r.last_case = std::filesystem::absolute("cases/one-bend-dc01/case.toml").string();
-    scenes::MainShow show(r, {});
-    render::Window window({});
+    window::MainShow show(r, {});
+    ui::Window window({});
     tests::Script user(window, show);
     REQUIRE(user.wait());
     CHECK(show.process().shown());
@@ -192,12 +192,12 @@ TEST_CASE("a click on the strip shows what is there, and it follows") {
 
     // On its lower side, where it is pulled.
     const double line = s.reel().film.strokes[0].bends[0].blank_position;
-    const render::Station cut = render::station_at(s.recording(), s.state(), line);
+    const picture::Station cut = picture::station_at(s.recording(), s.state(), line);
     s.user.click_at(s.on_screen(cut.at(0.8 * cut.edge.front())));
     REQUIRE(s.user.wait());
     REQUIRE(s.user.has("Close section"));
     REQUIRE(s.shown()->section);
-    const render::SectionNow now = *s.shown()->section;
+    const chart::SectionNow now = *s.shown()->section;
     CHECK(std::abs(now.blank_position - line) < 0.5);
     REQUIRE(now.marked);
     CHECK(now.layers[*now.marked].height < 0.0);
@@ -207,7 +207,7 @@ TEST_CASE("a click on the strip shows what is there, and it follows") {
     CHECK(s.user.has("Section charts"));
     s.keep("section");
 
-    const scenes::Stretch& stroke = s.reel().strokes[0];
+    const window::Stretch& stroke = s.reel().strokes[0];
     s.scrub_to(stroke.last);
     REQUIRE(s.shown()->section);
     CHECK(s.shown()->section->let_go.size() > 1);
@@ -237,14 +237,14 @@ TEST_CASE("a bend that is made keeps its path in later strokes, whichever way th
     const auto strokes = s.reel().strokes;
     s.key(K::N);
     s.scrub_to(strokes[0].last);
-    const render::SectionNow made = *s.shown()->section;
+    const chart::SectionNow made = *s.shown()->section;
     CHECK(made.before.empty());
     CHECK(made.at.curvature > 0.1);
     for (std::size_t k = 1; k < strokes.size(); ++k) {
         CAPTURE(k);
         s.scrub_to(0.5 * (strokes[k].first + strokes[k].last));
         REQUIRE(s.shown()->moment.stroke == static_cast<int>(k));
-        const render::SectionNow& later = *s.shown()->section;
+        const chart::SectionNow& later = *s.shown()->section;
         // The path comes in one piece to where it is now: it is bent no more but a little, elastically.
         REQUIRE_FALSE(later.before.empty());
         CHECK(later.before.back().curvature ==
@@ -260,8 +260,8 @@ TEST_CASE("what is shown can be had as a drawing, zoomed and marked as it is") {
     s.key(K::E);
     s.key(K::N);
     s.user.point_at({3.0, 3.0});
-    const render::DrawingList list = scenes::Easel::drawing_of(s.shown()->wish);
-    const render::Pixels drawn = render::paint(list), seen = s.user.screenshot();
+    const picture::DrawingList list = window::Easel::drawing_of(s.shown()->wish);
+    const picture::Pixels drawn = picture::paint(list), seen = s.user.screenshot();
     const Point corner = s.corner();
     int different = 0;
     for (int y = 0; y < drawn.height; y += 7)

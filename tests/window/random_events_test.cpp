@@ -17,16 +17,16 @@ namespace {
 constexpr int events = 1000;
 
 struct User {
-    render::Window& window;
+    ui::Window& window;
     std::mt19937 draw;
 
     int number(int low, int high) { return std::uniform_int_distribution<int>(low, high)(draw); }
 
     void at(int& x, int& y) {
-        const std::vector<render::Control>& controls = window.ui().controls();
+        const std::vector<ui::Control>& controls = window.ui().controls();
         // Half of the time on a control.
         if (!controls.empty() && number(0, 1) == 0) {
-            const render::Control& c =
+            const ui::Control& c =
                 controls[static_cast<std::size_t>(number(0, static_cast<int>(controls.size()) - 1))];
             x = static_cast<int>(c.box.centre().x()), y = static_cast<int>(c.box.centre().y());
         } else {
@@ -72,12 +72,12 @@ TEST_CASE("a thousand random events in either scene") {
     const tests::OwnFolder folder;
     const std::filesystem::path file = std::filesystem::absolute("cases/one-bend-dc01/case.toml");
     const tests::WorkingIn there(folder);
-    for (const scenes::SceneKind kind : {scenes::SceneKind::process, scenes::SceneKind::bench}) {
-        scenes::Remembered remembered;
+    for (const window::SceneKind kind : {window::SceneKind::process, window::SceneKind::bench}) {
+        window::Remembered remembered;
         remembered.scene = kind;
-        scenes::MainShow show(remembered, file);
-        render::Window window({});
-        const unsigned seed = kind == scenes::SceneKind::process ? 20261u : 20262u;
+        window::MainShow show(remembered, file);
+        ui::Window window({});
+        const unsigned seed = kind == window::SceneKind::process ? 20261u : 20262u;
         CAPTURE(seed);
         User user{window, std::mt19937(seed)};
         const auto begin = std::chrono::steady_clock::now();
@@ -87,7 +87,7 @@ TEST_CASE("a thousand random events in either scene") {
         }
         // It still answers: a key has its effect.
         tests::Script script(window, show);
-        const render::Theme before = show.theme();
+        const picture::Theme before = show.theme();
         script.key(sf::Keyboard::Escape);
         script.key(sf::Keyboard::F4);
         CHECK(show.theme() != before);

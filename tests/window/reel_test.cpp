@@ -4,9 +4,11 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 
-using namespace overbend::scenes;
+using namespace overbend::files;
+using namespace overbend::job;
+using namespace overbend::window;
 namespace render = overbend::render;
 
 namespace {
@@ -15,7 +17,7 @@ SharedReel reel_of(const Case& c) {
     const std::atomic<bool> cancelled{false};
     RunProgress progress;
     return make_reel(std::make_shared<const RanJob>(run_job(c, Wanted(cancelled), progress)), {640, 360},
-                     render::Lens::hidden, render::Charts::shown);
+                     picture::Lens::hidden, picture::Charts::shown);
 }
 
 }  // namespace
@@ -24,8 +26,8 @@ TEST_CASE("strokes and interferences have their frames") {
     const SharedReel reel = reel_of(read_case("cases/wrong-order/case.toml"));
     REQUIRE(reel->strokes.size() == 3);
     for (const Stretch& s : reel->strokes) {
-        CHECK(reel->frames.moments[s.first].passage == render::Passage::placed);
-        CHECK(reel->frames.moments[s.last].passage == render::Passage::free);
+        CHECK(reel->frames.moments[s.first].passage == film::Passage::placed);
+        CHECK(reel->frames.moments[s.last].passage == film::Passage::free);
         CHECK(stroke_at(*reel, s.first) == s.stroke);
         CHECK(stroke_at(*reel, s.last + 0.5) == s.stroke);
     }
@@ -33,11 +35,11 @@ TEST_CASE("strokes and interferences have their frames") {
     CHECK(stroke_at(*reel, reel->strokes[0].last + 1.0) == 1);  // on its way to the next one
     CHECK(stroke_at(*reel, reel->last()) == 2);
     // At the end the finished part, as the last stroke left it.
-    const render::Moment end = moment_of(*reel, reel->last(), 1.0);
-    CHECK(end.passage == render::Passage::finished);
+    const film::Moment end = moment_of(*reel, reel->last(), 1.0);
+    CHECK(end.passage == film::Passage::finished);
     CHECK(end.stroke == 2);
     CHECK(end.at + 1.0 == static_cast<double>(reel->film.strokes[2].recording->states.size()));
-    CHECK(reel->frames.moments.front().passage != render::Passage::title);
+    CHECK(reel->frames.moments.front().passage != film::Passage::title);
     // The case's one: the lip's stroke.
     REQUIRE_FALSE(reel->interferences.empty());
     const Stretch hit = reel->interferences.front();
@@ -59,9 +61,9 @@ TEST_CASE("springback is drawn as many times as large as is asked for, whatever 
     for (int i = s.first; i <= s.last; ++i) {
         CHECK(moment_of(*reel, i, 1.0).springback_scale == 1.0);
         const double five = moment_of(*reel, i, 5.0).springback_scale;
-        const render::Passage passage = reel->frames.moments[i].passage;
-        if (passage == render::Passage::retract) CHECK(five == 5.0);
-        if (passage < render::Passage::retract) CHECK(five == 1.0);
+        const film::Passage passage = reel->frames.moments[i].passage;
+        if (passage == film::Passage::retract) CHECK(five == 5.0);
+        if (passage < film::Passage::retract) CHECK(five == 1.0);
     }
     CHECK(moment_of(*reel, s.last, 5.0).springback_scale == doctest::Approx(1.0));  // its true size again
 }

@@ -27,8 +27,8 @@ struct OnDisk {
           user(window, show) {
         REQUIRE(user.wait());
     }
-    static render::WindowOptions options(int width, int height, double scale) {
-        render::WindowOptions o;
+    static ui::WindowOptions options(int width, int height, double scale) {
+        ui::WindowOptions o;
         o.width = width, o.height = height, o.scale = scale;
         return o;
     }
@@ -57,8 +57,8 @@ struct OnDisk {
 
     tests::OwnFolder folder;
     std::filesystem::path file;
-    scenes::MainShow show;
-    render::Window window;
+    window::MainShow show;
+    ui::Window window;
     tests::Script user;
 };
 

@@ -6,7 +6,7 @@
 
 #include "tests/files/own_folder.h"
 
-using namespace overbend::scenes;
+using namespace overbend::window;
 
 TEST_CASE("what is remembered comes back") {
     const overbend::tests::OwnFolder folder;

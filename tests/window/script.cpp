@@ -5,10 +5,10 @@
 
 namespace overbend::tests {
 
-using render::Control;
-using render::Point;
+using picture::Point;
+using ui::Control;
 
-Script::Script(render::Window& window, render::Show& show) : window_(&window), show_(&show) {
+Script::Script(ui::Window& window, ui::Show& show) : window_(&window), show_(&show) {
     frames(4);
 }
 
@@ -28,7 +28,7 @@ bool Script::wait(double seconds) {
     const sf::Clock clock;
     int still = 0;
     while (clock.getElapsedTime().asSeconds() < seconds) {
-        still = show_->motion() == render::Motion::still ? still + 1 : 0;
+        still = show_->motion() == ui::Motion::still ? still + 1 : 0;
         window_->turn(*show_);
         if (still > 5) return true;
     }
@@ -106,7 +106,7 @@ void Script::double_click_at(const Point& at) {
 void Script::click(const std::string& words) {
     const Control c = find(words);
     Point at = c.box.centre();
-    if (c.kind == render::ControlKind::check) at.x() = c.box.x + 0.5 * c.box.height;
+    if (c.kind == ui::ControlKind::check) at.x() = c.box.x + 0.5 * c.box.height;
     click_at(at);
 }
 
@@ -167,7 +167,7 @@ void Script::choose(const std::string& words, const std::string& entry) {
 }
 
 void Script::save(const std::string& file) {
-    render::write_whole(file, render::png_bytes(screenshot()));
+    picture::write_whole(file, picture::png_bytes(screenshot()));
 }
 
 }  // namespace overbend::tests

@@ -5,28 +5,29 @@
 
 #include <string>
 
-#include "render/window/window.h"
+#include "render/ui/window.h"
 
 namespace overbend::tests {
 
 class Script {
   public:
-    Script(render::Window& window, render::Show& show);
+    Script(ui::Window& window, ui::Show& show);
 
     // Frames go by until nothing moves any more, at most so many seconds. True when it has come to rest.
     bool wait(double seconds = 60.0);
     void frames(int count);
 
     // The control with these words, scrolled to if it has to be. Throws std::runtime_error: there is none.
-    render::Control find(const std::string& words);
+    ui::Control find(const std::string& words);
     bool has(const std::string& words) const;
 
     void click(const std::string& words);
-    void point_at(const render::Point& at);  // window px
-    void click_at(const render::Point& at);
-    void double_click_at(const render::Point& at);
-    void drag(const render::Point& from, const render::Point& to, sf::Mouse::Button button = sf::Mouse::Left);
-    void wheel(const render::Point& at, double notches);
+    void point_at(const picture::Point& at);  // window px
+    void click_at(const picture::Point& at);
+    void double_click_at(const picture::Point& at);
+    void drag(const picture::Point& from, const picture::Point& to,
+              sf::Mouse::Button button = sf::Mouse::Left);
+    void wheel(const picture::Point& at, double notches);
     void key(sf::Keyboard::Key code, bool ctrl = false, bool shift = false);
     // Into a control of text or a number: its words are replaced, and Enter pressed.
     void type(const std::string& words, const std::string& text);
@@ -35,16 +36,16 @@ class Script {
     // One of a choice's list.
     void choose(const std::string& words, const std::string& entry);
 
-    render::Window& window() { return *window_; }
-    render::Pixels screenshot() { return window_->screenshot(*show_); }
+    ui::Window& window() { return *window_; }
+    picture::Pixels screenshot() { return window_->screenshot(*show_); }
     void save(const std::string& file);  // a screenshot, as PNG
 
   private:
     void send(const sf::Event& event);
-    void move(const render::Point& at);
-    void button(sf::Mouse::Button button, bool down, const render::Point& at);
-    render::Window* window_;
-    render::Show* show_;
+    void move(const picture::Point& at);
+    void button(sf::Mouse::Button button, bool down, const picture::Point& at);
+    ui::Window* window_;
+    ui::Show* show_;
 };
 
 }  // namespace overbend::tests

@@ -8,8 +8,8 @@
 #include <SFML/System/Clock.hpp>
 #include <SFML/System/Sleep.hpp>
 
-#include "scenes/case/named_files.h"
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/named_files.h"
+#include "scenes/files/case/read_case.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
@@ -20,7 +20,7 @@ using tests::small_case;
 namespace {
 
 // Looks until there are other news, at most so many seconds.
-bool told(scenes::WatchedFile& watched, double seconds = 20.0) {
+bool told(window::WatchedFile& watched, double seconds = 20.0) {
     const sf::Clock clock;
     while (clock.getElapsedTime().asSeconds() < seconds) {
         if (watched.look()) return true;
@@ -41,13 +41,13 @@ std::string wrong() {
 
 struct Watched {
     explicit Watched(const std::string& text = small_case) : file(folder.write("case.toml", text)) {
-        watched.watch(scenes::read_case(file));
+        watched.watch(files::read_case(file));
         CHECK_FALSE(told(watched, a_while));
     }
     void write(const std::string& text) { folder.write("case.toml", text); }
     tests::OwnFolder folder;
     std::filesystem::path file;
-    scenes::WatchedFile watched;
+    window::WatchedFile watched;
 };
 
 }  // namespace
@@ -57,17 +57,17 @@ TEST_CASE("a case names its card, rack, press, steels and outlines, each once") 
     std::filesystem::copy_file("assets/materials/dc01.toml", folder / "mild.toml");
     const std::filesystem::path file =
         folder.write("case.toml", replaced(small_case, "\"dc01\"", "\"mild.toml\""));
-    const std::vector<std::filesystem::path> files = scenes::files_of(scenes::read_case(file));
+    const std::vector<std::filesystem::path> files = files::files_of(files::read_case(file));
     REQUIRE(files.size() == 2);
     CHECK(files[0] == file);
     CHECK(std::filesystem::equivalent(files[1], folder / "mild.toml"));
 
     for (const std::filesystem::path& each :
-         scenes::files_of(scenes::read_case("cases/cable-hook/case.toml"))) {
+         files::files_of(files::read_case("cases/cable-hook/case.toml"))) {
         CAPTURE(each.string());
         CHECK(std::filesystem::is_regular_file(each));
     }
-    CHECK(scenes::files_of(scenes::read_case("cases/cable-hook/case.toml")).size() >= 2);
+    CHECK(files::files_of(files::read_case("cases/cable-hook/case.toml")).size() >= 2);
 }
 
 TEST_CASE("a change on disk is told with the case as it is now") {
@@ -90,8 +90,8 @@ TEST_CASE("a change on disk is told with the case as it is now") {
 TEST_CASE("a change between reading and the first look is told") {
     const tests::OwnFolder folder;
     const std::filesystem::path file = folder.write("case.toml", small_case);
-    const scenes::Case c = scenes::read_case(file);
-    scenes::WatchedFile watched;
+    const files::Case c = files::read_case(file);
+    window::WatchedFile watched;
     watched.watch(c);
     sf::sleep(sf::milliseconds(50));  // coarser than the clock of any file system here
     folder.write("case.toml", thicker());
@@ -105,7 +105,7 @@ TEST_CASE("what is wrong in a changed file is told with its line, and no more wh
     on.write(wrong());
     REQUIRE(told(on.watched));
     REQUIRE(on.watched.news()->now.trouble);
-    const scenes::FileTrouble& trouble = *on.watched.news()->now.trouble;
+    const window::FileTrouble& trouble = *on.watched.news()->now.trouble;
     CHECK(trouble.line == tests::line_of(wrong(), "thickness_mm = -1"));
     CHECK(trouble.text == "thickness_mm = -1");
     CHECK(trouble.place_words() ==
@@ -130,8 +130,8 @@ TEST_CASE("a card that the case names is watched too, and its mistakes are its o
     folder.write("mild.toml", card);
     const std::filesystem::path file =
         folder.write("case.toml", replaced(small_case, "\"dc01\"", "\"mild.toml\""));
-    scenes::WatchedFile watched;
-    watched.watch(scenes::read_case(file));
+    window::WatchedFile watched;
+    watched.watch(files::read_case(file));
     CHECK_FALSE(told(watched, a_while));
     folder.write("mild.toml", card + "\nnonsense = 3\n");
     REQUIRE(told(watched));

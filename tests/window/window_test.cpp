@@ -1,7 +1,7 @@
 // The window itself, on a display without a screen: frames when something changes and none otherwise, its
 // row of scenes, theme and keys.
 
-#include "render/window/window.h"
+#include "render/ui/window.h"
 
 #include <doctest/doctest.h>
 
@@ -11,8 +11,8 @@
 using namespace overbend;
 
 TEST_CASE("nothing is painted while nothing moves") {
-    scenes::MainShow show({}, {});
-    render::Window window({});
+    window::MainShow show({}, {});
+    ui::Window window({});
     tests::Script user(window, show);
     REQUIRE(user.wait());
     const int before = window.frames();
@@ -21,20 +21,20 @@ TEST_CASE("nothing is painted while nothing moves") {
 }
 
 TEST_CASE("the row above the scenes, by mouse and by keys") {
-    scenes::MainShow show({}, {});
-    render::Window window({});
+    window::MainShow show({}, {});
+    ui::Window window({});
     tests::Script user(window, show);
     user.click("Bench");
-    CHECK(show.remembered().scene == scenes::SceneKind::bench);
+    CHECK(show.remembered().scene == window::SceneKind::bench);
     user.key(sf::Keyboard::F2);
-    CHECK(show.remembered().scene == scenes::SceneKind::process);
+    CHECK(show.remembered().scene == window::SceneKind::process);
     const int before = user.screenshot().bgra[0];
     user.click("Dark");
     user.frames(3);
-    CHECK(show.theme() == render::Theme::dark);
+    CHECK(show.theme() == picture::Theme::dark);
     CHECK(user.screenshot().bgra[0] < before);
     user.key(sf::Keyboard::F4);
-    CHECK(show.theme() == render::Theme::light);
+    CHECK(show.theme() == picture::Theme::light);
     user.key(sf::Keyboard::F1);
     CHECK(user.has("Close the list of keys"));
     user.key(sf::Keyboard::Escape);

@@ -5,15 +5,17 @@
 
 #include <cmath>
 
-#include "scenes/case/read_case.h"
-#include "scenes/case/tool_outline.h"
-#include "scenes/exchange/results_json.h"
-#include "scenes/shop/shop.h"
+#include "scenes/documents/results/results_json.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/tool_outline.h"
+#include "scenes/job/shop/shop.h"
 #include "sim/words.h"
 #include "tests/files/own_folder.h"
 
 using namespace overbend;
-using namespace overbend::scenes;
+using namespace overbend::documents;
+using namespace overbend::files;
+using namespace overbend::job;
 using doctest::Approx;
 
 namespace {

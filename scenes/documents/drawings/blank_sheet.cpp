@@ -1,17 +1,17 @@
-#include "scenes/drawings/blank_sheet.h"
+#include "scenes/documents/drawings/blank_sheet.h"
 
 #include <cmath>
 
 #include "render/picture/text_width.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
-using render::Beside;
-using render::Dimension;
-using render::Measure;
-using render::ViewLine;
+using drawing::Beside;
+using drawing::Dimension;
+using drawing::Measure;
+using drawing::ViewLine;
 using tool::Piece;
 using tool::Vec2;
 
@@ -34,7 +34,7 @@ Piece half_circle(const Vec2& start, const Vec2& centre) {
     return piece;
 }
 
-std::vector<Piece> cutout_outline(const Cutout& cut) {
+std::vector<Piece> cutout_outline(const files::Cutout& cut) {
     const double radius = 0.5 * cut.width, straight = 0.5 * (cut.length - cut.width);
     const Vec2 middle(cut.at, cut.across), right = middle + Vec2(straight, 0.0),
                                            left = middle - Vec2(straight, 0.0);
@@ -44,34 +44,35 @@ std::vector<Piece> cutout_outline(const Cutout& cut) {
             line(left - up, right - up)};
 }
 
-Dimension mark(const Vec2& from, Beside side, const std::string& words) {
-    Dimension d;
-    d.measure = Measure::mark;
+drawing::Dimension mark(const Vec2& from, drawing::Beside side, const std::string& words) {
+    drawing::Dimension d;
+    d.measure = drawing::Measure::mark;
     d.from = from;
     d.beside = side;
     d.words = words;
     return d;
 }
 
-void add_bends(render::DrawingSheet& sheet, const Case& c, const FlatPattern& pattern,
+void add_bends(drawing::DrawingSheet& sheet, const files::Case& c, const job::FlatPattern& pattern,
                Tolerances tolerances) {
     sheet.table.heads = {"No.", "Bend", "Line at", "Bends", "Turned by", "Inside radius", "Allowance"};
     int number = 0;
-    for (const FlatBend& bend : pattern.bends) {
-        const Bend& drawn = c.part.bends[bend.bend];
+    for (const job::FlatBend& bend : pattern.bends) {
+        const files::Bend& drawn = c.part.bends[bend.bend];
         const bool up = drawn.angle > 0.0;
-        const std::string name = std::to_string(++number), at = render::fixed(bend.at, 2);
-        sheet.lines.push_back(
-            {{bend.at, 0.0}, {bend.at, c.width}, up ? ViewLine::Kind::bend_up : ViewLine::Kind::bend_down});
+        const std::string name = std::to_string(++number), at = picture::fixed(bend.at, 2);
+        sheet.lines.push_back({{bend.at, 0.0},
+                               {bend.at, c.width},
+                               up ? drawing::ViewLine::Kind::bend_up : drawing::ViewLine::Kind::bend_down});
         sheet.bands.emplace_back(Vec2(std::max(0.0, bend.at - bend.half_arc), 0.0),
                                  Vec2(std::min(pattern.blank.length, bend.at + bend.half_arc), c.width));
-        sheet.dimensions.push_back(mark({bend.at, c.width}, Beside::above, name));
-        sheet.dimensions.push_back(mark({bend.at, 0.0}, Beside::below, at));
+        sheet.dimensions.push_back(mark({bend.at, c.width}, drawing::Beside::above, name));
+        sheet.dimensions.push_back(mark({bend.at, 0.0}, drawing::Beside::below, at));
         const double turned = std::abs(drawn.angle);
         sheet.table.rows.push_back(
             {name, drawn.name, at, up ? "up" : "down",
              angle_words(turned, std::min(c.part.flats[bend.bend], c.part.flats[bend.bend + 1]), tolerances),
-             radius_words(drawn.inside_radius, 1, tolerances), render::fixed(2.0 * bend.half_arc, 2)});
+             radius_words(drawn.inside_radius, 1, tolerances), picture::fixed(2.0 * bend.half_arc, 2)});
     }
     if (number > 0) {
         sheet.notes.push_back(
@@ -80,27 +81,27 @@ void add_bends(render::DrawingSheet& sheet, const Case& c, const FlatPattern& pa
     }
 }
 
-const char* lines_words(BendLines lines) {
+const char* lines_words(job::BendLines lines) {
     switch (lines) {
-        case BendLines::by_rule:
+        case job::BendLines::by_rule:
             return "by DIN 6935.";
-        case BendLines::of_the_case:
+        case job::BendLines::of_the_case:
             return "as the case has them.";
-        case BendLines::fitted:
+        case job::BendLines::fitted:
             return "from the simulated strokes.";
     }
     return "";
 }
 
-void add_cutouts(render::DrawingSheet& sheet, const Case& c) {
+void add_cutouts(drawing::DrawingSheet& sheet, const files::Case& c) {
     char letter = 'A';
-    for (const Cutout& cut : c.cutouts) {
+    for (const files::Cutout& cut : c.cutouts) {
         const double past = 0.5 * cut.width + 1.5, along = 0.5 * cut.length + 1.5;
         sheet.lines.push_back({{cut.at - along, cut.across}, {cut.at + along, cut.across}});
         sheet.lines.push_back({{cut.at, cut.across - past}, {cut.at, cut.across + past}});
         const std::string name(1, letter);
         letter = letter == 'Z' ? 'A' : static_cast<char>(letter + 1);
-        sheet.dimensions.push_back(mark({cut.at, c.width}, Beside::above, name));
+        sheet.dimensions.push_back(mark({cut.at, c.width}, drawing::Beside::above, name));
         const std::string size = cut.length > cut.width + 1e-9
                                      ? "slot " + length_words(cut.length, Tolerances::none) + " \u00d7 " +
                                            length_words(cut.width, Tolerances::none)
@@ -113,32 +114,33 @@ void add_cutouts(render::DrawingSheet& sheet, const Case& c) {
 
 }  // namespace
 
-std::vector<std::vector<Piece>> blank_outlines(const Case& c, const Blank& blank) {
+std::vector<std::vector<Piece>> blank_outlines(const files::Case& c, const job::Blank& blank) {
     const Vec2 a(0.0, 0.0), b(blank.length, 0.0), d(blank.length, c.width), e(0.0, c.width);
     std::vector<std::vector<Piece>> outlines = {{line(a, b), line(b, d), line(d, e), line(e, a)}};
-    for (const Cutout& cut : c.cutouts) outlines.push_back(cutout_outline(cut));
+    for (const files::Cutout& cut : c.cutouts) outlines.push_back(cutout_outline(cut));
     return outlines;
 }
 
-render::DrawingSheet blank_sheet(const Case& c, const FlatPattern& pattern, Tolerances tolerances) {
-    render::DrawingSheet sheet;
+drawing::DrawingSheet blank_sheet(const files::Case& c, const job::FlatPattern& pattern,
+                                  Tolerances tolerances) {
+    drawing::DrawingSheet sheet;
     sheet.name = "blank, from above";
     sheet.material = c.material.title;
     sheet.tolerances = tolerances_words(tolerances);
-    sheet.fill = render::Fill::plain;
+    sheet.fill = drawing::Fill::plain;
     sheet.outlines = blank_outlines(c, pattern.blank);
     add_bends(sheet, c, pattern, tolerances);
     add_cutouts(sheet, c);
-    Dimension length;
-    length.measure = Measure::across;
+    drawing::Dimension length;
+    length.measure = drawing::Measure::across;
     length.to = {pattern.blank.length, 0.0};
-    length.beside = Beside::below;
+    length.beside = drawing::Beside::below;
     length.words = length_words(pattern.blank.length, tolerances);
     sheet.dimensions.push_back(length);
-    Dimension width;
-    width.measure = Measure::upright;
+    drawing::Dimension width;
+    width.measure = drawing::Measure::upright;
     width.to = {0.0, c.width};
-    width.beside = Beside::left;
+    width.beside = drawing::Beside::left;
     width.words = length_words(c.width, tolerances);
     sheet.dimensions.push_back(width);
     sheet.notes.push_back("Thickness " + length_words(c.thickness, Tolerances::none) + " mm. Bend lines " +
@@ -146,4 +148,4 @@ render::DrawingSheet blank_sheet(const Case& c, const FlatPattern& pattern, Tole
     return sheet;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

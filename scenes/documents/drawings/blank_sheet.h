@@ -5,16 +5,17 @@
 #pragma once
 
 #include "render/drawing/drawing_sheet.h"
-#include "scenes/case/case.h"
-#include "scenes/drawings/general_tolerance.h"
-#include "scenes/process/flat_pattern.h"
+#include "scenes/documents/drawings/general_tolerance.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/flat_pattern.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 // Contour and cut-outs, each closed, lines and arcs; the first is the contour.
-std::vector<std::vector<tool::Piece>> blank_outlines(const Case& c, const Blank& blank);
+std::vector<std::vector<tool::Piece>> blank_outlines(const files::Case& c, const job::Blank& blank);
 
 // Without title and numbers.
-render::DrawingSheet blank_sheet(const Case& c, const FlatPattern& pattern, Tolerances tolerances);
+drawing::DrawingSheet blank_sheet(const files::Case& c, const job::FlatPattern& pattern,
+                                  Tolerances tolerances);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,20 +1,20 @@
-#include "scenes/drawings/drawings.h"
+#include "scenes/documents/drawings/drawings.h"
 
 #include <algorithm>
 #include <set>
 
-#include "scenes/drawings/blank_sheet.h"
-#include "scenes/drawings/dxf_drawings.h"
-#include "scenes/drawings/part_sheet.h"
-#include "scenes/drawings/tool_sheet.h"
+#include "scenes/documents/drawings/blank_sheet.h"
+#include "scenes/documents/drawings/dxf_drawings.h"
+#include "scenes/documents/drawings/part_sheet.h"
+#include "scenes/documents/drawings/tool_sheet.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
-std::vector<int> tools_used(const Case& c) {
+std::vector<int> tools_used(const files::Case& c) {
     std::set<int> used;
-    for (const Step& step : c.steps) {
+    for (const files::Step& step : c.steps) {
         used.insert(step.punch);
         used.insert(step.die);
         if (step.pad) used.insert(*step.pad);
@@ -27,8 +27,8 @@ std::vector<int> tools_used(const Case& c) {
 
 struct Plan {
     std::string file;
-    render::DrawingSheet sheet;
-    DxfDrawing dxf;
+    drawing::DrawingSheet sheet;
+    files::DxfDrawing dxf;
 };
 
 // Two names that come to the same file get numbers.
@@ -39,9 +39,9 @@ std::string unlike(const std::string& wanted, std::set<std::string>& taken) {
 }
 
 // As its card says; a steel without a card by its name; "not stated" where the case names none.
-std::string material_of(const Tool& tool) {
+std::string material_of(const files::Tool& tool) {
     if (tool.make.card) return tool.make.card->title;
-    return tool.make.steel.empty() ? render::DrawingSheet{}.material : tool.make.steel;
+    return tool.make.steel.empty() ? drawing::DrawingSheet{}.material : tool.make.steel;
 }
 
 }  // namespace
@@ -61,7 +61,8 @@ std::string safe_file_name(const std::string& name) {
     return safe.empty() ? "x" : safe;
 }
 
-std::vector<Drawing> all_drawings(const Case& c, const FlatPattern& pattern, Tolerances tolerances) {
+std::vector<Drawing> all_drawings(const files::Case& c, const job::FlatPattern& pattern,
+                                  Tolerances tolerances) {
     std::vector<Plan> plans;
     std::set<std::string> taken;
     for (const int i : tools_used(c)) {
@@ -77,9 +78,9 @@ std::vector<Drawing> all_drawings(const Case& c, const FlatPattern& pattern, Tol
         plans[i].sheet.number = static_cast<int>(i) + 1;
         plans[i].sheet.of = static_cast<int>(plans.size());
         drawings.push_back({plans[i].file, plans[i].sheet.name, plans[i].sheet.material,
-                            render::draw_sheet(plans[i].sheet), std::move(plans[i].dxf)});
+                            drawing::draw_sheet(plans[i].sheet), std::move(plans[i].dxf)});
     }
     return drawings;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -6,25 +6,26 @@
 #include <vector>
 
 #include "render/drawing/drawing_sheet.h"
-#include "scenes/case/case.h"
-#include "scenes/drawings/general_tolerance.h"
-#include "scenes/dxf/dxf_drawing.h"
-#include "scenes/process/flat_pattern.h"
+#include "scenes/documents/drawings/general_tolerance.h"
+#include "scenes/files/case/case.h"
+#include "scenes/files/dxf/dxf_drawing.h"
+#include "scenes/job/run/flat_pattern.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 struct Drawing {
     std::string file;      // without its ending, safe on any system: "tool-two-way-block", "blank", "part"
     std::string name;      // what is drawn: "wedge: V punch, section"
     std::string material;  // of the steel's card, or the strip's; "not stated"
-    render::DrawnSheet sheet;
-    DxfDrawing dxf;
+    drawing::DrawnSheet sheet;
+    files::DxfDrawing dxf;
 };
 
 // Tools that the case's steps use, or all where it has no steps; then the blank and the part.
-std::vector<Drawing> all_drawings(const Case& c, const FlatPattern& pattern, Tolerances tolerances);
+std::vector<Drawing> all_drawings(const files::Case& c, const job::FlatPattern& pattern,
+                                  Tolerances tolerances);
 
 // Letters, digits and "-" of it, small; never empty, at most 60 long.
 std::string safe_file_name(const std::string& name);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

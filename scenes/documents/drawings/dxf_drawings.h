@@ -6,14 +6,14 @@
 
 #pragma once
 
-#include "scenes/case/case.h"
-#include "scenes/dxf/dxf_drawing.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/files/dxf/dxf_drawing.h"
+#include "scenes/job/run/drawing.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
-DxfDrawing tool_dxf(const Tool& tool);
-DxfDrawing blank_dxf(const Case& c, const Blank& blank);
-DxfDrawing part_dxf(const Case& c);
+files::DxfDrawing tool_dxf(const files::Tool& tool);
+files::DxfDrawing blank_dxf(const files::Case& c, const job::Blank& blank);
+files::DxfDrawing part_dxf(const files::Case& c);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,10 +1,10 @@
-#include "scenes/drawings/general_tolerance.h"
+#include "scenes/documents/drawings/general_tolerance.h"
 
 #include <cmath>
 
 #include "render/picture/text_width.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
@@ -24,7 +24,7 @@ double row_of(const Row (&rows)[count], double size) {
 
 // Up to three decimals, without noughts at the end.
 std::string plain(double value) {
-    std::string text = render::fixed(value, 3);
+    std::string text = picture::fixed(value, 3);
     while (text.back() == '0') text.pop_back();
     if (text.back() == '.') text.pop_back();
     return text;
@@ -71,4 +71,4 @@ std::string tolerances_words(Tolerances tolerances) {
     return tolerances == Tolerances::none ? "not stated" : "ISO 2768-m";
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,15 +1,15 @@
-#include "scenes/drawings/part_sheet.h"
+#include "scenes/documents/drawings/part_sheet.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
-using render::Dimension;
-using render::Measure;
+using drawing::Dimension;
+using drawing::Measure;
 using tool::Piece;
 using tool::Vec2;
 
@@ -38,7 +38,7 @@ struct Walk {
     std::vector<Corner> corners;
 };
 
-Walk walk_of(const Case& c) {
+Walk walk_of(const files::Case& c) {
     Walk walk;
     Vec2 at = Vec2::Zero();
     double direction = 0.0;
@@ -47,7 +47,7 @@ Walk walk_of(const Case& c) {
         walk.flats.push_back({at, end, direction});
         at = end;
         if (i == c.part.bends.size()) break;
-        const Bend& bend = c.part.bends[i];
+        const files::Bend& bend = c.part.bends[i];
         const double radius = bend.inside_radius + 0.5 * c.thickness;
         const double sign = bend.angle > 0.0 ? 1.0 : -1.0;
         const Vec2 centre = at + sign * radius * left_of(direction);
@@ -101,15 +101,15 @@ std::vector<Vec2> extremes_of(const Piece& piece) {
 }
 
 struct PartMeasurer {
-    const Case& c;
+    const files::Case& c;
     const Walk& walk;
-    render::DrawingSheet& sheet;
+    drawing::DrawingSheet& sheet;
     Tolerances tolerances;
 
     void flats() const {
         for (std::size_t i = 0; i < walk.flats.size(); ++i) {
-            Dimension d;
-            d.measure = Measure::along;
+            drawing::Dimension d;
+            d.measure = drawing::Measure::along;
             d.from = walk.flats[i].from;
             d.to = walk.flats[i].to;
             d.half_thickness = 0.5 * c.thickness;
@@ -128,8 +128,8 @@ struct PartMeasurer {
             const double tangent = inside * std::tan(0.5 * turn);
             const Vec2 bisector = -sign * left_of(corner.turn_before + 0.5 * corner.angle);
             const double back = corner.turn_before + pi, ahead = corner.turn_before + corner.angle;
-            Dimension d;
-            d.measure = Measure::angle;
+            drawing::Dimension d;
+            d.measure = drawing::Measure::angle;
             d.centre = corner.centre + inside / std::cos(0.5 * turn) * bisector;
             d.start = sign > 0.0 ? ahead : back;
             d.sweep = included;
@@ -151,8 +151,8 @@ struct PartMeasurer {
         for (const auto& [key, bends] : same) {
             const Walk::Corner& corner = walk.corners[bends.front()];
             const double sign = corner.angle > 0.0 ? 1.0 : -1.0;
-            Dimension d;
-            d.measure = Measure::radius;
+            drawing::Dimension d;
+            d.measure = drawing::Measure::radius;
             d.centre = corner.centre;
             d.radius = c.part.bends[bends.front()].inside_radius;
             d.start = corner.turn_before + (sign > 0.0 ? -0.5 * pi : 0.5 * pi + corner.angle);
@@ -184,18 +184,18 @@ struct PartMeasurer {
             if (ends[i].y() - box.low.y() < near) ends[i].y() = box.low.y();
         for (const int i : {2, 3})
             if (box.high.x() - ends[i].x() < near) ends[i].x() = box.high.x();
-        Dimension width;
-        width.measure = Measure::across;
+        drawing::Dimension width;
+        width.measure = drawing::Measure::across;
         width.from = {box.low.x(), ends[0].y()};
         width.to = {box.high.x(), ends[1].y()};
-        width.beside = render::Beside::below;
+        width.beside = drawing::Beside::below;
         width.words = length_words(box.high.x() - box.low.x(), tolerances);
         sheet.dimensions.push_back(width);
-        Dimension height;
-        height.measure = Measure::upright;
+        drawing::Dimension height;
+        height.measure = drawing::Measure::upright;
         height.from = {ends[2].x(), box.low.y()};
         height.to = {ends[3].x(), box.high.y()};
-        height.beside = render::Beside::right;
+        height.beside = drawing::Beside::right;
         height.words = length_words(box.high.y() - box.low.y(), tolerances);
         if (box.high.y() - box.low.y() > c.thickness + 1e-6) sheet.dimensions.push_back(height);
     }
@@ -203,7 +203,7 @@ struct PartMeasurer {
 
 }  // namespace
 
-std::vector<Piece> part_outline(const Case& c) {
+std::vector<Piece> part_outline(const files::Case& c) {
     const Walk walk = walk_of(c);
     std::vector<Piece> outline = face_of(walk, 0.5 * c.thickness, -1.0);
     std::vector<Piece> upper = face_of(walk, 0.5 * c.thickness, 1.0);
@@ -223,8 +223,8 @@ std::vector<Piece> part_outline(const Case& c) {
     return outline;
 }
 
-render::DrawingSheet part_sheet(const Case& c, Tolerances tolerances) {
-    render::DrawingSheet sheet;
+drawing::DrawingSheet part_sheet(const files::Case& c, Tolerances tolerances) {
+    drawing::DrawingSheet sheet;
     sheet.name = "finished part, section";
     sheet.material = c.material.title;
     sheet.tolerances = tolerances_words(tolerances);
@@ -241,4 +241,4 @@ render::DrawingSheet part_sheet(const Case& c, Tolerances tolerances) {
     return sheet;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

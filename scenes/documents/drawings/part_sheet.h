@@ -5,17 +5,17 @@
 #pragma once
 
 #include "render/drawing/drawing_sheet.h"
-#include "scenes/case/case.h"
-#include "scenes/drawings/general_tolerance.h"
+#include "scenes/documents/drawings/general_tolerance.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 // Outline of the drawing's profile, lines and arcs, closed and counter-clockwise: the lower face from the
 // left end, then the upper one back. Its mid-line begins at the origin and runs along +x. Inner arcs of no
 // radius are left out. Where a hem lies on itself, faces touch.
-std::vector<tool::Piece> part_outline(const Case& c);
+std::vector<tool::Piece> part_outline(const files::Case& c);
 
 // Without title and numbers.
-render::DrawingSheet part_sheet(const Case& c, Tolerances tolerances);
+drawing::DrawingSheet part_sheet(const files::Case& c, Tolerances tolerances);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,12 +1,12 @@
-#include "scenes/drawings/tool_sheet.h"
+#include "scenes/documents/drawings/tool_sheet.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/tool_outline.h"
-#include "scenes/drawings/tool_views.h"
+#include "scenes/documents/drawings/tool_views.h"
+#include "scenes/files/case/tool_outline.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
@@ -15,9 +15,9 @@ using tool::Piece;
 // Of an outline with more radii than that, the drawing shows no more: its contour is its DXF file.
 constexpr std::size_t most_radii = 12;
 
-render::Dimension radius_of(const Piece& arc, int count, Tolerances tolerances) {
-    render::Dimension d;
-    d.measure = render::Measure::radius;
+drawing::Dimension radius_of(const Piece& arc, int count, Tolerances tolerances) {
+    drawing::Dimension d;
+    d.measure = drawing::Measure::radius;
     d.centre = arc.centre;
     d.radius = arc.radius;
     const tool::Vec2 first = (arc.sweep > 0.0 ? arc.start : arc.end) - arc.centre;
@@ -33,7 +33,7 @@ bool same_radius(const Piece& a, const Piece& b) {
 }
 
 // Every radius once, where it stands furthest right.
-void add_radii(render::DrawingSheet& sheet, const std::vector<Piece>& pieces, Tolerances tolerances) {
+void add_radii(drawing::DrawingSheet& sheet, const std::vector<Piece>& pieces, Tolerances tolerances) {
     std::vector<const Piece*> first;
     std::vector<int> count;
     for (const Piece& piece : pieces) {
@@ -54,7 +54,7 @@ void add_radii(render::DrawingSheet& sheet, const std::vector<Piece>& pieces, To
 
 }  // namespace
 
-const char* kind_name(const Tool& tool) {
+const char* kind_name(const files::Tool& tool) {
     static const char* const names[] = {"V punch",    "V die",         "open die",    "offset punch",
                                         "offset die", "channel punch", "channel die", "flat punch",
                                         "flat die",   "wiping punch",  "wiping die",  "pad",
@@ -62,15 +62,15 @@ const char* kind_name(const Tool& tool) {
     return names[tool.shape.index()];
 }
 
-render::DrawingSheet tool_sheet(const Tool& tool, Tolerances tolerances) {
-    render::DrawingSheet sheet;
+drawing::DrawingSheet tool_sheet(const files::Tool& tool, Tolerances tolerances) {
+    drawing::DrawingSheet sheet;
     sheet.name = tool.name + ": " + kind_name(tool) + ", section";
     sheet.tolerances = tolerances_words(tolerances);
-    const tool::ArcOutline outline = tool_outline(tool, 1);
+    const tool::ArcOutline outline = files::tool_outline(tool, 1);
     sheet.outlines = {outline.pieces()};
     std::visit(ToolMeasurer{sheet, outline.box(), tolerances}, tool.shape);
     add_radii(sheet, outline.pieces(), tolerances);
     return sheet;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,16 +1,17 @@
-#include "scenes/report/film_data.h"
+#include "scenes/documents/report/film_data.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
-render::Way way(Way w) {
-    return w == Way::along_the_bend_line ? render::Way::along_the_bend_line : render::Way::in_the_plane;
+film::Way way(job::Way w) {
+    return w == job::Way::along_the_bend_line ? film::Way::along_the_bend_line : film::Way::in_the_plane;
 }
 
 // Empty for a hit that only the way between two states shows.
-std::vector<std::pair<render::Place, double>> state_by_state(const StepResult& step, const Interference& f) {
-    std::vector<std::pair<render::Place, double>> found;
+std::vector<std::pair<picture::Place, double>> state_by_state(const job::StepResult& step,
+                                                              const job::Interference& f) {
+    std::vector<std::pair<picture::Place, double>> found;
     for (int i = f.first_state; i <= f.last_state && i < static_cast<int>(step.clearance.size()); ++i) {
         const clearance::Closest& there = step.clearance[i];
         if (there.distance >= 0.0 || there.tool != f.deepest.tool) return {};
@@ -19,17 +20,17 @@ std::vector<std::pair<render::Place, double>> state_by_state(const StepResult& s
     return found;
 }
 
-render::StrokeFilm stroke_film(const Case& c, const JobResult& job, int index) {
-    const StepResult& step = job.steps[index];
-    render::StrokeFilm film;
+film::StrokeFilm stroke_film(const files::Case& c, const job::JobResult& job, int index) {
+    const job::StepResult& step = job.steps[index];
+    film::StrokeFilm film;
     film.step_name = step.name;
     film.recording = &step.stroke.recording;
     film.number = index + 1;
     film.way_in = way(step.way_in);
     film.way_off = way(step.way_off);
-    const Blank& blank = job.blank;
+    const job::Blank& blank = job.blank;
     for (const int b : c.steps[index].bends) {
-        render::BendMark mark;
+        picture::BendMark mark;
         mark.name = c.part.bends[b].name;
         mark.blank_position = blank.bend_line[b];
         // To the middles of the flats beside it, where the numbers of results.json are taken.
@@ -37,7 +38,7 @@ render::StrokeFilm stroke_film(const Case& c, const JobResult& job, int index) {
         mark.reach_after = blank.flat_middle(b + 1) - blank.bend_line[b];
         film.bends.push_back(mark);
     }
-    for (const Interference& f : step.interferences)
+    for (const job::Interference& f : step.interferences)
         film.interferences.push_back(
             {{f.deepest.at, -f.deepest.distance,
               std::string("strip and ") + tool::role_word(step.stroke.recording.tools[f.deepest.tool].role)},
@@ -51,15 +52,15 @@ render::StrokeFilm stroke_film(const Case& c, const JobResult& job, int index) {
 
 }  // namespace
 
-render::FilmJob film_data(const Case& c, const JobResult& job, const std::vector<int>& steps) {
-    render::FilmJob film;
+film::FilmJob film_data(const files::Case& c, const job::JobResult& job, const std::vector<int>& steps) {
+    film::FilmJob film;
     film.title = c.title;
     film.material = c.material.title;
     film.strip_width = c.width;
     film.step_count = static_cast<int>(job.steps.size());
     for (const int step : steps) film.strokes.push_back(stroke_film(c, job, step));
     if (job.finished_angle.empty()) return film;
-    render::FinishedPart part;
+    film::FinishedPart part;
     part.recording = &job.steps.back().stroke.recording;
     for (std::size_t b = 0; b < c.part.bends.size(); ++b)
         part.bends.push_back(
@@ -68,4 +69,4 @@ render::FilmJob film_data(const Case& c, const JobResult& job, const std::vector
     return film;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

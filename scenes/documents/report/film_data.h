@@ -5,12 +5,12 @@
 #include <vector>
 
 #include "render/film/timeline.h"
-#include "scenes/case/case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/process.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 // steps: indices into the job's steps, in their order. The job must outlive the film.
-render::FilmJob film_data(const Case& c, const JobResult& job, const std::vector<int>& steps);
+film::FilmJob film_data(const files::Case& c, const job::JobResult& job, const std::vector<int>& steps);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,22 +1,22 @@
-#include "scenes/report/job_page.h"
+#include "scenes/documents/report/job_page.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "render/picture/cautions.h"
 #include "render/picture/text_width.h"
-#include "scenes/report/page_parts.h"
+#include "scenes/documents/report/page_parts.h"
 #include "sim/errors.h"
 #include "sim/material/layer_law.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
-std::string verdict_words(const Case& c, const JobResult& job) {
+std::string verdict_words(const files::Case& c, const job::JobResult& job) {
     if (!job.findings.empty())
         return words("%zu finding%s against the job:", job.findings.size(),
                      job.findings.size() == 1 ? " speaks" : "s speak");
@@ -31,11 +31,11 @@ std::string verdict_words(const Case& c, const JobResult& job) {
     return text;
 }
 
-void add_facts(const Case& c, const JobResult& job, render::Page& page) {
+void add_facts(const files::Case& c, const job::JobResult& job, report::Page& page) {
     double force = 0.0, springback = 0.0, thinnest = c.thickness, strain = 0.0;
-    for (const StepResult& step : job.steps) {
+    for (const job::StepResult& step : job.steps) {
         force = std::max(force, step.stroke.peak_force * c.width / 1000.0);
-        for (const BendResult& b : step.bends) {
+        for (const job::BendResult& b : step.bends) {
             if (std::abs(b.springback()) > std::abs(springback)) springback = b.springback();
             thinnest = std::min(thinnest, b.shape_free.thickness);
             strain = std::max(strain, b.shape_loaded.outer_strain);
@@ -54,7 +54,7 @@ void add_facts(const Case& c, const JobResult& job, render::Page& page) {
 }  // namespace
 
 std::string figure(double value, int decimals) {
-    return render::fixed(value, decimals);
+    return picture::fixed(value, decimals);
 }
 
 std::string in_degrees(double radians, int decimals) {
@@ -68,17 +68,17 @@ std::string named(const std::vector<std::string>& names) {
     return text;
 }
 
-render::Page job_page(const Case& c, const FlatPattern& pattern, const ShopReport& shop,
+report::Page job_page(const files::Case& c, const job::FlatPattern& pattern, const job::ShopReport& shop,
                       const std::vector<Drawing>& drawings, const std::string& generator) {
-    const JobResult& job = pattern.job;
+    const job::JobResult& job = pattern.job;
     if (!job.solved || job.steps.empty())
         throw OutOfRange("report", job.steps.empty() ? "the job has no strokes" : "a stroke was not solved",
                          "a report needs a job that was run to its end");
-    render::Page page;
+    report::Page page;
     page.title = c.title;
     page.subtitle = c.material.title + ", " + words("%g mm thick, %g mm wide", c.thickness, c.width);
     page.generator = generator;
-    page.verdict = job.findings.empty() ? render::Verdict::feasible : render::Verdict::not_feasible;
+    page.verdict = job.findings.empty() ? report::Verdict::feasible : report::Verdict::not_feasible;
     page.verdict_words = verdict_words(c, job);
     page.findings = job.findings;
     add_facts(c, job, page);
@@ -92,9 +92,9 @@ render::Page job_page(const Case& c, const FlatPattern& pattern, const ShopRepor
     add_rules(c, job, page);
     add_method(c, job, page);
     add_material(c, page);
-    page.cautions = render::cautions();
+    page.cautions = picture::cautions();
     page.glossary = glossary();
     return page;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

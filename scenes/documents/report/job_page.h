@@ -7,17 +7,17 @@
 #include <vector>
 
 #include "render/report/page.h"
-#include "scenes/drawings/drawings.h"
-#include "scenes/process/flat_pattern.h"
-#include "scenes/shop/shop.h"
+#include "scenes/documents/drawings/drawings.h"
+#include "scenes/job/run/flat_pattern.h"
+#include "scenes/job/shop/shop.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 // pattern: of the whole job (pattern_of), every stroke solved and recorded; the page's strokes point into it.
 // shop: of the same job (shop_report). drawings: of the same case (all_drawings), none: no section of them.
 // generator: program and version, for the page's foot.
 // Throws OutOfRange: a job without strokes, or with one that was not solved.
-render::Page job_page(const Case& c, const FlatPattern& pattern, const ShopReport& shop,
+report::Page job_page(const files::Case& c, const job::FlatPattern& pattern, const job::ShopReport& shop,
                       const std::vector<Drawing>& drawings, const std::string& generator);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

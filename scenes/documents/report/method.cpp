@@ -3,12 +3,12 @@
 
 #include <cmath>
 
-#include "scenes/report/page_parts.h"
+#include "scenes/documents/report/page_parts.h"
 #include "sim/material/layer_law.h"
 #include "sim/tolerances.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
@@ -27,12 +27,12 @@ std::string law_words(const Voce& h) {
 std::string law_words(const Linear& h) {
     return words("stress = %g + %g \u00b7 strain MPa, plastic strain (linear)", h.Y, h.H);
 }
-std::string law_words(const Table& h) {
+std::string law_words(const material::Table& h) {
     return words("a table of %zu points up to a plastic strain of %g (stress %g to %g MPa)", h.p.size(),
                  h.p.back(), h.stress.front(), h.stress.back());
 }
 
-std::string section_words(const Case& c) {
+std::string section_words(const files::Case& c) {
     const double hold = width_hold(c.width / c.thickness);
     const std::string wide = words("The strip is %.3g thicknesses wide and is taken ", c.width / c.thickness);
     if (hold >= 1.0) return wide + "as held across its width (plane strain).";
@@ -40,8 +40,8 @@ std::string section_words(const Case& c) {
     return wide + words("between held and free across its width, %.0f per cent held.", 100.0 * hold);
 }
 
-render::Table audit_table(const JobResult& job) {
-    render::Table table{
+report::Table audit_table(const job::JobResult& job) {
+    report::Table table{
         "Where the tools' work went, N mm per mm of width",
         {{"Stroke", "", false},
          {"Tools"},
@@ -71,7 +71,7 @@ render::Table audit_table(const JobResult& job) {
 
 }  // namespace
 
-void add_method(const Case& c, const JobResult& job, render::Page& page) {
+void add_method(const files::Case& c, const job::JobResult& job, report::Page& page) {
     page.method_words = {
         "The strip is computed as a chain of short elements that stretch, shear and bend. Through the "
         "thickness each "
@@ -99,7 +99,7 @@ void add_method(const Case& c, const JobResult& job, render::Page& page) {
     page.method_tables = {audit_table(job)};
 }
 
-void add_material(const Case& c, render::Page& page) {
+void add_material(const files::Case& c, report::Page& page) {
     const Card& m = c.material;
     page.material = {{"Metal", m.title},
                      {"Source", m.source.empty() ? "not given" : m.source},
@@ -121,4 +121,4 @@ void add_material(const Case& c, render::Page& page) {
     for (const auto& [key, source] : c.card_origin.sources) add("Source", key + ": " + source);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,10 +1,10 @@
 // The workshop's drawings on a job's page: the same sheets as on paper, scaled for a screen.
 
 #include "render/report/inline_svg.h"
-#include "scenes/report/page_parts.h"
+#include "scenes/documents/report/page_parts.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
@@ -19,11 +19,11 @@ std::string caption(const Drawing& d) {
 
 }  // namespace
 
-void add_drawings(const std::vector<Drawing>& drawings, render::Page& page) {
+void add_drawings(const std::vector<Drawing>& drawings, report::Page& page) {
     for (const Drawing& d : drawings)
         page.drawings.push_back(
             {d.name,
-             {render::inline_svg(render::scaled(d.sheet.list, pixels_per_mm), "Drawing of " + d.name),
+             {report::inline_svg(picture::scaled(d.sheet.list, pixels_per_mm), "Drawing of " + d.name),
               caption(d)}});
     if (!drawings.empty())
         page.drawing_words = {
@@ -35,4 +35,4 @@ void add_drawings(const std::vector<Drawing>& drawings, render::Page& page) {
             "bent with; the command drawings fits them to the drawing's legs first."};
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -7,11 +7,11 @@
 #include <vector>
 
 #include "render/report/page.h"
-#include "scenes/drawings/drawings.h"
-#include "scenes/process/flat_pattern.h"
-#include "scenes/shop/shop.h"
+#include "scenes/documents/drawings/drawings.h"
+#include "scenes/job/run/flat_pattern.h"
+#include "scenes/job/shop/shop.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 // A number with so many decimals and a true minus sign; "-0.0" is "0.0".
 std::string figure(double value, int decimals);
@@ -20,18 +20,18 @@ std::string in_degrees(double radians, int decimals = 1);
 // Names in a row: "lip", "lip and root", "lip, root and hem".
 std::string named(const std::vector<std::string>& names);
 
-void add_part(const Case& c, const JobResult& job, render::Page& page);
-void add_blank(const Case& c, const FlatPattern& pattern, render::Page& page);
-void add_order(const Case& c, const JobResult& job, render::Page& page);
-void add_strokes(const Case& c, const JobResult& job, render::Page& page);
-void add_results(const Case& c, const JobResult& job, render::Page& page);
-void add_shop(const Case& c, const ShopReport& shop, render::Page& page);
-void add_drawings(const std::vector<Drawing>& drawings, render::Page& page);
-void add_rules(const Case& c, const JobResult& job, render::Page& page);
-void add_method(const Case& c, const JobResult& job, render::Page& page);
-void add_material(const Case& c, render::Page& page);
+void add_part(const files::Case& c, const job::JobResult& job, report::Page& page);
+void add_blank(const files::Case& c, const job::FlatPattern& pattern, report::Page& page);
+void add_order(const files::Case& c, const job::JobResult& job, report::Page& page);
+void add_strokes(const files::Case& c, const job::JobResult& job, report::Page& page);
+void add_results(const files::Case& c, const job::JobResult& job, report::Page& page);
+void add_shop(const files::Case& c, const job::ShopReport& shop, report::Page& page);
+void add_drawings(const std::vector<Drawing>& drawings, report::Page& page);
+void add_rules(const files::Case& c, const job::JobResult& job, report::Page& page);
+void add_method(const files::Case& c, const job::JobResult& job, report::Page& page);
+void add_material(const files::Case& c, report::Page& page);
 
 // The same for every job.
-std::vector<render::Term> glossary();
+std::vector<report::Term> glossary();
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,10 +1,10 @@
 // What every page says: the words of the trade that it uses.
 
-#include "scenes/report/page_parts.h"
+#include "scenes/documents/report/page_parts.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
-std::vector<render::Term> glossary() {
+std::vector<report::Term> glossary() {
     return {
         {"air bending",
          "the punch stops before the strip lies on the die's flanks; the angle follows from its travel"},
@@ -34,4 +34,4 @@ std::vector<render::Term> glossary() {
         {"travel", "how far the punch has moved since it first touched the strip"}};
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -3,23 +3,23 @@
 #include <cmath>
 
 #include "render/report/inline_svg.h"
-#include "scenes/process/fitted_blank.h"
-#include "scenes/report/page_parts.h"
-#include "scenes/report/part_sheets.h"
+#include "scenes/documents/report/page_parts.h"
+#include "scenes/documents/report/part_sheets.h"
+#include "scenes/job/run/fitted_blank.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
 constexpr int drawing_height = 640;  // px
 
-std::string missing(const Case& c, int flat, double by) {
+std::string missing(const files::Case& c, int flat, double by) {
     return words("flat %d of %g mm: ", flat + 1, c.part.flats[flat]) + figure(by, 2) + " mm";
 }
 
-render::Table bends_table(const Case& c, const FlatPattern& pattern) {
-    render::Table table{
+report::Table bends_table(const files::Case& c, const job::FlatPattern& pattern) {
+    report::Table table{
         "Bend lines, from the blank's left end",
         {{"Bend", "", false},
          {"Line at", "mm"},
@@ -35,8 +35,8 @@ render::Table bends_table(const Case& c, const FlatPattern& pattern) {
         "What a bend takes of the blank is its allowance: flats and allowances together are the developed "
         "length. Up and down are seen with the blank's left end left and its upper face up."};
     double last = 0.0;
-    for (const FlatBend& b : pattern.bends) {
-        const Bend& bend = c.part.bends[b.bend];
+    for (const job::FlatBend& b : pattern.bends) {
+        const files::Bend& bend = c.part.bends[b.bend];
         table.rows.push_back(
             {bend.name, figure(b.at, 2), figure(b.at - last, 2), bend.angle > 0.0 ? "up" : "down",
              figure(std::abs(bend.angle) * 180.0 / 3.14159265358979323846, 1), figure(bend.inside_radius, 2),
@@ -48,8 +48,8 @@ render::Table bends_table(const Case& c, const FlatPattern& pattern) {
     return table;
 }
 
-render::Table cutouts_table(const Case& c, const FlatPattern& pattern) {
-    render::Table table{"Cut-outs",
+report::Table cutouts_table(const files::Case& c, const job::FlatPattern& pattern) {
+    report::Table table{"Cut-outs",
                         {{"Cut-out", "", false},
                          {"At", "mm"},
                          {"Across", "mm"},
@@ -59,8 +59,8 @@ render::Table cutouts_table(const Case& c, const FlatPattern& pattern) {
                          {"Nearest bend", "", false}},
                         {}};
     for (std::size_t i = 0; i < pattern.cutouts.size(); ++i) {
-        const Cutout& cut = c.cutouts[i];
-        const FlatCutout& flat = pattern.cutouts[i];
+        const files::Cutout& cut = c.cutouts[i];
+        const job::FlatCutout& flat = pattern.cutouts[i];
         const bool round = cut.length == cut.width;
         table.rows.push_back(
             {std::to_string(i + 1) + (round ? ", hole" : ", slot"), figure(cut.at, 2), figure(cut.across, 2),
@@ -73,18 +73,18 @@ render::Table cutouts_table(const Case& c, const FlatPattern& pattern) {
 
 }  // namespace
 
-void add_part(const Case& c, const JobResult& job, render::Page& page) {
-    const render::DrawingList list = render::draw_profile(profile_sheet(c, job), drawing_height);
+void add_part(const files::Case& c, const job::JobResult& job, report::Page& page) {
+    const picture::DrawingList list = picture::draw_profile(profile_sheet(c, job), drawing_height);
     const std::string off = figure(job.profile.worst_on_flats.off, 2),
                       in_bends = figure(job.profile.worst_in_bends.off, 2);
-    page.part = {render::inline_svg(list, "The finished profile laid over the drawing; at most " + off +
+    page.part = {report::inline_svg(list, "The finished profile laid over the drawing; at most " + off +
                                               " mm off on the flats, " + in_bends + " mm in the bends"),
                  "The finished strip's mid-line (dark) over the drawn part (light). Spikes are deviations, "
                  "drawn larger "
                  "than they are; the picture says how much."};
     page.part_words = {"The finished profile is at most " + off + " mm off the drawing on its flats and " +
                        in_bends + " mm in its bends, where an air-bent radius differs from the drawn one."};
-    render::Table table{
+    report::Table table{
         "Finished angles",
         {{"Bend", "", false}, {"Drawing", "\u00b0"}, {"Finished", "\u00b0"}, {"Difference", "\u00b0"}},
         {},
@@ -99,12 +99,12 @@ void add_part(const Case& c, const JobResult& job, render::Page& page) {
     page.part_tables = {table};
 }
 
-void add_blank(const Case& c, const FlatPattern& pattern, render::Page& page) {
-    render::FlatSheet sheet = pattern_sheet(c, pattern);
+void add_blank(const files::Case& c, const job::FlatPattern& pattern, report::Page& page) {
+    picture::FlatSheet sheet = pattern_sheet(c, pattern);
     const bool given = !c.bend_lines.empty();
     sheet.remark = given ? "Bend lines of the case." : "Bend lines by DIN 6935.";
     page.blank = {
-        render::inline_svg(render::draw_flat(sheet, drawing_height),
+        report::inline_svg(picture::draw_flat(sheet, drawing_height),
                            "The flat pattern with its bend lines and their distances from the left end; the "
                            "table below has the same figures"),
         "The flat pattern in true proportions. Dash-dot: bend lines; tinted: what each bend takes of the "
@@ -120,7 +120,8 @@ void add_blank(const Case& c, const FlatPattern& pattern, render::Page& page) {
               pattern.mechanics, pattern.din, pattern.handbook)};
     std::string short_legs;
     const std::vector<double>& flats = c.part.flats;
-    const std::vector<double> legs = legs_missing(c, pattern.blank, pattern.job.steps.back().stroke.free);
+    const std::vector<double> legs =
+        job::legs_missing(c, pattern.blank, pattern.job.steps.back().stroke.free);
     for (int i = 0; i < static_cast<int>(flats.size()); ++i)
         if (std::abs(legs[i]) >= 0.05)
             short_legs += (short_legs.empty() ? "" : "; ") + missing(c, i, legs[i]);
@@ -130,4 +131,4 @@ void add_blank(const Case& c, const FlatPattern& pattern, render::Page& page) {
     if (!pattern.cutouts.empty()) page.blank_tables.push_back(cutouts_table(c, pattern));
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,22 +1,22 @@
-#include "scenes/report/part_sheets.h"
+#include "scenes/documents/report/part_sheets.h"
 
 #include <cstdio>
 #include <string>
 
-#include "scenes/process/job_rules.h"
+#include "scenes/job/run/job_rules.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
-std::string place_words(const Case& c, const ProfilePoint& p) {
+std::string profile_place_words(const files::Case& c, const job::ProfilePoint& p) {
     return p.bend >= 0 ? "bend '" + c.part.bends[p.bend].name + "'" : "flat " + std::to_string(p.flat + 1);
 }
 
 }  // namespace
 
-const char* how_found(const FlatPattern& pattern) {
+const char* how_found(const job::FlatPattern& pattern) {
     return pattern.simulated ? "Bend lines by the mechanics, run again with them."
                              : "Bend lines by DIN 6935; not simulated.";
 }
@@ -25,40 +25,40 @@ bool on_the_blank(const plan::RuleFinding& finding) {
     return finding.place != plan::RulePlace::step;
 }
 
-render::ProfileSheet profile_sheet(const Case& c, const JobResult& job) {
-    const ProfileFit& profile = job.profile;
-    render::ProfileSheet sheet;
+picture::ProfileSheet profile_sheet(const files::Case& c, const job::JobResult& job) {
+    const job::ProfileFit& profile = job.profile;
+    picture::ProfileSheet sheet;
     sheet.title = c.title;
     sheet.remark = words("%s, %g mm", c.material.title.c_str(), c.thickness);
     sheet.thickness = c.thickness;
     sheet.drawn = profile.drawn, sheet.made = profile.made;
-    for (const ProfilePoint& p : profile.points) {
-        const auto is = [&](const ProfilePoint& worst) { return (p.drawn - worst.drawn).norm() < 1e-9; };
-        sheet.places.push_back(
-            {p.drawn, p.made, place_words(c, p), is(profile.worst_on_flats) || is(profile.worst_in_bends)});
+    for (const job::ProfilePoint& p : profile.points) {
+        const auto is = [&](const job::ProfilePoint& worst) { return (p.drawn - worst.drawn).norm() < 1e-9; };
+        sheet.places.push_back({p.drawn, p.made, profile_place_words(c, p),
+                                is(profile.worst_on_flats) || is(profile.worst_in_bends)});
     }
     return sheet;
 }
 
-render::FlatSheet pattern_sheet(const Case& c, const FlatPattern& pattern) {
-    render::FlatSheet sheet;
+picture::FlatSheet pattern_sheet(const files::Case& c, const job::FlatPattern& pattern) {
+    picture::FlatSheet sheet;
     sheet.title = c.title;
     char thick[40];
     std::snprintf(thick, sizeof thick, ", %g mm", c.thickness);
     sheet.material = c.material.title + thick;
     sheet.remark = how_found(pattern);
     sheet.length = pattern.blank.length, sheet.width = c.width, sheet.mass_g = pattern.mass_g;
-    for (const FlatBend& b : pattern.bends) {
-        const Bend& bend = c.part.bends[b.bend];
+    for (const job::FlatBend& b : pattern.bends) {
+        const files::Bend& bend = c.part.bends[b.bend];
         sheet.bends.push_back({bend.name, b.at, b.half_arc, bend.angle, bend.inside_radius});
     }
     for (std::size_t i = 0; i < c.cutouts.size(); ++i) {
-        const Cutout& cut = c.cutouts[i];
+        const files::Cutout& cut = c.cutouts[i];
         sheet.holes.push_back({cut.at, cut.across, cut.width, cut.length, pattern.cutouts[i].too_near()});
     }
     for (const plan::RuleFinding& f : pattern.rules.findings)
-        if (on_the_blank(f)) sheet.cautions.push_back(place_words(c, f) + ": " + f.words);
+        if (on_the_blank(f)) sheet.cautions.push_back(job::place_words(c, f) + ": " + f.words);
     return sheet;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -4,19 +4,19 @@
 
 #include "render/picture/flat_drawing.h"
 #include "render/picture/profile_drawing.h"
-#include "scenes/process/flat_pattern.h"
+#include "scenes/job/run/flat_pattern.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
-render::FlatSheet pattern_sheet(const Case& c, const FlatPattern& pattern);
+picture::FlatSheet pattern_sheet(const files::Case& c, const job::FlatPattern& pattern);
 
 // In one line: where the bend lines come from.
-const char* how_found(const FlatPattern& pattern);
+const char* how_found(const job::FlatPattern& pattern);
 
 // Of a job that came to its end.
-render::ProfileSheet profile_sheet(const Case& c, const JobResult& job);
+picture::ProfileSheet profile_sheet(const files::Case& c, const job::JobResult& job);
 
 // Whether a rule speaks of the flat blank: of a bend or a cut-out, not of a stroke.
 bool on_the_blank(const plan::RuleFinding& finding);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -8,18 +8,18 @@
 #include <vector>
 
 #include "render/picture/palette.h"
-#include "scenes/drawings/drawings.h"
-#include "scenes/process/process.h"
-#include "scenes/shop/shop.h"
+#include "scenes/documents/drawings/drawings.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/shop/shop.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 // The workshop drawings that go with it. The job's recordings are lent to them while they are made.
-std::vector<Drawing> report_drawings(const Case& c, JobResult& job);
+std::vector<Drawing> report_drawings(const files::Case& c, job::JobResult& job);
 
 // The page that explains the job, as one HTML document. The job's recordings are lent to it while it is made.
 // Throws OutOfRange: a job that was not solved.
-std::string report_page(const Case& c, JobResult& job, const ShopReport& shop,
+std::string report_page(const files::Case& c, job::JobResult& job, const job::ShopReport& shop,
                         const std::vector<Drawing>& drawings);
 
 // Into the folder, which must be there:
@@ -29,10 +29,12 @@ std::string report_page(const Case& c, JobResult& job, const ShopReport& shop,
 //   cost.svg, .pdf, .png of a case that has a table of costs
 // A stroke that was not solved has none. Returns what was written. Throws as the painter; OutOfRange when no
 // stroke was solved.
-std::vector<std::filesystem::path> write_figures(const Case& c, const JobResult& job, const ShopReport& shop,
-                                                 const std::filesystem::path& folder, render::Theme theme);
+std::vector<std::filesystem::path> write_figures(const files::Case& c, const job::JobResult& job,
+                                                 const job::ShopReport& shop,
+                                                 const std::filesystem::path& folder, picture::Theme theme);
 
 // sheets.pdf, A4. Throws as write_figures.
-std::filesystem::path write_sheets(const Case& c, const JobResult& job, const std::filesystem::path& folder);
+std::filesystem::path write_sheets(const files::Case& c, const job::JobResult& job,
+                                   const std::filesystem::path& folder);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -4,30 +4,30 @@
 #include <cmath>
 #include <set>
 
-#include "scenes/process/job_rules.h"
-#include "scenes/report/page_parts.h"
-#include "scenes/report/tool_words.h"
+#include "scenes/documents/report/page_parts.h"
+#include "scenes/documents/report/tool_words.h"
+#include "scenes/job/run/job_rules.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
 constexpr double per_radian = 180.0 / 3.14159265358979323846;
 
-std::string kilonewton(const Case& c, double per_mm) {
+std::string kilonewton(const files::Case& c, double per_mm) {
     return figure(per_mm * c.width / 1000.0, 2);
 }
 
-std::string angles(const StepResult& step, double BendResult::*angle) {
+std::string angles(const job::StepResult& step, double job::BendResult::*angle) {
     std::string text;
-    for (const BendResult& b : step.bends)
+    for (const job::BendResult& b : step.bends)
         text += (text.empty() ? "" : ", ") + figure(per_radian * std::abs(b.*angle), 1);
     return text;
 }
 
-render::Table order_table(const Case& c, const JobResult& job) {
-    render::Table table{
+report::Table order_table(const files::Case& c, const job::JobResult& job) {
+    report::Table table{
         "Strokes in their order",
         {{"Stroke", "", false},
          {"Punch", "", false},
@@ -43,34 +43,34 @@ render::Table order_table(const Case& c, const JobResult& job) {
         "Face: the blank's face that looks up. Left end: the blank's end that lies left in the press. "
         "Gauge: from the punch's axis. Travel counts from first touch."};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
-        const Step& step = c.steps[i];
-        const StepResult& r = job.steps[i];
+        const files::Step& step = c.steps[i];
+        const job::StepResult& r = job.steps[i];
         table.rows.push_back({std::to_string(i + 1) + ". " + r.name, "'" + c.tools[step.punch].name + "'",
-                              die_words(c, step), step.face == Face::up ? "upper" : "lower",
-                              step.first == First::left ? "left" : "right",
+                              die_words(c, step), step.face == files::Face::up ? "upper" : "lower",
+                              step.first == files::First::left ? "left" : "right",
                               r.gauge > 0.0 ? figure(r.gauge, 2) : "\u2013", figure(r.stroke.stop_travel, 2),
-                              kilonewton(c, r.stroke.peak_force), angles(r, &BendResult::loaded),
-                              angles(r, &BendResult::free)});
+                              kilonewton(c, r.stroke.peak_force), angles(r, &job::BendResult::loaded),
+                              angles(r, &job::BendResult::free)});
     }
     return table;
 }
 
-render::Table tools_table(const Case& c) {
+report::Table tools_table(const files::Case& c) {
     std::set<int> used;
-    for (const Step& step : c.steps) {
+    for (const files::Step& step : c.steps) {
         used.insert({step.punch, step.die});
         if (step.pad) used.insert(*step.pad);
         if (step.clamp) used.insert(*step.clamp);
     }
-    render::Table table{"Tools", {{"Tool", "", false}, {"Kind", "", false}, {"Figures", "", false}}, {}};
+    report::Table table{"Tools", {{"Tool", "", false}, {"Kind", "", false}, {"Figures", "", false}}, {}};
     for (const int k : used)
         table.rows.push_back(
             {"'" + c.tools[k].name + "'", kind_words(c.tools[k]), figures_words(c.tools[k])});
     return table;
 }
 
-render::Table angles_table(const Case& c, const JobResult& job) {
-    render::Table table{
+report::Table angles_table(const files::Case& c, const job::JobResult& job) {
+    report::Table table{
         "Angles",
         {{"Bend", "", false},
          {"Stroke", "", false},
@@ -86,7 +86,7 @@ render::Table angles_table(const Case& c, const JobResult& job) {
         "Springback opens a bend; with a minus sign it closes it. Outer fibre: how much the convex "
         "surface is stretched under load."};
     for (std::size_t i = 0; i < job.steps.size(); ++i)
-        for (const BendResult& b : job.steps[i].bends)
+        for (const job::BendResult& b : job.steps[i].bends)
             table.rows.push_back({c.part.bends[b.bend].name, std::to_string(i + 1) + ". " + job.steps[i].name,
                                   figure(per_radian * b.drawing, 1), figure(per_radian * b.loaded, 2),
                                   figure(per_radian * b.free, 2), figure(per_radian * b.springback(), 2),
@@ -97,11 +97,11 @@ render::Table angles_table(const Case& c, const JobResult& job) {
     return table;
 }
 
-render::Table forces_table(const Case& c, const JobResult& job) {
+report::Table forces_table(const files::Case& c, const job::JobResult& job) {
     const std::string rated =
         c.press ? words("The press '%s' is rated %g kN. ", c.press->title.c_str(), c.press->force)
                 : std::string("The case names no press. ");
-    render::Table table{"Forces and work",
+    report::Table table{"Forces and work",
                         {{"Stroke", "", false},
                          {"Greatest force", "kN"},
                          {"Greatest force", "N/mm"},
@@ -118,8 +118,8 @@ render::Table forces_table(const Case& c, const JobResult& job) {
     return table;
 }
 
-render::Table clearances_table(const JobResult& job) {
-    render::Table table{
+report::Table clearances_table(const job::JobResult& job) {
+    report::Table table{
         "Clearances, away from where the tools press",
         {{"Stroke", "", false},
          {"Least", "mm"},
@@ -129,7 +129,7 @@ render::Table clearances_table(const JobResult& job) {
         {},
         "Below 0 the strip overlaps the tool: an interference. On the blank: from its left end."};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
-        const StepResult& r = job.steps[i];
+        const job::StepResult& r = job.steps[i];
         std::vector<std::string> row = {std::to_string(i + 1) + ". " + r.name, "\u2013", "nothing near",
                                         "\u2013", "\u2013"};
         if (r.least.tool >= 0) {
@@ -145,16 +145,16 @@ render::Table clearances_table(const JobResult& job) {
 
 }  // namespace
 
-void add_order(const Case& c, const JobResult& job, render::Page& page) {
+void add_order(const files::Case& c, const job::JobResult& job, report::Page& page) {
     page.order_tables = {order_table(c, job), tools_table(c)};
 }
 
-void add_results(const Case& c, const JobResult& job, render::Page& page) {
+void add_results(const files::Case& c, const job::JobResult& job, report::Page& page) {
     page.result_tables = {angles_table(c, job), forces_table(c, job), clearances_table(job)};
 }
 
-void add_rules(const Case& c, const JobResult& job, render::Page& page) {
-    const RuleReport& rules = job.rules;
+void add_rules(const files::Case& c, const job::JobResult& job, report::Page& page) {
+    const job::RuleReport& rules = job.rules;
     page.rule_words = {
         rules.findings.empty()
             ? "The rules were asked: least inside radius, strain of the outer fibre, holes near a bend, die "
@@ -163,7 +163,7 @@ void add_rules(const Case& c, const JobResult& job, render::Page& page) {
               "experience; this is what they find:"};
     for (const std::string& what : rules.not_checked) page.rule_words.push_back("Not checked: " + what + ".");
     if (rules.findings.empty()) return;
-    render::Table table{"What the rules find",
+    report::Table table{"What the rules find",
                         {{"Of", "", false},
                          {"Rule", "", false},
                          {"Here", ""},
@@ -173,10 +173,10 @@ void add_rules(const Case& c, const JobResult& job, render::Page& page) {
                          {"Source", "", false}},
                         {}};
     for (const plan::RuleFinding& f : rules.findings)
-        table.rows.push_back({place_words(c, f), f.rule, figure(f.figure, 2) + " " + f.unit,
+        table.rows.push_back({job::place_words(c, f), f.rule, figure(f.figure, 2) + " " + f.unit,
                               figure(f.limit, 2) + " " + f.unit, f.words,
                               f.stops ? "speaks against the job" : "caution", f.source});
     page.rule_tables = {table};
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

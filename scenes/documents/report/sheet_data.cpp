@@ -1,4 +1,4 @@
-#include "scenes/report/sheet_data.h"
+#include "scenes/documents/report/sheet_data.h"
 
 #include <algorithm>
 #include <cmath>
@@ -6,40 +6,41 @@
 #include "render/picture/cautions.h"
 #include "render/picture/panel.h"
 #include "render/picture/strip_shape.h"
-#include "scenes/process/job_rules.h"
-#include "scenes/report/tool_words.h"
+#include "scenes/documents/report/tool_words.h"
+#include "scenes/job/run/job_rules.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
-double in_kN(const Case& c, double per_mm) {
+double in_kN(const files::Case& c, double per_mm) {
     return per_mm * c.width / 1000.0;
 }
 
 // "two-way block, face 2 up" for a block with a groove on each of two faces.
-std::string die_name(const Tool& tool, const Step& step) {
+std::string die_name(const files::Tool& tool, const files::Step& step) {
     const auto* vee = std::get_if<tool::VeeDie>(&tool.shape);
     const bool two_way = vee != nullptr && vee->faces.size() > 1;
     return two_way ? words("%s, face %d up", tool.name.c_str(), step.die_face) : tool.name;
 }
 
-render::SheetTool sheet_tool(const std::string& role, const Tool& tool, const std::string& name) {
+report::SheetTool sheet_tool(const std::string& role, const files::Tool& tool, const std::string& name) {
     return {role, name, kind_words(tool) + ", " + figures_words(tool)};
 }
 
-std::vector<render::SheetTool> tools_of(const Case& c, const Step& step) {
-    const Tool &punch = c.tools[step.punch], &die = c.tools[step.die];
-    std::vector<render::SheetTool> tools = {sheet_tool("punch", punch, punch.name),
+std::vector<report::SheetTool> tools_of(const files::Case& c, const files::Step& step) {
+    const files::Tool &punch = c.tools[step.punch], &die = c.tools[step.die];
+    std::vector<report::SheetTool> tools = {sheet_tool("punch", punch, punch.name),
                                             sheet_tool("die", die, die_name(die, step))};
     if (step.pad) tools.push_back(sheet_tool("pad", c.tools[*step.pad], c.tools[*step.pad].name));
     if (step.clamp)
-        tools.push_back(sheet_tool(
-            "clamp", c.tools[*step.clamp],
-            c.tools[*step.clamp].name + (step.clamp_on == ClampOn::ram ? ", on the ram" : ", in the frame")));
+        tools.push_back(
+            sheet_tool("clamp", c.tools[*step.clamp],
+                       c.tools[*step.clamp].name +
+                           (step.clamp_on == files::ClampOn::ram ? ", on the ram" : ", in the frame")));
     return tools;
 }
 
@@ -49,8 +50,8 @@ double right_end(const stroke::Recording& r) {
     return *std::max_element(x.begin(), x.end());
 }
 
-std::vector<std::string> gauge_words(const Case& c, const Blank& blank, const Step& step,
-                                     const StepResult& result) {
+std::vector<std::string> gauge_words(const files::Case& c, const job::Blank& blank, const files::Step& step,
+                                     const job::StepResult& result) {
     const stroke::Recording& r = result.stroke.recording;
     const bool gauged = result.gauge > 0.0;
     const double from_axis = gauged ? result.gauge : right_end(r);
@@ -60,7 +61,7 @@ std::vector<std::string> gauge_words(const Case& c, const Blank& blank, const St
                : words("None: the strip's right end lies %.2f mm from the punch's axis.", from_axis));
     const char* from = gauged ? "the gauge's face" : "that end";
     for (const int b : step.bends) {
-        const double x = render::spot_on(r, r.states.front(), blank.bend_line[b]).at.x();
+        const double x = picture::spot_on(r, r.states.front(), blank.bend_line[b]).at.x();
         const std::string axis = std::abs(x) < 0.005 ? "on the punch's axis"
                                                      : words("%.2f mm %s of the punch's axis", std::abs(x),
                                                              x < 0.0 ? "left" : "right");
@@ -70,19 +71,19 @@ std::vector<std::string> gauge_words(const Case& c, const Blank& blank, const St
     return sentences;
 }
 
-std::string stop_sentence(const Case& c, const Step& step) {
+std::string stop_sentence(const files::Case& c, const files::Step& step) {
     const std::string first = "'" + c.part.bends[step.bends.front()].name + "'";
     switch (step.stop) {
-        case StopKind::drawing_angle:
+        case files::StopKind::drawing_angle:
             return words("It is to bring %s to the drawing's %.1f\u00b0, free.", first.c_str(),
                          std::abs(c.part.bends[step.bends.front()].angle) / degree);
-        case StopKind::free_angle:
+        case files::StopKind::free_angle:
             return words("It is to bring %s to %.1f\u00b0, free.", first.c_str(), step.stop_value / degree);
-        case StopKind::travel:
+        case files::StopKind::travel:
             return "The stop is set by travel.";
-        case StopKind::force:
+        case files::StopKind::force:
             return words("The stop is set by force: %.2f kN.", step.stop_value);
-        case StopKind::gap:
+        case files::StopKind::gap:
             return words("It leaves %.2f mm between the hem's faces.", step.stop_value);
     }
     return "";
@@ -96,20 +97,21 @@ std::string as_sentence(std::string words) {
 }
 
 // What the rules of the trade have to say about this stroke, or the bends that it makes.
-void add_rules(const Case& c, const RuleReport& rules, int index, render::SheetStroke& stroke) {
+void add_rules(const files::Case& c, const job::RuleReport& rules, int index, report::SheetStroke& stroke) {
     const std::vector<int>& bends = c.steps[index].bends;
     for (const plan::RuleFinding& f : rules.findings) {
         const bool of_step = f.place == plan::RulePlace::step && f.index == index;
         const bool of_bend =
             f.place == plan::RulePlace::bend && std::find(bends.begin(), bends.end(), f.index) != bends.end();
-        if (of_step || of_bend) stroke.findings.push_back(as_sentence(place_words(c, f) + ": " + f.words));
+        if (of_step || of_bend)
+            stroke.findings.push_back(as_sentence(job::place_words(c, f) + ": " + f.words));
     }
 }
 
-render::SheetStroke stroke_data(const Case& c, const JobResult& job, int index) {
-    const Step& step = c.steps[index];
-    const StepResult& result = job.steps[index];
-    render::SheetStroke stroke;
+report::SheetStroke stroke_data(const files::Case& c, const job::JobResult& job, int index) {
+    const files::Step& step = c.steps[index];
+    const job::StepResult& result = job.steps[index];
+    report::SheetStroke stroke;
     stroke.name = step.name;
     stroke.recording = &result.stroke.recording;
     stroke.tools = tools_of(c, step);
@@ -124,30 +126,31 @@ render::SheetStroke stroke_data(const Case& c, const JobResult& job, int index) 
     stroke.peak = in_kN(c, result.stroke.peak_force);
     stroke.peak_per_m = result.stroke.peak_force;  // N per mm is kN per m
     if (c.press) stroke.press = c.press->force;
-    for (const BendResult& b : result.bends)
+    for (const job::BendResult& b : result.bends)
         stroke.angles.push_back({c.part.bends[b.bend].name, b.drawing, b.loaded, b.free});
     if (result.stroke.outcome != stroke::Outcome::reached)
         stroke.findings.push_back(as_sentence(result.stroke.reason));
-    const double loaded = render::loaded_moment(result.stroke.recording);
-    for (const Interference& f : result.interferences)
+    const double loaded = picture::loaded_moment(result.stroke.recording);
+    for (const job::Interference& f : result.interferences)
         if (f.first_state <= loaded && loaded <= f.last_state)
             stroke.hits.push_back({f.deepest.at, -f.deepest.distance});
-    for (const Interference& f : result.interferences) stroke.findings.push_back(as_sentence(f.words));
+    for (const job::Interference& f : result.interferences) stroke.findings.push_back(as_sentence(f.words));
     for (const std::string& w : result.warnings) stroke.findings.push_back(as_sentence(w));
     add_rules(c, job.rules, index, stroke);
     for (const std::string& w : result.remarks) stroke.remarks.push_back(as_sentence(w));
     return stroke;
 }
 
-void add_part(const Case& c, const Blank& blank, render::SheetData& data) {
-    data.profile = drawing_line(c);
+void add_part(const files::Case& c, const job::Blank& blank, report::SheetData& data) {
+    data.profile = job::drawing_line(c);
     data.flats = c.part.flats;
-    const std::vector<ProfilePoint> points = drawing_points(c);
+    const std::vector<job::ProfilePoint> points = job::drawing_points(c);
     // of each flat the second of three places, of each bend the third of five
-    std::vector<std::vector<render::Point>> flats(c.part.flats.size()), bends(c.part.bends.size());
-    for (const ProfilePoint& p : points) (p.flat >= 0 ? flats[p.flat] : bends[p.bend]).push_back(p.drawn);
-    for (const std::vector<render::Point>& of_flat : flats) data.flat_middle.push_back(of_flat.at(1));
-    for (const std::vector<render::Point>& of_bend : bends) data.bend_middle.push_back(of_bend.at(2));
+    std::vector<std::vector<picture::Point>> flats(c.part.flats.size()), bends(c.part.bends.size());
+    for (const job::ProfilePoint& p : points)
+        (p.flat >= 0 ? flats[p.flat] : bends[p.bend]).push_back(p.drawn);
+    for (const std::vector<picture::Point>& of_flat : flats) data.flat_middle.push_back(of_flat.at(1));
+    for (const std::vector<picture::Point>& of_bend : bends) data.bend_middle.push_back(of_bend.at(2));
     for (std::size_t b = 0; b < c.part.bends.size(); ++b)
         data.bends.push_back(
             {c.part.bends[b].name, blank.bend_line[b], c.part.bends[b].angle, c.part.bends[b].inside_radius});
@@ -155,12 +158,12 @@ void add_part(const Case& c, const Blank& blank, render::SheetData& data) {
 
 }  // namespace
 
-std::string lying_words(const Step& step) {
-    return std::string(step.face == Face::up ? "upper" : "lower") + " face up, " +
-           (step.first == First::left ? "left" : "right") + " end to the left";
+std::string lying_words(const files::Step& step) {
+    return std::string(step.face == files::Face::up ? "upper" : "lower") + " face up, " +
+           (step.first == files::First::left ? "left" : "right") + " end to the left";
 }
 
-std::string turning_words(const Step* before, const Step& step) {
+std::string turning_words(const files::Step* before, const files::Step& step) {
     if (before == nullptr) return "Lay the blank in so.";
     const bool over = before->face != step.face, turned = before->first != step.first;
     if (over && turned)
@@ -170,12 +173,12 @@ std::string turning_words(const Step* before, const Step& step) {
     return "As in the stroke before.";
 }
 
-render::SheetData sheet_data(const Case& c, const JobResult& job) {
-    render::SheetData data;
+report::SheetData sheet_data(const files::Case& c, const job::JobResult& job) {
+    report::SheetData data;
     data.title = c.title;
     data.material = words("%s, %g mm thick, %g mm wide", c.material.title.c_str(), c.thickness, c.width);
     data.blank = words("Blank %.2f mm long, cut with its length %s the rolling direction", job.blank.length,
-                       c.rolling == Rolling::lengthwise ? "along" : "across");
+                       c.rolling == files::Rolling::lengthwise ? "along" : "across");
     if (job.mass_g > 0.0) data.blank += words("; %.1f g", job.mass_g);
     data.blank += ".";
     data.thickness = c.thickness;
@@ -185,8 +188,8 @@ render::SheetData sheet_data(const Case& c, const JobResult& job) {
     for (std::size_t i = 0; i < job.steps.size(); ++i)
         if (job.steps[i].stroke.solved()) data.strokes.push_back(stroke_data(c, job, static_cast<int>(i)));
     for (const std::string& f : job.findings) data.findings.push_back(as_sentence(f));
-    data.cautions = render::sheet_cautions();
+    data.cautions = picture::sheet_cautions();
     return data;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -6,19 +6,19 @@
 #include <vector>
 
 #include "render/report/sheet.h"
-#include "scenes/case/case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/process.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 // How the strip lies, in one cell: "upper face up, left end to the left".
-std::string lying_words(const Step& step);
+std::string lying_words(const files::Step& step);
 
 // How it gets there from the stroke before, or from the stack: a sentence for a person at the press.
-std::string turning_words(const Step* before, const Step& step);
+std::string turning_words(const files::Step* before, const files::Step& step);
 
 // The recordings are the result's: it must outlive the data. Strokes that were not solved are left out: the
 // findings name them.
-render::SheetData sheet_data(const Case& c, const JobResult& job);
+report::SheetData sheet_data(const files::Case& c, const job::JobResult& job);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -4,15 +4,15 @@
 #include <cmath>
 
 #include "render/report/inline_svg.h"
-#include "scenes/report/page_parts.h"
-#include "scenes/report/story_data.h"
+#include "scenes/documents/report/page_parts.h"
+#include "scenes/documents/report/story_data.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
-constexpr render::ChartSize cost_chart{960, 520};
+constexpr chart::ChartSize cost_chart{960, 520};
 const char* const none = "\u2013";
 
 const char* within_words(shop::Verdict verdict) {
@@ -48,9 +48,9 @@ struct Tightest {
 };
 
 // Of every kind of check the one that comes nearest to its limit, in the order in which they are asked.
-std::vector<Tightest> tightest_of(const ShopReport& shop) {
+std::vector<Tightest> tightest_of(const job::ShopReport& shop) {
     std::vector<Tightest> found;
-    for (const StrokeOnPress& s : shop.strokes)
+    for (const job::StrokeOnPress& s : shop.strokes)
         for (const shop::Check& check : s.checks) {
             const auto same = std::find_if(found.begin(), found.end(),
                                            [&](const Tightest& t) { return t.check->what == check.what; });
@@ -62,8 +62,8 @@ std::vector<Tightest> tightest_of(const ShopReport& shop) {
     return found;
 }
 
-render::Table checks_table(const Case& c, const ShopReport& shop) {
-    render::Table table{
+report::Table checks_table(const files::Case& c, const job::ShopReport& shop) {
+    report::Table table{
         "What the press is asked for, of each the stroke that asks for most",
         {{"Check", "", false},
          {"Stroke", "", false},
@@ -88,8 +88,8 @@ render::Table checks_table(const Case& c, const ShopReport& shop) {
     return table;
 }
 
-render::Table strokes_table(const Case& c, const ShopReport& shop) {
-    render::Table table{"The strokes on the press",
+report::Table strokes_table(const files::Case& c, const job::ShopReport& shop) {
+    report::Table table{"The strokes on the press",
                         {{"Stroke", "", false},
                          {"Greatest force", "kN"},
                          {"Load off the axis", "mm"},
@@ -100,7 +100,7 @@ render::Table strokes_table(const Case& c, const ShopReport& shop) {
                         {},
                         "Tools closed: from bed to ram at the stop. Room: how far the ram has to rise for "
                         "the strip to come out. Cycle: of the ram, without laying in."};
-    for (const StrokeOnPress& s : shop.strokes) {
+    for (const job::StrokeOnPress& s : shop.strokes) {
         const shop::StrokeDemand& d = s.demand;
         table.rows.push_back({words("%d. ", s.step + 1) + c.steps[s.step].name,
                               figure(d.peak_force * d.strip_width / 1000.0, 2), figure(d.load_centre, 2),
@@ -110,22 +110,22 @@ render::Table strokes_table(const Case& c, const ShopReport& shop) {
     return table;
 }
 
-void add_press(const Case& c, const ShopReport& shop, render::PageShop& to) {
+void add_press(const files::Case& c, const job::ShopReport& shop, report::PageShop& to) {
     if (!c.press) return;
     double cycles = 0.0;
-    for (const StrokeOnPress& s : shop.strokes) cycles += s.cycle_s;
+    for (const job::StrokeOnPress& s : shop.strokes) cycles += s.cycle_s;
     to.press_words = {words("The press is '%s', rated %g kN, with a stroke of %g mm. ",
                             c.press->title.c_str(), c.press->force, c.press->stroke) +
                       words("Its ram moves for %.1f s a part.", cycles)};
     to.press_tables = {checks_table(c, shop), strokes_table(c, shop)};
 }
 
-bool is_looked_at(const Case& c, const ToolInShop& t) {
+bool is_looked_at(const files::Case& c, const job::ToolInShop& t) {
     return c.tools[t.tool].make.card.has_value() || c.tools[t.tool].make.rating.has_value();
 }
 
-render::Table strength_table(const Case& c, const ShopReport& shop) {
-    render::Table table{
+report::Table strength_table(const files::Case& c, const job::ShopReport& shop) {
+    report::Table table{
         "Stresses in the tools, at the moment that asks most of each",
         {{"Tool", "", false},
          {"Steel", "", false},
@@ -142,9 +142,9 @@ render::Table strength_table(const Case& c, const ShopReport& shop) {
         "may be asked to bear over what it bears, the least of section and contact, above 1 "
         "within. Stresses are nominal: an inner corner raises them, a sharp one two or three "
         "times."};
-    for (const ToolInShop& t : shop.tools) {
-        const Tool& tool = c.tools[t.tool];
-        const std::optional<double> margin = steel_margin(c, t);
+    for (const job::ToolInShop& t : shop.tools) {
+        const files::Tool& tool = c.tools[t.tool];
+        const std::optional<double> margin = job::steel_margin(c, t);
         table.rows.push_back({"'" + tool.name + "'", tool.make.card ? tool.make.card->title : "not told",
                               figure(t.peak, 0), tool.make.rating ? figure(*tool.make.rating, 0) : none,
                               t.section ? figure(t.section->load.cut.thickness, 1) : none,
@@ -156,8 +156,8 @@ render::Table strength_table(const Case& c, const ShopReport& shop) {
     return table;
 }
 
-render::Table making_table(const Case& c, const ShopReport& shop) {
-    render::Table table{
+report::Table making_table(const files::Case& c, const job::ShopReport& shop) {
+    report::Table table{
         "What it takes to make them",
         {{"Tool", "", false},
          {"Strokes", ""},
@@ -168,7 +168,7 @@ render::Table making_table(const Case& c, const ShopReport& shop) {
          {"Wire", "h"}},
         {},
         "The block is squared on the mill, the profile cut by wire erosion. Length: along the bend line."};
-    for (const ToolInShop& t : shop.tools)
+    for (const job::ToolInShop& t : shop.tools)
         table.rows.push_back({"'" + c.tools[t.tool].name + "'", std::to_string(t.steps.size()),
                               figure(t.length, 0), figure(t.stock.mass, 2),
                               t.made ? words("%.0f \u00d7 %.0f \u00d7 %.0f", t.stock.block_wide,
@@ -179,8 +179,8 @@ render::Table making_table(const Case& c, const ShopReport& shop) {
     return table;
 }
 
-render::Table springs_table(const Case& c, const ShopReport& shop) {
-    render::Table table{
+report::Table springs_table(const files::Case& c, const job::ShopReport& shop) {
+    report::Table table{
         "Springs of pads and clamps",
         {{"Tool", "", false},
          {"Springs", "", false},
@@ -200,7 +200,7 @@ render::Table springs_table(const Case& c, const ShopReport& shop) {
         "at the end of the travel. Slenderness: free length over the coil's diameter; from 5.26 "
         "on a spring buckles between flat plates. Lengths of the case's own springs: the least with which "
         "they press so far."};
-    for (const ToolInShop& t : shop.tools) {
+    for (const job::ToolInShop& t : shop.tools) {
         if (!t.springs) continue;
         const shop::ChosenSpring& s = t.springs->each;
         const bool given = t.springs->given;
@@ -215,24 +215,24 @@ render::Table springs_table(const Case& c, const ShopReport& shop) {
     return table;
 }
 
-void add_tools(const Case& c, const ShopReport& shop, render::PageShop& to) {
-    const render::Table springs = springs_table(c, shop);
+void add_tools(const files::Case& c, const job::ShopReport& shop, report::PageShop& to) {
+    const report::Table springs = springs_table(c, shop);
     if (!springs.rows.empty()) to.tool_tables = {springs};
     const bool any = std::any_of(shop.tools.begin(), shop.tools.end(),
-                                 [&](const ToolInShop& t) { return is_looked_at(c, t); });
+                                 [&](const job::ToolInShop& t) { return is_looked_at(c, t); });
     if (!any) return;
-    for (const SharedBlock& block : shop.shared)
+    for (const job::SharedBlock& block : shop.shared)
         to.tool_words.push_back(
             words("'%s' serves %d strokes: %.2f kg of steel saved against blocks of their own.",
                   c.tools[block.tool].name.c_str(), block.uses, block.saved_kg));
     to.tool_tables.insert(to.tool_tables.begin(), {strength_table(c, shop), making_table(c, shop)});
 }
 
-render::Table groups_table(const ShopReport& shop) {
+report::Table groups_table(const job::ShopReport& shop) {
     const shop::CostSheet& cost = shop.cost;
     const int batch = shop.rates.batch;
     const std::string &money = cost.money, of_many = words("Of a batch of %d", batch);
-    render::Table table{"Cost by group",
+    report::Table table{"Cost by group",
                         {{"Group", "", false},
                          {"Every part anew", money},
                          {"Once a batch", money},
@@ -251,8 +251,8 @@ render::Table groups_table(const ShopReport& shop) {
     return table;
 }
 
-render::Table tool_costs_table(const shop::CostSheet& cost) {
-    render::Table table{"Cost of the tools", {{"Tool", "", false}, {"Cost", cost.money}}, {}};
+report::Table tool_costs_table(const shop::CostSheet& cost) {
+    report::Table table{"Cost of the tools", {{"Tool", "", false}, {"Cost", cost.money}}, {}};
     for (const shop::ToolCost& t : cost.tools)
         table.rows.push_back({"'" + t.name + "'", figure(t.cost.value, 2)});
     return table;
@@ -267,7 +267,7 @@ std::string trace_words(const shop::Traced& t) {
     return words("%.5g = ", t.value) + t.formula + (inputs.empty() ? "" : "; with " + inputs) + ".";
 }
 
-void add_cost(const Case& c, const ShopReport& shop, render::PageShop& to) {
+void add_cost(const files::Case& c, const job::ShopReport& shop, report::PageShop& to) {
     if (!shop.cost_asked && !shop.against) return;
     const shop::CostSheet& cost = shop.cost;
     const int batch = shop.rates.batch;
@@ -284,10 +284,10 @@ void add_cost(const Case& c, const ShopReport& shop, render::PageShop& to) {
         "Rates that the case does not give are common practice."};
     if (shop.against)
         to.cost_words.push_back("Another way: " + shop.against->name + ". " +
-                                capital(break_even_words("this job", cost, *shop.against)));
+                                capital(job::break_even_words("this job", cost, *shop.against)));
     to.cost = {
-        render::inline_svg(
-            render::draw_cost_over_batch(cost_over_batch_data(c, shop), cost_chart, render::Theme::light),
+        report::inline_svg(
+            chart::draw_cost_over_batch(cost_over_batch_data(c, shop), cost_chart, picture::Theme::light),
             words("Cost of a part over the batch, falling from %.2f %s for a single part to %.3f %s of "
                   "a batch of %d",
                   cost.per_part(1), money, cost.per_part(batch), money, batch)),
@@ -306,7 +306,7 @@ void add_cost(const Case& c, const ShopReport& shop, render::PageShop& to) {
 
 }  // namespace
 
-void add_shop(const Case& c, const ShopReport& shop, render::Page& page) {
+void add_shop(const files::Case& c, const job::ShopReport& shop, report::Page& page) {
     add_press(c, shop, page.shop);
     add_tools(c, shop, page.shop);
     add_cost(c, shop, page.shop);
@@ -314,4 +314,4 @@ void add_shop(const Case& c, const ShopReport& shop, render::Page& page) {
     for (const std::string& line : shop.not_checked) page.shop.not_checked.push_back(capital(line) + ".");
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -11,29 +11,30 @@
 #include "render/chart/moment_curvature.h"
 #include "render/chart/stress_through_thickness.h"
 #include "render/report/storyboard.h"
-#include "scenes/case/case.h"
-#include "scenes/process/process.h"
-#include "scenes/shop/shop.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/shop/shop.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
-render::Storyboard storyboard_data(const Case& c, const JobResult& job);
+report::Storyboard storyboard_data(const files::Case& c, const job::JobResult& job);
 
 // What press and tools bear of a step, on the strip's width: the rated force of the press, what its holders
 // and the step's tools are rated for per metre. Those alone that the case knows.
-std::vector<render::ForceLimit> force_limits(const Case& c, const Step& step);
+std::vector<chart::ForceLimit> force_limits(const files::Case& c, const files::Step& step);
 
 // step: index into the case's and the result's steps.
-render::ForceTravel force_travel_data(const Case& c, const JobResult& job, int step);
+chart::ForceTravel force_travel_data(const files::Case& c, const job::JobResult& job, int step);
 
 // All bends of the step, each at its section of greatest curvature between the middles of its flats.
-render::MomentCurvature moment_curvature_data(const Case& c, const JobResult& job, int step);
+chart::MomentCurvature moment_curvature_data(const files::Case& c, const job::JobResult& job, int step);
 
 // bend: index into the part's bends, one of the step's.
-render::StressThroughThickness stress_data(const Case& c, const JobResult& job, int step, int bend);
+chart::StressThroughThickness stress_data(const files::Case& c, const job::JobResult& job, int step,
+                                          int bend);
 
 // Batches of one part to a million: the case's own curve, with its title, and that of the alternative if
 // there is one.
-render::CostOverBatch cost_over_batch_data(const Case& c, const ShopReport& shop);
+chart::CostOverBatch cost_over_batch_data(const files::Case& c, const job::ShopReport& shop);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -5,72 +5,74 @@
 
 #include "render/picture/stage.h"
 #include "render/report/still.h"
-#include "scenes/report/page_parts.h"
-#include "scenes/report/story_data.h"
-#include "scenes/report/tool_words.h"
+#include "scenes/documents/report/page_parts.h"
+#include "scenes/documents/report/story_data.h"
+#include "scenes/documents/report/tool_words.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
-using render::StrokeShow;
+using report::StrokeShow;
 
-std::vector<std::string> bend_names(const Case& c, const Step& step) {
+std::vector<std::string> bend_names(const files::Case& c, const files::Step& step) {
     std::vector<std::string> names;
     for (const int b : step.bends) names.push_back(c.part.bends[b].name);
     return names;
 }
 
 // Angles of each bend, in words: "lip 93.6°".
-std::string angles_words(const Case& c, const StepResult& result, double BendResult::*angle) {
+std::string angles_words(const files::Case& c, const job::StepResult& result,
+                         double job::BendResult::*angle) {
     std::vector<std::string> all;
-    for (const BendResult& b : result.bends)
+    for (const job::BendResult& b : result.bends)
         all.push_back((result.bends.size() > 1 ? c.part.bends[b.bend].name + " " : "") +
                       in_degrees(std::abs(b.*angle)));
     return named(all);
 }
 
-std::string springback_words(const Case& c, const StepResult& result) {
+std::string springback_words(const files::Case& c, const job::StepResult& result) {
     std::vector<std::string> all;
-    for (const BendResult& b : result.bends)
+    for (const job::BendResult& b : result.bends)
         all.push_back((result.bends.size() > 1 ? c.part.bends[b.bend].name + " " : "") +
                       in_degrees(b.springback()));
     return named(all);
 }
 
-render::PassageWords passage_words(const Case& c, const Step& step, const StepResult& result) {
+report::PassageWords passage_words(const files::Case& c, const files::Step& step,
+                                   const job::StepResult& result) {
     const std::string bends = named(bend_names(c, step)), punch = "'" + c.tools[step.punch].name + "'";
     const bool two = step.bends.size() > 1;
     const double force = result.stroke.stop_force * c.width / 1000.0;
-    render::PassageWords w;
+    report::PassageWords w;
     w.placed = "the strip lies on " + die_words(c, step) +
                (two ? ", the bend lines of " : ", the bend line of ") + bends + " under the punch" +
                (result.gauge > 0.0 ? ", against the gauge " + figure(result.gauge, 2) + " mm away." : ".");
     w.approach = "the punch " + punch + " comes down to the strip.";
     w.press = "the punch goes down and bends " + bends + ".";
     w.dwell = "the punch holds the strip at " + figure(result.stroke.stop_travel, 2) + " mm of travel with " +
-              figure(force, 2) + " kN; " + angles_words(c, result, &BendResult::loaded) + " under load.";
+              figure(force, 2) + " kN; " + angles_words(c, result, &job::BendResult::loaded) + " under load.";
     w.retract = "the punch goes back, and the strip springs back; dashed: its shape under load.";
-    w.free = "nothing touches the strip; " + angles_words(c, result, &BendResult::free) +
+    w.free = "nothing touches the strip; " + angles_words(c, result, &job::BendResult::free) +
              " free, springback " + springback_words(c, result) + ".";
     return w;
 }
 
-std::string turned_words(const Case& c, int index) {
-    const Step& step = c.steps[index];
+std::string turned_words(const files::Case& c, int index) {
+    const files::Step& step = c.steps[index];
     const std::string lies = std::string("the blank's upper face looks ") +
-                             (step.face == Face::up ? "up" : "down") + ", its " +
-                             (step.first == First::left ? "left" : "right") + " end lies left";
+                             (step.face == files::Face::up ? "up" : "down") + ", its " +
+                             (step.first == files::First::left ? "left" : "right") + " end lies left";
     if (index == 0) return "The blank is laid in: " + lies + ".";
-    const Step& before = c.steps[index - 1];
+    const files::Step& before = c.steps[index - 1];
     const bool over = before.face != step.face, end = before.first != step.first;
     if (!over && !end) return "The strip keeps its side and its end: " + lies + ".";
     return std::string("The strip is turned ") +
            (over ? (end ? "over and end for end" : "over") : "end for end") + ": " + lies + ".";
 }
 
-std::string clearance_words(const StepResult& result) {
+std::string clearance_words(const job::StepResult& result) {
     if (result.least.tool < 0) return "nothing near but the forming zone";
     const tool::RigidTool& t = result.stroke.recording.tools[result.least.tool];
     const std::string what =
@@ -81,16 +83,17 @@ std::string clearance_words(const StepResult& result) {
            figure(result.least.travel, 2) + " mm of travel";
 }
 
-std::vector<render::Term> facts(const Case& c, const Step& step, const StepResult& result) {
+std::vector<report::Term> facts(const files::Case& c, const files::Step& step,
+                                const job::StepResult& result) {
     const stroke::StrokeResult& s = result.stroke;
     const std::string width = words("%.1f", s.peak_force);
-    std::vector<render::Term> terms = {
+    std::vector<report::Term> terms = {
         {"Punch", "'" + c.tools[step.punch].name + "': " + figures_words(c.tools[step.punch])},
         {"Die", die_words(c, step)},
         {"Stop", figure(s.stop_travel, 3) + " mm of travel from first touch, for " + stop_words(c, step)},
-        {"Angle under load", angles_words(c, result, &BendResult::loaded)},
+        {"Angle under load", angles_words(c, result, &job::BendResult::loaded)},
         {"Angle free",
-         angles_words(c, result, &BendResult::free) + ", springback " + springback_words(c, result)},
+         angles_words(c, result, &job::BendResult::free) + ", springback " + springback_words(c, result)},
         {"Greatest force",
          figure(s.peak_force * c.width / 1000.0, 2) + " kN, " + width + " N per mm of strip width"},
         {"Least clearance", clearance_words(result)}};
@@ -105,15 +108,15 @@ std::vector<render::Term> facts(const Case& c, const Step& step, const StepResul
     return terms;
 }
 
-StrokeShow show_of(const Case& c, const JobResult& job, int index) {
-    const Step& step = c.steps[index];
-    const StepResult& result = job.steps[index];
-    StrokeShow show;
+report::StrokeShow show_of(const files::Case& c, const job::JobResult& job, int index) {
+    const files::Step& step = c.steps[index];
+    const job::StepResult& result = job.steps[index];
+    report::StrokeShow show;
     show.name = result.name, show.number = index + 1, show.recording = &result.stroke.recording;
     show.strip_width = c.width;
     const double seen = result.stroke.free.face_down ? -1.0 : 1.0;  // angles as the strip lies, not as drawn
-    for (const BendResult& b : result.bends) {
-        render::BendMark mark;
+    for (const job::BendResult& b : result.bends) {
+        picture::BendMark mark;
         mark.name = c.part.bends[b.bend].name;
         mark.blank_position = job.blank.bend_line[b.bend];
         // To the middles of the flats beside it, where the numbers of results.json are taken.
@@ -124,15 +127,15 @@ StrokeShow show_of(const Case& c, const JobResult& job, int index) {
     }
     for (std::size_t b = 0; b < c.part.bends.size(); ++b)
         show.lines.push_back({c.part.bends[b].name, job.blank.bend_line[b]});
-    for (const Interference& f : result.interferences)
+    for (const job::Interference& f : result.interferences)
         show.hits.push_back({f.first_state, f.last_state, f.deepest.at, -f.deepest.distance, f.words});
     show.clearance = result.clearance;
     show.words = passage_words(c, step, result);
     return show;
 }
 
-render::ForceCurve curve_of(const Case& c, const Step& step, const StepResult& result) {
-    render::ForceCurve curve;
+report::ForceCurve curve_of(const files::Case& c, const files::Step& step, const job::StepResult& result) {
+    report::ForceCurve curve;
     curve.limits = force_limits(c, step);
     for (const stroke::CurvePoint& p : result.stroke.curve) {
         curve.points.push_back({p.travel, p.force * c.width});
@@ -144,22 +147,22 @@ render::ForceCurve curve_of(const Case& c, const Step& step, const StepResult& r
     return curve;
 }
 
-render::PageFigure still_of(const StrokeShow& show) {
+report::PageFigure still_of(const report::StrokeShow& show) {
     const std::string label = words("Stroke %d, ", show.number) + show.name + ", under load";
-    return {render::still_svg(show, render::loaded_state(*show.recording), label),
+    return {report::still_svg(show, report::loaded_state(*show.recording), label),
             "Under load: " + show.words.dwell};
 }
 
 }  // namespace
 
-void add_strokes(const Case& c, const JobResult& job, render::Page& page) {
+void add_strokes(const files::Case& c, const job::JobResult& job, report::Page& page) {
     std::vector<const stroke::Recording*> recordings;
-    for (const StepResult& step : job.steps) recordings.push_back(&step.stroke.recording);
-    const double stress = render::colour_limit(recordings, render::Colouring::hoop_stress);
-    const double strain = render::colour_limit(recordings, render::Colouring::plastic_strain);
+    for (const job::StepResult& step : job.steps) recordings.push_back(&step.stroke.recording);
+    const double stress = picture::colour_limit(recordings, picture::Colouring::hoop_stress);
+    const double strain = picture::colour_limit(recordings, picture::Colouring::plastic_strain);
     for (int i = 0; i < static_cast<int>(job.steps.size()); ++i) {
-        const StepResult& result = job.steps[i];
-        render::PageStroke stroke;
+        const job::StepResult& result = job.steps[i];
+        report::PageStroke stroke;
         stroke.show = show_of(c, job, i);
         stroke.show.stress_limit = stress, stroke.show.strain_limit = strain;
         stroke.lead = turned_words(c, i) + " " + (c.steps[i].bends.size() > 1 ? "Bends " : "Bend ") +
@@ -174,4 +177,4 @@ void add_strokes(const Case& c, const JobResult& job, render::Page& page) {
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,10 +1,10 @@
-#include "scenes/report/tool_words.h"
+#include "scenes/documents/report/tool_words.h"
 
 #include <cmath>
 
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
@@ -58,25 +58,25 @@ std::string figures(const tool::ChannelDie& t) {
     return words("opening %.4g mm, shoulder radius %.4g mm, %.4g mm deep", t.die_opening, t.shoulder_radius,
                  t.depth);
 }
-std::string figures(const FlatPunch& t) {
+std::string figures(const files::FlatPunch& t) {
     return block_words(t.block);
 }
-std::string figures(const FlatDie& t) {
+std::string figures(const files::FlatDie& t) {
     return block_words(t.block);
 }
-std::string figures(const WipingPunch& t) {
+std::string figures(const files::WipingPunch& t) {
     return block_words(t.block) + words(", %.4g mm beside the die", t.clearance);
 }
-std::string figures(const WipingDie& t) {
+std::string figures(const files::WipingDie& t) {
     return block_words(t.block);
 }
-std::string figures(const Pad& t) {
+std::string figures(const files::Pad& t) {
     return block_words(t.block) + spring_words(t.spring);
 }
-std::string figures(const Clamp& t) {
+std::string figures(const files::Clamp& t) {
     return block_words(t.block) + (t.spring ? spring_words(*t.spring) : ", firm");
 }
-std::string figures(const OutlineTool& t) {
+std::string figures(const files::OutlineTool& t) {
     const tool::Box& box = t.outline.box();
     return words("outline of its own, %.4g mm wide and %.4g mm high", box.high.x() - box.low.x(),
                  box.high.y() - box.low.y());
@@ -84,39 +84,39 @@ std::string figures(const OutlineTool& t) {
 
 }  // namespace
 
-std::string kind_words(const Tool& tool) {
-    std::string kind = kind_word(tool);
+std::string kind_words(const files::Tool& tool) {
+    std::string kind = files::kind_word(tool);
     for (char& c : kind)
         if (c == '-') c = ' ';
     if (kind.compare(0, 4, "vee ") == 0) kind.replace(0, 3, "V");
     return kind;
 }
 
-std::string figures_words(const Tool& tool) {
+std::string figures_words(const files::Tool& tool) {
     return std::visit([](const auto& shape) { return figures(shape); }, tool.shape);
 }
 
-std::string die_words(const Case& c, const Step& step) {
-    const Tool& die = c.tools[step.die];
+std::string die_words(const files::Case& c, const files::Step& step) {
+    const files::Tool& die = c.tools[step.die];
     const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
     return "'" + die.name + "'" + (vee && vee->faces.size() > 1 ? words(", face %d", step.die_face) : "");
 }
 
-std::string stop_words(const Case& c, const Step& step) {
+std::string stop_words(const files::Case& c, const files::Step& step) {
     switch (step.stop) {
-        case StopKind::drawing_angle:
+        case files::StopKind::drawing_angle:
             return words("the drawing's angle free (%.4g\u00b0)",
                          std::abs(c.part.bends[step.bends.front()].angle) / degree);
-        case StopKind::free_angle:
+        case files::StopKind::free_angle:
             return words("%.4g\u00b0 free", step.stop_value / degree);
-        case StopKind::travel:
+        case files::StopKind::travel:
             return words("travel of %.4g mm", step.stop_value);
-        case StopKind::force:
+        case files::StopKind::force:
             return words("force of %.4g kN", step.stop_value);
-        case StopKind::gap:
+        case files::StopKind::gap:
             return words("gap of %.4g mm", step.stop_value);
     }
     return "";
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

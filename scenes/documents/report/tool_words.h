@@ -4,20 +4,20 @@
 
 #include <string>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 // "V punch"
-std::string kind_words(const Tool& tool);
+std::string kind_words(const files::Tool& tool);
 
 // "wedge 50 deg, nose radius 1.2 mm"; of a die with two faces both are told.
-std::string figures_words(const Tool& tool);
+std::string figures_words(const files::Tool& tool);
 
 // "'two-way block', face 2": as a step uses it.
-std::string die_words(const Case& c, const Step& step);
+std::string die_words(const files::Case& c, const files::Step& step);
 
 // "down to 90 deg free, as drawn"
-std::string stop_words(const Case& c, const Step& step);
+std::string stop_words(const files::Case& c, const files::Step& step);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,35 +1,35 @@
-#include "scenes/exchange/plan_json.h"
+#include "scenes/documents/results/plan_json.h"
 
 #include <nlohmann/json.hpp>
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
 using Json = nlohmann::ordered_json;
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
-const char* verdict_word(OrderVerdict verdict) {
+const char* verdict_word(job::OrderVerdict verdict) {
     switch (verdict) {
-        case OrderVerdict::not_run:
+        case job::OrderVerdict::not_run:
             break;
-        case OrderVerdict::works:
+        case job::OrderVerdict::works:
             return "works";
-        case OrderVerdict::refused:
+        case job::OrderVerdict::refused:
             return "refused";
     }
     return "not run";
 }
 
-Json order_json(const Case& c, const RankedOrder& order) {
+Json order_json(const files::Case& c, const job::RankedOrder& order) {
     Json steps = Json::array();
     for (std::size_t i = 0; i < order.steps.size(); ++i) {
-        const Step& s = order.steps[i];
+        const files::Step& s = order.steps[i];
         Json bends = Json::array();
         for (const int b : s.bends) bends.push_back(c.part.bends[b].name);
         steps.push_back({{"bends", bends},
-                         {"face", s.face == Face::down ? "down" : "up"},
-                         {"first", s.first == First::right ? "right" : "left"},
+                         {"face", s.face == files::Face::down ? "down" : "up"},
+                         {"first", s.first == files::First::right ? "right" : "left"},
                          {"gauge_mm", order.order.strokes[i].use.gauge}});
     }
     const plan::OrderWork& w = order.order.work;
@@ -47,10 +47,10 @@ Json order_json(const Case& c, const RankedOrder& order) {
 
 }  // namespace
 
-std::string plan_json(const Case& c, const PlanResult& plan) {
+std::string plan_json(const files::Case& c, const job::PlanResult& plan) {
     Json orders = Json::array(), rejected = Json::array(), lines = Json::array();
-    for (const RankedOrder& o : plan.ranked) orders.push_back(order_json(c, o));
-    for (const Rejected& r : plan.rejected) rejected.push_back({{"what", r.what}, {"why", r.why}});
+    for (const job::RankedOrder& o : plan.ranked) orders.push_back(order_json(c, o));
+    for (const job::Rejected& r : plan.rejected) rejected.push_back({{"what", r.what}, {"why", r.why}});
     Json all = {{"format", 1},
                 {"title", c.title},
                 {"found", plan.found},
@@ -76,4 +76,4 @@ std::string plan_json(const Case& c, const PlanResult& plan) {
     return all.dump(2) + "\n";
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -4,10 +4,10 @@
 
 #include <string>
 
-#include "scenes/planning/plan.h"
+#include "scenes/job/plan/plan.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
-std::string plan_json(const Case& c, const PlanResult& plan);
+std::string plan_json(const files::Case& c, const job::PlanResult& plan);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,23 +1,23 @@
-#include "scenes/exchange/results_json.h"
+#include "scenes/documents/results/results_json.h"
 
 #include <algorithm>
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "scenes/exchange/shop_json.h"
-#include "scenes/process/fitted_blank.h"
-#include "scenes/process/job_rules.h"
+#include "scenes/documents/results/shop_json.h"
+#include "scenes/job/run/fitted_blank.h"
+#include "scenes/job/run/job_rules.h"
 #include "sim/material/layer_law.h"
 #include "sim/plan/bend_allowance.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
 using Json = nlohmann::ordered_json;
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
-Json bend_json(const Case& c, const BendResult& b) {
+Json bend_json(const files::Case& c, const job::BendResult& b) {
     return {{"name", c.part.bends[b.bend].name},
             {"drawing_deg", b.drawing / degree},
             {"loaded_deg", b.loaded / degree},
@@ -41,11 +41,11 @@ Json closest_json(const stroke::Recording& r, const clearance::Closest& c) {
             {"travel_mm", c.travel}};
 }
 
-Json step_json(const Case& c, const StepResult& step) {
+Json step_json(const files::Case& c, const job::StepResult& step) {
     const stroke::StrokeResult& s = step.stroke;
     Json bends = Json::array(), hits = Json::array();
-    for (const BendResult& b : step.bends) bends.push_back(bend_json(c, b));
-    for (const Interference& f : step.interferences) {
+    for (const job::BendResult& b : step.bends) bends.push_back(bend_json(c, b));
+    for (const job::Interference& f : step.interferences) {
         Json hit = closest_json(s.recording, f.deepest);
         hit["depth_mm"] = -f.deepest.distance;
         hit["words"] = f.words;
@@ -84,28 +84,28 @@ Json step_json(const Case& c, const StepResult& step) {
 }
 
 // By the handbook's straight-line formula for the card's class of hardness.
-double handbook_length(const Case& c) {
+double handbook_length(const files::Case& c) {
     double length = 0.0;
     for (const double flat : c.part.flats) length += flat;
-    for (const Bend& b : c.part.bends)
+    for (const files::Bend& b : c.part.bends)
         length +=
             plan::handbook_allowance(b.inside_radius, c.thickness, std::abs(b.angle), c.material.hardness);
     return length;
 }
 
-double din_length(const Case& c) {
+double din_length(const files::Case& c) {
     double length = 0.0;
     for (const double flat : c.part.flats) length += flat;
-    for (const Bend& b : c.part.bends)
+    for (const files::Bend& b : c.part.bends)
         length += plan::din_allowance(std::max(b.inside_radius, 0.05 * c.thickness), c.thickness,
                                       std::abs(b.angle));
     return length;
 }
 
 // Along the drawing, from its left end.
-Json deviations_json(const Case& c, const JobResult& job) {
+Json deviations_json(const files::Case& c, const job::JobResult& job) {
     Json list = Json::array();
-    for (const ProfilePoint& p : job.profile.points) {
+    for (const job::ProfilePoint& p : job.profile.points) {
         Json point;
         if (p.bend >= 0) point["bend"] = c.part.bends[p.bend].name;
         if (p.flat >= 0) point["flat"] = p.flat + 1;
@@ -115,14 +115,14 @@ Json deviations_json(const Case& c, const JobResult& job) {
     return list;
 }
 
-Json lines_json(const Case& c, const Blank& blank) {
+Json lines_json(const files::Case& c, const job::Blank& blank) {
     Json lines = Json::array();
     for (std::size_t b = 0; b < blank.bend_line.size(); ++b)
         lines.push_back({{"name", c.part.bends[b].name}, {"at_mm", blank.bend_line[b]}});
     return lines;
 }
 
-Json part_json(const Case& c, const JobResult& job) {
+Json part_json(const files::Case& c, const job::JobResult& job) {
     Json angles = Json::array(), profile = Json::array();
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
         angles.push_back({{"name", c.part.bends[b].name},
@@ -138,7 +138,7 @@ Json part_json(const Case& c, const JobResult& job) {
     for (int i = 0; i < s.nodes(); ++i) profile.push_back({s.x[i], s.y[i]});
     part["developed_mechanics_mm"] = job.fitted.length;
     part["fitted_blank"] = {{"length_mm", job.fitted.length}, {"bend_lines", lines_json(c, job.fitted)}};
-    part["legs_missing_mm"] = legs_missing(c, job.blank, s);
+    part["legs_missing_mm"] = job::legs_missing(c, job.blank, s);
     part["finished_angles"] = angles;
     part["greatest_deviation_mm"] = job.profile.greatest();
     part["greatest_deviation_on_flats_mm"] = job.profile.worst_on_flats.off;
@@ -152,13 +152,13 @@ const char* place_word(plan::RulePlace place) {
     return place == plan::RulePlace::step ? "step" : "cutout";
 }
 
-Json rules_json(const Case& c, const RuleReport& report) {
+Json rules_json(const files::Case& c, const job::RuleReport& report) {
     Json rules = Json::array();
     for (const plan::RuleFinding& f : report.findings)
         rules.push_back({{"rule", f.rule},
                          {"on", place_word(f.place)},
                          {"number", f.index + 1},
-                         {"place", place_words(c, f)},
+                         {"place", job::place_words(c, f)},
                          {"figure", f.figure},
                          {"limit", f.limit},
                          {"unit", f.unit},
@@ -168,7 +168,7 @@ Json rules_json(const Case& c, const RuleReport& report) {
     return rules;
 }
 
-const char* section_words(const Case& c) {
+const char* section_words(const files::Case& c) {
     const double hold = material::width_hold(c.width / c.thickness);
     if (hold >= 1.0) return "plane strain";
     return hold <= 0.0 ? "uniaxial" : "between plane strain and uniaxial";
@@ -176,13 +176,13 @@ const char* section_words(const Case& c) {
 
 }  // namespace
 
-std::string results_json(const Case& c, const JobResult& job) {
-    return results_json(c, job, shop_report(c, job));
+std::string results_json(const files::Case& c, const job::JobResult& job) {
+    return results_json(c, job, job::shop_report(c, job));
 }
 
-std::string results_json(const Case& c, const JobResult& job, const ShopReport& shop) {
+std::string results_json(const files::Case& c, const job::JobResult& job, const job::ShopReport& shop) {
     Json steps = Json::array();
-    for (const StepResult& step : job.steps) steps.push_back(step_json(c, step));
+    for (const job::StepResult& step : job.steps) steps.push_back(step_json(c, step));
     const Json all = {{"format", 1},
                       {"title", c.title},
                       {"material", c.material.name},
@@ -204,4 +204,4 @@ std::string results_json(const Case& c, const JobResult& job, const ShopReport& 
     return all.dump(1) + "\n";
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

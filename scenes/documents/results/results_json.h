@@ -4,13 +4,13 @@
 
 #include <string>
 
-#include "scenes/case/case.h"
-#include "scenes/process/process.h"
-#include "scenes/shop/shop.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/shop/shop.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
-std::string results_json(const Case& c, const JobResult& job, const ShopReport& shop);
-std::string results_json(const Case& c, const JobResult& job);  // looks at the shop itself
+std::string results_json(const files::Case& c, const job::JobResult& job, const job::ShopReport& shop);
+std::string results_json(const files::Case& c, const job::JobResult& job);  // looks at the shop itself
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

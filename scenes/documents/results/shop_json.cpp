@@ -1,9 +1,9 @@
-#include "scenes/exchange/shop_json.h"
+#include "scenes/documents/results/shop_json.h"
 
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
 namespace {
 
@@ -22,7 +22,7 @@ Json checks_json(const std::vector<shop::Check>& checks) {
     return list;
 }
 
-Json section_json(const Case& c, const std::optional<WorstSection>& worst) {
+Json section_json(const files::Case& c, const std::optional<job::WorstSection>& worst) {
     if (!worst) return nullptr;
     const shop::SectionLoad& load = worst->load;
     return {{"step", c.steps[worst->step].name},
@@ -38,7 +38,7 @@ Json section_json(const Case& c, const std::optional<WorstSection>& worst) {
             {"compression_MPa", load.compression}};
 }
 
-Json contact_json(const Case& c, const std::optional<WorstContact>& worst) {
+Json contact_json(const files::Case& c, const std::optional<job::WorstContact>& worst) {
     if (!worst) return nullptr;
     return {{"step", c.steps[worst->step].name},
             {"x_y_mm", {worst->at.x(), worst->at.y()}},
@@ -49,7 +49,7 @@ Json contact_json(const Case& c, const std::optional<WorstContact>& worst) {
             {"strip_yields", worst->contact.capped}};
 }
 
-Json springs_json(const std::optional<SpringAdvice>& advice) {
+Json springs_json(const std::optional<job::SpringAdvice>& advice) {
     if (!advice) return nullptr;
     const shop::ChosenSpring& s = advice->each;
     return {{"given", advice->given},
@@ -78,9 +78,9 @@ Json traced_json(const shop::Traced& t) {
     return {{"value", t.value}, {"formula", t.formula}, {"inputs", inputs}};
 }
 
-Json shared_json(const Case& c, const ShopReport& shop) {
+Json shared_json(const files::Case& c, const job::ShopReport& shop) {
     Json list = Json::array();
-    for (const SharedBlock& block : shop.shared)
+    for (const job::SharedBlock& block : shop.shared)
         list.push_back(
             {{"tool", c.tools[block.tool].name}, {"uses", block.uses}, {"steel_saved_kg", block.saved_kg}});
     return list;
@@ -88,11 +88,11 @@ Json shared_json(const Case& c, const ShopReport& shop) {
 
 }  // namespace
 
-Json press_json(const Case& c, const ShopReport& shop) {
+Json press_json(const files::Case& c, const job::ShopReport& shop) {
     if (!c.press) return nullptr;
     double most = 0.0, cycles = 0.0;
     Json strokes = Json::array();
-    for (const StrokeOnPress& s : shop.strokes) {
+    for (const job::StrokeOnPress& s : shop.strokes) {
         const shop::StrokeDemand& d = s.demand;
         const double kN = d.peak_force * d.strip_width / 1000.0;
         most = std::max(most, kN), cycles += s.cycle_s;
@@ -109,14 +109,14 @@ Json press_json(const Case& c, const ShopReport& shop) {
             {"greatest_used_kN", most}, {"cycles_s", cycles},   {"strokes", strokes}};
 }
 
-Json tools_json(const Case& c, const ShopReport& shop) {
+Json tools_json(const files::Case& c, const job::ShopReport& shop) {
     Json list = Json::array();
-    for (const ToolInShop& t : shop.tools) {
-        const Tool& tool = c.tools[t.tool];
+    for (const job::ToolInShop& t : shop.tools) {
+        const files::Tool& tool = c.tools[t.tool];
         Json steps = Json::array();
         for (const int step : t.steps) steps.push_back(c.steps[step].name);
         list.push_back({{"name", tool.name},
-                        {"kind", kind_word(tool)},
+                        {"kind", files::kind_word(tool)},
                         {"steel", tool.make.steel},
                         {"steel_title", tool.make.card ? tool.make.card->title : ""},
                         {"steps", steps},
@@ -137,7 +137,7 @@ Json tools_json(const Case& c, const ShopReport& shop) {
     return list;
 }
 
-Json cost_json(const Case& c, const ShopReport& shop, int batch) {
+Json cost_json(const files::Case& c, const job::ShopReport& shop, int batch) {
     const shop::CostSheet& sheet = shop.cost;
     Json groups = Json::array(), tools = Json::array();
     for (const shop::CostLine& line : sheet.lines)
@@ -165,4 +165,4 @@ Json cost_json(const Case& c, const ShopReport& shop, int batch) {
             {"shared_blocks", shared_json(c, shop)}};
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

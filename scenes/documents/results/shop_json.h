@@ -4,13 +4,13 @@
 
 #include <nlohmann/json_fwd.hpp>
 
-#include "scenes/shop/shop.h"
+#include "scenes/job/shop/shop.h"
 
-namespace overbend::scenes {
+namespace overbend::documents {
 
-nlohmann::ordered_json press_json(const Case& c, const ShopReport& shop);  // null without a press
-nlohmann::ordered_json tools_json(const Case& c, const ShopReport& shop);
+nlohmann::ordered_json press_json(const files::Case& c, const job::ShopReport& shop);  // null without a press
+nlohmann::ordered_json tools_json(const files::Case& c, const job::ShopReport& shop);
 // At a batch of parts.
-nlohmann::ordered_json cost_json(const Case& c, const ShopReport& shop, int batch);
+nlohmann::ordered_json cost_json(const files::Case& c, const job::ShopReport& shop, int batch);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::documents

@@ -1,11 +1,11 @@
-#include "scenes/case/assets_folder.h"
+#include "scenes/files/case/assets_folder.h"
 
 #include <cstdlib>
 #include <vector>
 
-#include "scenes/case/case_error.h"
+#include "scenes/files/case/case_error.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 std::filesystem::path assets_folder() {
     namespace fs = std::filesystem;
@@ -26,4 +26,4 @@ std::filesystem::path assets_folder() {
                     "let the environment variable OVERBEND_ASSETS name it");
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -4,7 +4,7 @@
 
 #include <filesystem>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // The first of these that is there: what the environment variable OVERBEND_ASSETS names; ../../assets from
 // the executable (a build folder in the source tree); ../share/overbend from it (installed); the source tree
@@ -12,4 +12,4 @@ namespace overbend::scenes {
 // Throws CaseError when OVERBEND_ASSETS names no folder, or when none of them is there.
 std::filesystem::path assets_folder();
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

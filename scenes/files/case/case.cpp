@@ -1,8 +1,8 @@
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
 #include <array>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -40,4 +40,4 @@ const char* kind_word(const Tool& tool) {
     return words[tool.shape.index()];
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -18,7 +18,7 @@
 #include "sim/tool/punch.h"
 #include "sim/tool/spring.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 struct Bend {
     std::string name;            // unique; "bend 1", "bend 2" ... from the left where the file gives none
@@ -226,4 +226,4 @@ struct Case {
     RunOptions run;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,13 +1,13 @@
-#include "scenes/case/case_changes.h"
+#include "scenes/files/case/case_changes.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/tool_sizes.h"
-#include "scenes/case/write_case.h"
+#include "scenes/files/case/tool_sizes.h"
+#include "scenes/files/case/write_case.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -209,4 +209,4 @@ std::vector<std::string> case_changes(const Case& from, const Case& to) {
     return lines.all;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // A line for each thing: "stop of step 'hook': 88 deg free -> 90 deg free", "order of steps: lip, tip ->
 // tip, lip". Looked at are the strip and its material, the drawing's flats and bends, tools and their sizes,
@@ -25,4 +25,4 @@ std::string size_words(double value, const std::string& unit);
 // the end of the list that stands for it in all steps.
 int own_tool(Case& c, int tool);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

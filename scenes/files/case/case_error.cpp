@@ -1,8 +1,8 @@
-#include "scenes/case/case_error.h"
+#include "scenes/files/case/case_error.h"
 
 #include <utility>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -31,4 +31,4 @@ CaseError::CaseError(std::string file_, int line_, int column_, std::string key_
       wrong(std::move(wrong_)),
       right(std::move(right_)) {}
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

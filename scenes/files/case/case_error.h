@@ -5,7 +5,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // what() is one line, such as
 //   cases/hook/case.toml:12: strip.thickness_mm: -1 is out of range; give a number from 0.05 to 20 (mm)
@@ -22,4 +22,4 @@ struct CaseError : std::runtime_error {
     std::string right;  // what would be right
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

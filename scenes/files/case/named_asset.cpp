@@ -1,13 +1,13 @@
-#include "scenes/case/named_asset.h"
+#include "scenes/files/case/named_asset.h"
 
 #include <algorithm>
 
-#include "scenes/case/assets_folder.h"
-#include "scenes/case/case_error.h"
-#include "scenes/case/nearest_key.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/assets_folder.h"
+#include "scenes/files/case/case_error.h"
+#include "scenes/files/case/nearest_key.h"
+#include "scenes/files/case/strict_table.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 bool is_path(const std::string& name_or_path) {
     const std::string ending = ".toml";
@@ -46,4 +46,4 @@ std::string path_from_anywhere(const std::filesystem::path& file) {
     return (error ? std::filesystem::absolute(file) : whole).string();
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 struct AssetKind {
     const char* folder;  // below the folder of assets: "materials"
@@ -33,4 +33,4 @@ std::filesystem::path file_of(const std::string& name_or_path, const std::filesy
 // Of a file that is there: its whole path, right from any folder.
 std::string path_from_anywhere(const std::filesystem::path& file);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

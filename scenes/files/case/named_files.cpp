@@ -1,11 +1,11 @@
-#include "scenes/case/named_files.h"
+#include "scenes/files/case/named_files.h"
 
 #include <algorithm>
 
-#include "scenes/case/case_error.h"
-#include "scenes/case/named_asset.h"
+#include "scenes/files/case/case_error.h"
+#include "scenes/files/case/named_asset.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -50,4 +50,4 @@ std::vector<std::filesystem::path> files_of(const Case& c) {
     return files.found();
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

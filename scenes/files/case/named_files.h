@@ -5,12 +5,12 @@
 #include <filesystem>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // Its own file first, then the material's card, the rack, the press, the tools' steels and outlines, each
 // once; those too that come with the program. A name of none that comes with the program is left out.
 std::vector<std::filesystem::path> files_of(const Case& c);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,11 +1,11 @@
-#include "scenes/case/nearest_key.h"
+#include "scenes/files/case/nearest_key.h"
 
 #include <algorithm>
 #include <cstddef>
 #include <numeric>
 #include <utility>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 int slips_between(std::string_view one, std::string_view other) {
     // Rows of the usual table: slips from the first i letters of one to the first j of other.
@@ -46,4 +46,4 @@ std::string listed(const std::vector<std::string>& words) {
     return text;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

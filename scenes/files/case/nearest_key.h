@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // How many slips of the keyboard lie between two words: a letter left out, put in, changed, or two
 // neighbours swapped (Damerau-Levenshtein, each letter moved at most once). Bytes are compared.
@@ -18,4 +18,4 @@ std::string nearest_key(std::string_view found, const std::vector<std::string>& 
 // "a, b, c"
 std::string listed(const std::vector<std::string>& words);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,9 +1,9 @@
-#include "scenes/case/open_asset.h"
+#include "scenes/files/case/open_asset.h"
 
-#include "scenes/case/case_error.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/case_error.h"
+#include "scenes/files/case/strict_table.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 TomlFile open_asset(const StrictTable& table, std::string_view key, const std::filesystem::path& beside,
                     const AssetKind& kind) {
@@ -15,4 +15,4 @@ TomlFile open_asset(const StrictTable& table, std::string_view key, const std::f
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -5,10 +5,10 @@
 #include <filesystem>
 #include <string_view>
 
-#include "scenes/case/named_asset.h"
-#include "scenes/case/toml_file.h"
+#include "scenes/files/case/named_asset.h"
+#include "scenes/files/case/toml_file.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -18,4 +18,4 @@ class StrictTable;
 TomlFile open_asset(const StrictTable& table, std::string_view key, const std::filesystem::path& beside,
                     const AssetKind& kind);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,10 +1,10 @@
-#include "scenes/case/read_block.h"
+#include "scenes/files/case/read_block.h"
 
-#include "scenes/case/strict_table.h"
-#include "scenes/case/usual_sizes.h"
+#include "scenes/files/case/strict_table.h"
+#include "scenes/files/case/usual_sizes.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -111,4 +111,4 @@ Shape read_clamp(const StrictTable& table, double strip_width) {
     return clamp;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

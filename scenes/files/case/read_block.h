@@ -2,9 +2,9 @@
 
 #pragma once
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -19,4 +19,4 @@ Shape read_wiping_die(const StrictTable& table);
 Shape read_pad(const StrictTable& table, double strip_width);
 Shape read_clamp(const StrictTable& table, double strip_width);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,13 +1,13 @@
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 
 #include <algorithm>
 #include <map>
 
-#include "scenes/case/named_asset.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/named_asset.h"
+#include "scenes/files/case/strict_table.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -146,4 +146,4 @@ material::Card read_card(const std::string& name_or_path, const std::filesystem:
     return read_card_table(table, name_or_path);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

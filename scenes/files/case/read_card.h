@@ -9,7 +9,7 @@
 
 #include "sim/material/card.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // name_or_path  "dc01" is assets/materials/dc01.toml; what ends in .toml or has a slash is a path
 // beside        the folder that a relative path starts from
@@ -27,4 +27,4 @@ material::Card read_card_table(const StrictTable& table, const std::string& name
 // Where single numbers of that table come from, by their key. None where it does not say.
 std::vector<std::pair<std::string, std::string>> read_sources(const StrictTable& table);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

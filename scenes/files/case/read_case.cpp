@@ -1,21 +1,21 @@
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/named_asset.h"
-#include "scenes/case/nearest_key.h"
-#include "scenes/case/read_card.h"
-#include "scenes/case/read_cost.h"
-#include "scenes/case/read_part.h"
-#include "scenes/case/read_press.h"
-#include "scenes/case/read_step.h"
-#include "scenes/case/read_tools.h"
-#include "scenes/case/read_work.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/named_asset.h"
+#include "scenes/files/case/nearest_key.h"
+#include "scenes/files/case/read_card.h"
+#include "scenes/files/case/read_cost.h"
+#include "scenes/files/case/read_part.h"
+#include "scenes/files/case/read_press.h"
+#include "scenes/files/case/read_step.h"
+#include "scenes/files/case/read_tools.h"
+#include "scenes/files/case/read_work.h"
+#include "scenes/files/case/strict_table.h"
 #include "sim/plan/bend_order.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -239,4 +239,4 @@ Case read_case_text(const std::string& text, const std::filesystem::path& file, 
     return read_whole_case(parse_toml(text, file.string()), file.parent_path(), needs);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -115,10 +115,10 @@
 
 #include <filesystem>
 
-#include "scenes/case/case.h"
-#include "scenes/case/case_error.h"
+#include "scenes/files/case/case.h"
+#include "scenes/files/case/case_error.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // What must stand in a case: tools, and steps that make every bend; or, to plan them, the strip and its
 // drawing alone. Tools and steps that stand there all the same are read and checked as ever, but need not
@@ -133,4 +133,4 @@ Case read_case(const std::filesystem::path& file, Needs needs = Needs::steps);
 // Of a text that would stand in that file. Throws as above, with lines of the text.
 Case read_case_text(const std::string& text, const std::filesystem::path& file, Needs needs = Needs::steps);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

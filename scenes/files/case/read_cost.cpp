@@ -1,10 +1,10 @@
-#include "scenes/case/read_cost.h"
+#include "scenes/files/case/read_cost.h"
 
 #include <algorithm>
 
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/strict_table.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -116,4 +116,4 @@ std::optional<shop::CostRates> read_cost(const StrictTable& top, const Case& job
     return rates;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -21,4 +21,4 @@ const std::vector<std::string>& cost_keys();
 // What holds where a case says nothing of costs.
 shop::CostRates usual_rates(const Case& job);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,14 +1,14 @@
-#include "scenes/case/read_outline_file.h"
+#include "scenes/files/case/read_outline_file.h"
 
 #include <cmath>
 #include <utility>
 
-#include "scenes/case/case_error.h"
-#include "scenes/case/named_asset.h"
-#include "scenes/case/strict_table.h"
-#include "scenes/dxf/chain.h"
+#include "scenes/files/case/case_error.h"
+#include "scenes/files/case/named_asset.h"
+#include "scenes/files/case/strict_table.h"
+#include "scenes/files/dxf/chain.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -62,4 +62,4 @@ OutlineTool read_outline_file(const StrictTable& table, const std::filesystem::p
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -4,9 +4,9 @@
 
 #include <filesystem>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -14,4 +14,4 @@ class StrictTable;
 // Throws CaseError, of the key or, with its line, of the drawing; OutOfRange: an outline that cannot be.
 OutlineTool read_outline_file(const StrictTable& table, const std::filesystem::path& beside);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,12 +1,12 @@
-#include "scenes/case/read_part.h"
+#include "scenes/files/case/read_part.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/strict_table.h"
 #include "sim/plan/bend_allowance.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -189,4 +189,4 @@ void complain_of_bend(const StrictTable& table, std::size_t bend, const std::str
     table.tables("path", path_keys).at(2 * bend + 1).complain("", wrong, right);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

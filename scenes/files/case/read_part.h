@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -24,4 +24,4 @@ std::vector<Cutout> read_cutouts(const StrictTable& table, const Part& part, dou
 [[noreturn]] void complain_of_bend(const StrictTable& table, std::size_t bend, const std::string& wrong,
                                    const std::string& right);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,9 +1,9 @@
-#include "scenes/case/read_press.h"
+#include "scenes/files/case/read_press.h"
 
-#include "scenes/case/open_asset.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/open_asset.h"
+#include "scenes/files/case/strict_table.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -102,4 +102,4 @@ void read_press(const StrictTable& top, const std::filesystem::path& beside, Cas
     job.press_name = is_path(name) ? path_from_anywhere(file.file) : name;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -21,4 +21,4 @@ Press read_press_card(const std::string& name_or_path, const std::filesystem::pa
 // The keys of the table, and of a card besides `source`.
 const std::vector<std::string>& press_keys();
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

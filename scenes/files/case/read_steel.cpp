@@ -1,11 +1,11 @@
-#include "scenes/case/read_steel.h"
+#include "scenes/files/case/read_steel.h"
 
 #include <algorithm>
 
-#include "scenes/case/open_asset.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/open_asset.h"
+#include "scenes/files/case/strict_table.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -85,4 +85,4 @@ NamedSteel read_named_steel(const StrictTable& table, std::string_view key,
     return {name, read_steel(file, name)};
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

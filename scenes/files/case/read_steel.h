@@ -9,7 +9,7 @@
 
 #include "sim/shop/tool_steel.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -26,4 +26,4 @@ struct NamedSteel {
 NamedSteel read_named_steel(const StrictTable& table, std::string_view key,
                             const std::filesystem::path& beside);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

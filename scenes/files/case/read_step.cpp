@@ -1,14 +1,14 @@
-#include "scenes/case/read_step.h"
+#include "scenes/files/case/read_step.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
 
-#include "scenes/case/nearest_key.h"
-#include "scenes/case/read_work.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/nearest_key.h"
+#include "scenes/files/case/read_work.h"
+#include "scenes/files/case/strict_table.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -196,4 +196,4 @@ Step read_step(const StrictTable& table, const Case& job, const std::vector<Step
     return step;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

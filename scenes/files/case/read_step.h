@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -17,4 +17,4 @@ const std::vector<std::string>& step_keys();
 // Throws CaseError, also for tools that do not go together or cannot work on this strip.
 Step read_step(const StrictTable& table, const Case& job, const std::vector<Step>& before);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,18 +1,18 @@
-#include "scenes/case/read_tool.h"
+#include "scenes/files/case/read_tool.h"
 
 #include <algorithm>
 #include <functional>
 #include <utility>
 
-#include "scenes/case/read_block.h"
-#include "scenes/case/read_outline_file.h"
-#include "scenes/case/read_steel.h"
-#include "scenes/case/strict_table.h"
-#include "scenes/case/tool_outline.h"
-#include "scenes/case/usual_sizes.h"
+#include "scenes/files/case/read_block.h"
+#include "scenes/files/case/read_outline_file.h"
+#include "scenes/files/case/read_steel.h"
+#include "scenes/files/case/strict_table.h"
+#include "scenes/files/case/tool_outline.h"
+#include "scenes/files/case/usual_sizes.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -266,4 +266,4 @@ Tool read_tool(StrictTable table, double strip_width, const std::filesystem::pat
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -8,9 +8,9 @@
 
 #include <filesystem>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -22,4 +22,4 @@ const std::vector<std::string>& tool_keys();
 // start from.
 Tool read_tool(StrictTable table, double strip_width, const std::filesystem::path& beside);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,14 +1,14 @@
-#include "scenes/case/read_tools.h"
+#include "scenes/files/case/read_tools.h"
 
 #include <algorithm>
 #include <utility>
 
-#include "scenes/case/named_asset.h"
-#include "scenes/case/open_asset.h"
-#include "scenes/case/read_tool.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/named_asset.h"
+#include "scenes/files/case/open_asset.h"
+#include "scenes/files/case/read_tool.h"
+#include "scenes/files/case/strict_table.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -59,4 +59,4 @@ ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& besi
     return found;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

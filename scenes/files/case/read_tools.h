@@ -6,9 +6,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -24,4 +24,4 @@ ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& besi
 // The keys of a rack's file.
 const std::vector<std::string>& rack_keys();
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,14 +1,14 @@
-#include "scenes/case/read_work.h"
+#include "scenes/files/case/read_work.h"
 
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
 
-#include "scenes/case/read_part.h"
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/read_part.h"
+#include "scenes/files/case/strict_table.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -226,4 +226,4 @@ void check_hems_laid(const StrictTable& part, const Case& job) {
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

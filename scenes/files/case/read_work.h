@@ -4,9 +4,9 @@
 
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 class StrictTable;
 
@@ -20,4 +20,4 @@ bool lays_hem(const Step& step, const Case& job);
 // Every bend drawn with 180 degrees is laid flat in its last step. Throws CaseError at the bend.
 void check_hems_laid(const StrictTable& part, const Case& job);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

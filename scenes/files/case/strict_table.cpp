@@ -1,4 +1,4 @@
-#include "scenes/case/strict_table.h"
+#include "scenes/files/case/strict_table.h"
 
 #include <algorithm>
 #include <cassert>
@@ -6,10 +6,10 @@
 #include <cstdio>
 #include <utility>
 
-#include "scenes/case/case_error.h"
-#include "scenes/case/nearest_key.h"
+#include "scenes/files/case/case_error.h"
+#include "scenes/files/case/nearest_key.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -322,4 +322,4 @@ std::string in_quotes(std::string_view text) {
     return "\"" + shortened(text) + "\"";
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

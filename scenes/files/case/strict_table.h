@@ -1,7 +1,7 @@
 // A table of a TOML file, read strictly: a key nobody knows, a value of the wrong kind or out of its range
 // is a CaseError with its file, line and key, so that the readers are lists of plain lines.
 //
-// Only the readers in scenes/case include this; nobody else needs to know TOML.
+// Only the readers in scenes/files/case include this; nobody else needs to know TOML.
 
 #pragma once
 
@@ -10,9 +10,9 @@
 #include <string_view>
 #include <vector>
 
-#include "scenes/case/toml_file.h"
+#include "scenes/files/case/toml_file.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // Where a number must lie.
 struct Range {
@@ -116,4 +116,4 @@ std::string worked_out(double value);
 // "name" in quotes, shortened when long.
 std::string in_quotes(std::string_view text);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

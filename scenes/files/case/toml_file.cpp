@@ -1,12 +1,12 @@
-#include "scenes/case/toml_file.h"
+#include "scenes/files/case/toml_file.h"
 
 #include <algorithm>
 #include <fstream>
 #include <system_error>
 
-#include "scenes/case/case_error.h"
+#include "scenes/files/case/case_error.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -51,4 +51,4 @@ TomlFile parse_toml(const std::string& text, const std::string& as) {
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

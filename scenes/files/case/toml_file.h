@@ -1,6 +1,6 @@
 // A TOML file in memory, with its name for messages.
 //
-// Only the readers in scenes/case include this; nobody else needs to know TOML.
+// Only the readers in scenes/files/case include this; nobody else needs to know TOML.
 
 #pragma once
 
@@ -8,7 +8,7 @@
 #include <filesystem>
 #include <string>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 struct TomlFile {
     std::string file;  // as it was opened
@@ -21,4 +21,4 @@ TomlFile read_toml(const std::filesystem::path& file);
 // Of a text that is in no file, or not yet. as: what messages call it. Throws CaseError: not TOML.
 TomlFile parse_toml(const std::string& text, const std::string& as);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,11 +1,11 @@
-#include "scenes/case/toml_text.h"
+#include "scenes/files/case/toml_text.h"
 
 #include <array>
 #include <charconv>
 #include <cmath>
 #include <cstdio>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -147,4 +147,4 @@ std::string texts_text(const std::vector<std::string>& texts) {
     return "[" + joined(entries) + "]";
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // 1.0, 0.05, 1e-07; finite.
 std::string number_text(double value);
@@ -51,4 +51,4 @@ std::string long_list_text(const std::vector<std::string>& entries);
 std::string numbers_text(const std::vector<double>& values);
 std::string texts_text(const std::vector<std::string>& texts);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,6 +1,6 @@
-#include "scenes/case/tool_outline.h"
+#include "scenes/files/case/tool_outline.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -26,4 +26,4 @@ tool::ArcOutline tool_outline(const Tool& tool, int face) {
     return std::visit(OutlineMaker{face}, tool.shape);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

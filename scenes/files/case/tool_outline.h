@@ -2,12 +2,12 @@
 
 #pragma once
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // In the tool's own coordinates. face: of a V die, 1 or 2; other tools have one alone.
 // Throws OutOfRange for a tool that cannot be made.
 tool::ArcOutline tool_outline(const Tool& tool, int face);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

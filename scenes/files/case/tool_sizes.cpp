@@ -1,8 +1,8 @@
-#include "scenes/case/tool_sizes.h"
+#include "scenes/files/case/tool_sizes.h"
 
-#include "scenes/case/usual_sizes.h"
+#include "scenes/files/case/usual_sizes.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -134,4 +134,4 @@ void set_size(Tool& tool, int size, double value) {
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 enum class SizeUnit { mm, rad };
 
@@ -26,4 +26,4 @@ std::vector<ToolSize> sizes_of(const Tool& tool);
 // made is seen when the case is read.
 void set_size(Tool& tool, int size, double value);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -10,7 +10,7 @@
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 constexpr double usual_punch_height = 60.0;
 inline double usual_shank_width(double nose_radius) {
@@ -25,10 +25,10 @@ inline double usual_die_height(double groove_depths) {
     return 1.5 * groove_depths + 25.0;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files
 
 // By the tool that they are left out of.
-namespace overbend::scenes::usual {
+namespace overbend::files::usual {
 
 inline double shank_width(const tool::VeePunch& punch) {
     return usual_shank_width(punch.nose_radius);
@@ -72,4 +72,4 @@ constexpr double flat_height = 40.0;
 constexpr double wiping_height = 60.0;
 constexpr double pad_height = 15.0;  // and a clamp's
 
-}  // namespace overbend::scenes::usual
+}  // namespace overbend::files::usual

@@ -1,8 +1,8 @@
-#include "scenes/case/write_card.h"
+#include "scenes/files/case/write_card.h"
 
-#include "scenes/case/toml_text.h"
+#include "scenes/files/case/toml_text.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -71,4 +71,4 @@ std::string write_card_entries(const material::Card& card, const std::string& ta
     return entries.lines() + "\n[" + (table.empty() ? "" : table + ".") + "sources]\n" + from.lines();
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

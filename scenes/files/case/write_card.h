@@ -8,11 +8,11 @@
 
 #include "sim/material/card.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // table    "material" for a case's table, "" for a file; what heads its table of sources goes by it
 // sources  where single numbers come from, by their key
 std::string write_card_entries(const material::Card& card, const std::string& table,
                                const std::vector<std::pair<std::string, std::string>>& sources);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

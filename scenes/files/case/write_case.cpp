@@ -1,11 +1,11 @@
-#include "scenes/case/write_case.h"
+#include "scenes/files/case/write_case.h"
 
-#include "scenes/case/toml_text.h"
-#include "scenes/case/write_card.h"
-#include "scenes/case/write_cost.h"
-#include "scenes/case/write_tool.h"
+#include "scenes/files/case/toml_text.h"
+#include "scenes/files/case/write_card.h"
+#include "scenes/files/case/write_cost.h"
+#include "scenes/files/case/write_tool.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -200,4 +200,4 @@ std::string write_case(const Case& job, const std::string& comment) {
     return text + run_text(job.run);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

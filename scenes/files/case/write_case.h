@@ -4,9 +4,9 @@
 
 #include <string>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // comment  what stands on top, behind a # on each line; none when empty
 //
@@ -18,4 +18,4 @@ namespace overbend::scenes {
 // Precondition: a case that a file can give (names unique, see write_tool.h for the tools).
 std::string write_case(const Case& job, const std::string& comment = "");
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,8 +1,8 @@
-#include "scenes/case/write_cost.h"
+#include "scenes/files/case/write_cost.h"
 
-#include "scenes/case/read_cost.h"
+#include "scenes/files/case/read_cost.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -63,4 +63,4 @@ Entries cost_entries(const Case& job) {
     return entries;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -2,12 +2,12 @@
 
 #pragma once
 
-#include "scenes/case/case.h"
-#include "scenes/case/toml_text.h"
+#include "scenes/files/case/case.h"
+#include "scenes/files/case/toml_text.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // The batch, and what is not as it would be without its key. The case must have costs.
 Entries cost_entries(const Case& job);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

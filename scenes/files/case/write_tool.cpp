@@ -1,12 +1,12 @@
-#include "scenes/case/write_tool.h"
+#include "scenes/files/case/write_tool.h"
 
 #include <cmath>
 
-#include "scenes/case/toml_text.h"
-#include "scenes/case/usual_sizes.h"
-#include "scenes/dxf/chain.h"
+#include "scenes/files/case/toml_text.h"
+#include "scenes/files/case/usual_sizes.h"
+#include "scenes/files/dxf/chain.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -173,4 +173,4 @@ std::string write_tool(const Tool& tool) {
     return "[[tool]]\n" + entries.lines();
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

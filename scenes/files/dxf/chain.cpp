@@ -1,11 +1,11 @@
-#include "scenes/dxf/chain.h"
+#include "scenes/files/dxf/chain.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
 #include <string>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -185,4 +185,4 @@ std::vector<Piece> chained(const std::vector<DxfPiece>& pieces, double gap) {
     return mended(std::move(loop));
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -10,9 +10,9 @@
 
 #include <vector>
 
-#include "scenes/dxf/read_dxf.h"
+#include "scenes/files/dxf/read_dxf.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 constexpr double usual_gap = 0.01;  // mm
 
@@ -20,4 +20,4 @@ constexpr double usual_gap = 0.01;  // mm
 // Throws DxfError: a gap (where, and how wide), more than two ends at one place, more than one outline.
 std::vector<tool::Piece> chained(const std::vector<DxfPiece>& pieces, double gap);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

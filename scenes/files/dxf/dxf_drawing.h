@@ -10,7 +10,7 @@
 
 #include "sim/tool/arc_outline.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 using tool::Vec2;
 
@@ -53,4 +53,4 @@ struct DxfDrawing {
 // A line or arc as an entity of its layer. The format knows arcs counter-clockwise alone.
 DxfEntity dxf_piece(const std::string& layer, const tool::Piece& piece);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,11 +1,11 @@
-#include "scenes/dxf/dxf_groups.h"
+#include "scenes/files/dxf/dxf_groups.h"
 
 #include <charconv>
 #include <cmath>
 #include <fstream>
 #include <iterator>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -84,4 +84,4 @@ int dxf_whole(const DxfGroup& group) {
     return value;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

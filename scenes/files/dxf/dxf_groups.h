@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // What is wrong with a DXF file; line from 1, or 0 where it is the whole file.
 struct DxfError : std::runtime_error {
@@ -37,4 +37,4 @@ std::vector<DxfGroup> dxf_groups(const std::string& text);
 double dxf_number(const DxfGroup& group);
 int dxf_whole(const DxfGroup& group);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

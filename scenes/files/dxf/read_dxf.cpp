@@ -1,4 +1,4 @@
-#include "scenes/dxf/read_dxf.h"
+#include "scenes/files/dxf/read_dxf.h"
 
 #include <dxflib/dl_creationadapter.h>
 #include <dxflib/dl_dxf.h>
@@ -10,7 +10,7 @@
 #include <set>
 #include <sstream>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -335,4 +335,4 @@ std::vector<DxfPiece> read_dxf(const std::string& text, const std::string& layer
     return found;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -11,10 +11,10 @@
 #include <string>
 #include <vector>
 
-#include "scenes/dxf/dxf_groups.h"
+#include "scenes/files/dxf/dxf_groups.h"
 #include "sim/tool/arc_outline.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 struct DxfPiece {
     tool::Piece
@@ -37,4 +37,4 @@ std::vector<DxfPiece> read_dxf(const std::string& text, const std::string& layer
 // that the arc would leave it by less than 1e-7 mm.
 tool::Piece piece_of_bulge(const tool::Vec2& start, const tool::Vec2& end, double bulge);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

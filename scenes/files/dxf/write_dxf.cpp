@@ -1,4 +1,4 @@
-#include "scenes/dxf/write_dxf.h"
+#include "scenes/files/dxf/write_dxf.h"
 
 #include <dxflib/dl_dxf.h>
 #include <dxflib/dl_writer_ascii.h>
@@ -8,7 +8,7 @@
 #include <cmath>
 #include <stdexcept>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -201,4 +201,4 @@ std::string dxf_text(const DxfDrawing& drawing) {
     return out.text();
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -7,11 +7,11 @@
 
 #include <string>
 
-#include "scenes/dxf/dxf_drawing.h"
+#include "scenes/files/dxf/dxf_drawing.h"
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // Throws std::invalid_argument: a number that is not finite, an entity on a layer that is not there.
 std::string dxf_text(const DxfDrawing& drawing);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,4 +1,4 @@
-#include "scenes/exchange/whole_file.h"
+#include "scenes/files/whole/whole_file.h"
 
 #include <unistd.h>
 
@@ -8,7 +8,7 @@
 #include <stdexcept>
 #include <system_error>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 namespace {
 
@@ -49,4 +49,4 @@ void write_whole(const std::filesystem::path& path, const std::string& text) {
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

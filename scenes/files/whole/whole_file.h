@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <string>
 
-namespace overbend::scenes {
+namespace overbend::files {
 
 // Writes `text`, byte for byte, to a temporary file beside `path` and renames it there: whatever goes wrong,
 // `path` holds all of it or what it held before. The folder must exist.
@@ -13,4 +13,4 @@ namespace overbend::scenes {
 // Throws std::runtime_error with the path and the reason.
 void write_whole(const std::filesystem::path& path, const std::string& text);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::files

@@ -1,8 +1,8 @@
-#include "scenes/planning/attempt.h"
+#include "scenes/job/plan/attempt.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
-std::unique_ptr<Attempt> search_with(const Case& c, int orders, double margin) {
+std::unique_ptr<Attempt> search_with(const files::Case& c, int orders, double margin) {
     auto attempt = std::make_unique<Attempt>();
     attempt->c = c;
     attempt->blank = planning_blank(c);
@@ -14,8 +14,8 @@ std::unique_ptr<Attempt> search_with(const Case& c, int orders, double margin) {
     return attempt;
 }
 
-std::vector<Step> Attempt::steps_of(const plan::Order& order) const {
-    std::vector<Step> steps;
+std::vector<files::Step> Attempt::steps_of(const plan::Order& order) const {
+    std::vector<files::Step> steps;
     for (const plan::OrderStroke& s : order.strokes) steps.push_back(ways->step(s.way));
     return steps;
 }
@@ -47,4 +47,4 @@ std::vector<std::string> why_not(Attempt& attempt) {
     return why_no_order(attempt.c, *attempt.ways, attempt.known(), attempt.search.furthest);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -6,20 +6,20 @@
 #include <string>
 #include <vector>
 
-#include "scenes/planning/choices.h"
-#include "scenes/planning/precedence.h"
-#include "scenes/planning/ways.h"
+#include "scenes/job/plan/choices.h"
+#include "scenes/job/plan/precedence.h"
+#include "scenes/job/plan/ways.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct Attempt {
-    Case c;
+    files::Case c;
     Blank blank;
     Choices choices;
     std::unique_ptr<Ways> ways;  // looks at c: an attempt stays where it is
     plan::OrderSearch search;
 
-    std::vector<Step> steps_of(const plan::Order& order) const;
+    std::vector<files::Step> steps_of(const plan::Order& order) const;
     const Precedences& known();  // worked out when first asked for
     std::vector<Rejected> rejected();
 
@@ -27,9 +27,9 @@ struct Attempt {
     std::unique_ptr<Precedences> known_;
 };
 
-std::unique_ptr<Attempt> search_with(const Case& c, int orders, double margin);
+std::unique_ptr<Attempt> search_with(const files::Case& c, int orders, double margin);
 
 // Why no order was found, in sentences.
 std::vector<std::string> why_not(Attempt& attempt);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

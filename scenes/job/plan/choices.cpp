@@ -1,20 +1,20 @@
-#include "scenes/planning/choices.h"
+#include "scenes/job/plan/choices.h"
 
 #include <algorithm>
 
-#include "scenes/planning/fitting_pairs.h"
+#include "scenes/job/plan/fitting_pairs.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
-std::string bend_words(const Case& c, const std::vector<int>& bends) {
+std::string bend_words(const files::Case& c, const std::vector<int>& bends) {
     std::string text;
     for (const int b : bends) text += (text.empty() ? "'" : " and '") + c.part.bends[b].name + "'";
     return text;
 }
 
-void add(const Case& c, const Blank& blank, const std::vector<int>& bends, Choices& choices) {
+void add(const files::Case& c, const Blank& blank, const std::vector<int>& bends, Choices& choices) {
     const Fitting fitting = fitting_pairs(c, blank, bends);
     for (const ToolPair& pair : fitting.pairs) choices.possible.push_back({bends, pair});
     for (const Misfit& m : fitting.misfits) {
@@ -31,7 +31,7 @@ void add(const Case& c, const Blank& blank, const std::vector<int>& bends, Choic
 
 }  // namespace
 
-Choices choices_of(const Case& c, const Blank& blank) {
+Choices choices_of(const files::Case& c, const Blank& blank) {
     const int bends = static_cast<int>(c.part.bends.size());
     Choices choices;
     for (int b = 0; b < bends; ++b) add(c, blank, {b}, choices);
@@ -46,4 +46,4 @@ Choices choices_of(const Case& c, const Blank& blank) {
     return choices;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

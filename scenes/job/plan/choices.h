@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/planning/ways.h"
+#include "scenes/job/plan/ways.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // Something that was looked at and turned down.
 struct Rejected {
@@ -21,6 +21,6 @@ struct Choices {
     std::vector<int> unserved;  // bends that no tools make
 };
 
-Choices choices_of(const Case& c, const Blank& blank);
+Choices choices_of(const files::Case& c, const Blank& blank);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -1,26 +1,26 @@
-#include "scenes/planning/fit_to_drawing.h"
+#include "scenes/job/plan/fit_to_drawing.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
 
-#include "scenes/planning/tool_overbend.h"
-#include "scenes/planning/tool_size.h"
-#include "scenes/process/fitted_blank.h"
+#include "scenes/job/plan/tool_overbend.h"
+#include "scenes/job/plan/tool_size.h"
+#include "scenes/job/run/fitted_blank.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
 constexpr double worth_a_stop = 0.005 * degree;  // less is left alone: it would be noise in the file
 
-double off_by(const Case& c, const JobResult& job, int bend) {
+double off_by(const files::Case& c, const JobResult& job, int bend) {
     return std::abs(c.part.bends[bend].angle) - std::abs(job.finished_angle[bend]);
 }
 
-double worst_of(const Case& c, const JobResult& job) {
+double worst_of(const files::Case& c, const JobResult& job) {
     double worst = 0.0;
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
         worst = std::max(worst, std::abs(off_by(c, job, static_cast<int>(b))));
@@ -28,20 +28,20 @@ double worst_of(const Case& c, const JobResult& job) {
 }
 
 // Of a step's bends, both must share what one stop can do.
-void correct_stop(const Case& c, const JobResult& job, Step& step) {
-    if (step.stop != StopKind::drawing_angle && step.stop != StopKind::free_angle) return;
+void correct_stop(const files::Case& c, const JobResult& job, files::Step& step) {
+    if (step.stop != files::StopKind::drawing_angle && step.stop != files::StopKind::free_angle) return;
     double off = 0.0;
     for (const int b : step.bends) off += off_by(c, job, b) / static_cast<double>(step.bends.size());
     if (std::abs(off) < worth_a_stop) return;
-    const int stop_bend = step.first == First::right ? step.bends.back() : step.bends.front();
+    const int stop_bend = step.first == files::First::right ? step.bends.back() : step.bends.front();
     const double now =
-        step.stop == StopKind::free_angle ? step.stop_value : std::abs(c.part.bends[stop_bend].angle);
-    step.stop = StopKind::free_angle;
+        step.stop == files::StopKind::free_angle ? step.stop_value : std::abs(c.part.bends[stop_bend].angle);
+    step.stop = files::StopKind::free_angle;
     step.stop_value = now + off;
 }
 
 // A bend that is pressed again later takes its angle from its last stroke.
-bool is_last_of_its_bends(const Case& c, std::size_t index) {
+bool is_last_of_its_bends(const files::Case& c, std::size_t index) {
     for (std::size_t later = index + 1; later < c.steps.size(); ++later)
         for (const int b : c.steps[later].bends)
             if (std::count(c.steps[index].bends.begin(), c.steps[index].bends.end(), b) > 0) return false;
@@ -83,7 +83,7 @@ void lay_pairs(const Fit& fit, const std::vector<double>& missing, Answers& answ
         const double before = b == 0 ? 0.0 : blank.bend_line[b - 1];
         return 0.5 * (blank.bend_line[b] + blank.bend_line[b + 1]) - before;
     };
-    for (const Step& step : fit.c.steps) {
+    for (const files::Step& step : fit.c.steps) {
         if (step.bends.size() != 2) continue;
         const int b = step.bends.front();
         const double wanted =
@@ -97,7 +97,7 @@ void lay_pairs(const Fit& fit, const std::vector<double>& missing, Answers& answ
 void size_pairs(const FitOptions& options, Fit& fit, const std::vector<double>& missing, Answers& answers,
                 Blank& fitted) {
     constexpr double worth_a_size = 0.005;  // mm
-    for (const Step& step : fit.c.steps) {
+    for (const files::Step& step : fit.c.steps) {
         const std::optional<double> size = pair_size(fit.c, step, options.own_tools);
         if (!size) continue;
         const int b = step.bends.front();
@@ -160,7 +160,7 @@ void say_of_profile(const FitOptions& options, Fit& fit) {
                                     profile.worst_on_flats.flat + 1, profile.worst_on_flats.off, fit.runs));
     if (profile.worst_in_bends.off <= options.profile) return;
     const int b = profile.worst_in_bends.bend;
-    const Bend& bend = fit.c.part.bends[b];
+    const files::Bend& bend = fit.c.part.bends[b];
     const double made =
         radius_as_made(fit.job.blank, fit.job.steps.back().stroke.free, b) - 0.5 * fit.c.thickness;
     const double by_radius = std::abs(made - bend.inside_radius) * sagitta(0.5 * std::abs(bend.angle));
@@ -218,7 +218,7 @@ double distance_of(const FitOptions& options, const Fit& fit) {
 namespace {
 
 // What became of the sizes of tools of two bends.
-void tell_sizes(const Case& given, const FitOptions& options, Fit& fit) {
+void tell_sizes(const files::Case& given, const FitOptions& options, Fit& fit) {
     for (std::size_t i = 0; i < given.steps.size(); ++i) {
         const std::optional<double> was = pair_size(given, given.steps[i], options.own_tools);
         const std::optional<double> is = pair_size(fit.c, fit.c.steps[i], options.own_tools);
@@ -239,7 +239,7 @@ void tell_sizes(const Case& given, const FitOptions& options, Fit& fit) {
 
 }  // namespace
 
-Fit fit_to_drawing(const Case& c, const FitOptions& options) {
+Fit fit_to_drawing(const files::Case& c, const FitOptions& options) {
     Fit fit;
     fit.c = c;
     run_once(options, fit);
@@ -262,4 +262,4 @@ Fit fit_to_drawing(const Case& c, const FitOptions& options) {
     return best;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

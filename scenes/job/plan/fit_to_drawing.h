@@ -9,10 +9,10 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/process.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct FitOptions {
     double angle = 0.1 * 3.14159265358979323846 / 180.0;  // rad, the most that any angle may be off
@@ -23,7 +23,7 @@ struct FitOptions {
 };
 
 struct Fit {
-    Case c;         // with bend lines and stops as run last
+    files::Case c;  // with bend lines and stops as run last
     JobResult job;  // of that run
     int runs = 0;
     double worst_angle = 0.0;  // rad, of the finished part; meaningless when a stroke was not solved
@@ -33,6 +33,6 @@ struct Fit {
 };
 
 // The steps must make all bends. Stops by travel, force or gap are left as they are.
-Fit fit_to_drawing(const Case& c, const FitOptions& options);
+Fit fit_to_drawing(const files::Case& c, const FitOptions& options);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

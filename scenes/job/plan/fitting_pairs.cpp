@@ -1,14 +1,14 @@
-#include "scenes/planning/fitting_pairs.h"
+#include "scenes/job/plan/fitting_pairs.h"
 
 #include <algorithm>
 #include <cmath>
 #include <functional>
 
-#include "scenes/planning/stroke_geometry.h"
+#include "scenes/job/plan/stroke_geometry.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -19,13 +19,13 @@ constexpr double same_angle = 0.5 * degree;  // of two bends that one stroke mak
 constexpr double least_step = 0.5, most_step = 1.15;
 
 template <class Shape>
-const Shape* shape_of(const Case& c, int tool) {
+const Shape* shape_of(const files::Case& c, int tool) {
     return std::get_if<Shape>(&c.tools[tool].shape);
 }
 
 class Fitter {
   public:
-    Fitter(const Case& c, const Blank& blank, const std::vector<int>& bends)
+    Fitter(const files::Case& c, const Blank& blank, const std::vector<int>& bends)
         : c_(c), blank_(blank), bends_(bends) {}
 
     Fitting run() {
@@ -50,7 +50,7 @@ class Fitter {
             else if (shape_of<tool::OpenDie>(c_, die))
                 judge(pair, [] { return std::string(); });
         }
-        if (shape_of<WipingPunch>(c_, punch) && shape_of<WipingDie>(c_, die)) try_wiping(pair);
+        if (shape_of<files::WipingPunch>(c_, punch) && shape_of<files::WipingDie>(c_, die)) try_wiping(pair);
     }
 
     void try_groove(const ToolPair& pair, const tool::VeePunch& wedge, const tool::VeeFace& face) {
@@ -65,7 +65,7 @@ class Fitter {
     }
 
     void try_wiping(ToolPair pair) {
-        const WipingPunch& punch = *shape_of<WipingPunch>(c_, pair.punch);
+        const files::WipingPunch& punch = *shape_of<files::WipingPunch>(c_, pair.punch);
         for (int clamp = 0; clamp < static_cast<int>(c_.tools.size()); ++clamp) {
             if (!c_.tools[clamp].is_clamp()) continue;
             pair.clamp = clamp;
@@ -108,7 +108,7 @@ class Fitter {
     void try_channel(ToolPair pair, const tool::ChannelPunch& foot, const tool::ChannelDie& die) {
         bool padded = false;
         for (int p = 0; p < static_cast<int>(c_.tools.size()); ++p) {
-            const auto* pad = shape_of<Pad>(c_, p);
+            const auto* pad = shape_of<files::Pad>(c_, p);
             if (!pad || pad->block.width >= die.die_opening || pad->block.height >= die.depth) continue;
             pair.pad = p, padded = true;
             judge(pair, [&] { return why_no_channel(foot, die); });
@@ -142,17 +142,17 @@ class Fitter {
             fitting_.misfits.push_back({pair, reason});
     }
 
-    const Bend& bend(std::size_t i) const { return c_.part.bends[bends_[i]]; }
+    const files::Bend& bend(std::size_t i) const { return c_.part.bends[bends_[i]]; }
     double angle() const { return std::abs(bend(0).angle); }
     bool differ() const { return std::abs(angle() - std::abs(bend(1).angle)) > same_angle; }
-    Step step(const ToolPair& pair) const {
-        Step s;
+    files::Step step(const ToolPair& pair) const {
+        files::Step s;
         s.bends = bends_, s.punch = pair.punch, s.die = pair.die, s.die_face = pair.die_face;
         s.pad = pair.pad, s.clamp = pair.clamp;
         return s;
     }
 
-    const Case& c_;
+    const files::Case& c_;
     const Blank& blank_;
     const std::vector<int>& bends_;
     Fitting fitting_;
@@ -160,22 +160,22 @@ class Fitter {
 
 }  // namespace
 
-Fitting fitting_pairs(const Case& c, const Blank& blank, const std::vector<int>& bends) {
+Fitting fitting_pairs(const files::Case& c, const Blank& blank, const std::vector<int>& bends) {
     return Fitter(c, blank, bends).run();
 }
 
-std::string pair_words(const Case& c, const ToolPair& pair) {
+std::string pair_words(const files::Case& c, const ToolPair& pair) {
     std::string text = "'" + c.tools[pair.punch].name + "' with '" + c.tools[pair.die].name + "'";
     const auto* vee = std::get_if<tool::VeeDie>(&c.tools[pair.die].shape);
     if (vee && vee->faces.size() > 1) text += " (face " + std::to_string(pair.die_face) + ")";
     return text;
 }
 
-double drawn_step(const Case& c, int left_bend) {
-    const Bend &left = c.part.bends[left_bend], &right = c.part.bends[left_bend + 1];
+double drawn_step(const files::Case& c, int left_bend) {
+    const files::Bend &left = c.part.bends[left_bend], &right = c.part.bends[left_bend + 1];
     const double angle = std::abs(left.angle);
     const double radii = left.inside_radius + right.inside_radius + c.thickness;
     return c.part.flats[left_bend + 1] * std::sin(angle) + radii * (1.0 - std::cos(angle));
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -8,11 +8,11 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/planning/tool_pair.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/plan/tool_pair.h"
+#include "scenes/job/run/drawing.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct Misfit {
     ToolPair pair;
@@ -26,12 +26,12 @@ struct Fitting {
 
 // bends: one, or two neighbours from the left. Two are made by an offset pair when their senses differ, by a
 // channel pair when they agree, and only when their angles are the same.
-Fitting fitting_pairs(const Case& c, const Blank& blank, const std::vector<int>& bends);
+Fitting fitting_pairs(const files::Case& c, const Blank& blank, const std::vector<int>& bends);
 
 // "'wedge' with 'block' (face 2)"
-std::string pair_words(const Case& c, const ToolPair& pair);
+std::string pair_words(const files::Case& c, const ToolPair& pair);
 
 // How far apart two parallel flats are, mid-line to mid-line, that a pair of opposite bends joins, mm.
-double drawn_step(const Case& c, int left_bend);
+double drawn_step(const files::Case& c, int left_bend);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

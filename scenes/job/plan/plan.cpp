@@ -1,24 +1,24 @@
-#include "scenes/planning/plan.h"
+#include "scenes/job/plan/plan.h"
 
 #include <algorithm>
 #include <cmath>
 #include <future>
 #include <set>
 
-#include "scenes/planning/attempt.h"
-#include "scenes/planning/remedies.h"
+#include "scenes/job/plan/attempt.h"
+#include "scenes/job/plan/remedies.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
 // What reading a case for a plan refuses, with its line.
-void check(const Case& c) {
+void check(const files::Case& c) {
     if (static_cast<int>(c.part.bends.size()) > plan::most_bends_to_order)
         throw OutOfRange("bends", std::to_string(c.part.bends.size()) + " cannot be put in order",
                          "give at most " + std::to_string(plan::most_bends_to_order));
-    for (const Bend& b : c.part.bends)
+    for (const files::Bend& b : c.part.bends)
         if (std::abs(b.angle) > plan::sharpest_to_order)
             throw OutOfRange("bend angle", "'" + b.name + "' is a hem, which is not planned",
                              "give less than 170 deg");
@@ -31,8 +31,8 @@ void rank(const Attempt& attempt, PlanResult& result) {
 
 // ---- the best few through the mechanics
 
-Case with_steps(const Case& c, const std::vector<Step>& steps) {
-    Case whole = c;
+files::Case with_steps(const files::Case& c, const std::vector<files::Step>& steps) {
+    files::Case whole = c;
     whole.steps = steps;
     return whole;
 }
@@ -43,7 +43,7 @@ void judge(const JobResult& job, RankedOrder& order) {
 }
 
 // The cheapest is fitted to the drawing while the next ones are run once beside it.
-void run_through(const Case& c, const FitOptions& fit_options, int count, PlanResult& result) {
+void run_through(const files::Case& c, const FitOptions& fit_options, int count, PlanResult& result) {
     count = std::min(count, static_cast<int>(result.ranked.size()));
     auto beside = std::async(std::launch::async, [&] {
         for (int i = 1; i < count; ++i)
@@ -67,9 +67,9 @@ void run_through(const Case& c, const FitOptions& fit_options, int count, PlanRe
     }
 }
 
-std::set<int> tools_of_steps(const std::vector<Step>& steps) {
+std::set<int> tools_of_steps(const std::vector<files::Step>& steps) {
     std::set<int> used;
-    for (const Step& s : steps) {
+    for (const files::Step& s : steps) {
         used.insert({s.punch, s.die});
         if (s.pad) used.insert(*s.pad);
         if (s.clamp) used.insert(*s.clamp);
@@ -78,7 +78,7 @@ std::set<int> tools_of_steps(const std::vector<Step>& steps) {
 }
 
 // Of what is told of proposed tools, what these steps use.
-std::vector<std::string> used_of(const std::vector<Step>& steps, int given_tools,
+std::vector<std::string> used_of(const std::vector<files::Step>& steps, int given_tools,
                                  const std::vector<std::string>& proposed) {
     std::vector<std::string> told;
     for (const int tool : tools_of_steps(steps))
@@ -87,8 +87,8 @@ std::vector<std::string> used_of(const std::vector<Step>& steps, int given_tools
 }
 
 // Adds one kind of tools after the other until there is an order; returns what no tool helps.
-std::vector<std::string> add_tools(Case& c, const PlanOptions& options, std::unique_ptr<Attempt>& attempt,
-                                   PlanResult& result) {
+std::vector<std::string> add_tools(files::Case& c, const PlanOptions& options,
+                                   std::unique_ptr<Attempt>& attempt, PlanResult& result) {
     std::vector<std::string> cannot;
     for (int stage = 0; attempt->search.best.empty() && stage < remedy_stages; ++stage) {
         const Remedy remedy = remedy_for(*attempt, stage);
@@ -104,18 +104,18 @@ std::vector<std::string> add_tools(Case& c, const PlanOptions& options, std::uni
 
 // Proposed tools that no step uses are left out of the finished case, and out of what is told of them; those
 // that were there stay. proposed: in words, one for each tool beyond the given ones.
-void leave_out_unused(Case& c, int given_tools, std::vector<std::string>& proposed) {
+void leave_out_unused(files::Case& c, int given_tools, std::vector<std::string>& proposed) {
     const std::set<int> used = tools_of_steps(c.steps);
     proposed = used_of(c.steps, given_tools, proposed);
     std::vector<int> place(c.tools.size(), -1);
-    std::vector<Tool> kept;
+    std::vector<files::Tool> kept;
     for (int i = 0; i < static_cast<int>(c.tools.size()); ++i) {
         if (i >= given_tools && used.count(i) == 0) continue;
         place[i] = static_cast<int>(kept.size());
         kept.push_back(c.tools[i]);
     }
     c.tools = kept;
-    for (Step& s : c.steps) {
+    for (files::Step& s : c.steps) {
         s.punch = place[s.punch], s.die = place[s.die];
         if (s.pad) s.pad = place[*s.pad];
         if (s.clamp) s.clamp = place[*s.clamp];
@@ -123,9 +123,9 @@ void leave_out_unused(Case& c, int given_tools, std::vector<std::string>& propos
 }
 
 // Names of steps that come twice get a number.
-void name_steps(Case& c) {
+void name_steps(files::Case& c) {
     std::set<std::string> taken;
-    for (Step& s : c.steps) {
+    for (files::Step& s : c.steps) {
         const std::string name = s.name;
         for (int i = 2; !taken.insert(s.name).second; ++i) s.name = name + " " + std::to_string(i);
     }
@@ -133,13 +133,13 @@ void name_steps(Case& c) {
 
 }  // namespace
 
-PlanResult plan_case(const Case& given, const PlanOptions& options) {
+PlanResult plan_case(const files::Case& given, const PlanOptions& options) {
     check(given);
     const auto say = [&](const std::string& what) {
         if (options.progress) options.progress(what);
     };
     PlanResult result;
-    Case c = given;
+    files::Case c = given;
     c.steps.clear();
     const int given_tools = static_cast<int>(c.tools.size());
 
@@ -183,4 +183,4 @@ PlanResult plan_case(const Case& given, const PlanOptions& options) {
     return result;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -8,12 +8,12 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/planning/choices.h"
-#include "scenes/planning/fit_to_drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/plan/choices.h"
+#include "scenes/job/plan/fit_to_drawing.h"
 #include "sim/plan/bend_order.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct PlanOptions {
     int orders = 5;          // ranked in the table, >= 1
@@ -32,14 +32,14 @@ enum class OrderVerdict {
 
 struct RankedOrder {
     plan::Order order;
-    std::vector<Step> steps;
+    std::vector<files::Step> steps;
     OrderVerdict verdict = OrderVerdict::not_run;
     std::string words;  // what was found against it
 };
 
 struct PlanResult {
     bool found = false;                   // an order that works in the mechanics
-    Case planned;                         // complete: the best order that works, else the case as it was
+    files::Case planned;                  // complete: the best order that works, else the case as it was
     Fit fit;                              // of it
     std::vector<RankedOrder> ranked;      // cheapest first
     int chosen = -1;                      // of them
@@ -53,6 +53,6 @@ struct PlanResult {
 
 // The case's steps, if it has any, are not looked at. Throws OutOfRange: more bends than can be ordered; a
 // hem, which this does not plan.
-PlanResult plan_case(const Case& c, const PlanOptions& options);
+PlanResult plan_case(const files::Case& c, const PlanOptions& options);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -1,8 +1,8 @@
-#include "scenes/planning/precedence.h"
+#include "scenes/job/plan/precedence.h"
 
 #include <algorithm>
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -10,11 +10,11 @@ plan::BendSet bit(int b) {
     return plan::BendSet{1} << b;
 }
 
-std::string quoted(const Case& c, int b) {
+std::string quoted(const files::Case& c, int b) {
     return "'" + c.part.bends[b].name + "'";
 }
 
-std::string listed(const Case& c, plan::BendSet set) {
+std::string listed(const files::Case& c, plan::BendSet set) {
     std::vector<std::string> names;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
         if (set & bit(b)) names.push_back(quoted(c, b));
@@ -92,7 +92,7 @@ bool is_known(const Precedences& known, int first, int then) {
 
 }  // namespace
 
-Precedences precedences(const Case& c, Ways& ways) {
+Precedences precedences(const files::Case& c, Ways& ways) {
     const int bends = static_cast<int>(c.part.bends.size());
     Precedences known;
     for (int b = 0; b < bends; ++b) {
@@ -110,7 +110,7 @@ Precedences precedences(const Case& c, Ways& ways) {
     return known;
 }
 
-std::vector<std::string> why_no_order(const Case& c, Ways& ways, const Precedences& known,
+std::vector<std::string> why_no_order(const files::Case& c, Ways& ways, const Precedences& known,
                                       const std::vector<plan::BendSet>& furthest) {
     std::vector<std::string> sentences;
     for (std::size_t i = 0; i < known.never.size(); ++i)
@@ -137,4 +137,4 @@ std::vector<std::string> why_no_order(const Case& c, Ways& ways, const Precedenc
     return sentences;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -5,9 +5,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/planning/ways.h"
+#include "scenes/job/plan/ways.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // Bend `first` has to be made before bend `then`: once `then` is made no way of making `first` is left,
 // whatever else is made. (That it has none after `then` alone says nothing: a third bend may take the flange
@@ -23,11 +23,11 @@ struct Precedences {
     std::vector<std::string> never_why;  // on the flat strip
 };
 
-Precedences precedences(const Case& c, Ways& ways);
+Precedences precedences(const files::Case& c, Ways& ways);
 
 // Why there is no order, in sentences: bends that cannot be made at all, bends that shut one another out, or
 // else what stops the furthest that can be made.
-std::vector<std::string> why_no_order(const Case& c, Ways& ways, const Precedences& known,
+std::vector<std::string> why_no_order(const files::Case& c, Ways& ways, const Precedences& known,
                                       const std::vector<plan::BendSet>& furthest);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

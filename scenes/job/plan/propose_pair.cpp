@@ -1,13 +1,13 @@
-#include "scenes/planning/propose_pair.h"
+#include "scenes/job/plan/propose_pair.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/planning/fitting_pairs.h"
-#include "scenes/planning/stroke_geometry.h"
+#include "scenes/job/plan/fitting_pairs.h"
+#include "scenes/job/plan/stroke_geometry.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -28,13 +28,13 @@ double half(double value) {
     return std::ceil(2.0 * value - 1e-9) / 2.0;
 }
 
-void add(ProposedTools& proposed, const std::string& name, const decltype(Tool::shape)& shape,
+void add(ProposedTools& proposed, const std::string& name, const decltype(files::Tool::shape)& shape,
          const std::string& reason) {
     proposed.tools.push_back({name, shape});
     proposed.reasons.push_back(reason);
 }
 
-std::string both(const Case& c, int left) {
+std::string both(const files::Case& c, int left) {
     return "'" + c.part.bends[left].name + "' and '" + c.part.bends[left + 1].name + "'";
 }
 
@@ -43,10 +43,10 @@ std::string both(const Case& c, int left) {
 struct Overhang {
     double reach = 0.0, height = 1e300;
 };
-Overhang overhang(const Case& c, int bend, int outwards) {
+Overhang overhang(const files::Case& c, int bend, int outwards) {
     const int next = bend + outwards, bends = static_cast<int>(c.part.bends.size());
     if (next < 0 || next >= bends) return {};
-    const Bend &own = c.part.bends[bend], &over = c.part.bends[next];
+    const files::Bend &own = c.part.bends[bend], &over = c.part.bends[next];
     if ((own.angle > 0.0) != (over.angle > 0.0)) return {};  // turned outwards
     const int wall = outwards > 0 ? bend + 1 : bend, flange = outwards > 0 ? next + 1 : next;
     const double angle = std::min(std::abs(over.angle), 0.5 * 3.14159265358979323846);
@@ -56,7 +56,7 @@ Overhang overhang(const Case& c, int bend, int outwards) {
 
 }  // namespace
 
-ProposedTools propose_offset(const Case& c, const Blank& blank, int left_bend) {
+ProposedTools propose_offset(const files::Case& c, const Blank& blank, int left_bend) {
     ProposedTools proposed;
     const double t = c.thickness, step = drawn_step(c, left_bend);
     tool::OffsetPunch punch;
@@ -68,9 +68,9 @@ ProposedTools propose_offset(const Case& c, const Blank& blank, int left_bend) {
     punch.land = die.land = half(15.0 * t);
     punch.height = 50.0, die.height = 40.0;
 
-    Case with = c;
+    files::Case with = c;
     with.tools = {{"punch", punch}, {"die", die}};
-    Step stroke;
+    files::Step stroke;
     stroke.bends = {left_bend, left_bend + 1};
     stroke.punch = 0, stroke.die = 1;
     std::get<tool::OffsetPunch>(with.tools[0].shape).angle = std::abs(c.part.bends[left_bend].angle);
@@ -85,7 +85,7 @@ ProposedTools propose_offset(const Case& c, const Blank& blank, int left_bend) {
     return proposed;
 }
 
-ProposedTools propose_channel(const Case& c, const Blank& blank, int left_bend) {
+ProposedTools propose_channel(const files::Case& c, const Blank& blank, int left_bend) {
     (void)blank;
     ProposedTools proposed;
     const double t = c.thickness, radius = c.part.bends[left_bend].inside_radius;
@@ -121,7 +121,7 @@ ProposedTools propose_channel(const Case& c, const Blank& blank, int left_bend) 
     die.die_opening = hundredth(foot.width + 2.0 * closed_gap * t);
     die.shoulder_radius = half(shoulder_thicknesses * t);
     const double travel = half(die.shoulder_radius + foot.corner_radius + 6.5 * t);
-    Pad pad;
+    files::Pad pad;
     pad.block.width = hundredth(foot.width - 0.4 * t);
     pad.block.left_radius = pad.block.right_radius = 0.5 * t;
     pad.block.height = 12.0;
@@ -142,4 +142,4 @@ ProposedTools propose_channel(const Case& c, const Blank& blank, int left_bend) 
     return proposed;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -7,9 +7,9 @@
 #include <utility>
 #include <vector>
 
-#include "scenes/planning/propose_vee.h"
+#include "scenes/job/plan/propose_vee.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // pairs  of neighbouring bends of like sense: the first is to be bent when the second is made, whose flange
 // then leans
@@ -20,6 +20,6 @@ namespace overbend::scenes {
 // half the first one's angle, and back over the second. The cut's plane face stands off its end, and its
 // lower face, at 45 degrees, begins half as high as a flange turned back by a right angle would cross the
 // punch's axis.
-ProposedTools propose_relieved(const Case& c, const std::vector<std::pair<int, int>>& pairs);
+ProposedTools propose_relieved(const files::Case& c, const std::vector<std::pair<int, int>>& pairs);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

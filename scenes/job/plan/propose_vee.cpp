@@ -1,16 +1,16 @@
-#include "scenes/planning/propose_vee.h"
+#include "scenes/job/plan/propose_vee.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <utility>
 
-#include "scenes/case/usual_sizes.h"
-#include "scenes/planning/stroke_geometry.h"
+#include "scenes/files/case/usual_sizes.h"
+#include "scenes/job/plan/stroke_geometry.h"
 #include "sim/plan/shop_rules.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -32,7 +32,7 @@ double tenth(double value) {
     return std::max(0.1, std::round(10.0 * value) / 10.0);
 }
 
-double wanted_nose(const Case& c, int bend) {
+double wanted_nose(const files::Case& c, int bend) {
     return tenth(std::max(nose_over_radius * c.part.bends[bend].inside_radius, 0.2 * c.thickness));
 }
 
@@ -41,17 +41,18 @@ double shoulder_of(double opening) {
 }
 
 // A stroke with these sizes, for its angle under load and the straight that it needs.
-plan::StrokePath trial(const Case& c, const Blank& blank, int bend, double nose, double opening) {
-    Case with = c;
-    with.tools = {{"punch", tool::VeePunch{30.0 * degree, nose, usual_punch_height, usual_shank_width(nose)}},
+plan::StrokePath trial(const files::Case& c, const Blank& blank, int bend, double nose, double opening) {
+    files::Case with = c;
+    with.tools = {{"punch", tool::VeePunch{30.0 * degree, nose, files::usual_punch_height,
+                                           files::usual_shank_width(nose)}},
                   {"die", tool::OpenDie{opening, shoulder_of(opening), 2.0 * opening, 3.0 * opening}}};
-    Step step;
+    files::Step step;
     step.bends = {bend};
     step.punch = 0, step.die = 1;
     return stroke_path(with, blank, step);
 }
 
-bool reaches(const Case& c, const plan::StrokePath& path) {
+bool reaches(const files::Case& c, const plan::StrokePath& path) {
     const double between_centres = path.nose + c.thickness + path.shoulder;
     return path.shoulder_x / between_centres >= std::sin(std::min(0.5 * path.loaded + 0.5 * to_spare, 1.57));
 }
@@ -59,13 +60,13 @@ bool reaches(const Case& c, const plan::StrokePath& path) {
 // The shorter of the straights beside a bend: its flats when its neighbours are made before it, all of the
 // strip when they come after.
 enum class Neighbours { before, after };
-double shorter_straight(const Case& c, const Blank& blank, int bend, Neighbours neighbours) {
+double shorter_straight(const files::Case& c, const Blank& blank, int bend, Neighbours neighbours) {
     if (neighbours == Neighbours::before) return std::min(c.part.flats[bend], c.part.flats[bend + 1]);
     const double line = blank.bend_line[bend];
     return std::min(line, blank.length - line) - blank.half_arc[bend];
 }
 
-void find_openings(const Case& c, const Blank& blank, double straight, OpeningRange& range) {
+void find_openings(const files::Case& c, const Blank& blank, double straight, OpeningRange& range) {
     const double nose = wanted_nose(c, range.bend);
     range.low = 1e300, range.high = -1e300;
     for (const double opening : openings) {
@@ -78,7 +79,7 @@ void find_openings(const Case& c, const Blank& blank, double straight, OpeningRa
 }
 
 // Openings that can make the bend, and the one that suits it best.
-OpeningRange range_of(const Case& c, const Blank& blank, int bend) {
+OpeningRange range_of(const files::Case& c, const Blank& blank, int bend) {
     const double rule = plan::usual_opening(c.thickness);
     OpeningRange range;
     range.bend = bend;
@@ -95,7 +96,7 @@ OpeningRange range_of(const Case& c, const Blank& blank, int bend) {
     return range;
 }
 
-std::string why_none(const Case& c, const Blank& blank, int bend) {
+std::string why_none(const files::Case& c, const Blank& blank, int bend) {
     const double shorter = shorter_straight(c, blank, bend, Neighbours::after);
     for (const double opening : openings) {
         const plan::StrokePath path = trial(c, blank, bend, wanted_nose(c, bend), opening);
@@ -136,7 +137,7 @@ struct Groove {
     std::string reason;
 };
 
-Groove groove_for(const Case& c, const Blank& blank, const std::vector<OpeningRange>& group) {
+Groove groove_for(const files::Case& c, const Blank& blank, const std::vector<OpeningRange>& group) {
     Groove groove;
     groove.face.die_opening = common_opening(group);
     groove.face.shoulder_radius = shoulder_of(groove.face.die_opening);
@@ -165,18 +166,18 @@ void add_blocks(const std::vector<Groove>& grooves, ProposedTools& proposed) {
         for (std::size_t k = i; k < std::min(i + 2, grooves.size()); ++k) {
             const tool::VeeFace& face = grooves[k].face;
             die.faces.push_back(face);
-            die.width = std::max(die.width, usual_die_width(face.die_opening, face.shoulder_radius));
+            die.width = std::max(die.width, files::usual_die_width(face.die_opening, face.shoulder_radius));
             depths += tool::groove_depth(face);
             name += words(k == i ? " %g" : " and %g", face.die_opening);
             reason += (k == i ? "" : "; and, the other way up, ") + grooves[k].reason;
         }
-        die.height = usual_die_height(depths);
+        die.height = files::usual_die_height(depths);
         proposed.tools.push_back({name, die});
         proposed.reasons.push_back(reason);
     }
 }
 
-void add_punches(const Case& c, const std::vector<Groove>& grooves, ProposedTools& proposed) {
+void add_punches(const files::Case& c, const std::vector<Groove>& grooves, ProposedTools& proposed) {
     std::vector<OpeningRange> noses;  // ranges of noses are stabbed as those of openings are
     for (const Groove& g : grooves)
         for (const int b : g.bends) {
@@ -194,8 +195,8 @@ void add_punches(const Case& c, const std::vector<Groove>& grooves, ProposedTool
         }
         punch.nose_radius = tenth(mean);
         punch.angle = angle - punch_to_spare;
-        punch.height = usual_punch_height;
-        punch.shank_width = usual_shank_width(punch.nose_radius);
+        punch.height = files::usual_punch_height;
+        punch.shank_width = files::usual_shank_width(punch.nose_radius);
         proposed.tools.push_back({words("wedge %g", punch.angle / degree), punch});
         proposed.reasons.push_back(
             words("nose of %g mm, %.2f of the drawing's inside radius as air bends come out wider; "
@@ -224,7 +225,7 @@ std::vector<std::vector<OpeningRange>> fewest_openings(std::vector<OpeningRange>
     return groups;
 }
 
-ProposedTools propose_vee(const Case& c, const Blank& blank, const std::vector<int>& bends) {
+ProposedTools propose_vee(const files::Case& c, const Blank& blank, const std::vector<int>& bends) {
     ProposedTools proposed;
     std::vector<OpeningRange> ranges;
     for (const int b : bends) {
@@ -239,4 +240,4 @@ ProposedTools propose_vee(const Case& c, const Blank& blank, const std::vector<i
     return proposed;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

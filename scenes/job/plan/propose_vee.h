@@ -13,19 +13,19 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct ProposedTools {
-    std::vector<Tool> tools;
+    std::vector<files::Tool> tools;
     std::vector<std::string> reasons;  // one a tool: what made it so
     std::vector<std::string> cannot;   // bends for which there is no tool, with the reason
 };
 
 // Grooves share blocks, two on each as far as they go.
-ProposedTools propose_vee(const Case& c, const Blank& blank, const std::vector<int>& bends);
+ProposedTools propose_vee(const files::Case& c, const Blank& blank, const std::vector<int>& bends);
 
 // The least number of points so that each range [low, high] holds one, as groups of ranges that share one;
 // for checks. Ranges with low > high are left out.
@@ -35,4 +35,4 @@ struct OpeningRange {
 };
 std::vector<std::vector<OpeningRange>> fewest_openings(std::vector<OpeningRange> ranges);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

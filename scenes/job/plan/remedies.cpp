@@ -1,27 +1,27 @@
-#include "scenes/planning/remedies.h"
+#include "scenes/job/plan/remedies.h"
 
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
-#include "scenes/planning/propose_pair.h"
-#include "scenes/planning/propose_relieved.h"
-#include "scenes/planning/propose_vee.h"
+#include "scenes/job/plan/propose_pair.h"
+#include "scenes/job/plan/propose_relieved.h"
+#include "scenes/job/plan/propose_vee.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
-void add(const Case& c, const ProposedTools& proposed, Remedy& remedy) {
+void add(const files::Case& c, const ProposedTools& proposed, Remedy& remedy) {
     const auto is_taken = [&](const std::string& name) {
-        const auto has = [&](const Tool& t) { return t.name == name; };
+        const auto has = [&](const files::Tool& t) { return t.name == name; };
         return std::any_of(c.tools.begin(), c.tools.end(), has) ||
                std::any_of(remedy.tools.begin(), remedy.tools.end(), has);
     };
     for (std::size_t i = 0; i < proposed.tools.size(); ++i) {
-        Tool tool = proposed.tools[i];
+        files::Tool tool = proposed.tools[i];
         const std::string name = tool.name;
         for (int n = 2; is_taken(tool.name); ++n) tool.name = name + " (" + std::to_string(n) + ")";
         remedy.reasons.push_back("'" + tool.name + "': " + proposed.reasons[i]);
@@ -31,8 +31,8 @@ void add(const Case& c, const ProposedTools& proposed, Remedy& remedy) {
 }
 
 enum class Together { no, offset, channel };
-Together one_stroke(const Case& c, int left) {
-    const Bend &a = c.part.bends[left], &b = c.part.bends[left + 1];
+Together one_stroke(const files::Case& c, int left) {
+    const files::Bend &a = c.part.bends[left], &b = c.part.bends[left + 1];
     if (std::abs(std::abs(a.angle) - std::abs(b.angle)) > 0.5 * degree) return Together::no;
     if ((a.angle > 0.0) != (b.angle > 0.0))
         return std::abs(a.angle) < 80.0 * degree ? Together::offset : Together::no;
@@ -77,7 +77,7 @@ Remedy pairs(Attempt& attempt, Which which) {
 // the bend.
 std::vector<std::pair<int, int>> leaning_over(Attempt& attempt) {
     std::vector<std::pair<int, int>> pairs;
-    const std::vector<Bend>& bends = attempt.c.part.bends;
+    const std::vector<files::Bend>& bends = attempt.c.part.bends;
     for (const Precedence& p : attempt.known().pairs)
         if (std::abs(p.first - p.then) == 1 && (bends[p.first].angle > 0.0) == (bends[p.then].angle > 0.0))
             pairs.emplace_back(p.first, p.then);
@@ -104,4 +104,4 @@ Remedy remedy_for(Attempt& attempt, int stage) {
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

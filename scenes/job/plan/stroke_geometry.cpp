@@ -1,4 +1,4 @@
-#include "scenes/planning/stroke_geometry.h"
+#include "scenes/job/plan/stroke_geometry.h"
 
 #include <algorithm>
 #include <cmath>
@@ -7,23 +7,23 @@
 #include "sim/material/layer_law.h"
 #include "sim/plan/springback.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
 constexpr double right_angle = 1.57079632679489662;
 
 template <class Shape>
-const Shape* shape_of(const Case& c, int tool) {
+const Shape* shape_of(const files::Case& c, int tool) {
     return std::get_if<Shape>(&c.tools[tool].shape);
 }
 
 // A strip is bent to the drawing's radius, or wider round a nose that is larger.
-double made_radius(const Case& c, const Step& step, double nose) {
+double made_radius(const files::Case& c, const files::Step& step, double nose) {
     return std::max(nose, c.part.bends[step.bends.front()].inside_radius);
 }
 
-void set_vee(const Case& c, const Step& step, plan::StrokePath& path) {
+void set_vee(const files::Case& c, const files::Step& step, plan::StrokePath& path) {
     path.kind = plan::StrokeKind::vee;
     path.nose = made_radius(c, step, shape_of<tool::VeePunch>(c, step.punch)->nose_radius);
     if (const auto* vee = shape_of<tool::VeeDie>(c, step.die)) {
@@ -37,7 +37,7 @@ void set_vee(const Case& c, const Step& step, plan::StrokePath& path) {
     path.shoulder_x = 0.5 * open->die_opening;
 }
 
-void set_channel(const Case& c, const Step& step, plan::StrokePath& path) {
+void set_channel(const files::Case& c, const files::Step& step, plan::StrokePath& path) {
     const auto* punch = shape_of<tool::ChannelPunch>(c, step.punch);
     const auto* die = shape_of<tool::ChannelDie>(c, step.die);
     path.kind = plan::StrokeKind::channel;
@@ -49,11 +49,11 @@ void set_channel(const Case& c, const Step& step, plan::StrokePath& path) {
     path.shoulder_x = 0.5 * die->die_opening + die->shoulder_radius;
     path.lowest = -die->depth + die->floor_crown + c.thickness;
     if (!step.pad) return;
-    const Pad& pad = std::get<Pad>(c.tools[*step.pad].shape);
+    const files::Pad& pad = std::get<files::Pad>(c.tools[*step.pad].shape);
     path.lowest = std::max(path.lowest, -std::min(pad.spring.solid, die->depth - pad.block.height));
 }
 
-void set_offset(const Case& c, const Blank& blank, const Step& step, plan::StrokePath& path) {
+void set_offset(const files::Case& c, const Blank& blank, const files::Step& step, plan::StrokePath& path) {
     const auto* punch = shape_of<tool::OffsetPunch>(c, step.punch);
     const auto* die = shape_of<tool::OffsetDie>(c, step.die);
     path.kind = plan::StrokeKind::offset;
@@ -66,15 +66,15 @@ void set_offset(const Case& c, const Blank& blank, const Step& step, plan::Strok
                   (blank.bend_line[step.bends.front()] - blank.half_arc[step.bends.front()]);
 }
 
-void set_wiping(const Case& c, const Step& step, plan::StrokePath& path) {
-    const auto* punch = shape_of<WipingPunch>(c, step.punch);
+void set_wiping(const files::Case& c, const files::Step& step, plan::StrokePath& path) {
+    const auto* punch = shape_of<files::WipingPunch>(c, step.punch);
     path.kind = plan::StrokeKind::wiping;
     path.nose = punch->block.left_radius;
-    path.shoulder = shape_of<WipingDie>(c, step.die)->block.right_radius;
+    path.shoulder = shape_of<files::WipingDie>(c, step.die)->block.right_radius;
     path.clearance = punch->clearance;
 }
 
-double let_go_of(const Case& c, const Blank& blank, int bend) {
+double let_go_of(const files::Case& c, const Blank& blank, int bend) {
     if (!blank.let_go.empty()) return blank.let_go[bend];
     const double hold = material::width_hold(c.width / c.thickness);
     return plan::curvature_let_go(c.material, hold, c.thickness, c.part.bends[bend].inside_radius);
@@ -82,14 +82,14 @@ double let_go_of(const Case& c, const Blank& blank, int bend) {
 
 }  // namespace
 
-Blank planning_blank(const Case& c) {
+Blank planning_blank(const files::Case& c) {
     Blank blank = make_blank(c);
     std::vector<double> let_go;
     for (std::size_t b = 0; b < c.part.bends.size(); ++b) {
         // bends drawn alike let go alike
-        const auto same =
-            std::find_if(c.part.bends.begin(), c.part.bends.begin() + static_cast<long>(b),
-                         [&](const Bend& o) { return o.inside_radius == c.part.bends[b].inside_radius; });
+        const auto same = std::find_if(
+            c.part.bends.begin(), c.part.bends.begin() + static_cast<long>(b),
+            [&](const files::Bend& o) { return o.inside_radius == c.part.bends[b].inside_radius; });
         const auto index = same - c.part.bends.begin();
         let_go.push_back(index < static_cast<long>(b) ? let_go[index]
                                                       : let_go_of(c, blank, static_cast<int>(b)));
@@ -98,7 +98,7 @@ Blank planning_blank(const Case& c) {
     return blank;
 }
 
-plan::FoldedPart folded_part(const Case& c, const Blank& blank) {
+plan::FoldedPart folded_part(const files::Case& c, const Blank& blank) {
     plan::FoldedPart part;
     part.thickness = c.thickness;
     part.flats = c.part.flats;
@@ -110,14 +110,14 @@ plan::FoldedPart folded_part(const Case& c, const Blank& blank) {
     return part;
 }
 
-bool has_path(const Case& c, const Step& step) {
+bool has_path(const files::Case& c, const files::Step& step) {
     const bool vee = shape_of<tool::VeePunch>(c, step.punch) &&
                      (shape_of<tool::VeeDie>(c, step.die) || shape_of<tool::OpenDie>(c, step.die));
     const bool channel =
         shape_of<tool::ChannelPunch>(c, step.punch) && shape_of<tool::ChannelDie>(c, step.die);
     const bool offset = shape_of<tool::OffsetPunch>(c, step.punch) && shape_of<tool::OffsetDie>(c, step.die);
     const bool wiping =
-        shape_of<WipingPunch>(c, step.punch) && shape_of<WipingDie>(c, step.die) && step.clamp;
+        shape_of<files::WipingPunch>(c, step.punch) && shape_of<files::WipingDie>(c, step.die) && step.clamp;
     return vee || channel || offset || wiping;
 }
 
@@ -140,7 +140,8 @@ double springing_length(const plan::StrokePath& path, double arc) {
     return 0.5 * arc + plan::arm(closed, 1.0);
 }
 
-double loaded_by_rule(const Case& c, const Blank& blank, const Step& step, const plan::StrokePath& path) {
+double loaded_by_rule(const files::Case& c, const Blank& blank, const files::Step& step,
+                      const plan::StrokePath& path) {
     const int bend = step.bends.front();
     const double arc = (c.part.bends[bend].inside_radius + 0.5 * c.thickness) * path.free;
     const double loaded = path.free + let_go_of(c, blank, bend) * springing_length(path, arc);
@@ -152,7 +153,7 @@ double loaded_by_rule(const Case& c, const Blank& blank, const Step& step, const
 
 }  // namespace
 
-plan::StrokePath stroke_path(const Case& c, const Blank& blank, const Step& step) {
+plan::StrokePath stroke_path(const files::Case& c, const Blank& blank, const files::Step& step) {
     plan::StrokePath path;
     path.thickness = c.thickness;
     path.free = path.loaded = std::abs(c.part.bends[step.bends.front()].angle);
@@ -160,9 +161,9 @@ plan::StrokePath stroke_path(const Case& c, const Blank& blank, const Step& step
     if (shape_of<tool::VeePunch>(c, step.punch)) set_vee(c, step, path);
     if (shape_of<tool::ChannelPunch>(c, step.punch)) set_channel(c, step, path);
     if (shape_of<tool::OffsetPunch>(c, step.punch)) set_offset(c, blank, step, path);
-    if (shape_of<WipingPunch>(c, step.punch)) set_wiping(c, step, path);
+    if (shape_of<files::WipingPunch>(c, step.punch)) set_wiping(c, step, path);
     path.loaded = loaded_by_rule(c, blank, step, path);
     return path;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -4,23 +4,23 @@
 
 #pragma once
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
 #include "sim/plan/stroke_path.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // The case's blank, with what each bend lets go by rule: worked out once for all strokes that are looked at.
-Blank planning_blank(const Case& c);
+Blank planning_blank(const files::Case& c);
 
 // The drawing on its blank.
-plan::FoldedPart folded_part(const Case& c, const Blank& blank);
+plan::FoldedPart folded_part(const files::Case& c, const Blank& blank);
 
 // How the halves move in this step, up to the drawing's angle and what it springs back by rule; its tools
 // must be of one of the kinds that have a path: V, channel, offset, wiping.
-plan::StrokePath stroke_path(const Case& c, const Blank& blank, const Step& step);
+plan::StrokePath stroke_path(const files::Case& c, const Blank& blank, const files::Step& step);
 
 // Whether the search can plan with these tools: outlines and flat tools have no path.
-bool has_path(const Case& c, const Step& step);
+bool has_path(const files::Case& c, const files::Step& step);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

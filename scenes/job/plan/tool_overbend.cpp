@@ -1,4 +1,4 @@
-#include "scenes/planning/tool_overbend.h"
+#include "scenes/job/plan/tool_overbend.h"
 
 #include <algorithm>
 #include <cmath>
@@ -6,7 +6,7 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -19,11 +19,11 @@ double whole_degrees_up(double angle) {
     return std::ceil(angle / degree - 1e-9) * degree;
 }
 
-std::string told(const Tool& t, const char* what, double angle) {
+std::string told(const files::Tool& t, const char* what, double angle) {
     return words("'%s' was given %s of %.1f degrees for its overbend", t.name.c_str(), what, angle / degree);
 }
 
-std::string change_groove(Tool& die, Tool& punch, int face, double more, bool punch_too) {
+std::string change_groove(files::Tool& die, files::Tool& punch, int face, double more, bool punch_too) {
     auto* vee = std::get_if<tool::VeeDie>(&die.shape);
     auto* wedge = std::get_if<tool::VeePunch>(&punch.shape);
     if (!vee || !wedge) return "";
@@ -35,7 +35,7 @@ std::string change_groove(Tool& die, Tool& punch, int face, double more, bool pu
     return told(die, "a groove", angle);
 }
 
-std::string change_offset(Tool& die, Tool& punch, double more) {
+std::string change_offset(files::Tool& die, files::Tool& punch, double more) {
     auto* lower = std::get_if<tool::OffsetDie>(&die.shape);
     auto* upper = std::get_if<tool::OffsetPunch>(&punch.shape);
     if (!lower || !upper) return "";
@@ -45,7 +45,7 @@ std::string change_offset(Tool& die, Tool& punch, double more) {
     return told(die, "an angle", angle);
 }
 
-std::string change_foot(Tool& punch, double more) {
+std::string change_foot(files::Tool& punch, double more) {
     auto* foot = std::get_if<tool::ChannelPunch>(&punch.shape);
     if (!foot) return "";
     const double relief = foot->side_relief + whole_degrees_up(more);
@@ -56,7 +56,7 @@ std::string change_foot(Tool& punch, double more) {
 }
 
 // Whether both can still be made and go together.
-bool can_be_made(const Tool& punch, const Tool& die, double thickness) {
+bool can_be_made(const files::Tool& punch, const files::Tool& die, double thickness) {
     try {
         if (const auto* foot = std::get_if<tool::ChannelPunch>(&punch.shape)) make_outline(*foot);
         if (const auto* upper = std::get_if<tool::OffsetPunch>(&punch.shape)) {
@@ -77,9 +77,10 @@ bool can_be_made(const Tool& punch, const Tool& die, double thickness) {
 
 }  // namespace
 
-std::string add_overbend(Case& c, const Step& step, double missing, const std::vector<int>& own_tools) {
+std::string add_overbend(files::Case& c, const files::Step& step, double missing,
+                         const std::vector<int>& own_tools) {
     const auto own = [&](int tool) { return std::count(own_tools.begin(), own_tools.end(), tool) > 0; };
-    Tool punch = c.tools[step.punch], die = c.tools[step.die];
+    files::Tool punch = c.tools[step.punch], die = c.tools[step.die];
     const double more = missing + on_top;
     std::string change;
     if (own(step.die)) change = change_groove(die, punch, step.die_face, more, own(step.punch));
@@ -91,4 +92,4 @@ std::string add_overbend(Case& c, const Step& step, double missing, const std::v
     return change;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

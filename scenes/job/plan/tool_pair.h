@@ -5,7 +5,7 @@
 #include <optional>
 #include <tuple>
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct ToolPair {
     int punch = -1, die = -1, die_face = 1;
@@ -16,4 +16,4 @@ struct ToolPair {
     }
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

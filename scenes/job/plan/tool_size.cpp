@@ -1,12 +1,12 @@
-#include "scenes/planning/tool_size.h"
+#include "scenes/job/plan/tool_size.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/legs.h"
+#include "scenes/job/run/legs.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -14,7 +14,7 @@ struct OffsetPair {
     tool::OffsetPunch* punch;
     tool::OffsetDie* die;
 };
-std::optional<OffsetPair> offset_pair(std::vector<Tool>& tools, const Step& step) {
+std::optional<OffsetPair> offset_pair(std::vector<files::Tool>& tools, const files::Step& step) {
     auto* punch = std::get_if<tool::OffsetPunch>(&tools[step.punch].shape);
     auto* die = std::get_if<tool::OffsetDie>(&tools[step.die].shape);
     return punch && die ? std::optional<OffsetPair>({punch, die}) : std::nullopt;
@@ -23,13 +23,13 @@ std::optional<OffsetPair> offset_pair(std::vector<Tool>& tools, const Step& step
 struct Foot {
     tool::ChannelPunch* punch;
     tool::ChannelDie* die;
-    Pad* pad;  // null: none
+    files::Pad* pad;  // null: none
 };
-std::optional<Foot> foot_of(std::vector<Tool>& tools, const Step& step) {
+std::optional<Foot> foot_of(std::vector<files::Tool>& tools, const files::Step& step) {
     auto* punch = std::get_if<tool::ChannelPunch>(&tools[step.punch].shape);
     auto* die = std::get_if<tool::ChannelDie>(&tools[step.die].shape);
     if (!punch || !die) return {};
-    return Foot{punch, die, step.pad ? std::get_if<Pad>(&tools[*step.pad].shape) : nullptr};
+    return Foot{punch, die, step.pad ? std::get_if<files::Pad>(&tools[*step.pad].shape) : nullptr};
 }
 
 // Tools are made, and read off a drawing, in hundredths of a millimetre.
@@ -43,23 +43,24 @@ bool is_among(const std::vector<int>& tools, int tool) {
 
 }  // namespace
 
-std::optional<double> pair_size(const Case& c, const Step& step, const std::vector<int>& own_tools) {
+std::optional<double> pair_size(const files::Case& c, const files::Step& step,
+                                const std::vector<int>& own_tools) {
     const auto alone = [&](int tool) {
-        return std::count_if(c.steps.begin(), c.steps.end(), [tool](const Step& s) {
+        return std::count_if(c.steps.begin(), c.steps.end(), [tool](const files::Step& s) {
                    return s.punch == tool || s.die == tool || s.pad == tool;
                }) == 1;
     };
     const auto free = [&](int tool) { return is_among(own_tools, tool) && alone(tool); };
     if (step.bends.size() != 2 || !free(step.punch) || !free(step.die) || (step.pad && !free(*step.pad)))
         return {};
-    std::vector<Tool> tools = c.tools;
+    std::vector<files::Tool> tools = c.tools;
     if (const auto pair = offset_pair(tools, step)) return pair->die->offset / std::sin(pair->die->angle);
     if (const auto foot = foot_of(tools, step)) return foot->punch->width;
     return {};
 }
 
-bool resize_pair(Case& c, const Step& step, double size) {
-    std::vector<Tool> tools = c.tools;
+bool resize_pair(files::Case& c, const files::Step& step, double size) {
+    std::vector<files::Tool> tools = c.tools;
     try {
         if (const auto pair = offset_pair(tools, step)) {
             pair->punch->offset = pair->die->offset = hundredth(size * std::sin(pair->die->angle));
@@ -107,15 +108,15 @@ double least_worst(const std::vector<Weighed>& values) {
     return best;
 }
 
-std::optional<NoseFit> nose_fit(const Case& c, const JobResult& job, int tool,
+std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int tool,
                                 const std::vector<int>& own_tools) {
     const auto* wedge = std::get_if<tool::VeePunch>(&c.tools[tool].shape);
     if (!wedge || !is_among(own_tools, tool)) return {};
     std::vector<Weighed> missing;
-    for (const Step& step : c.steps) {
+    for (const files::Step& step : c.steps) {
         if (step.punch != tool) continue;
         for (const int b : step.bends) {
-            const Bend& bend = c.part.bends[b];
+            const files::Bend& bend = c.part.bends[b];
             const double made = radius_as_made(job.blank, job.steps.back().stroke.free, b);
             missing.push_back(
                 {bend.inside_radius + 0.5 * c.thickness - made, sagitta(0.5 * std::abs(bend.angle))});
@@ -125,13 +126,13 @@ std::optional<NoseFit> nose_fit(const Case& c, const JobResult& job, int tool,
     return NoseFit{wedge->nose_radius, least_worst(missing)};
 }
 
-bool change_nose(Case& c, int tool, double radius) {
-    std::vector<Tool> tools = c.tools;
+bool change_nose(files::Case& c, int tool, double radius) {
+    std::vector<files::Tool> tools = c.tools;
     auto& wedge = std::get<tool::VeePunch>(tools[tool].shape);
     wedge.nose_radius = hundredth(radius);
     try {
         make_outline(wedge);
-        for (const Step& step : c.steps)
+        for (const files::Step& step : c.steps)
             if (step.punch == tool)
                 if (const auto* die = std::get_if<tool::VeeDie>(&c.tools[step.die].shape))
                     tool::check_pair(wedge, die->faces[step.die_face - 1], c.thickness);
@@ -142,4 +143,4 @@ bool change_nose(Case& c, int tool, double radius) {
     return true;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -8,20 +8,21 @@
 #include <optional>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/process.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // What says how far a step's two bends stand apart, along the strip between them: the sloped face of an
 // offset pair, the width of a channel's foot. None: the step makes no two bends so, or its tools, with the
 // pad below a foot, are not all among those that may be changed.
-std::optional<double> pair_size(const Case& c, const Step& step, const std::vector<int>& own_tools);
+std::optional<double> pair_size(const files::Case& c, const files::Step& step,
+                                const std::vector<int>& own_tools);
 
 // Gives the step's tools another such size: punch, die and pad together, so that the gaps between them stay;
 // in hundredths of a millimetre.
 // false, and nothing changed, when no such tools can be made.
-bool resize_pair(Case& c, const Step& step, double size);
+bool resize_pair(files::Case& c, const files::Step& step, double size);
 
 // Of the arc between the lines of the two flats beside a bend that comes as near to their corner as the
 // mid-line does. A bend in a V is no arc: it is sharper in its middle and runs out into the flats.
@@ -44,11 +45,11 @@ struct NoseFit {
     double missing = 0.0;
 };
 // None: the tool is no V punch, is not to be changed, or no step uses it. The job must be solved.
-std::optional<NoseFit> nose_fit(const Case& c, const JobResult& job, int tool,
+std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int tool,
                                 const std::vector<int>& own_tools);
 
 // false, and nothing changed, when there is no such punch, or it does not go into a groove that it is used
 // with.
-bool change_nose(Case& c, int tool, double radius);
+bool change_nose(files::Case& c, int tool, double radius);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -1,14 +1,14 @@
-#include "scenes/planning/ways.h"
+#include "scenes/job/plan/ways.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/press_blocks.h"
-#include "scenes/process/step_clearance.h"
-#include "scenes/process/step_tools.h"
+#include "scenes/job/run/press_blocks.h"
+#include "scenes/job/run/step_clearance.h"
+#include "scenes/job/run/step_tools.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -24,11 +24,12 @@ bool lies_on(tool::Role role) {
 
 }  // namespace
 
-Ways::Ways(const Case& c, const Blank& blank, const std::vector<StrokeChoice>& choices, double margin)
+Ways::Ways(const files::Case& c, const Blank& blank, const std::vector<StrokeChoice>& choices, double margin)
     : c_(c), blank_(blank), part_(folded_part(c, blank)) {
     for (const StrokeChoice& choice : choices)
-        for (const Face face : {Face::up, Face::down})
-            for (const First first : {First::left, First::right}) add(choice, face, first, margin);
+        for (const files::Face face : {files::Face::up, files::Face::down})
+            for (const files::First first : {files::First::left, files::First::right})
+                add(choice, face, first, margin);
 }
 
 // ---- what a stroke meets
@@ -37,7 +38,7 @@ const clearance::Solid& Ways::solid_of(const tool::RigidTool& t, int face) {
     return solids_.try_emplace({t.name, face}, t.outline).first->second;
 }
 
-std::vector<plan::Obstacle> Ways::obstacles_of(const Step& step) {
+std::vector<plan::Obstacle> Ways::obstacles_of(const files::Step& step) {
     std::vector<plan::Obstacle> obstacles;
     tool::ToolSet tools = tools_of(c_, step);  // the punch's origin at height 0
     const tool::ToolSet blocks = press_blocks(c_, tools[0], tools[1]);
@@ -57,17 +58,18 @@ std::vector<plan::Obstacle> Ways::obstacles_of(const Step& step) {
 }
 
 // A strip bends up round a punch and down over an edge; an offset's left bend turns up.
-void Ways::add(const StrokeChoice& choice, Face face, First first, double margin) {
-    Step step;
+void Ways::add(const StrokeChoice& choice, files::Face face, files::First first, double margin) {
+    files::Step step;
     step.bends = choice.bends;
     step.punch = choice.tools.punch, step.die = choice.tools.die, step.die_face = choice.tools.die_face;
     step.pad = choice.tools.pad, step.clamp = choice.tools.clamp;
     step.face = face, step.first = first;
     for (const int b : step.bends) step.name += (step.name.empty() ? "" : " and ") + c_.part.bends[b].name;
 
-    const plan::FoldedPart laid = plan::as_laid(part_, face == Face::down, first == First::right);
+    const plan::FoldedPart laid =
+        plan::as_laid(part_, face == files::Face::down, first == files::First::right);
     const int last = part_.bends() - 1;
-    const bool turned = first == First::right;
+    const bool turned = first == files::First::right;
     const int left_bend = turned ? last - step.bends.back() : step.bends.front();
     const int right_bend = turned ? last - step.bends.front() : step.bends.back();
     const plan::StrokePath path = stroke_path(c_, blank_, step);
@@ -76,7 +78,7 @@ void Ways::add(const StrokeChoice& choice, Face face, First first, double margin
     plan::Way way;
     for (const int b : step.bends) way.bends |= bit(b);
     way.tools = tool_numbers_.insert({choice.tools, static_cast<int>(tool_numbers_.size())}).first->second;
-    way.face_down = face == Face::down, way.right_first = turned;
+    way.face_down = face == files::Face::down, way.right_first = turned;
     ways_.push_back(way);
     steps_.push_back(step);
 
@@ -94,9 +96,9 @@ void Ways::add(const StrokeChoice& choice, Face face, First first, double margin
 // ---- the problem
 
 Ways::Sides Ways::sides(int way, plan::BendSet made) const {
-    const Step& step = steps_[way];
+    const files::Step& step = steps_[way];
     const int bends = part_.bends();
-    const bool turned = step.first == First::right;
+    const bool turned = step.first == files::First::right;
     const plan::BendSet laid = plan::as_laid(made, bends, turned);
     const int left_bend = turned ? bends - 1 - step.bends.back() : step.bends.front();
     const int right_bend = turned ? bends - 1 - step.bends.front() : step.bends.back();
@@ -118,13 +120,13 @@ plan::OrderProblem Ways::problem() {
     plan::OrderProblem problem;
     problem.bends = part_.bends();
     problem.ways = ways_;
-    const Handling& h = c_.handling;
+    const files::Handling& h = c_.handling;
     problem.costs = {h.stroke, h.turn, h.flip, h.tool_change, h.gauge_change, h.slide};
     problem.use = [this](int way, plan::BendSet made) { return use(way, made); };
     return problem;
 }
 
-Step Ways::step(int way) const {
+files::Step Ways::step(int way) const {
     return steps_[way];
 }
 
@@ -132,11 +134,11 @@ Step Ways::step(int way) const {
 
 // "the flat after 'lip'", as the drawing counts them from the left.
 std::string Ways::flat_name(int way, const plan::Hit& hit) const {
-    const Step& step = steps_[way];
-    const bool towards_drawing_left = hit.left == (step.first == First::left);
+    const files::Step& step = steps_[way];
+    const bool towards_drawing_left = hit.left == (step.first == files::First::left);
     const int flat =
         towards_drawing_left ? step.bends.front() - hit.group : step.bends.back() + 1 + hit.group;
-    const std::vector<Bend>& bends = c_.part.bends;
+    const std::vector<files::Bend>& bends = c_.part.bends;
     if (flat == 0) return "the flange before '" + bends.front().name + "'";
     if (flat == static_cast<int>(bends.size())) return "the flange after '" + bends.back().name + "'";
     return "the flat between '" + bends[flat - 1].name + "' and '" + bends[flat].name + "'";
@@ -162,4 +164,4 @@ std::string Ways::reason(int way, plan::BendSet made) {
                  -hit->depth, solid.c_str(), angle);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -9,13 +9,13 @@
 #include <string>
 #include <vector>
 
-#include "scenes/planning/stroke_geometry.h"
-#include "scenes/planning/tool_pair.h"
+#include "scenes/job/plan/stroke_geometry.h"
+#include "scenes/job/plan/tool_pair.h"
 #include "sim/plan/bend_order.h"
 #include "sim/plan/stroke_room.h"
 #include "sim/tool/tool_set.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // Bends that one stroke can make, with tools that can make them.
 struct StrokeChoice {
@@ -26,13 +26,13 @@ struct StrokeChoice {
 class Ways {
   public:
     // margin: mm kept between the strip and what it does not lie on.
-    Ways(const Case& c, const Blank& blank, const std::vector<StrokeChoice>& choices, double margin);
+    Ways(const files::Case& c, const Blank& blank, const std::vector<StrokeChoice>& choices, double margin);
 
     // Valid as long as this is.
     plan::OrderProblem problem();
 
     // The step that a way stands for, its stop the drawing's angle.
-    Step step(int way) const;
+    files::Step step(int way) const;
 
     bool is_possible(int way, plan::BendSet made) { return use(way, made).possible; }
 
@@ -46,21 +46,21 @@ class Ways {
     struct Sides {
         plan::BendSet left = 0, right = 0;
     };
-    void add(const StrokeChoice& choice, Face face, First first, double margin);
-    std::vector<plan::Obstacle> obstacles_of(const Step& step);
+    void add(const StrokeChoice& choice, files::Face face, files::First first, double margin);
+    std::vector<plan::Obstacle> obstacles_of(const files::Step& step);
     const clearance::Solid& solid_of(const tool::RigidTool& t, int face);
     Sides sides(int way, plan::BendSet made) const;
     plan::Use use(int way, plan::BendSet made);
     std::string flat_name(int way, const plan::Hit& hit) const;
 
-    const Case& c_;
+    const files::Case& c_;
     Blank blank_;
     plan::FoldedPart part_;
     std::map<ToolPair, int> tool_numbers_;
     std::map<std::pair<std::string, int>, clearance::Solid> solids_;  // by name and face; stays where it is
     std::vector<plan::Way> ways_;
-    std::vector<Step> steps_;
+    std::vector<files::Step> steps_;
     std::deque<plan::StrokeRoom> rooms_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

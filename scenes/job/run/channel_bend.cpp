@@ -1,4 +1,4 @@
-#include "scenes/process/channel_bend.h"
+#include "scenes/job/run/channel_bend.h"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +11,7 @@
 #include "sim/tool/figures.h"
 #include "sim/tool/punch.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -93,4 +93,4 @@ StripStroke channel_stroke(const ChannelBend& b) {
                   limit);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

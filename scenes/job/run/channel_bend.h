@@ -6,10 +6,10 @@
 
 #include <optional>
 
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 #include "sim/tool/spring.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct ChannelBend : StripOptions {
     double punch_width = 20.0;
@@ -25,4 +25,4 @@ struct ChannelBend : StripOptions {
 // Throws OutOfRange for tools that cannot be or do not fit one another or the strip.
 StripStroke channel_stroke(const ChannelBend& bend);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -1,4 +1,4 @@
-#include "scenes/process/draw_bend.h"
+#include "scenes/job/run/draw_bend.h"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +12,7 @@
 #include "sim/tool/figures.h"
 #include "sim/tool/punch.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -173,4 +173,4 @@ StripResult bend_draw(const DrawBend& b, const stroke::StrokeOptions& options) {
     return result;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -7,10 +7,10 @@
 
 #include <optional>
 
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 #include "sim/tool/spring.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct DrawBend : StripOptions {
     double punch_width = 50.0;
@@ -31,4 +31,4 @@ StripStroke draw_stroke(const DrawBend& bend);
 // inwards.
 StripResult bend_draw(const DrawBend& bend, const stroke::StrokeOptions& options);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

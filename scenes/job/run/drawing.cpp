@@ -1,11 +1,11 @@
-#include "scenes/process/drawing.h"
+#include "scenes/job/run/drawing.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "sim/plan/bend_allowance.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 double Blank::flat_middle(int i) const {
     const int bends = static_cast<int>(bend_line.size());
@@ -14,11 +14,11 @@ double Blank::flat_middle(int i) const {
     return 0.5 * (from + to);
 }
 
-Blank make_blank(const Case& c) {
+Blank make_blank(const files::Case& c) {
     Blank blank;
     double at = 0.0;
     for (std::size_t i = 0; i < c.part.bends.size(); ++i) {
-        const Bend& bend = c.part.bends[i];
+        const files::Bend& bend = c.part.bends[i];
         const double radius =
             std::max(bend.inside_radius, 0.05 * c.thickness);  // the formula has a logarithm
         const double half = 0.5 * plan::din_allowance(radius, c.thickness, std::abs(bend.angle));
@@ -32,13 +32,13 @@ Blank make_blank(const Case& c) {
     return blank;
 }
 
-double blank_mass(const Case& c, const Blank& blank) {
+double blank_mass(const files::Case& c, const Blank& blank) {
     double area = blank.length * c.width;
-    for (const Cutout& cut : c.cutouts) {
+    for (const files::Cutout& cut : c.cutouts) {
         constexpr double quarter_circle = 0.78539816339744831;
         area -= quarter_circle * cut.width * cut.width + (cut.length - cut.width) * cut.width;
     }
     return area * c.thickness * c.material.density * 1e-6;  // mm3 kg/m3 = 1e-6 g
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

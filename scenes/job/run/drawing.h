@@ -6,9 +6,9 @@
 
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // The blank that the case is run with. Bend lines and length by DIN 6935 unless the case gives them; of a
 // given length alone the last flat takes up the difference.
@@ -20,9 +20,9 @@ struct Blank {
     // Middle of flat i (0 left of the first bend).
     double flat_middle(int i) const;
 };
-Blank make_blank(const Case& c);
+Blank make_blank(const files::Case& c);
 
 // In grams, less the cut-outs; 0 when the card has no density.
-double blank_mass(const Case& c, const Blank& blank);
+double blank_mass(const files::Case& c, const Blank& blank);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

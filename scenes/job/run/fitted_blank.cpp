@@ -1,27 +1,27 @@
-#include "scenes/process/fitted_blank.h"
+#include "scenes/job/run/fitted_blank.h"
 
 #include <Eigen/Core>
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/legs.h"
+#include "scenes/job/run/legs.h"
 #include "sim/strip/place.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
 using Vec2 = Eigen::Vector2d;
 
 // Where the leg of a flat ends at a bend, along `along`, which points from the flat to the bend.
-double leg_end(const Case& c, const Blank& blank, const strip::StripState& s, int flat, int bend,
+double leg_end(const files::Case& c, const Blank& blank, const strip::StripState& s, int flat, int bend,
                const Vec2& along) {
     if (is_doubled(c.part.bends[bend])) return furthest(blank, s, bend, along).dot(along);
     const int other = flat == bend ? bend + 1 : bend;
     return crossing(flat_line(blank, s, flat), flat_line(blank, s, other)).dot(along);
 }
 
-double made_leg(const Case& c, const Blank& blank, const strip::StripState& s, int flat) {
+double made_leg(const files::Case& c, const Blank& blank, const strip::StripState& s, int flat) {
     const Vec2 along = flat_line(blank, s, flat).along, back = -along;
     const bool first = flat == 0, last = flat == static_cast<int>(c.part.bends.size());
     const double left = first ? point_of(s, 0.0).dot(back) : leg_end(c, blank, s, flat, flat - 1, back);
@@ -31,12 +31,12 @@ double made_leg(const Case& c, const Blank& blank, const strip::StripState& s, i
 }
 
 // What a drawn bend adds to the legs beside it, along the mid-line's flats.
-double drawn_half(const Case& c, const Bend& bend) {
+double drawn_half(const files::Case& c, const files::Bend& bend) {
     const double radius = bend.inside_radius + 0.5 * c.thickness;
     return is_doubled(bend) ? radius : radius * std::tan(0.5 * std::abs(bend.angle));
 }
 
-double drawn_leg(const Case& c, int flat) {
+double drawn_leg(const files::Case& c, int flat) {
     double leg = c.part.flats[flat];
     if (flat > 0) leg += drawn_half(c, c.part.bends[flat - 1]);
     if (flat < static_cast<int>(c.part.bends.size())) leg += drawn_half(c, c.part.bends[flat]);
@@ -57,9 +57,9 @@ double middle_of_bend(const Blank& blank, const strip::StripState& s, int bend) 
 
 // The bends that one stroke places together: groups of one or two neighbours, by the first step that makes
 // them.
-std::vector<bool> with_next(const Case& c) {
+std::vector<bool> with_next(const files::Case& c) {
     std::vector<bool> pair(c.part.bends.size(), false), made(c.part.bends.size(), false);
-    for (const Step& step : c.steps) {
+    for (const files::Step& step : c.steps) {
         const int first = step.bends.front(), last = step.bends.back();
         if (first != last && !made[first] && !made[last]) pair[first] = true;
         made[first] = made[last] = true;
@@ -69,7 +69,7 @@ std::vector<bool> with_next(const Case& c) {
 
 }  // namespace
 
-std::vector<double> legs_missing(const Case& c, const Blank& used, const strip::StripState& finished) {
+std::vector<double> legs_missing(const files::Case& c, const Blank& used, const strip::StripState& finished) {
     const strip::StripState s = as_drawn(finished);
     std::vector<double> missing;
     missing.reserve(c.part.flats.size());
@@ -78,7 +78,7 @@ std::vector<double> legs_missing(const Case& c, const Blank& used, const strip::
     return missing;
 }
 
-Blank fitted_blank(const Case& c, const Blank& used, const strip::StripState& finished) {
+Blank fitted_blank(const files::Case& c, const Blank& used, const strip::StripState& finished) {
     const strip::StripState s = as_drawn(finished);
     const std::vector<double> missing = legs_missing(c, used, finished);
     const std::vector<bool> pair = with_next(c);
@@ -99,4 +99,4 @@ Blank fitted_blank(const Case& c, const Blank& used, const strip::StripState& fi
     return fitted;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

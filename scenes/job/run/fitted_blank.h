@@ -18,19 +18,19 @@
 
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
 #include "sim/strip/strip_state.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // Each flat's leg as the drawing has it, less the leg as it came out; mm, one a flat.
-std::vector<double> legs_missing(const Case& c, const Blank& used, const strip::StripState& finished);
+std::vector<double> legs_missing(const files::Case& c, const Blank& used, const strip::StripState& finished);
 
 // used      the blank that the strip was bent from
 // finished  after the last step, as it lies
 // half_arc stays what it was: it only says how far from the lines the flats begin, and wiping is placed by
 // it.
-Blank fitted_blank(const Case& c, const Blank& used, const strip::StripState& finished);
+Blank fitted_blank(const files::Case& c, const Blank& used, const strip::StripState& finished);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

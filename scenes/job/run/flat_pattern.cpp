@@ -1,27 +1,27 @@
-#include "scenes/process/flat_pattern.h"
+#include "scenes/job/run/flat_pattern.h"
 
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
-#include "scenes/process/fitted_blank.h"
-#include "scenes/process/job_rules.h"
-#include "scenes/process/legs.h"
+#include "scenes/job/run/fitted_blank.h"
+#include "scenes/job/run/job_rules.h"
+#include "scenes/job/run/legs.h"
 #include "sim/plan/bend_allowance.h"
 #include "sim/plan/shop_rules.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
 // What the corner of a bend is along the mid-line as drawn, both sides of it.
-double drawn_corner(const Case& c, const Bend& bend) {
+double drawn_corner(const files::Case& c, const files::Bend& bend) {
     const double radius = bend.inside_radius + 0.5 * c.thickness;
     return 2.0 * (is_doubled(bend) ? radius : radius * std::tan(0.5 * std::abs(bend.angle)));
 }
 
 // The same as made, from flat to flat, and the blank between the same places.
-double mechanics_allowance(const Case& c, const Blank& blank, const strip::StripState& s, int b) {
+double mechanics_allowance(const files::Case& c, const Blank& blank, const strip::StripState& s, int b) {
     const FlatLine left = flat_line(blank, s, b), right = flat_line(blank, s, b + 1);
     const Eigen::Vector2d back = -right.along;
     double made = 0.0;
@@ -45,8 +45,8 @@ const BendResult* last_made(const JobResult& job, int b) {
     return found;
 }
 
-FlatBend flat_bend(const Case& c, const FlatPattern& pattern, int b) {
-    const Bend& bend = c.part.bends[b];
+FlatBend flat_bend(const files::Case& c, const FlatPattern& pattern, int b) {
+    const files::Bend& bend = c.part.bends[b];
     const double angle = std::abs(bend.angle);
     FlatBend flat;
     flat.bend = b;
@@ -64,7 +64,7 @@ FlatBend flat_bend(const Case& c, const FlatPattern& pattern, int b) {
     return flat;
 }
 
-FlatCutout flat_cutout(const Case& c, const Blank& blank, const Cutout& cutout) {
+FlatCutout flat_cutout(const files::Case& c, const Blank& blank, const files::Cutout& cutout) {
     FlatCutout found;
     double nearest = 1e9;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
@@ -77,11 +77,11 @@ FlatCutout flat_cutout(const Case& c, const Blank& blank, const Cutout& cutout) 
     return found;
 }
 
-BendLines lines_given(const Case& c) {
+BendLines lines_given(const files::Case& c) {
     return c.bend_lines.empty() ? BendLines::by_rule : BendLines::of_the_case;
 }
 
-void run_twice(const Case& c, const ProcessOptions& options, FlatPattern& pattern) {
+void run_twice(const files::Case& c, const ProcessOptions& options, FlatPattern& pattern) {
     pattern.job = run_process(c, options);
     pattern.blank = pattern.job.blank;
     if (!pattern.job.solved) return;
@@ -92,11 +92,12 @@ void run_twice(const Case& c, const ProcessOptions& options, FlatPattern& patter
 }
 
 // All that follows from the blank and the job.
-void lay_out(const Case& c, FlatPattern& pattern) {
+void lay_out(const files::Case& c, FlatPattern& pattern) {
     pattern.mass_g = blank_mass(c, pattern.blank);
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
         pattern.bends.push_back(flat_bend(c, pattern, b));
-    for (const Cutout& cutout : c.cutouts) pattern.cutouts.push_back(flat_cutout(c, pattern.blank, cutout));
+    for (const files::Cutout& cutout : c.cutouts)
+        pattern.cutouts.push_back(flat_cutout(c, pattern.blank, cutout));
     for (const double flat : c.part.flats) pattern.din += flat;
     pattern.handbook = pattern.din;
     for (const FlatBend& bend : pattern.bends) pattern.din += bend.din, pattern.handbook += bend.handbook;
@@ -106,13 +107,13 @@ void lay_out(const Case& c, FlatPattern& pattern) {
 
 }  // namespace
 
-Case with_blank(Case c, const Blank& blank) {
+files::Case with_blank(files::Case c, const Blank& blank) {
     c.blank_length = blank.length;
     c.bend_lines = blank.bend_line;
     return c;
 }
 
-FlatPattern flat_pattern(const Case& c, const ProcessOptions& options) {
+FlatPattern flat_pattern(const files::Case& c, const ProcessOptions& options) {
     FlatPattern pattern;
     pattern.blank = make_blank(c);
     pattern.lines = lines_given(c);
@@ -121,7 +122,7 @@ FlatPattern flat_pattern(const Case& c, const ProcessOptions& options) {
     return pattern;
 }
 
-FlatPattern pattern_of(const Case& c, JobResult job) {
+FlatPattern pattern_of(const files::Case& c, JobResult job) {
     FlatPattern pattern;
     pattern.job = std::move(job);
     pattern.blank = pattern.job.blank;
@@ -131,4 +132,4 @@ FlatPattern pattern_of(const Case& c, JobResult job) {
     return pattern;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

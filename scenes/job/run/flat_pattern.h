@@ -15,10 +15,10 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/process/process.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/process.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct FlatBend {
     int bend = 0;              // index into the part's bends
@@ -54,12 +54,12 @@ struct FlatPattern {
 
 // Runs the case, fits its blank and runs it once more with the fitted lines, so that they are proved. A case
 // without steps is not simulated; nor is one whose first run was not solved: then the job says why.
-FlatPattern flat_pattern(const Case& c, const ProcessOptions& options);
+FlatPattern flat_pattern(const files::Case& c, const ProcessOptions& options);
 
 // Of a job that was run already, with the blank that it was run with.
-FlatPattern pattern_of(const Case& c, JobResult job);
+FlatPattern pattern_of(const files::Case& c, JobResult job);
 
 // The case with another blank: its length and bend lines.
-Case with_blank(Case c, const Blank& blank);
+files::Case with_blank(files::Case c, const Blank& blank);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

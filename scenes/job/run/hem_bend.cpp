@@ -1,17 +1,17 @@
-#include "scenes/process/hem_bend.h"
+#include "scenes/job/run/hem_bend.h"
 
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
-#include "scenes/process/vee_bend.h"
+#include "scenes/job/run/vee_bend.h"
 #include "sim/errors.h"
 #include "sim/strip/place.h"
 #include "sim/stroke/placing.h"
 #include "sim/tool/block.h"
 #include "sim/tool/figures.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -129,4 +129,4 @@ StripResult bend_hem(const HemBend& b, const HemStop& stop, const stroke::Stroke
     return result;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -7,9 +7,9 @@
 
 #include <optional>
 
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct HemBend : StripOptions {
     double hem = 8.0;                       // length of the strip left of the bend line, which is folded over
@@ -41,4 +41,4 @@ struct HemStop {
 };
 StripResult bend_hem(const HemBend& bend, const HemStop& stop, const stroke::StrokeOptions& options);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

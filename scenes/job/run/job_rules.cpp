@@ -1,17 +1,17 @@
-#include "scenes/process/job_rules.h"
+#include "scenes/job/run/job_rules.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/process.h"
-#include "scenes/process/step_tools.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/run/step_tools.h"
 #include "sim/errors.h"
 #include "sim/material/layer_law.h"
 #include "sim/plan/least_radius.h"
 #include "sim/plan/shop_rules.h"
 #include "sim/plan/tool_rules.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -31,18 +31,18 @@ void not_checked(RuleReport& report, const std::string& what) {
         report.not_checked.push_back(what);
 }
 
-double hold_of_width(const Case& c) {
+double hold_of_width(const files::Case& c) {
     return material::width_hold(c.width / c.thickness);
 }
 
 // ---- the drawing's bends
 
-void radius_rule(const Case& c, int b, RuleReport& report) {
-    const Bend& bend = c.part.bends[b];
+void radius_rule(const files::Case& c, int b, RuleReport& report) {
+    const files::Bend& bend = c.part.bends[b];
     plan::RadiusQuery query;
     query.thickness = c.thickness;
     query.bend_angle = std::abs(bend.angle);
-    query.along_rolling = c.rolling == Rolling::crosswise;
+    query.along_rolling = c.rolling == files::Rolling::crosswise;
     std::string why_not;
     const std::optional<plan::LeastRadius> least = plan::least_radius(c.material, query, why_not);
     if (least)
@@ -52,7 +52,7 @@ void radius_rule(const Case& c, int b, RuleReport& report) {
 }
 
 // The simulated strain where there is one, else that of the drawing's radius.
-void strain_rule(const Case& c, int b, const std::vector<StepResult>& steps, RuleReport& report) {
+void strain_rule(const files::Case& c, int b, const std::vector<StepResult>& steps, RuleReport& report) {
     if (c.material.elongation <= 0.0) {
         not_checked(report, "outer-fibre strain: the card gives no elongation");
         return;
@@ -78,7 +78,7 @@ void strain_rule(const Case& c, int b, const std::vector<StepResult>& steps, Rul
 
 // ---- cut-outs
 
-void cutout_rule(const Case& c, const Blank& blank, int index, RuleReport& report) {
+void cutout_rule(const files::Case& c, const Blank& blank, int index, RuleReport& report) {
     double nearest = 1e9;
     int bend = -1;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
@@ -97,7 +97,7 @@ void cutout_rule(const Case& c, const Blank& blank, int index, RuleReport& repor
 
 // One bend over two shoulders, as the rules need it.
 struct VeeStroke {
-    const Step* step = nullptr;
+    const files::Step* step = nullptr;
     int index = 0, bend = 0;
     double die_opening = 0.0, shoulder_radius = 0.0;
     const tool::VeePunch* punch = nullptr;  // null: an outline
@@ -108,10 +108,10 @@ struct VeeStroke {
     bool clean = false;                     // the stroke came to its stop and touched nothing else
 };
 
-std::optional<VeeStroke> vee_stroke(const Case& c, int index, const std::vector<StepResult>& steps) {
+std::optional<VeeStroke> vee_stroke(const files::Case& c, int index, const std::vector<StepResult>& steps) {
     VeeStroke v;
     v.step = &c.steps[index], v.index = index, v.bend = v.step->bends.front();
-    const Tool& die = c.tools[v.step->die];
+    const files::Tool& die = c.tools[v.step->die];
     v.punch = std::get_if<tool::VeePunch>(&c.tools[v.step->punch].shape);
     if (const auto* vee = std::get_if<tool::VeeDie>(&die.shape)) {
         v.face = &vee->faces[v.step->die_face - 1];
@@ -121,7 +121,7 @@ std::optional<VeeStroke> vee_stroke(const Case& c, int index, const std::vector<
     }
     if (v.die_opening <= 0.0 || v.step->bends.size() != 1) return std::nullopt;
 
-    const Bend& bend = c.part.bends[v.bend];
+    const files::Bend& bend = c.part.bends[v.bend];
     v.radius = v.punch ? v.punch->nose_radius : bend.inside_radius;
     if (index < static_cast<int>(steps.size()) && !steps[index].bends.empty()) {
         const StepResult& run = steps[index];
@@ -130,7 +130,8 @@ std::optional<VeeStroke> vee_stroke(const Case& c, int index, const std::vector<
         v.clean = run.stroke.outcome == stroke::Outcome::reached && run.interferences.empty();
         return v;
     }
-    const double aim = v.step->stop == StopKind::free_angle ? v.step->stop_value : std::abs(bend.angle);
+    const double aim =
+        v.step->stop == files::StopKind::free_angle ? v.step->stop_value : std::abs(bend.angle);
     v.loaded = plan::loaded_angle(c.material, c.thickness, bend.inside_radius, aim, hold_of_width(c));
     return v;
 }
@@ -141,16 +142,17 @@ struct Run {
     int until = -1;  // the bend it ends at; -1: the blank's end
 };
 
-Run straight_run(const Case& c, const Blank& blank, const std::vector<bool>& made, int bend, int side) {
+Run straight_run(const files::Case& c, const Blank& blank, const std::vector<bool>& made, int bend,
+                 int side) {
     for (int b = bend + side; b >= 0 && b < static_cast<int>(c.part.bends.size()); b += side)
         if (made[b]) return {side * (blank.bend_line[b] - blank.bend_line[bend]) - blank.half_arc[b], b};
     const double end = side > 0 ? blank.length : 0.0;
     return {side * (end - blank.bend_line[bend]), -1};
 }
 
-void flange_rules(const Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
+void flange_rules(const files::Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
                   RuleReport& report) {
-    const Bend& bend = c.part.bends[v.bend];
+    const files::Bend& bend = c.part.bends[v.bend];
     const double outer = bend.inside_radius + c.thickness;
     const double corner = outer * std::tan(0.5 * std::min(std::abs(bend.angle), 90.0 * degree));
     const plan::FlangeOnDie on{v.die_opening, v.shoulder_radius, c.thickness, v.radius, v.loaded};
@@ -173,14 +175,15 @@ void flange_rules(const Case& c, const Blank& blank, const std::vector<bool>& ma
     }
 }
 
-void return_rule(const Case& c, const std::vector<bool>& made, const VeeStroke& v, RuleReport& report) {
+void return_rule(const files::Case& c, const std::vector<bool>& made, const VeeStroke& v,
+                 RuleReport& report) {
     const tool::ArcOutline punch = tools_of(c, *v.step).front().outline;
     for (const int side : {-1, 1}) {
         const int other = v.bend + side;
         if (other < 0 || other >= static_cast<int>(c.part.bends.size()) || !made[other]) continue;
-        const Bend &bend = c.part.bends[v.bend], &before = c.part.bends[other];
+        const files::Bend &bend = c.part.bends[v.bend], &before = c.part.bends[other];
         if ((bend.angle > 0.0) != (before.angle > 0.0)) continue;
-        const bool right = (side > 0) == (v.step->first == First::left);
+        const bool right = (side > 0) == (v.step->first == files::First::left);
         const plan::ReturnFlange f{v.loaded,
                                    v.radius,
                                    c.part.flats[std::max(v.bend, other)],
@@ -194,7 +197,7 @@ void return_rule(const Case& c, const std::vector<bool>& made, const VeeStroke& 
     }
 }
 
-void vee_rules(const Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
+void vee_rules(const files::Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
                RuleReport& report) {
     const std::size_t before = report.findings.size();
     add(report, plan::odd_opening(v.die_opening, c.thickness), RulePlace::step, v.index);
@@ -215,12 +218,12 @@ void vee_rules(const Case& c, const Blank& blank, const std::vector<bool>& made,
 
 }  // namespace
 
-double edge_to_bend(const Cutout& cutout, const Blank& blank, int bend) {
+double edge_to_bend(const files::Cutout& cutout, const Blank& blank, int bend) {
     const double middle = std::abs(cutout.at - blank.bend_line[bend]);
     return middle - 0.5 * cutout.length - blank.half_arc[bend];
 }
 
-RuleReport job_rules(const Case& c, const Blank& blank, const std::vector<StepResult>& steps) {
+RuleReport job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps) {
     RuleReport report;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
         radius_rule(c, b, report);
@@ -240,10 +243,10 @@ RuleReport job_rules(const Case& c, const Blank& blank, const std::vector<StepRe
     return report;
 }
 
-std::string place_words(const Case& c, const RuleFinding& f) {
+std::string place_words(const files::Case& c, const RuleFinding& f) {
     if (f.place == RulePlace::bend) return "bend '" + c.part.bends[f.index].name + "'";
     if (f.place == RulePlace::step) return "step '" + c.steps[f.index].name + "'";
     return "cut-out " + std::to_string(f.index + 1);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -9,20 +9,20 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
-#include "scenes/process/process.h"
-#include "scenes/process/rule_report.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/run/rule_report.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // steps  as they were run, in the case's order and as many as were; empty: none yet
-RuleReport job_rules(const Case& c, const Blank& blank, const std::vector<StepResult>& steps);
+RuleReport job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps);
 
 // From a cut-out's nearest edge to where a bend begins, along the blank; below 0 it reaches into the bend.
-double edge_to_bend(const Cutout& cutout, const Blank& blank, int bend);
+double edge_to_bend(const files::Cutout& cutout, const Blank& blank, int bend);
 
 // Whose finding it is, in words: "bend 'lip'", "step 'hook'", "cut-out 2".
-std::string place_words(const Case& c, const plan::RuleFinding& finding);
+std::string place_words(const files::Case& c, const plan::RuleFinding& finding);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -1,10 +1,10 @@
-#include "scenes/process/legs.h"
+#include "scenes/job/run/legs.h"
 
 #include <cmath>
 
 #include "sim/strip/place.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 using Vec2 = Eigen::Vector2d;
 
@@ -14,7 +14,7 @@ strip::StripState as_drawn(strip::StripState s) {
     return s;
 }
 
-bool is_doubled(const Bend& bend) {
+bool is_doubled(const files::Bend& bend) {
     constexpr double doubled = 170.0 * 3.14159265358979323846 / 180.0;
     return std::abs(bend.angle) > doubled;
 }
@@ -46,4 +46,4 @@ Vec2 furthest(const Blank& blank, const strip::StripState& s, int bend, const Ve
     return found;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -6,17 +6,17 @@
 
 #include <Eigen/Core>
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
 #include "sim/strip/strip_state.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // As the blank is drawn, however it lay in the press last.
 strip::StripState as_drawn(strip::StripState strip);
 
 // A bend of more than 170 degrees, as in a hem: the lines of the flats beside it are all but parallel.
-bool is_doubled(const Bend& bend);
+bool is_doubled(const files::Bend& bend);
 
 // The line of a flat: its middle on the blank, and its direction there, to the blank's right.
 struct FlatLine {
@@ -32,4 +32,4 @@ Eigen::Vector2d furthest(const Blank& blank, const strip::StripState& strip, int
 
 Eigen::Vector2d point_of(const strip::StripState& strip, double blank_position);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

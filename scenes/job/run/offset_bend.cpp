@@ -1,4 +1,4 @@
-#include "scenes/process/offset_bend.h"
+#include "scenes/job/run/offset_bend.h"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +10,7 @@
 #include "sim/tool/figures.h"
 #include "sim/tool/punch.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -66,4 +66,4 @@ StripStroke offset_stroke(const OffsetBend& b) {
                   {{"lower bend", 1.0, 0.0, middle}, {"upper bend", -1.0, middle, 2.0 * middle}}, limit);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

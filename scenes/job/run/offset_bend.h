@@ -6,9 +6,9 @@
 
 #include <optional>
 
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct OffsetBend : StripOptions {
     double offset = 5.0;               // step between the lands
@@ -26,4 +26,4 @@ struct OffsetBend : StripOptions {
 // another or the strip, and for gravity: nothing holds the strip up on the left.
 StripStroke offset_stroke(const OffsetBend& bend);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

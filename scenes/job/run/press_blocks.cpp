@@ -1,27 +1,27 @@
-#include "scenes/process/press_blocks.h"
+#include "scenes/job/run/press_blocks.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "sim/tool/block.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
 using tool::Role;
 
-tool::Block plain(const PressBlock& b) {
+tool::Block plain(const files::PressBlock& b) {
     return {b.width, 0.0, 0.0, b.height};
 }
 
 }  // namespace
 
-tool::ToolSet press_blocks(const Case& c, const tool::RigidTool& punch, const tool::RigidTool& die) {
+tool::ToolSet press_blocks(const files::Case& c, const tool::RigidTool& punch, const tool::RigidTool& die) {
     tool::ToolSet blocks;
     if (!c.press) return blocks;
     double top = punch.position.y() + punch.outline.box().high.y();
-    const auto stack_up = [&](const std::optional<PressBlock>& b, const char* name, Role role) {
+    const auto stack_up = [&](const std::optional<files::PressBlock>& b, const char* name, Role role) {
         if (!b) return;
         blocks.push_back({name, role, tool::block_facing_down(plain(*b)), tool::Vec2(0.0, top)});
         top += b->height;
@@ -29,7 +29,7 @@ tool::ToolSet press_blocks(const Case& c, const tool::RigidTool& punch, const to
     stack_up(c.press->punch_holder, "punch holder", Role::holder);
     stack_up(c.press->ram, "ram", Role::ram);
     double bottom = die.position.y() + die.outline.box().low.y();
-    const auto stack_down = [&](const std::optional<PressBlock>& b, const char* name, Role role) {
+    const auto stack_down = [&](const std::optional<files::PressBlock>& b, const char* name, Role role) {
         if (!b) return;
         blocks.push_back({name, role, tool::block_facing_up(plain(*b)), tool::Vec2(0.0, bottom)});
         bottom -= b->height;
@@ -47,7 +47,7 @@ constexpr double over_the_edge = 3.0;  // thicknesses that a bent-down end may s
 struct Reach {
     double at_height = 0.0, anywhere = 0.0;
 };
-Reach reach_of(const Case& c, const strip::StripState& placed) {
+Reach reach_of(const files::Case& c, const strip::StripState& placed) {
     Reach reach;
     for (int i = 0; i < placed.nodes(); ++i)
         for (const double side : {0.5, -0.5}) {
@@ -62,15 +62,15 @@ Reach reach_of(const Case& c, const strip::StripState& placed) {
 
 }  // namespace
 
-bool gauge_finds_no_edge(const Case& c, const strip::StripState& placed) {
+bool gauge_finds_no_edge(const files::Case& c, const strip::StripState& placed) {
     if (!c.press || !c.press->gauge) return false;
     const Reach reach = reach_of(c, placed);
     return reach.at_height <= 0.0 || reach.anywhere > reach.at_height + over_the_edge * c.thickness;
 }
 
-tool::ToolSet gauge_at(const Case& c, const strip::StripState& placed) {
+tool::ToolSet gauge_at(const files::Case& c, const strip::StripState& placed) {
     if (!c.press || !c.press->gauge || gauge_finds_no_edge(c, placed)) return {};
-    const Gauge& gauge = *c.press->gauge;
+    const files::Gauge& gauge = *c.press->gauge;
     const double face = reach_of(c, placed).at_height;
     // its middle at the origin, its lower edge a thickness below the die's top face
     const tool::Block finger{gauge.length, 0.0, 0.0, gauge.height + c.thickness};
@@ -86,4 +86,4 @@ double gauge_distance(const tool::ToolSet& tools) {
     return 0.0;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

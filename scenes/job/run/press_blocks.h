@@ -5,25 +5,25 @@
 
 #pragma once
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 #include "sim/strip/strip_state.h"
 #include "sim/tool/tool_set.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // Holders, ram and bed of the case's press, above this punch and below this die as they stand. None without a
 // press.
-tool::ToolSet press_blocks(const Case& c, const tool::RigidTool& punch, const tool::RigidTool& die);
+tool::ToolSet press_blocks(const files::Case& c, const tool::RigidTool& punch, const tool::RigidTool& die);
 
 // The gauge, its face against what of the placed strip lies furthest right at its height. None when the press
 // has none; or when the strip has no edge there but goes on beyond, below or above it: it would be hit as
 // soon as the strip turns.
-tool::ToolSet gauge_at(const Case& c, const strip::StripState& placed);
+tool::ToolSet gauge_at(const files::Case& c, const strip::StripState& placed);
 
 // Whether the press has a gauge that finds no edge of the placed strip.
-bool gauge_finds_no_edge(const Case& c, const strip::StripState& placed);
+bool gauge_finds_no_edge(const files::Case& c, const strip::StripState& placed);
 
 // From the punch's axis to the gauge's face; 0 without a gauge.
 double gauge_distance(const tool::ToolSet& tools);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

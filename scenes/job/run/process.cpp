@@ -1,20 +1,20 @@
-#include "scenes/process/process.h"
+#include "scenes/job/run/process.h"
 
 #include <algorithm>
 #include <chrono>
 #include <cmath>
 
-#include "scenes/process/fitted_blank.h"
-#include "scenes/process/job_rules.h"
-#include "scenes/process/press_blocks.h"
-#include "scenes/process/scene.h"
-#include "scenes/process/step_clearance.h"
+#include "scenes/job/run/fitted_blank.h"
+#include "scenes/job/run/job_rules.h"
+#include "scenes/job/run/press_blocks.h"
+#include "scenes/job/run/scene.h"
+#include "scenes/job/run/step_clearance.h"
 #include "sim/errors.h"
 #include "sim/strip/place.h"
 #include "sim/tolerances.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -25,7 +25,7 @@ double as_drawn(const strip::StripState& s, double angle) {
     return s.face_down ? -angle : angle;
 }
 
-void read_bends(const Case& c, const Blank& blank, const Step& step, StepResult& result) {
+void read_bends(const files::Case& c, const Blank& blank, const files::Step& step, StepResult& result) {
     const stroke::Recording& r = result.stroke.recording;
     for (const int b : step.bends) {
         BendResult bend;
@@ -51,9 +51,9 @@ void add_warnings(StepResult& result) {
             words("the contact forces balance only to %.2g of the peak force", result.stroke.balance_error));
 }
 
-StepResult run_step(const Case& c, const Blank& blank, int index, const strip::StripState& strip,
+StepResult run_step(const files::Case& c, const Blank& blank, int index, const strip::StripState& strip,
                     const std::vector<bool>& made, const ProcessOptions& options) {
-    const Step& step = c.steps[index];
+    const files::Step& step = c.steps[index];
     const auto begin = std::chrono::steady_clock::now();
     StepResult result;
     result.name = step.name;
@@ -83,7 +83,7 @@ double without_minus_nought(double value) {
     return std::abs(value) < 0.005 ? 0.0 : value;
 }
 
-void judge(const Case& c, JobResult& job) {
+void judge(const files::Case& c, JobResult& job) {
     for (const StepResult& step : job.steps) {
         const char* name = step.name.c_str();
         if (step.stroke.outcome != stroke::Outcome::reached)
@@ -96,7 +96,7 @@ void judge(const Case& c, JobResult& job) {
                 words("step '%s': %.1f kN is more than the press's %.1f kN", name, force, c.press->force));
     }
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
-        const Bend& bend = c.part.bends[b];
+        const files::Bend& bend = c.part.bends[b];
         const double off = (job.finished_angle[b] - bend.angle) / degree;
         if (std::abs(off) > c.part.angle_tolerance / degree)
             job.findings.push_back(
@@ -114,7 +114,7 @@ double BendResult::springback() const {
     return drawing < 0.0 ? free - loaded : loaded - free;
 }
 
-JobResult run_process(const Case& c, const ProcessOptions& options) {
+JobResult run_process(const files::Case& c, const ProcessOptions& options) {
     JobResult job;
     job.blank = make_blank(c);
     job.mass_g = blank_mass(c, job.blank);
@@ -142,4 +142,4 @@ JobResult run_process(const Case& c, const ProcessOptions& options) {
     return job;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -9,15 +9,15 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
-#include "scenes/process/profile.h"
-#include "scenes/process/profile_fit.h"
-#include "scenes/process/rule_report.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
+#include "scenes/job/run/profile.h"
+#include "scenes/job/run/profile_fit.h"
+#include "scenes/job/run/rule_report.h"
 #include "sim/clearance/least_distance.h"
 #include "sim/stroke/stroke.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct BendResult {
     int bend = 0;          // index into the part's bends
@@ -69,6 +69,6 @@ struct ProcessOptions {
     std::function<void(int step, double travel)> progress;
 };
 
-JobResult run_process(const Case& c, const ProcessOptions& options);
+JobResult run_process(const files::Case& c, const ProcessOptions& options);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

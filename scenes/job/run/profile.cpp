@@ -1,11 +1,11 @@
-#include "scenes/process/profile.h"
+#include "scenes/job/run/profile.h"
 
 #include <algorithm>
 #include <cmath>
 
 #include "sim/strip/place.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -51,4 +51,4 @@ BendShape bend_shape(const stroke::Recording& r, const stroke::State& s, double 
     return shape;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -8,7 +8,7 @@
 
 #include "sim/stroke/recording.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // The bend between two blank positions, as it is in a state.
 struct BendShape {
@@ -22,4 +22,4 @@ struct BendShape {
 // thickness of the strip around the section of greatest curvature: a finer figure would be the mesh's.
 BendShape bend_shape(const stroke::Recording& recording, const stroke::State& state, double a, double b);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

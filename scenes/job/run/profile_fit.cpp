@@ -1,13 +1,13 @@
-#include "scenes/process/profile_fit.h"
+#include "scenes/job/run/profile_fit.h"
 
 #include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/legs.h"
+#include "scenes/job/run/legs.h"
 #include "sim/strip/place.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -33,7 +33,7 @@ struct Walk {
 
 }  // namespace
 
-std::vector<ProfilePoint> drawing_points(const Case& c) {
+std::vector<ProfilePoint> drawing_points(const files::Case& c) {
     constexpr int in_bend = 5;
     std::vector<ProfilePoint> points;
     Walk walk;
@@ -45,7 +45,7 @@ std::vector<ProfilePoint> drawing_points(const Case& c) {
             points.push_back(point);
         }
         if (i >= static_cast<int>(c.part.bends.size())) continue;
-        const Bend& bend = c.part.bends[i];
+        const files::Bend& bend = c.part.bends[i];
         for (int k = 1; k <= in_bend + 1; ++k) {
             walk.arc(bend.angle / (in_bend + 1), bend.inside_radius + 0.5 * c.thickness);
             if (k > in_bend) continue;
@@ -57,7 +57,7 @@ std::vector<ProfilePoint> drawing_points(const Case& c) {
     return points;
 }
 
-std::vector<Vector2d> drawing_line(const Case& c) {
+std::vector<Vector2d> drawing_line(const files::Case& c) {
     constexpr double sag = 0.01;
     std::vector<Vector2d> line = {Vector2d::Zero()};
     Walk walk;
@@ -65,7 +65,7 @@ std::vector<Vector2d> drawing_line(const Case& c) {
         walk.straight(c.part.flats[i]);
         line.push_back(walk.at);
         if (i >= c.part.bends.size()) continue;
-        const Bend& bend = c.part.bends[i];
+        const files::Bend& bend = c.part.bends[i];
         const double radius = bend.inside_radius + 0.5 * c.thickness;
         const double step = 2.0 * std::acos(std::max(0.5, 1.0 - sag / radius));
         const int count = std::max(1, static_cast<int>(std::ceil(std::abs(bend.angle) / step)));
@@ -82,7 +82,7 @@ namespace {
 // ---- the finished strip
 
 // Where the drawing's flats' ends and middles are on it, in the same order.
-std::vector<Vector2d> finished_points(const Case& c, const Blank& blank, const strip::StripState& s) {
+std::vector<Vector2d> finished_points(const files::Case& c, const Blank& blank, const strip::StripState& s) {
     std::vector<Vector2d> points;
     for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i) {
         // From the flat's middle outwards, so that bends that came out sharper or rounder do not count twice.
@@ -172,7 +172,7 @@ double ProfileFit::greatest() const {
     return std::max(worst_on_flats.off, worst_in_bends.off);
 }
 
-ProfileFit fit_profile(const Case& c, const Blank& blank, const strip::StripState& finished) {
+ProfileFit fit_profile(const files::Case& c, const Blank& blank, const strip::StripState& finished) {
     const strip::StripState s = as_drawn(finished);
     ProfileFit fit;
     fit.points = drawing_points(c);
@@ -195,4 +195,4 @@ ProfileFit fit_profile(const Case& c, const Blank& blank, const strip::StripStat
     return fit;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

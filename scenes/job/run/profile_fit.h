@@ -11,11 +11,11 @@
 #include <Eigen/Core>
 #include <vector>
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
 #include "sim/strip/strip_state.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // A place of the drawing's mid-line: in flat `flat`, or in bend `bend`; the other is -1.
 struct ProfilePoint {
@@ -36,9 +36,9 @@ struct ProfileFit {
 
 // The drawing's mid-line, and places on it: ends and middle of every flat, five places within every bend. Its
 // left end lies at the origin, its first flat along +x. What belongs to the finished strip is left as it is.
-std::vector<Eigen::Vector2d> drawing_line(const Case& c);
-std::vector<ProfilePoint> drawing_points(const Case& c);
+std::vector<Eigen::Vector2d> drawing_line(const files::Case& c);
+std::vector<ProfilePoint> drawing_points(const files::Case& c);
 
-ProfileFit fit_profile(const Case& c, const Blank& blank, const strip::StripState& finished);
+ProfileFit fit_profile(const files::Case& c, const Blank& blank, const strip::StripState& finished);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -7,11 +7,11 @@
 
 #include "sim/plan/rule_finding.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct RuleReport {
     std::vector<plan::RuleFinding> findings;
     std::vector<std::string> not_checked;  // rules that could not be asked, and why
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -1,28 +1,28 @@
-#include "scenes/process/scene.h"
+#include "scenes/job/run/scene.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/press_blocks.h"
-#include "scenes/process/step_tools.h"
-#include "scenes/process/weight.h"
+#include "scenes/job/run/press_blocks.h"
+#include "scenes/job/run/step_tools.h"
+#include "scenes/job/run/weight.h"
 #include "sim/strip/mesh.h"
 #include "sim/strip/place.h"
 #include "sim/stroke/placing.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
-bool makes(const Step& step, int bend) {
+bool makes(const files::Step& step, int bend) {
     return std::find(step.bends.begin(), step.bends.end(), bend) != step.bends.end();
 }
 
 // The part of the blank that this step's tools may press; it ends short of other bends made before, whose
 // flanges must stay clear of the tools.
-stroke::FormingZone forming_zone(const Blank& blank, const Step& step, const Hold& hold,
+stroke::FormingZone forming_zone(const Blank& blank, const files::Step& step, const Hold& hold,
                                  const std::vector<bool>& made) {
-    const bool turned = step.first == First::right;
+    const bool turned = step.first == files::First::right;
     stroke::FormingZone zone;
     zone.low = blank.bend_line[step.bends.front()] - (turned ? hold.reach_right : hold.reach_left);
     zone.high = blank.bend_line[step.bends.back()] + (turned ? hold.reach_left : hold.reach_right);
@@ -38,21 +38,21 @@ stroke::FormingZone forming_zone(const Blank& blank, const Step& step, const Hol
 }
 
 // Both layers of a hem and what is to be left between its faces, from where its punch stands.
-stroke::Stop gap_stop(const Case& c, double punch_height, double gap) {
+stroke::Stop gap_stop(const files::Case& c, double punch_height, double gap) {
     stroke::Stop stop;
     stop.kind = stroke::StopKind::travel;
     stop.value = punch_height - 2.0 * c.thickness - gap;
     return stop;
 }
 
-stroke::Stop make_stop(const Case& c, const Blank& blank, const Step& step, const Hold& hold,
+stroke::Stop make_stop(const files::Case& c, const Blank& blank, const files::Step& step, const Hold& hold,
                        double punch_height) {
     // As placed the left one of an offset's bends turns up, and so do all others but wiped ones.
-    const int bend = step.first == First::right ? step.bends.back() : step.bends.front();
-    const bool hem = std::holds_alternative<FlatDie>(c.tools[step.die].shape);
+    const int bend = step.first == files::First::right ? step.bends.back() : step.bends.front();
+    const bool hem = std::holds_alternative<files::FlatDie>(c.tools[step.die].shape);
     stroke::Stop stop;
     switch (step.stop) {
-        case StopKind::drawing_angle:
+        case files::StopKind::drawing_angle:
             if (hem) {
                 stop = gap_stop(c, punch_height, 2.0 * c.part.bends[bend].inside_radius);
             } else {
@@ -60,16 +60,16 @@ stroke::Stop make_stop(const Case& c, const Blank& blank, const Step& step, cons
                 stop.value = hold.sense * std::abs(c.part.bends[bend].angle);
             }
             break;
-        case StopKind::free_angle:
+        case files::StopKind::free_angle:
             stop.kind = stroke::StopKind::free_angle, stop.value = hold.sense * step.stop_value;
             break;
-        case StopKind::travel:
+        case files::StopKind::travel:
             stop.kind = stroke::StopKind::travel, stop.value = step.stop_value;
             break;
-        case StopKind::force:
+        case files::StopKind::force:
             stop.kind = stroke::StopKind::force, stop.value = step.stop_value * 1000.0 / c.width;
             break;
-        case StopKind::gap:
+        case files::StopKind::gap:
             stop = gap_stop(c, punch_height, step.stop_value);
             break;
     }
@@ -81,9 +81,9 @@ stroke::Stop make_stop(const Case& c, const Blank& blank, const Step& step, cons
 
 }  // namespace
 
-strip::StripState make_strip(const Case& c, const Blank& blank) {
+strip::StripState make_strip(const files::Case& c, const Blank& blank) {
     std::vector<strip::FineZone> zones;
-    for (const Step& step : c.steps)
+    for (const files::Step& step : c.steps)
         for (const int b : step.bends) {
             const Hold hold = hold_of(c, blank, step);
             strip::FineZone zone;
@@ -98,16 +98,16 @@ strip::StripState make_strip(const Case& c, const Blank& blank) {
                              c.run.layers);
 }
 
-stroke::StrokeScene make_scene(const Case& c, const Blank& blank, const Step& step,
+stroke::StrokeScene make_scene(const files::Case& c, const Blank& blank, const files::Step& step,
                                const strip::StripState& strip, const std::vector<bool>& made) {
     stroke::StrokeScene scene;
     scene.strip = strip;
-    if (scene.strip.face_down != (step.face == Face::down)) strip::turn_over(scene.strip);
-    if (scene.strip.turned != (step.first == First::right)) strip::turn_end_for_end(scene.strip);
+    if (scene.strip.face_down != (step.face == files::Face::down)) strip::turn_over(scene.strip);
+    if (scene.strip.turned != (step.first == files::First::right)) strip::turn_end_for_end(scene.strip);
     scene.law = material::LayerLaw(c.material, material::width_hold(c.width / c.thickness));
     scene.friction = c.run.friction;
     if (c.run.gravity) scene.weight = weight_of(c.material, c.thickness);
-    scene.touches_itself = std::holds_alternative<FlatDie>(c.tools[step.die].shape);
+    scene.touches_itself = std::holds_alternative<files::FlatDie>(c.tools[step.die].shape);
     scene.tools = tools_of(c, step);
 
     const Hold hold = hold_of(c, blank, step);
@@ -122,4 +122,4 @@ stroke::StrokeScene make_scene(const Case& c, const Blank& blank, const Step& st
     return scene;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

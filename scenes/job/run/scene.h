@@ -4,18 +4,18 @@
 
 #pragma once
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
 #include "sim/stroke/stroke.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // The flat strip of a case, with its mesh fine where its steps will bend and press it.
-strip::StripState make_strip(const Case& c, const Blank& blank);
+strip::StripState make_strip(const files::Case& c, const Blank& blank);
 
 // made: which bends have been made already. The strip is turned as the step asks, placed, and met by the
 // punch. Throws OutOfRange when it cannot be placed.
-stroke::StrokeScene make_scene(const Case& c, const Blank& blank, const Step& step,
+stroke::StrokeScene make_scene(const files::Case& c, const Blank& blank, const files::Step& step,
                                const strip::StripState& strip, const std::vector<bool>& made);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

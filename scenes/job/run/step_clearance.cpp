@@ -1,4 +1,4 @@
-#include "scenes/process/step_clearance.h"
+#include "scenes/job/run/step_clearance.h"
 
 #include <algorithm>
 
@@ -6,7 +6,7 @@
 #include "sim/clearance/sweep.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -53,7 +53,7 @@ void remark(const clearance::Access& access, StepResult& result) {
 
 }  // namespace
 
-double ram_rise(const Case& c) {
+double ram_rise(const files::Case& c) {
     return c.press ? c.press->stroke : small_press;
 }
 
@@ -73,4 +73,4 @@ void read_clearance(const stroke::FormingZone& zone, double raised, StepResult& 
     if (result.stroke.solved()) remark(clearance::access_of(all, raised), result);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

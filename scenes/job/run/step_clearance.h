@@ -2,15 +2,15 @@
 
 #pragma once
 
-#include "scenes/process/process.h"
+#include "scenes/job/run/process.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // Fills clearance, least, interferences and remarks of a step that was pressed.
 // raised: how far the ram goes up, mm.
 void read_clearance(const stroke::FormingZone& zone, double raised, StepResult& result);
 
 // The height to which a case's ram goes up.
-double ram_rise(const Case& c);
+double ram_rise(const files::Case& c);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -4,11 +4,11 @@
 
 #pragma once
 
-#include "scenes/case/case.h"
-#include "scenes/process/drawing.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
 #include "sim/tool/tool_set.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // How a step's tools take the strip. Left and right as it lies in the press.
 struct Hold {
@@ -20,9 +20,9 @@ struct Hold {
     double depth = 1e300;      // how deep the punch's lowest point may go below the die's top face
     double sense = 1.0;        // of the step's (left) bend: +1 turns up, -1 down
 };
-Hold hold_of(const Case& c, const Blank& blank, const Step& step);
+Hold hold_of(const files::Case& c, const Blank& blank, const files::Step& step);
 
 // Punch first, then the die, the pad, the clamp; heights are left to stroke::place.
-tool::ToolSet tools_of(const Case& c, const Step& step);
+tool::ToolSet tools_of(const files::Case& c, const files::Step& step);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

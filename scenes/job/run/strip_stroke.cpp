@@ -1,14 +1,14 @@
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 
 #include <algorithm>
 #include <cstdio>
 #include <utility>
 
-#include "scenes/process/profile.h"
-#include "scenes/process/weight.h"
+#include "scenes/job/run/profile.h"
+#include "scenes/job/run/weight.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -73,4 +73,4 @@ StripResult press_strip(const StripStroke& given, const stroke::Stop& stop,
     return result;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -13,7 +13,7 @@
 #include "sim/strip/mesh.h"
 #include "sim/stroke/stroke.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // The strip, and how finely it is computed.
 struct StripOptions {
@@ -86,4 +86,4 @@ StripStroke finish(stroke::StrokeScene scene, std::vector<BendFlats> bends, doub
 // Half a blank's length that is bent by an angle round a tool's radius, and a thickness beside it.
 double half_core(double radius, double thickness, double angle);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

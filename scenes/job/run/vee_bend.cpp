@@ -1,15 +1,15 @@
-#include "scenes/process/vee_bend.h"
+#include "scenes/job/run/vee_bend.h"
 
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/profile.h"
+#include "scenes/job/run/profile.h"
 #include "sim/strip/mesh.h"
 #include "sim/stroke/placing.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -71,4 +71,4 @@ VeeResult bend_vee(const VeeBend& bend, const stroke::Stop& stop, const stroke::
     return {std::move(r.stroke), read.loaded, read.free, read.inside_radius_loaded, read.inside_radius_free};
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -7,9 +7,9 @@
 
 #include <optional>
 
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 struct VeeBend : StripOptions {
     double die_opening = 8.0;  // between the shoulder arcs' centres
@@ -40,4 +40,4 @@ struct VeeResult {
 };
 VeeResult bend_vee(const VeeBend& bend, const stroke::Stop& stop, const stroke::StrokeOptions& options);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -1,8 +1,8 @@
-#include "scenes/process/weight.h"
+#include "scenes/job/run/weight.h"
 
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 double weight_of(const material::Card& card, double thickness) {
     constexpr double standard_gravity = 9.80665;                                        // m/s2, by definition
@@ -11,4 +11,4 @@ double weight_of(const material::Card& card, double thickness) {
                      "give density_kg_m3 in the card, or leave gravity out");
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

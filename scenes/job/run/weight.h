@@ -4,9 +4,9 @@
 
 #include "sim/material/card.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // N per mm2 of the strip's face; thickness in mm. Throws OutOfRange when the card has no density.
 double weight_of(const material::Card& card, double thickness);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

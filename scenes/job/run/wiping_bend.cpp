@@ -1,4 +1,4 @@
-#include "scenes/process/wiping_bend.h"
+#include "scenes/job/run/wiping_bend.h"
 
 #include <algorithm>
 #include <utility>
@@ -8,7 +8,7 @@
 #include "sim/tool/block.h"
 #include "sim/tool/figures.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -72,4 +72,4 @@ StripStroke wiping_stroke(const WipingBend& b) {
                   greatest_travel(b));
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -6,10 +6,10 @@
 
 #include <optional>
 
-#include "scenes/process/strip_stroke.h"
+#include "scenes/job/run/strip_stroke.h"
 #include "sim/tool/spring.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 enum class ClampStand { frame, ram };  // where a clamp's spring stands
 
@@ -27,4 +27,4 @@ struct WipingBend : StripOptions {
 // fit the strip.
 StripStroke wiping_stroke(const WipingBend& bend);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/tool_outline.h"
-#include "scenes/shop/shop_parts.h"
+#include "scenes/files/case/tool_outline.h"
+#include "scenes/job/shop/shop_parts.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -16,11 +16,11 @@ constexpr double same_gauge = 0.01;        // mm
 constexpr double beyond_the_strip = 10.0;  // mm of tool on either side of it
 
 // Round ends joined by straight sides.
-double perimeter(const Cutout& cutout) {
+double perimeter(const files::Cutout& cutout) {
     return pi * cutout.width + 2.0 * (cutout.length - cutout.width);
 }
 
-bool same_tools(const Step& a, const Step& b) {
+bool same_tools(const files::Step& a, const files::Step& b) {
     return a.punch == b.punch && a.die == b.die && a.die_face == b.die_face && a.pad == b.pad &&
            a.clamp == b.clamp;
 }
@@ -32,7 +32,7 @@ bool slides(const StepResult& step) {
 }
 
 // A batch goes through stroke by stroke: tools are set up once for each.
-double set_up(const Case& c, const JobResult& job) {
+double set_up(const files::Case& c, const JobResult& job) {
     double seconds = 0.0;
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const bool first = i == 0;
@@ -44,7 +44,7 @@ double set_up(const Case& c, const JobResult& job) {
     return seconds;
 }
 
-double handling(const Case& c, const JobResult& job) {
+double handling(const files::Case& c, const JobResult& job) {
     double seconds = 0.0;
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         if (slides(job.steps[i])) seconds += c.handling.slide;
@@ -56,8 +56,8 @@ double handling(const Case& c, const JobResult& job) {
 }
 
 // Blocks of their own for each groove of a die with two.
-double separate_blocks(const Case& c, const Tool& tool, const tool::VeeDie& die, const ToolInShop& t,
-                       const shop::MakingRates& rates) {
+double separate_blocks(const files::Case& c, const files::Tool& tool, const tool::VeeDie& die,
+                       const ToolInShop& t, const shop::MakingRates& rates) {
     const double density = tool.make.card ? tool.make.card->density : 7850.0;
     double mass = 0.0;
     for (std::size_t f = 0; f < die.faces.size(); ++f) {
@@ -76,15 +76,15 @@ double separate_blocks(const Case& c, const Tool& tool, const tool::VeeDie& die,
 
 }  // namespace
 
-double tool_length(const Case& c, const Tool& tool) {
+double tool_length(const files::Case& c, const files::Tool& tool) {
     return tool.make.length.value_or(c.width + 2.0 * beyond_the_strip);
 }
 
-std::vector<SharedBlock> shared_blocks(const Case& c, const std::vector<ToolInShop>& tools,
+std::vector<SharedBlock> shared_blocks(const files::Case& c, const std::vector<ToolInShop>& tools,
                                        const shop::MakingRates& rates) {
     std::vector<SharedBlock> shared;
     for (const ToolInShop& t : tools) {
-        const Tool& tool = c.tools[t.tool];
+        const files::Tool& tool = c.tools[t.tool];
         const auto* vee = std::get_if<tool::VeeDie>(&tool.shape);
         std::vector<int> faces;
         for (const int step : t.steps) {
@@ -104,14 +104,15 @@ std::vector<SharedBlock> shared_blocks(const Case& c, const std::vector<ToolInSh
     return shared;
 }
 
-shop::JobFigures job_figures(const Case& c, const JobResult& job, const std::vector<StrokeOnPress>& strokes,
+shop::JobFigures job_figures(const files::Case& c, const JobResult& job,
+                             const std::vector<StrokeOnPress>& strokes,
                              const std::vector<ToolInShop>& tools) {
     shop::JobFigures f;
     f.thickness = c.thickness, f.width = c.width, f.blank_length = job.blank.length;
-    f.length_along_rolling = c.rolling == Rolling::lengthwise;
+    f.length_along_rolling = c.rolling == files::Rolling::lengthwise;
     f.density = c.material.density;
     f.part_mass = job.mass_g / 1000.0;
-    for (const Cutout& cutout : c.cutouts) f.cutout_perimeters += perimeter(cutout);
+    for (const files::Cutout& cutout : c.cutouts) f.cutout_perimeters += perimeter(cutout);
     f.cutouts = static_cast<int>(c.cutouts.size());
     f.strokes = static_cast<int>(strokes.size());
     const bool timed = c.press && c.press->speeds;
@@ -123,7 +124,7 @@ shop::JobFigures job_figures(const Case& c, const JobResult& job, const std::vec
     f.handling = handling(c, job);
     f.set_up = set_up(c, job);
     for (const ToolInShop& t : tools) {
-        const Tool& tool = c.tools[t.tool];
+        const files::Tool& tool = c.tools[t.tool];
         shop::ToolFigures figures;
         figures.name = tool.name;
         figures.bought = tool.make.price;
@@ -146,4 +147,4 @@ std::string break_even_words(const std::string& own_name, const shop::CostSheet&
                  name(own.per_part(2.0) <= other.cost.per_part(2.0)));
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/shop/shop_parts.h"
+#include "scenes/job/shop/shop_parts.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -28,11 +28,11 @@ double load_centre(const Recording& r) {
     return force == 0.0 ? 0.0 : turn / force;
 }
 
-double block_height(const std::optional<PressBlock>& block) {
+double block_height(const std::optional<files::PressBlock>& block) {
     return block ? block->height : 0.0;
 }
 
-double tools_closed(const Case& c, const StepResult& step) {
+double tools_closed(const files::Case& c, const StepResult& step) {
     const tool::RigidTool &punch = step.stroke.recording.tools[0], &die = step.stroke.recording.tools[1];
     const double top = punch.position.y() - step.stroke.stop_travel + punch.outline.box().high.y();
     const double bottom = die.position.y() + die.outline.box().low.y();
@@ -62,7 +62,7 @@ double half_width(const tool::RigidTool& t) {
 
 // For the freed strip to come out forwards, the punch's tip has to stand as high over the die as the strip
 // between the tools is from its lowest to its highest point.
-double part_room(const Case& c, const StepResult& step) {
+double part_room(const files::Case& c, const StepResult& step) {
     const Recording& r = step.stroke.recording;
     const double wide = std::max(half_width(r.tools[0]), half_width(r.tools[1]));
     double room = 0.0;
@@ -75,7 +75,7 @@ double part_room(const Case& c, const StepResult& step) {
     return std::max(0.0, room - tip);
 }
 
-double reach_back(const Case& c, const Recording& r) {
+double reach_back(const files::Case& c, const Recording& r) {
     double back = 0.0;
     for (const State& s : r.states) back = std::max(back, extent_of(s, c.thickness, 0.0).back);
     return back;
@@ -83,7 +83,7 @@ double reach_back(const Case& c, const Recording& r) {
 
 }  // namespace
 
-shop::PressLimits press_limits(const Press& press) {
+shop::PressLimits press_limits(const files::Press& press) {
     shop::PressLimits limits;
     limits.force = press.force, limits.stroke = press.stroke;
     limits.daylight = press.daylight, limits.throat = press.throat;
@@ -93,8 +93,8 @@ shop::PressLimits press_limits(const Press& press) {
     return limits;
 }
 
-StrokeOnPress stroke_on_press(const Case& c, const JobResult& job, int index) {
-    const Step& step = c.steps[index];
+StrokeOnPress stroke_on_press(const files::Case& c, const JobResult& job, int index) {
+    const files::Step& step = c.steps[index];
     const StepResult& run = job.steps[index];
     StrokeOnPress on;
     on.step = index;
@@ -119,4 +119,4 @@ StrokeOnPress stroke_on_press(const Case& c, const JobResult& job, int index) {
     return on;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -1,11 +1,11 @@
-#include "scenes/shop/shop.h"
+#include "scenes/job/shop/shop.h"
 
 #include <algorithm>
 
-#include "scenes/case/read_cost.h"
-#include "scenes/shop/shop_parts.h"
+#include "scenes/files/case/read_cost.h"
+#include "scenes/job/shop/shop_parts.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -19,7 +19,7 @@ void take(const std::string& whose, const Check& check, ShopReport& report) {
     if (std::find(list.begin(), list.end(), words) == list.end()) list.push_back(words);
 }
 
-void tell_of_unknown_steels(const Case& c, ShopReport& report) {
+void tell_of_unknown_steels(const files::Case& c, ShopReport& report) {
     std::string names;
     for (const ToolInShop& t : report.tools)
         if (!c.tools[t.tool].make.card) names += (names.empty() ? "'" : ", '") + c.tools[t.tool].name + "'";
@@ -27,7 +27,7 @@ void tell_of_unknown_steels(const Case& c, ShopReport& report) {
         report.not_checked.push_back("strength of the tools: the case names no steel of " + names);
 }
 
-void collect(const Case& c, ShopReport& report) {
+void collect(const files::Case& c, ShopReport& report) {
     for (const StrokeOnPress& s : report.strokes)
         for (const Check& check : s.checks) {
             // the job itself says so
@@ -45,10 +45,10 @@ void collect(const Case& c, ShopReport& report) {
 
 }  // namespace
 
-ShopReport shop_report(const Case& c, const JobResult& job) {
+ShopReport shop_report(const files::Case& c, const JobResult& job) {
     ShopReport report;
     report.cost_asked = c.cost.has_value();
-    report.rates = c.cost ? *c.cost : usual_rates(c);
+    report.rates = c.cost ? *c.cost : files::usual_rates(c);
     for (int i = 0; i < static_cast<int>(job.steps.size()); ++i)
         if (job.steps[i].stroke.solved()) report.strokes.push_back(stroke_on_press(c, job, i));
     report.tools = tools_in_shop(c, job, report.rates.making, report.not_checked);
@@ -59,7 +59,7 @@ ShopReport shop_report(const Case& c, const JobResult& job) {
     return report;
 }
 
-ShopReport look_at_shop(const Case& c, JobResult& job) {
+ShopReport look_at_shop(const files::Case& c, JobResult& job) {
     ShopReport report = shop_report(c, job);
     for (const std::string& finding : report.findings)
         if (std::find(job.findings.begin(), job.findings.end(), finding) == job.findings.end())
@@ -67,4 +67,4 @@ ShopReport look_at_shop(const Case& c, JobResult& job) {
     return report;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/process/process.h"
+#include "scenes/job/run/process.h"
 #include "sim/shop/check.h"
 #include "sim/shop/cost.h"
 #include "sim/shop/line_contact.h"
@@ -17,7 +17,7 @@
 #include "sim/shop/spring_pad.h"
 #include "sim/shop/tool_load.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 // A stroke on the press. Without a press in the case there are no checks.
 struct StrokeOnPress {
@@ -92,10 +92,10 @@ struct ShopReport {
 };
 
 // Throws OutOfRange: a sheet that no blank goes on.
-ShopReport shop_report(const Case& c, const JobResult& job);
+ShopReport shop_report(const files::Case& c, const JobResult& job);
 
 // The same; what speaks against the job goes to the job's own findings.
-ShopReport look_at_shop(const Case& c, JobResult& job);
+ShopReport look_at_shop(const files::Case& c, JobResult& job);
 
 // From which batch on which of two ways is cheaper, as a sentence.
 std::string break_even_words(const std::string& own_name, const shop::CostSheet& own,
@@ -103,9 +103,9 @@ std::string break_even_words(const std::string& own_name, const shop::CostSheet&
 
 // What the steel may be asked to bear over what it bears, the least of section and contact: above 1 within.
 // nothing: no steel, or no stress to speak of.
-std::optional<double> steel_margin(const Case& c, const ToolInShop& tool);
+std::optional<double> steel_margin(const files::Case& c, const ToolInShop& tool);
 
 // mm, along the bend line: the case's, or 10 mm more than the strip on either side.
-double tool_length(const Case& c, const Tool& tool);
+double tool_length(const files::Case& c, const files::Tool& tool);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/shop/shop_parts.h"
+#include "scenes/job/shop/shop_parts.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -14,21 +14,22 @@ constexpr double least_travel = 1.0;    // mm that a spring is chosen for even w
 constexpr double constant_rises = 1.2;  // a cushion of constant force may rise by so much over its travel
 constexpr int counts[] = {1, 2, 3, 4, 6, 8};
 
-const tool::Spring* spring_of(const Tool& tool) {
-    if (const Pad* pad = std::get_if<Pad>(&tool.shape)) return &pad->spring;
-    const Clamp* clamp = std::get_if<Clamp>(&tool.shape);
+const tool::Spring* spring_of(const files::Tool& tool) {
+    if (const files::Pad* pad = std::get_if<files::Pad>(&tool.shape)) return &pad->spring;
+    const files::Clamp* clamp = std::get_if<files::Clamp>(&tool.shape);
     return clamp && clamp->spring ? &*clamp->spring : nullptr;
 }
 
-const WoundSprings* wound_of(const Tool& tool) {
-    if (const Pad* pad = std::get_if<Pad>(&tool.shape)) return pad->wound ? &*pad->wound : nullptr;
-    const Clamp* clamp = std::get_if<Clamp>(&tool.shape);
+const files::WoundSprings* wound_of(const files::Tool& tool) {
+    if (const files::Pad* pad = std::get_if<files::Pad>(&tool.shape))
+        return pad->wound ? &*pad->wound : nullptr;
+    const files::Clamp* clamp = std::get_if<files::Clamp>(&tool.shape);
     return clamp && clamp->wound ? &*clamp->wound : nullptr;
 }
 
-double width_of(const Tool& tool) {
-    if (const Pad* pad = std::get_if<Pad>(&tool.shape)) return pad->block.width;
-    return std::get<Clamp>(tool.shape).block.width;
+double width_of(const files::Tool& tool) {
+    if (const files::Pad* pad = std::get_if<files::Pad>(&tool.shape)) return pad->block.width;
+    return std::get<files::Clamp>(tool.shape).block.width;
 }
 
 // The case's own wire is not named: it is looked at as the first of the list that is drawn so thick.
@@ -38,7 +39,7 @@ const shop::SpringWire& wire_for(double diameter) {
     return shop::spring_wires().back();
 }
 
-SpringAdvice as_given(const Tool& tool, const WoundSprings& wound, double travel,
+SpringAdvice as_given(const files::Tool& tool, const files::WoundSprings& wound, double travel,
                       std::vector<shop::Check>& checks) {
     const shop::SpringWire& wire = wire_for(wound.each.wire);
     SpringAdvice advice;
@@ -67,8 +68,8 @@ SpringAdvice as_given(const Tool& tool, const WoundSprings& wound, double travel
 }
 
 // The fewest that do it.
-std::optional<SpringAdvice> chosen_for(const Case& c, const Tool& tool, const tool::Spring& spring,
-                                       double travel) {
+std::optional<SpringAdvice> chosen_for(const files::Case& c, const files::Tool& tool,
+                                       const tool::Spring& spring, double travel) {
     const double start = spring.preload * c.width, end = start + spring.rate * travel * c.width;
     shop::SpringWish wish;
     wish.travel = travel;
@@ -85,13 +86,13 @@ std::optional<SpringAdvice> chosen_for(const Case& c, const Tool& tool, const to
 
 }  // namespace
 
-std::optional<SpringAdvice> spring_advice(const Case& c, const Tool& tool, double compression,
+std::optional<SpringAdvice> spring_advice(const files::Case& c, const files::Tool& tool, double compression,
                                           std::vector<shop::Check>& checks, std::vector<std::string>& mends) {
     const tool::Spring* spring = spring_of(tool);
     if (!spring) return std::nullopt;
     const double travel = std::max(compression, least_travel);
     std::optional<SpringAdvice> chosen = chosen_for(c, tool, *spring, travel);
-    const WoundSprings* wound = wound_of(tool);
+    const files::WoundSprings* wound = wound_of(tool);
     if (!wound) return chosen;
     std::vector<shop::Check> found;
     const SpringAdvice given = as_given(tool, *wound, travel, found);
@@ -113,4 +114,4 @@ std::optional<SpringAdvice> spring_advice(const Case& c, const Tool& tool, doubl
     return given;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

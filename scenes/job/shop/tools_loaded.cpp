@@ -5,13 +5,13 @@
 #include <map>
 #include <utility>
 
-#include "scenes/case/tool_outline.h"
-#include "scenes/shop/shop_parts.h"
+#include "scenes/files/case/tool_outline.h"
+#include "scenes/job/shop/shop_parts.h"
 #include "sim/errors.h"
 #include "sim/material/flow_curve.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::job {
 
 namespace {
 
@@ -31,12 +31,12 @@ shop::HeldBy held_by(tool::Role role) {
     return role == tool::Role::punch || role == tool::Role::clamp ? shop::HeldBy::top : shop::HeldBy::bottom;
 }
 
-const std::optional<shop::ToolSections>& sections(SectionsOf& known, const Case& c, int tool, int face,
+const std::optional<shop::ToolSections>& sections(SectionsOf& known, const files::Case& c, int tool, int face,
                                                   tool::Role role, std::vector<std::string>& not_checked) {
     const auto [place, fresh] = known.try_emplace({tool, face});
     if (!fresh) return place->second;
     try {
-        place->second = shop::sections_of(tool_outline(c.tools[tool], face), held_by(role));
+        place->second = shop::sections_of(files::tool_outline(c.tools[tool], face), held_by(role));
     } catch (const OutOfRange& error) {
         not_checked.push_back("sections of the tool '" + c.tools[tool].name + "': " + error.wrong);
     }
@@ -75,7 +75,7 @@ std::vector<const State*> hard_states(const stroke::Recording& r, int k) {
 }
 
 // What a tool without a steel is looked at with: the stress that is greatest counts.
-shop::Allowable limits_of(const Tool& tool) {
+shop::Allowable limits_of(const files::Tool& tool) {
     return tool.make.card ? shop::allowables(*tool.make.card) : shop::Allowable{1.0, 1.0, 1.0};
 }
 
@@ -107,9 +107,9 @@ double edge_radius(const tool::ArcOutline& outline, const tool::Vec2& at) {
     return radius;
 }
 
-void look_at_contacts(const Case& c, const tool::ArcOutline& outline,
+void look_at_contacts(const files::Case& c, const tool::ArcOutline& outline,
                       const std::vector<shop::ToolForce>& forces, int step, ToolInShop& t) {
-    const Tool& tool = c.tools[t.tool];
+    const files::Tool& tool = c.tools[t.tool];
     const shop::ToolSteel steel = tool.make.card.value_or(shop::ToolSteel{});
     const double modulus = shop::contact_modulus({steel.youngs_modulus, steel.poisson},
                                                  {c.material.youngs_modulus, c.material.poisson});
@@ -125,8 +125,8 @@ void look_at_contacts(const Case& c, const tool::ArcOutline& outline,
 }
 
 // One tool in one stroke. k: its place among the recording's.
-void look_at_stroke(const Case& c, const JobResult& job, int step, int k, SectionsOf& known, ToolInShop& t,
-                    std::vector<std::string>& not_checked) {
+void look_at_stroke(const files::Case& c, const JobResult& job, int step, int k, SectionsOf& known,
+                    ToolInShop& t, std::vector<std::string>& not_checked) {
     const stroke::Recording& r = job.steps[step].stroke.recording;
     const int face = face_up(c, c.steps[step], t.tool);
     const std::optional<shop::ToolSections>& cuts =
@@ -149,7 +149,7 @@ std::string at_words(const tool::Vec2& at) {
     return words("x %.1f, y %.1f mm", at.x(), at.y());
 }
 
-void judge_section(const Case& c, const WorstSection& worst, ToolInShop& t) {
+void judge_section(const files::Case& c, const WorstSection& worst, ToolInShop& t) {
     const shop::ToolSteel& steel = *c.tools[t.tool].make.card;
     const shop::Allowable limits = shop::allowables(steel);
     const shop::SectionLoad& load = worst.load;
@@ -174,7 +174,7 @@ void judge_section(const Case& c, const WorstSection& worst, ToolInShop& t) {
                                 shop::thickness_that_bears(load, limits)));
 }
 
-void judge_contact(const Case& c, const WorstContact& worst, ToolInShop& t) {
+void judge_contact(const files::Case& c, const WorstContact& worst, ToolInShop& t) {
     const shop::ToolSteel& steel = *c.tools[t.tool].make.card;
     const shop::Allowable limits = shop::allowables(steel);
     const double strength = limits.contact * steel.safety_compression;
@@ -193,8 +193,8 @@ void judge_contact(const Case& c, const WorstContact& worst, ToolInShop& t) {
                             shop::radius_for_pressure(worst.force, modulus, limits.contact)));
 }
 
-void judge(const Case& c, ToolInShop& t) {
-    const Tool& tool = c.tools[t.tool];
+void judge(const files::Case& c, ToolInShop& t) {
+    const files::Tool& tool = c.tools[t.tool];
     if (tool.make.rating)
         t.checks.push_back(
             {"rating", t.peak, *tool.make.rating, "kN/m", shop::judged(t.peak, *tool.make.rating, rated_full),
@@ -213,7 +213,7 @@ double compression_in(const JobResult& job, int step, int k) {
 }
 
 // Tools of a step with their places among the recording's.
-std::vector<std::pair<int, int>> tools_of_step(const Step& step) {
+std::vector<std::pair<int, int>> tools_of_step(const files::Step& step) {
     std::vector<std::pair<int, int>> tools = {{step.punch, 0}, {step.die, 1}};
     int k = 2;
     if (step.pad) tools.emplace_back(*step.pad, k++);
@@ -223,12 +223,12 @@ std::vector<std::pair<int, int>> tools_of_step(const Step& step) {
 
 }  // namespace
 
-int face_up(const Case& c, const Step& step, int tool) {
+int face_up(const files::Case& c, const files::Step& step, int tool) {
     return tool == step.die && std::holds_alternative<tool::VeeDie>(c.tools[tool].shape) ? step.die_face : 1;
 }
 
-std::vector<ToolInShop> tools_in_shop(const Case& c, const JobResult& job, const shop::MakingRates& rates,
-                                      std::vector<std::string>& not_checked) {
+std::vector<ToolInShop> tools_in_shop(const files::Case& c, const JobResult& job,
+                                      const shop::MakingRates& rates, std::vector<std::string>& not_checked) {
     std::map<int, ToolInShop> found;  // in the order of the case
     std::map<int, double> compression;
     SectionsOf known;
@@ -244,11 +244,11 @@ std::vector<ToolInShop> tools_in_shop(const Case& c, const JobResult& job, const
     }
     std::vector<ToolInShop> tools;
     for (auto& [index, t] : found) {
-        const Tool& tool = c.tools[index];
+        const files::Tool& tool = c.tools[index];
         t.made = !tool.make.price;
         t.length = tool_length(c, tool);
         const double density = tool.make.card ? tool.make.card->density : steel_density;
-        t.stock = shop::stock_of(tool_outline(tool, 1), t.length, density, rates);
+        t.stock = shop::stock_of(files::tool_outline(tool, 1), t.length, density, rates);
         judge(c, t);
         t.springs = spring_advice(c, tool, compression[index], t.checks, t.mends);
         tools.push_back(t);
@@ -256,7 +256,7 @@ std::vector<ToolInShop> tools_in_shop(const Case& c, const JobResult& job, const
     return tools;
 }
 
-std::optional<double> steel_margin(const Case& c, const ToolInShop& tool) {
+std::optional<double> steel_margin(const files::Case& c, const ToolInShop& tool) {
     const std::optional<shop::ToolSteel>& card = c.tools[tool.tool].make.card;
     if (!card) return std::nullopt;
     const shop::Allowable limits = shop::allowables(*card);
@@ -266,4 +266,4 @@ std::optional<double> steel_margin(const Case& c, const ToolInShop& tool) {
     return share > 0.0 ? std::optional<double>(1.0 / share) : std::nullopt;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::job

@@ -6,14 +6,14 @@
 #include <chrono>
 #include <utility>
 
-#include "render/window/texture.h"
-#include "scenes/case/read_card.h"
+#include "render/ui/texture.h"
+#include "scenes/files/case/read_card.h"
 #include "scenes/window/bench/controls.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
-using render::Motion;
-using render::Ui;
+using ui::Motion;
+using ui::Ui;
 
 namespace {
 
@@ -26,10 +26,10 @@ struct BenchScene::Inside {
     RememberedBench left;            // from the last time
     std::vector<std::string> cards;  // none: the scene has not been looked at
     BenchTold told;
-    render::Texture texture;
-    std::shared_ptr<render::Pixels> fresh;  // painted, not shown yet
+    ui::Texture texture;
+    std::shared_ptr<picture::Pixels> fresh;  // painted, not shown yet
     BoardSize size;
-    render::Theme theme = render::Theme::light;
+    picture::Theme theme = picture::Theme::light;
     std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
     bool drawn = false;     // the scene has been looked at: before it, nothing is computed
     bool unseen = false;    // something has changed since the last frame
@@ -39,13 +39,13 @@ struct BenchScene::Inside {
 
     void begin() {
         if (!cards.empty()) return;
-        cards = known_cards();
+        cards = files::known_cards();
         state = begin_bench(left);
     }
     BenchWish wish() const;
     void take();
     void look_for_overbend();
-    void draw_picture(Ui& ui);
+    void draw_picture(ui::Ui& ui);
 };
 
 BenchScene::BenchScene(const Remembered& remembered) : in_(std::make_unique<Inside>()) {
@@ -59,7 +59,7 @@ BenchWish BenchScene::Inside::wish() const {
     w.way = state.way;
     w.size = size;
     w.look.theme = theme;
-    w.look.free = scenes::told(state);
+    w.look.free = told(state);
     w.look.let_go = let_go_part(state);
     const bool known = told.shown && !told.shown->readings.empty();
     w.look.line = game_line(state, known ? told.shown->readings.front().free / radians : 0.0);
@@ -101,21 +101,21 @@ void BenchScene::Inside::take() {
     told.looking = looking;
 }
 
-Motion BenchScene::motion() {
+ui::Motion BenchScene::motion() {
     Inside& in = *in_;
     const auto now = std::chrono::steady_clock::now();
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
-    if (!in.drawn) return Motion::still;
+    if (!in.drawn) return ui::Motion::still;
     go_on(in.state, std::min(seconds, 0.1));
     in.take();
     const BenchWish wanted = in.wish();
     const bool fulfilled = in.work.wished() && same(*in.work.wished(), wanted);
     if (!fulfilled && !in.work.busy()) in.work.show(wanted);
-    if (in.unseen) return Motion::moving;
+    if (in.unseen) return ui::Motion::moving;
     const bool waits =
         !fulfilled || in.work.busy() || in.told.looking || in.state.phase == BenchPhase::springing_back;
-    return waits ? Motion::awaiting : Motion::still;
+    return waits ? ui::Motion::awaiting : ui::Motion::still;
 }
 
 void BenchScene::Inside::look_for_overbend() {
@@ -128,15 +128,15 @@ void BenchScene::Inside::look_for_overbend() {
     told.looking = true;
 }
 
-void BenchScene::Inside::draw_picture(Ui& ui) {
+void BenchScene::Inside::draw_picture(ui::Ui& ui) {
     const ImVec2 room = ImGui::GetContentRegionAvail();
     size.width = std::max(1, static_cast<int>(room.x)), size.height = std::max(1, static_cast<int>(room.y));
     size.letter = ImGui::GetFontSize();
     if (texture.width() == 0) {
-        ui.words(told.error.empty() ? "The strip is laid in ..." : told.error, Ui::Weight::muted);
+        ui.words(told.error.empty() ? "The strip is laid in ..." : told.error, ui::Ui::Weight::muted);
         return;
     }
-    const render::PictureInput input = ui.picture("Punch", texture);
+    const ui::PictureInput input = ui.picture("Punch", texture);
     if (input.dragged.y() != 0.0 && told.shown) {
         dragging = true;
         const double limit = deepest(state.setup);
@@ -151,7 +151,7 @@ void BenchScene::Inside::draw_picture(Ui& ui) {
     }
 }
 
-void BenchScene::draw(Ui& ui, render::Theme theme, double) {
+void BenchScene::draw(ui::Ui& ui, picture::Theme theme, double) {
     Inside& in = *in_;
     in.begin();
     in.drawn = true;
@@ -173,7 +173,7 @@ void BenchScene::draw(Ui& ui, render::Theme theme, double) {
 }
 
 void BenchScene::remember(Remembered& remembered) const {
-    if (!in_->cards.empty()) scenes::remember(in_->state, remembered.bench);
+    if (!in_->cards.empty()) remember(in_->state, remembered.bench);
 }
 
 const BenchState& BenchScene::state() const {
@@ -183,4 +183,4 @@ const BenchTold& BenchScene::told() const {
     return in_->told;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

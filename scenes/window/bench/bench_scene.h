@@ -8,7 +8,7 @@
 #include "scenes/window/bench/state.h"
 #include "scenes/window/shared/scene.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 struct BenchTold;
 
@@ -17,8 +17,8 @@ class BenchScene : public Scene {
     explicit BenchScene(const Remembered& remembered);
     ~BenchScene() override;
 
-    render::Motion motion() override;
-    void draw(render::Ui& ui, render::Theme theme, double seconds) override;
+    ui::Motion motion() override;
+    void draw(ui::Ui& ui, picture::Theme theme, double seconds) override;
     void remember(Remembered& remembered) const override;
 
     // ---- for checks
@@ -30,4 +30,4 @@ class BenchScene : public Scene {
     std::unique_ptr<Inside> in_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -11,12 +11,12 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
-using render::DrawingList;
-using render::Point;
-using render::Rect;
-using render::View;
+using picture::DrawingList;
+using picture::Point;
+using picture::Rect;
+using picture::View;
 
 namespace {
 
@@ -25,36 +25,36 @@ constexpr double head_alone = 5.2, head_of_tile = 4.6;  // letters, above the pi
 constexpr double foot_height = 2.6;
 
 std::string angle_words(double angle) {
-    return render::fixed(angle * degrees, 1) + "°";
+    return picture::fixed(angle * degrees, 1) + "°";
 }
 
-void add_words(DrawingList& list, const std::string& words, const Point& at, double size,
-               const render::Colour& c, render::Weight weight = render::Weight::normal,
-               render::Across across = render::Across::left) {
-    render::Text text;
+void add_words(picture::DrawingList& list, const std::string& words, const picture::Point& at, double size,
+               const picture::Colour& c, picture::Weight weight = picture::Weight::normal,
+               picture::Across across = picture::Across::left) {
+    picture::Text text;
     text.words = words, text.at = at, text.size = size, text.colour = c, text.weight = weight;
     text.across = across;
     list.items.emplace_back(std::move(text));
 }
 
 // As large as the width allows, at most `size`.
-void add_fitting(DrawingList& list, const std::string& words, const Point& at, double size, double width,
-                 const render::Colour& c, render::Weight weight = render::Weight::normal) {
-    const double needed = render::text_width(words, size, weight);
+void add_fitting(picture::DrawingList& list, const std::string& words, const picture::Point& at, double size,
+                 double width, const picture::Colour& c, picture::Weight weight = picture::Weight::normal) {
+    const double needed = picture::text_width(words, size, weight);
     add_words(list, words, at, needed > width ? size * width / needed : size, c, weight);
 }
 
-render::StageInfo stage_info(const BentStrip& strip, const BoardPlan& plan, const BoardInfo& info) {
-    render::StageInfo stage;
+picture::StageInfo stage_info(const BentStrip& strip, const BoardPlan& plan, const BoardInfo& info) {
+    picture::StageInfo stage;
     stage.job_title = plan.kind == BenchKind::vee ? "V bend" : "Pure bending";
     stage.step_name = strip.metal.name;
     stage.strip_width = bench_width;
     stage.theme = info.theme;
-    stage.charts = render::Charts::hidden;
-    stage.step_tag = render::StepTag::hidden;
+    stage.charts = picture::Charts::hidden;
+    stage.step_tag = picture::StepTag::hidden;
     stage.colour_limit = plan.colour_limit;
     const double length = strip.recording.blank_position.back();
-    render::BendMark bend;
+    picture::BendMark bend;
     bend.name = "bend";
     bend.blank_position = 0.5 * length;
     bend.reach = 0.5 * length;
@@ -65,11 +65,11 @@ render::StageInfo stage_info(const BentStrip& strip, const BoardPlan& plan, cons
 }
 
 // A list laid on another one.
-void lay_on(DrawingList& list, DrawingList part, const Point& shift) {
-    for (render::Item& item : part.items) {
-        if (auto* text = std::get_if<render::Text>(&item)) text->at += shift;
-        if (auto* shape = std::get_if<render::Shape>(&item)) {
-            for (render::Segment& s : shape->path)
+void lay_on(picture::DrawingList& list, picture::DrawingList part, const picture::Point& shift) {
+    for (picture::Item& item : part.items) {
+        if (auto* text = std::get_if<picture::Text>(&item)) text->at += shift;
+        if (auto* shape = std::get_if<picture::Shape>(&item)) {
+            for (picture::Segment& s : shape->path)
                 s.to += shift, s.handle_start += shift, s.handle_end += shift;
             if (shape->clip) shape->clip->x += shift.x(), shape->clip->y += shift.y();
         }
@@ -77,21 +77,21 @@ void lay_on(DrawingList& list, DrawingList part, const Point& shift) {
     }
 }
 
-Rect picture_box(const BoardPlan& plan, std::size_t i) {
+picture::Rect picture_box(const BoardPlan& plan, std::size_t i) {
     const double head = (plan.tiles.size() == 1 ? head_alone : head_of_tile) * plan.size.letter;
-    Rect box = plan.tiles[i];
+    picture::Rect box = plan.tiles[i];
     box.y += head, box.height -= head;
     return box;
 }
 
-render::PictureSize stage_size(const Rect& box) {
+picture::PictureSize stage_size(const picture::Rect& box) {
     return {static_cast<int>(box.width), static_cast<int>(box.height)};
 }
 
 // Loaded, free and springback, each under its word.
-void add_angles_alone(DrawingList& list, const BentStrip& s, const Rect& tile, const BoardPlan& plan,
-                      const BoardInfo& info) {
-    const render::ThemeColours& colours = render::theme_colours(info.theme);
+void add_angles_alone(picture::DrawingList& list, const BentStrip& s, const picture::Rect& tile,
+                      const BoardPlan& plan, const BoardInfo& info) {
+    const picture::ThemeColours& colours = picture::theme_colours(info.theme);
     const double u = plan.size.letter, part = tile.width / 3.0;
     const bool told = info.free == FreeAngle::told;
     const std::pair<const char*, std::string> figures[] = {
@@ -102,23 +102,23 @@ void add_angles_alone(DrawingList& list, const BentStrip& s, const Rect& tile, c
         const double x = tile.x + part * i + 0.4 * u;
         add_words(list, figures[i].first, {x, tile.y + 1.3 * u}, 1.3 * u, colours.muted);
         add_fitting(list, figures[i].second, {x, tile.y + 4.4 * u}, 3.3 * u, part - 0.8 * u, colours.ink,
-                    i == 1 ? render::Weight::bold : render::Weight::normal);
+                    i == 1 ? picture::Weight::bold : picture::Weight::normal);
     }
 }
 
 // A sample of its curve in the charts stands before the name.
-void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const Rect& tile,
+void add_angles_of_tile(picture::DrawingList& list, const BentStrip& s, int number, const picture::Rect& tile,
                         const BoardPlan& plan, const BoardInfo& info) {
-    const render::ThemeColours& colours = render::theme_colours(info.theme);
+    const picture::ThemeColours& colours = picture::theme_colours(info.theme);
     const double u = plan.size.letter, x = tile.x + 0.3 * u, room = tile.width - 0.6 * u;
     const bool told = info.free == FreeAngle::told;
-    const render::CurveLook curve = render::curve_look({info.theme, u}, number);
-    render::Shape sample;
-    sample.path = render::polyline({{x, tile.y + 0.85 * u}, {x + 2.6 * u, tile.y + 0.85 * u}});
+    const chart::CurveLook curve = chart::curve_look({info.theme, u}, number);
+    picture::Shape sample;
+    sample.path = picture::polyline({{x, tile.y + 0.85 * u}, {x + 2.6 * u, tile.y + 0.85 * u}});
     sample.stroke = curve.colour, sample.dash = curve.dash, sample.line_width = 1.5 * curve.width;
     list.items.emplace_back(std::move(sample));
     add_fitting(list, s.metal.name, {x + 3.1 * u, tile.y + 1.3 * u}, 1.35 * u, room - 3.1 * u, colours.ink,
-                render::Weight::bold);
+                picture::Weight::bold);
     add_fitting(list, angle_words(s.loaded) + " \u2192 " + (told ? angle_words(s.free) : "?"),
                 {x, tile.y + 3.4 * u}, 2.1 * u, 0.62 * room, colours.ink);
     add_fitting(list, told ? "back " + angle_words(s.springback()) : "back ?",
@@ -157,58 +157,59 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
         plan.tiles.push_back({column * (w + gap), row * (h + gap), std::floor(w), std::floor(h)});
     }
     std::vector<const stroke::Recording*> recordings;
-    plan.height = plan.stress = plan.curvature = plan.moment = render::nothing_yet();
+    plan.height = plan.stress = plan.curvature = plan.moment = chart::nothing_yet();
     plan.travel = plan.force = {0.0, 0.0};
     for (std::size_t i = 0; i < strips.size(); ++i) {
         const BentStrip& s = strips[i];
         recordings.push_back(&s.recording);
         if (count == 1)
-            plan.views.push_back(render::choose_view(s.recording, stage_size(picture_box(plan, i)),
-                                                     stage_info(s, plan, BoardInfo())));
+            plan.views.push_back(picture::choose_view(s.recording, stage_size(picture_box(plan, i)),
+                                                      stage_info(s, plan, BoardInfo())));
         else
-            plan.views.push_back(render::choose_panel_view(
+            plan.views.push_back(picture::choose_panel_view(
                 s.recording, {0.0, s.held_moment(), s.free_moment()}, picture_box(plan, i), 0.9 * u));
-        const render::SectionNow now = render::section_now(s.recording, s.free_moment(), s.section_at);
-        const auto widen = [](render::Extent& all, const render::Extent& one) {
+        const chart::SectionNow now = chart::section_now(s.recording, s.free_moment(), s.section_at);
+        const auto widen = [](chart::Extent& all, const chart::Extent& one) {
             all.take_in(one.low), all.take_in(one.high);
         };
         widen(plan.height, now.height), widen(plan.stress, now.stress);
         widen(plan.curvature, now.curvature), widen(plan.moment, now.moment);
-        for (const render::ForcePoint& p : render::force_travel(s.recording, bench_width).loading)
+        for (const chart::ForcePoint& p : chart::force_travel(s.recording, bench_width).loading)
             plan.travel.take_in(p.travel), plan.force.take_in(p.force);
     }
-    plan.colour_limit = render::colour_limit(recordings, render::Colouring::hoop_stress);
+    plan.colour_limit = picture::colour_limit(recordings, picture::Colouring::hoop_stress);
     return plan;
 }
 
-DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan, const BoardInfo& info) {
-    const render::ThemeColours& colours = render::theme_colours(info.theme);
-    DrawingList list;
+picture::DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan,
+                                const BoardInfo& info) {
+    const picture::ThemeColours& colours = picture::theme_colours(info.theme);
+    picture::DrawingList list;
     list.title = "springback bench";
     list.width = plan.size.width, list.height = plan.size.height;
     list.background = colours.page;
     for (std::size_t i = 0; i < strips.size() && i < plan.tiles.size(); ++i) {
         const BentStrip& s = strips[i];
-        const Rect box = picture_box(plan, i);
+        const picture::Rect box = picture_box(plan, i);
         const double at = moment_at(s, info.let_go);
         const bool back = info.let_go > 0.0;
         if (strips.size() == 1) {
             add_angles_alone(list, s, plan.tiles[i], plan, info);
-            render::StageInfo stage = stage_info(s, plan, info);
+            picture::StageInfo stage = stage_info(s, plan, info);
             stage.caption = back ? "Let go: the strip springs back" : "Pressed";
             if (info.let_go >= 1.0) stage.caption = "Free: nothing touches the strip";
             if (back) stage.ghost = s.held_moment();
-            lay_on(list, render::draw_stage(s.recording, at, stage, stage_size(box), plan.views[i]),
+            lay_on(list, picture::draw_stage(s.recording, at, stage, stage_size(box), plan.views[i]),
                    {box.x, box.y});
         } else {
             add_angles_of_tile(list, s, static_cast<int>(i), plan.tiles[i], plan, info);
-            render::PanelInfo panel;
+            picture::PanelInfo panel;
             panel.unit = 0.9 * plan.size.letter;
             panel.theme = info.theme;
             panel.colour_limit = plan.colour_limit;
-            panel.words = render::ToolWords::hidden;
+            panel.words = picture::ToolWords::hidden;
             if (back) panel.ghost = s.held_moment();
-            render::add_panel(list, s.recording, at, panel, plan.views[i]);
+            picture::add_panel(list, s.recording, at, panel, plan.views[i]);
         }
     }
     if (!info.line.empty()) {
@@ -220,4 +221,4 @@ DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& pl
     return list;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

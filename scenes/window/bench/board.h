@@ -12,7 +12,7 @@
 #include "render/picture/stage.h"
 #include "scenes/window/bench/press.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 enum class FreeAngle { told, hidden };
 
@@ -26,26 +26,26 @@ bool same(const BoardSize& a, const BoardSize& b);
 struct BoardPlan {
     BoardSize size;
     BenchKind kind = BenchKind::vee;
-    std::vector<render::Rect> tiles;  // of each strip, with its words
-    std::vector<render::View> views;  // of their pictures, on the board
-    render::Rect charts, foot;
+    std::vector<picture::Rect> tiles;  // of each strip, with its words
+    std::vector<picture::View> views;  // of their pictures, on the board
+    picture::Rect charts, foot;
     double colour_limit = 0.0;  // MPa
-    render::Extent height, stress, curvature, moment, travel, force;
+    chart::Extent height, stress, curvature, moment, travel, force;
 };
 // Throws OutOfRange: a size without room.
 BoardPlan plan_board(const BenchPress& press, const BoardSize& size);
 
 struct BoardInfo {
-    render::Theme theme = render::Theme::light;
+    picture::Theme theme = picture::Theme::light;
     FreeAngle free = FreeAngle::told;
     double let_go = 0.0;  // part of the way from the loaded state to the free one, 0 to 1
     std::string line;     // one more line, large
 };
-render::DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan,
-                               const BoardInfo& info);
+picture::DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan,
+                                const BoardInfo& info);
 
 // The charts alone, one below the other; see draw_board.
-void add_bench_charts(render::DrawingList& list, const std::vector<BentStrip>& strips, const BoardPlan& plan,
+void add_bench_charts(picture::DrawingList& list, const std::vector<BentStrip>& strips, const BoardPlan& plan,
                       const BoardInfo& info);
 
 // A strip's moment at that part of its way back.
@@ -53,4 +53,4 @@ double moment_at(const BentStrip& strip, double let_go);
 
 constexpr double bench_width = 20.0;  // mm, of the strip, where forces are told
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -8,96 +8,99 @@
 #include "render/chart/section_now.h"
 #include "scenes/window/bench/board.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
-using render::ChartFrame;
-using render::ChartInfo;
-using render::DrawingList;
-using render::Point;
-using render::Rect;
+using chart::ChartFrame;
+using chart::ChartInfo;
+using picture::DrawingList;
+using picture::Point;
+using picture::Rect;
 
 namespace {
 
-std::vector<Point> points(const std::vector<render::SectionPoint>& path) {
-    std::vector<Point> found;
+std::vector<picture::Point> points(const std::vector<chart::SectionPoint>& path) {
+    std::vector<picture::Point> found;
     found.reserve(path.size());
-    for (const render::SectionPoint& p : path) found.emplace_back(p.curvature, p.moment);
+    for (const chart::SectionPoint& p : path) found.emplace_back(p.curvature, p.moment);
     return found;
 }
 
-render::CurveLook thin(render::CurveLook look) {
+chart::CurveLook thin(chart::CurveLook look) {
     look.dash = {4.0 * look.width, 3.0 * look.width};
     return look;
 }
 
 struct Sheets {
-    DrawingList& list;
+    picture::DrawingList& list;
     const std::vector<BentStrip>& strips;
     const BoardPlan& plan;
     const BoardInfo& info;
-    render::ChartLook look;
-    std::vector<render::SectionNow> sections;
+    chart::ChartLook look;
+    std::vector<chart::SectionNow> sections;
 
-    ChartFrame frame(const Rect& box, const char* across, const char* up, const render::Extent& x,
-                     const render::Extent& y) {
-        ChartInfo chart;
+    chart::ChartFrame frame(const picture::Rect& box, const char* across, const char* up,
+                            const chart::Extent& x, const chart::Extent& y) {
+        chart::ChartInfo chart;
         chart.across_words = across, chart.up_words = up;
         chart.across = x, chart.up = y;
-        return render::add_frame(list, box, chart, look);
+        return chart::add_frame(list, box, chart, look);
     }
 
-    void moments(const Rect& box) {
-        ChartFrame f = frame(box, "curvature, 1/mm", "moment, N mm per mm", plan.curvature, plan.moment);
+    void moments(const picture::Rect& box) {
+        chart::ChartFrame f =
+            frame(box, "curvature, 1/mm", "moment, N mm per mm", plan.curvature, plan.moment);
         for (std::size_t i = 0; i < strips.size(); ++i) {
-            const render::CurveLook curve = render::curve_look(look, static_cast<int>(i));
-            render::add_curve(list, f, points(sections[i].loading), curve);
-            render::add_curve(list, f, points(sections[i].let_go), thin(curve));
-            render::add_dot(list, f, {sections[i].at.curvature, sections[i].at.moment}, curve.colour);
+            const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
+            chart::add_curve(list, f, points(sections[i].loading), curve);
+            chart::add_curve(list, f, points(sections[i].let_go), thin(curve));
+            chart::add_dot(list, f, {sections[i].at.curvature, sections[i].at.moment}, curve.colour);
         }
     }
 
-    void stresses(const Rect& box) {
-        ChartFrame f = frame(box, "hoop stress, MPa", "height, mm", plan.stress, plan.height);
+    void stresses(const picture::Rect& box) {
+        chart::ChartFrame f = frame(box, "hoop stress, MPa", "height, mm", plan.stress, plan.height);
         for (std::size_t i = 0; i < strips.size(); ++i) {
-            std::vector<Point> values;
-            for (const render::LayerPoint& l : sections[i].layers) values.emplace_back(l.stress, l.height);
-            render::add_curve(list, f, values, render::curve_look(look, static_cast<int>(i)));
+            std::vector<picture::Point> values;
+            for (const chart::LayerPoint& l : sections[i].layers) values.emplace_back(l.stress, l.height);
+            chart::add_curve(list, f, values, chart::curve_look(look, static_cast<int>(i)));
         }
     }
 
-    void forces(const Rect& box) {
-        ChartFrame f = frame(box, "travel, mm", "force on 20 mm of width, kN", plan.travel, plan.force);
+    void forces(const picture::Rect& box) {
+        chart::ChartFrame f =
+            frame(box, "travel, mm", "force on 20 mm of width, kN", plan.travel, plan.force);
         for (std::size_t i = 0; i < strips.size(); ++i) {
-            const render::CurveLook curve = render::curve_look(look, static_cast<int>(i));
-            const render::ForceTravel force =
-                render::force_travel(strips[i].recording, bench_width, moment_at(strips[i], info.let_go));
-            std::vector<Point> down, back;
-            for (const render::ForcePoint& p : force.loading) down.emplace_back(p.travel, p.force);
+            const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
+            const chart::ForceTravel force =
+                chart::force_travel(strips[i].recording, bench_width, moment_at(strips[i], info.let_go));
+            std::vector<picture::Point> down, back;
+            for (const chart::ForcePoint& p : force.loading) down.emplace_back(p.travel, p.force);
             if (info.let_go > 0.0)
-                for (const render::ForcePoint& p : force.going_back)
+                for (const chart::ForcePoint& p : force.going_back)
                     if (p.travel >= force.now->travel) back.emplace_back(p.travel, p.force);
-            render::add_curve(list, f, down, curve);
-            render::add_curve(list, f, back, thin(curve));
-            if (force.now) render::add_dot(list, f, {force.now->travel, force.now->force}, curve.colour);
+            chart::add_curve(list, f, down, curve);
+            chart::add_curve(list, f, back, thin(curve));
+            if (force.now) chart::add_dot(list, f, {force.now->travel, force.now->force}, curve.colour);
         }
     }
 };
 
 }  // namespace
 
-void add_bench_charts(DrawingList& list, const std::vector<BentStrip>& strips, const BoardPlan& plan,
+void add_bench_charts(picture::DrawingList& list, const std::vector<BentStrip>& strips, const BoardPlan& plan,
                       const BoardInfo& info) {
     Sheets sheets{list, strips, plan, info, {info.theme, 0.86 * plan.size.letter}, {}};
     for (const BentStrip& s : strips)
-        sheets.sections.push_back(render::section_now(s.recording, moment_at(s, info.let_go), s.section_at));
+        sheets.sections.push_back(chart::section_now(s.recording, moment_at(s, info.let_go), s.section_at));
     const int count = plan.kind == BenchKind::vee ? 3 : 2;
     const auto box = [&](int i) {
         const double h = plan.charts.height / count;
-        return Rect{plan.charts.x, plan.charts.y + h * i, plan.charts.width, h - 0.5 * plan.size.letter};
+        return picture::Rect{plan.charts.x, plan.charts.y + h * i, plan.charts.width,
+                             h - 0.5 * plan.size.letter};
     };
     sheets.moments(box(0));
     sheets.stresses(box(1));
     if (count == 3) sheets.forces(box(2));
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

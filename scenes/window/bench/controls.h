@@ -6,10 +6,10 @@
 #include <string>
 #include <vector>
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/bench/state.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 struct BenchTold {
     std::optional<BenchTrouble> trouble;  // with what is set up
@@ -22,7 +22,7 @@ struct BenchTold {
 
 enum class BenchAsked { nothing, overbend };
 
-BenchAsked draw_bench_controls(render::Ui& ui, BenchState& state, const std::vector<std::string>& cards,
+BenchAsked draw_bench_controls(ui::Ui& ui, BenchState& state, const std::vector<std::string>& cards,
                                const BenchTold& told);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -4,7 +4,7 @@
 #include <charconv>
 #include <cmath>
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 bool add_guess(GuessGame& game, const std::string& typed) {
     const std::string digits = "0123456789.,";
@@ -45,4 +45,4 @@ Round next_round(std::mt19937& chance, const std::vector<std::string>& cards, co
     return round;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -8,7 +8,7 @@
 
 #include "scenes/window/bench/setup.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 struct Guess {
     std::string who;  // may be empty
@@ -45,4 +45,4 @@ struct Round {
 };
 Round next_round(std::mt19937& chance, const std::vector<std::string>& cards, const std::string& last);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

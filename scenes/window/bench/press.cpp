@@ -6,31 +6,31 @@
 #include <utility>
 
 #include "render/chart/bent_section.h"
-#include "scenes/process/profile.h"
+#include "scenes/job/run/profile.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
 // One strip in the press.
 struct Place {
-    StripStroke stroke;
+    job::StripStroke stroke;
     std::unique_ptr<stroke::LiveStroke> live;
 };
 
-BentStrip read(const BenchMetal& metal, const StripStroke& s, stroke::StrokeResult result) {
+BentStrip read(const BenchMetal& metal, const job::StripStroke& s, stroke::StrokeResult result) {
     BentStrip bent;
     bent.metal = metal;
     bent.recording = std::move(result.recording);
     const double left = s.bends.front().left, right = s.bends.front().right;
     const stroke::State& held = bent.recording.states[static_cast<std::size_t>(bent.held_moment())];
-    const BendShape loaded = bend_shape(bent.recording, held, left, right);
-    const BendShape free = bend_shape(bent.recording, bent.recording.states.back(), left, right);
+    const job::BendShape loaded = job::bend_shape(bent.recording, held, left, right);
+    const job::BendShape free = job::bend_shape(bent.recording, bent.recording.states.back(), left, right);
     bent.loaded = loaded.angle, bent.radius_loaded = loaded.inside_radius;
     bent.free = free.angle, bent.radius_free = free.inside_radius;
-    bent.section_at = render::find_section(bent.recording, left, right).blank_position;
+    bent.section_at = chart::find_section(bent.recording, left, right).blank_position;
     return bent;
 }
 
@@ -38,7 +38,7 @@ BentStrip read(const BenchMetal& metal, const StripStroke& s, stroke::StrokeResu
 
 struct BenchPress::Inside {
     BenchSetup setup;
-    std::vector<Place> places;
+    std::vector<picture::Place> places;
     std::vector<BentStrip> strips, deepest;
     double limit = 0.0;
     std::string limited_by;
@@ -46,7 +46,7 @@ struct BenchPress::Inside {
     // As far as each goes.
     BentStrip bend(std::size_t i, double way) {
         if (setup.kind == BenchKind::pure) return bend_purely(setup, static_cast<int>(i), way);
-        Place& p = places[i];
+        picture::Place& p = places[i];
         const double reached = p.live->press_to(way);
         BentStrip bent = read(setup.metals[i], p.stroke, p.live->let_go());
         if (reached < way - 1e-6) bent.held_by = p.live->held_by();
@@ -68,11 +68,11 @@ BenchPress::BenchPress(const BenchSetup& setup) : in_(std::make_unique<Inside>()
     in_->setup = setup;
     if (setup.kind == BenchKind::vee)
         for (std::size_t i = 0; i < setup.metals.size(); ++i) {
-            StripStroke s = vee_stroke(vee_of(setup, static_cast<int>(i)));
+            job::StripStroke s = job::vee_stroke(vee_of(setup, static_cast<int>(i)));
             auto live = std::make_unique<stroke::LiveStroke>(s.scene, stroke::StrokeOptions());
             in_->places.push_back({std::move(s), std::move(live)});
         }
-    in_->limit = scenes::deepest(setup);
+    in_->limit = deepest(setup);
     // The least of them is the limit of all.
     for (int turn = 0; turn < 3; ++turn) {
         in_->deepest = in_->bend_all(in_->limit);
@@ -136,10 +136,10 @@ Overbend overbend_for(const BenchSetup& setup, int metal, double wanted,
     options.record = false;
     options.progress = [&](double, double) { return goes_on(); };
     stroke::Stop stop{stroke::StopKind::free_angle, wanted};
-    const VeeResult r = bend_vee(vee_of(setup, metal), stop, options);
+    const job::VeeResult r = job::bend_vee(vee_of(setup, metal), stop, options);
     found.loaded = r.loaded, found.free = r.free, found.way = r.stroke.stop_travel;
     if (r.stroke.outcome != stroke::Outcome::reached) found.reason = r.stroke.reason;
     return found;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -17,7 +17,7 @@
 #include "scenes/window/bench/setup.h"
 #include "sim/stroke/live_stroke.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // One strip as it was bent last: from placed to free.
 struct BentStrip {
@@ -28,7 +28,7 @@ struct BentStrip {
     double section_at = 0.0;                        // mm of the blank: where it is bent most
     std::string held_by;                            // why it went no further; empty: it did
     double springback() const { return loaded - free; }
-    double held_moment() const { return render::loaded_moment(recording); }
+    double held_moment() const { return picture::loaded_moment(recording); }
     double free_moment() const { return static_cast<double>(recording.states.size()) - 1.0; }
 };
 
@@ -67,4 +67,4 @@ struct Overbend {
 Overbend overbend_for(const BenchSetup& setup, int metal, double wanted,
                       const std::function<bool()>& goes_on);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -7,7 +7,7 @@
 #include "sim/material/pure_bending.h"
 #include "sim/material/section.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -77,4 +77,4 @@ BentStrip bend_purely(const BenchSetup& setup, int metal, double curvature) {
     return bent;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -3,12 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/read_card.h"
 #include "sim/errors.h"
 #include "sim/material/flow_curve.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -79,7 +79,7 @@ double hardening_of(const material::Card& card) {
 }
 
 BenchMetal metal_of(const std::string& name) {
-    const material::Card card = read_card(name, ".");
+    const material::Card card = files::read_card(name, ".");
     return {name, name, card.youngs_modulus, yield_of(card), hardening_of(card)};
 }
 
@@ -91,7 +91,7 @@ void rename(BenchMetal& metal) {
 }
 
 material::Card card_of(const BenchMetal& metal) {
-    material::Card card = read_card(metal.card, ".");
+    material::Card card = files::read_card(metal.card, ".");
     if (differs(metal.yield, yield_of(card)) || differs(metal.hardening, hardening_of(card)))
         card.hardening =
             std::visit(Through{metal.yield, metal.hardening, card.youngs_modulus}, card.hardening);
@@ -106,8 +106,8 @@ material::Card card_of(const BenchMetal& metal) {
     return card;
 }
 
-VeeBend vee_of(const BenchSetup& s, int metal) {
-    VeeBend bend;
+job::VeeBend vee_of(const BenchSetup& s, int metal) {
+    job::VeeBend bend;
     bend.material = card_of(s.metals[static_cast<std::size_t>(metal)]);
     bend.thickness = s.thickness;
     bend.friction = s.friction;
@@ -149,11 +149,11 @@ std::optional<BenchTrouble> trouble_of(const BenchSetup& s) {
             words("This nose and the strip round it do not fit into the opening: %.2f mm at most.",
                   std::floor(100.0 * room) / 100.0)};
     try {
-        for (std::size_t i = 0; i < s.metals.size(); ++i) vee_stroke(vee_of(s, static_cast<int>(i)));
+        for (std::size_t i = 0; i < s.metals.size(); ++i) job::vee_stroke(vee_of(s, static_cast<int>(i)));
     } catch (const OutOfRange& error) {
         return BenchTrouble{BenchSlider::nose, error.what()};
     }
     return {};
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -9,9 +9,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/process/vee_bend.h"
+#include "scenes/job/run/vee_bend.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 enum class BenchKind { vee, pure };
 
@@ -55,7 +55,7 @@ material::Card card_of(const BenchMetal& metal);
 double yield_of(const material::Card& card);
 double hardening_of(const material::Card& card);
 
-VeeBend vee_of(const BenchSetup& setup, int metal);
+job::VeeBend vee_of(const BenchSetup& setup, int metal);
 
 // How far the slider of the travel goes, if the strip goes along: a strip is then bent to some 120 degrees.
 // In pure bending the way is the curvature, and the strip is as long as makes it half a turn there.
@@ -70,4 +70,4 @@ struct BenchTrouble {
 };
 std::optional<BenchTrouble> trouble_of(const BenchSetup& setup);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

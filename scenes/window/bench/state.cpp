@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/case_error.h"
+#include "scenes/files/case/case_error.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -21,7 +21,7 @@ std::optional<BenchMetal> known_metal(const RememberedMetal& left) {
     BenchMetal metal;
     try {
         metal = metal_of(left.card);
-    } catch (const CaseError&) {
+    } catch (const files::CaseError&) {
         return {};
     }
     take(left.modulus, moduli, metal.modulus);
@@ -193,4 +193,4 @@ std::string game_line(const BenchState& state, double angle) {
                  best.angle, std::abs(all.front().off));
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -12,7 +12,7 @@
 #include "scenes/window/bench/work.h"
 #include "scenes/window/shared/remembered.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 enum class BenchPhase { pressed, springing_back, free };
 
@@ -61,4 +61,4 @@ FreeAngle told(const BenchState& state);
 // The round in one line, with the true angle of the first strip, in degrees.
 std::string game_line(const BenchState& state, double angle);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

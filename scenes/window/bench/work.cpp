@@ -5,7 +5,7 @@
 #include <exception>
 #include <utility>
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -53,8 +53,8 @@ struct BenchWork::Bench {
         shown.bend_seconds = seconds_since(begin);
         begin = std::chrono::steady_clock::now();
         if (!plan || !same(plan->size, wish.size)) plan = plan_board(*press, wish.size);
-        shown.board = std::make_shared<render::Pixels>();
-        render::paint(draw_board(press->strips(), *plan, wish.look), *shown.board);
+        shown.board = std::make_shared<picture::Pixels>();
+        picture::paint(draw_board(press->strips(), *plan, wish.look), *shown.board);
         shown.paint_seconds = seconds_since(begin);
         for (const BentStrip& s : press->strips())
             shown.readings.push_back({s.metal.name, s.loaded, s.free, s.radius_loaded, s.radius_free});
@@ -72,4 +72,4 @@ void BenchWork::show(const BenchWish& wish) {
     background_.start_next([bench = bench_, wish](const Wanted&) { return bench->show(wish); });
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -12,7 +12,7 @@
 #include "scenes/window/bench/board.h"
 #include "scenes/window/shared/background.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 struct BenchWish {
     BenchSetup setup;
@@ -32,7 +32,7 @@ struct BenchReading {
 struct BenchShown {
     BenchWish wish;
     std::optional<BenchTrouble> trouble;  // then there is nothing but this
-    std::shared_ptr<render::Pixels> board;
+    std::shared_ptr<picture::Pixels> board;
     std::vector<BenchReading> readings;
     double way = 0.0;  // as it was reached
     double limit = 0.0;
@@ -57,4 +57,4 @@ class BenchWork {
     Background<BenchShown> background_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

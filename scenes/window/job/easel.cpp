@@ -5,23 +5,23 @@
 #include "scenes/window/job/section_picture.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-bool same_zoom(const render::Zoom& a, const render::Zoom& b) {
+bool same_zoom(const picture::Zoom& a, const picture::Zoom& b) {
     return a.times == b.times && a.shift == b.shift;
 }
 
-bool is_fit(const render::Zoom& zoom) {
-    return same_zoom(zoom, render::Zoom{});
+bool is_fit(const picture::Zoom& zoom) {
+    return same_zoom(zoom, picture::Zoom{});
 }
 
-render::ViewOptions view_options(const Reel& reel, int stroke) {
-    render::ViewOptions options;
+picture::ViewOptions view_options(const Reel& reel, int stroke) {
+    picture::ViewOptions options;
     options.charts = reel.options.charts;
     options.lens = reel.options.lens;
-    for (const render::BendMark& bend : reel.film.strokes[stroke].bends)
+    for (const picture::BendMark& bend : reel.film.strokes[stroke].bends)
         options.bend_lines.push_back(bend.blank_position);
     return options;
 }
@@ -41,20 +41,20 @@ bool same(const Wish& a, const Wish& b) {
 }
 
 int layer_in(const Reel& reel, int stroke, const SectionMark& mark) {
-    const Step& step = reel.job->c.steps[reel.steps[stroke]];
+    const files::Step& step = reel.job->c.steps[reel.steps[stroke]];
     const int layers = reel.film.strokes[stroke].recording->layers();
-    const bool face_down = step.face == Face::down;
+    const bool face_down = step.face == files::Face::down;
     return face_down == mark.face_down ? mark.layer : layers - 1 - mark.layer;
 }
 
 // Used by one thread after the other, never by two at a time.
 struct Easel::Canvas {
     SharedReel reel;
-    render::FrameList frames;  // looks as they are zoomed; no moments
+    film::FrameList frames;  // looks as they are zoomed; no moments
     // Where names and magnifier of each stroke were last placed.
     struct Placed {
-        render::Zoom zoom;
-        render::View view;
+        picture::Zoom zoom;
+        picture::View view;
     };
     std::vector<Placed> placed;
 
@@ -64,53 +64,54 @@ struct Easel::Canvas {
         frames.frames_per_second = reel->frames.frames_per_second;
         frames.looks = reel->frames.looks;
         placed.clear();
-        for (const render::StrokeLook& look : frames.looks) placed.push_back({{}, look.view});
+        for (const film::StrokeLook& look : frames.looks) placed.push_back({{}, look.view});
     }
 
     void look_at(int stroke, const Wish& wish) {
-        render::View& view = frames.looks[stroke].view;
+        picture::View& view = frames.looks[stroke].view;
         Placed& last = placed[stroke];
-        const render::View& fitted = reel->frames.looks[stroke].view;
+        const picture::View& fitted = reel->frames.looks[stroke].view;
         const stroke::Recording& recording = *reel->film.strokes[stroke].recording;
-        const render::PictureSize& size = reel->options.size;
-        const render::ViewOptions options = view_options(*reel, stroke);
-        const std::vector<render::BendMark>& bends = reel->frames.looks[stroke].bends;
+        const picture::PictureSize& size = reel->options.size;
+        const picture::ViewOptions options = view_options(*reel, stroke);
+        const std::vector<picture::BendMark>& bends = reel->frames.looks[stroke].bends;
         if (same_zoom(last.zoom, wish.zoom)) {
             view = last.view;
         } else if (is_fit(wish.zoom)) {
             view = fitted;
             last = {wish.zoom, view};
-        } else if (wish.names == render::Names::placed_anew) {
-            view = render::zoomed(recording, fitted, wish.zoom, size, options, wish.names);
-            view.angles = render::place_angles(recording, view, render::lay_out(size, options.charts), bends);
+        } else if (wish.names == picture::Names::placed_anew) {
+            view = picture::zoomed(recording, fitted, wish.zoom, size, options, wish.names);
+            view.angles =
+                picture::place_angles(recording, view, picture::lay_out(size, options.charts), bends);
             last = {wish.zoom, view};
         } else {
-            const render::Zoom on{wish.zoom.times / last.zoom.times, wish.zoom.shift - last.zoom.shift};
-            view = render::zoomed(recording, last.view, on, size, options, wish.names);
+            const picture::Zoom on{wish.zoom.times / last.zoom.times, wish.zoom.shift - last.zoom.shift};
+            view = picture::zoomed(recording, last.view, on, size, options, wish.names);
             view.angles.assign(bends.size(), std::nullopt);  // their words wait until it rests
         }
         if (view.lens && wish.lens_at) view.lens->blank_position = *wish.lens_at;
     }
 
     struct Drawn {
-        render::DrawingList list;
-        render::Moment moment;
-        render::View view;
+        picture::DrawingList list;
+        film::Moment moment;
+        picture::View view;
     };
     Drawn draw(const Wish& wish) {
         begin(wish.reel);
         Drawn drawn;
-        const render::Moment& m = drawn.moment = moment_of(*reel, wish.at, wish.springback_scale);
+        const film::Moment& m = drawn.moment = moment_of(*reel, wish.at, wish.springback_scale);
         for (const int stroke : {m.stroke, m.from, m.to})
             if (stroke >= 0) look_at(stroke, wish);
         frames.colour_limit =
-            wish.colouring == render::Colouring::hoop_stress ? reel->stress_limit : reel->strain_limit;
-        render::FilmOptions options = reel->options;
+            wish.colouring == picture::Colouring::hoop_stress ? reel->stress_limit : reel->strain_limit;
+        film::FilmOptions options = reel->options;
         options.theme = wish.theme;
         options.colouring = wish.colouring;
         drawn.view = frames.looks[m.stroke].view;
-        drawn.list = render::draw_moment(reel->film, options, frames, m);
-        if (wish.mark && render::in_a_stroke(m.passage))
+        drawn.list = film::draw_moment(reel->film, options, frames, m);
+        if (wish.mark && film::in_a_stroke(m.passage))
             add_section_mark(drawn.list, *reel->film.strokes[m.stroke].recording, drawn_state(*reel, m),
                              drawn.view, wish.mark->blank_position, layer_in(*reel, m.stroke, *wish.mark),
                              wish.theme);
@@ -118,7 +119,7 @@ struct Easel::Canvas {
     }
 };
 
-render::DrawingList Easel::drawing_of(const Wish& wish) {
+picture::DrawingList Easel::drawing_of(const Wish& wish) {
     Canvas canvas;
     return canvas.draw(wish).list;
 }
@@ -126,23 +127,23 @@ render::DrawingList Easel::drawing_of(const Wish& wish) {
 namespace {
 
 // With its path through all strokes that came before.
-render::SectionNow section_of(const Reel& reel, const render::Moment& m, const SectionMark& mark) {
+chart::SectionNow section_of(const Reel& reel, const film::Moment& m, const SectionMark& mark) {
     const auto face = [&](int stroke) { return reel.job->c.steps[reel.steps[stroke]].face; };
-    render::SectionNow now = render::section_now(*reel.film.strokes[m.stroke].recording, m.at,
-                                                 mark.blank_position, layer_in(reel, m.stroke, mark));
+    chart::SectionNow now = chart::section_now(*reel.film.strokes[m.stroke].recording, m.at,
+                                               mark.blank_position, layer_in(reel, m.stroke, mark));
     for (int k = 0; k < m.stroke; ++k)
-        render::put_before(now, *reel.film.strokes[k].recording,
-                           face(k) == face(m.stroke) ? render::Faces::as_now : render::Faces::turned_over);
+        chart::put_before(now, *reel.film.strokes[k].recording,
+                          face(k) == face(m.stroke) ? chart::Faces::as_now : chart::Faces::turned_over);
     return now;
 }
 
 // None where they have no room.
-std::shared_ptr<render::Pixels> paint_charts(const render::SectionNow& section, const Wish& wish,
-                                             const std::shared_ptr<render::Pixels>& into) {
+std::shared_ptr<picture::Pixels> paint_charts(const chart::SectionNow& section, const Wish& wish,
+                                              const std::shared_ptr<picture::Pixels>& into) {
     try {
-        render::paint(draw_section(section, wish.chart_width, wish.chart_height, wish.chart_letter,
-                                   wish.theme, wish.colouring),
-                      *into);
+        picture::paint(draw_section(section, wish.chart_width, wish.chart_height, wish.chart_letter,
+                                    wish.theme, wish.colouring),
+                       *into);
         return into;
     } catch (const OutOfRange&) {
         return nullptr;
@@ -157,8 +158,8 @@ Easel::~Easel() = default;
 void Easel::paint(const Wish& wish) {
     wished_ = wish;
     const auto pixels = [&] {
-        if (spare_.empty()) return std::make_shared<render::Pixels>();
-        std::shared_ptr<render::Pixels> one = spare_.back();
+        if (spare_.empty()) return std::make_shared<picture::Pixels>();
+        std::shared_ptr<picture::Pixels> one = spare_.back();
         spare_.pop_back();
         return one;
     };
@@ -168,7 +169,7 @@ void Easel::paint(const Wish& wish) {
     background_.start_next([canvas = canvas_, wish, picture, section](const Wanted&) {
         const Canvas::Drawn drawn = canvas->draw(wish);
         Painted painted{picture, nullptr, {}, wish, drawn.moment, drawn.view};
-        render::paint(drawn.list, *picture);
+        picture::paint(drawn.list, *picture);
         if (wish.mark) painted.section = section_of(*wish.reel, drawn.moment, *wish.mark);
         if (section) painted.charts = paint_charts(*painted.section, wish, section);
         return painted;
@@ -182,4 +183,4 @@ void Easel::give_back(Painted& painted) {
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -12,7 +12,7 @@
 #include "scenes/window/job/reel.h"
 #include "scenes/window/shared/background.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // A place of the strip that was clicked.
 struct SectionMark {
@@ -25,11 +25,11 @@ struct SectionMark {
 struct Wish {
     SharedReel reel;
     double at = 0.0;
-    render::Theme theme = render::Theme::light;
-    render::Colouring colouring = render::Colouring::hoop_stress;
+    picture::Theme theme = picture::Theme::light;
+    picture::Colouring colouring = picture::Colouring::hoop_stress;
     double springback_scale = 1.0;
-    render::Zoom zoom;
-    render::Names names = render::Names::placed_anew;
+    picture::Zoom zoom;
+    picture::Names names = picture::Names::placed_anew;
     std::optional<double> lens_at;  // mm of the blank; none: the bend
     std::optional<SectionMark> mark;
     int chart_width = 0, chart_height = 0;  // px, of the section's charts; 0: none are wanted
@@ -38,12 +38,12 @@ struct Wish {
 bool same(const Wish& a, const Wish& b);
 
 struct Painted {
-    std::shared_ptr<render::Pixels> picture;
-    std::shared_ptr<render::Pixels> charts;     // none: not wanted, or no room
-    std::optional<render::SectionNow> section;  // of the mark
+    std::shared_ptr<picture::Pixels> picture;
+    std::shared_ptr<picture::Pixels> charts;   // none: not wanted, or no room
+    std::optional<chart::SectionNow> section;  // of the mark
     Wish wish;
-    render::Moment moment;
-    render::View view;  // of the stroke that is shown, as it was zoomed
+    film::Moment moment;
+    picture::View view;  // of the stroke that is shown, as it was zoomed
 };
 
 // The layer of a mark in a stroke of the job, which may have the strip turned over.
@@ -63,7 +63,7 @@ class Easel {
     // What has been finished, once. Throws what drawing threw.
     std::optional<Painted> take() { return background_.take(); }
     // The same as a drawing, for files: on the thread that asks for it.
-    static render::DrawingList drawing_of(const Wish& wish);
+    static picture::DrawingList drawing_of(const Wish& wish);
 
     // Its pixels may be painted over.
     void give_back(Painted& painted);
@@ -71,9 +71,9 @@ class Easel {
   private:
     struct Canvas;  // what the painting thread keeps from picture to picture
     std::shared_ptr<Canvas> canvas_;
-    std::vector<std::shared_ptr<render::Pixels>> spare_;
+    std::vector<std::shared_ptr<picture::Pixels>> spare_;
     std::optional<Wish> wished_;
     Background<Painted> background_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

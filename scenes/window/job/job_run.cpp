@@ -1,34 +1,34 @@
 #include "scenes/window/job/job_run.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 bool RanJob::has_strokes() const {
-    for (const StepResult& step : result.steps)
+    for (const job::StepResult& step : result.steps)
         if (step.stroke.recording.states.size() > 1) return true;
     return false;
 }
 
-RanJob run_job(const Case& c, const Wanted& wanted, RunProgress& progress) {
+RanJob run_job(const files::Case& c, const Wanted& wanted, RunProgress& progress) {
     RanJob job;
     job.c = c;
     progress.step = 0, progress.travel = 0.0;
-    ProcessOptions how;
+    job::ProcessOptions how;
     how.progress = [&](int step, double travel) {
         wanted.check();
         progress.step = step, progress.travel = travel;
     };
     // Cancelled is no std::exception: it goes through.
     try {
-        job.result = run_process(c, how);
+        job.result = job::run_process(c, how);
     } catch (const std::exception& error) {
         job.wrong = error.what();
         return job;
     }
     wanted.check();
     try {
-        job.shop = look_at_shop(c, job.result);
+        job.shop = job::look_at_shop(c, job.result);
         // The recordings are lent to it.
-        job.pattern = pattern_of(c, std::move(job.result));
+        job.pattern = job::pattern_of(c, std::move(job.result));
         job.result = std::move(job.pattern.job);
         job.pattern.job = {};
     } catch (const std::exception& error) {
@@ -37,4 +37,4 @@ RanJob run_job(const Case& c, const Wanted& wanted, RunProgress& progress) {
     return job;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

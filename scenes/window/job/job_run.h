@@ -6,21 +6,21 @@
 #include <memory>
 #include <string>
 
-#include "scenes/case/case.h"
-#include "scenes/process/flat_pattern.h"
-#include "scenes/process/process.h"
-#include "scenes/shop/shop.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/flat_pattern.h"
+#include "scenes/job/run/process.h"
+#include "scenes/job/shop/shop.h"
 #include "scenes/window/shared/background.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 struct RanJob {
-    Case c;
-    JobResult result;  // with what the shop finds against it; ends after a stroke that was not solved
-    ShopReport shop;
-    FlatPattern pattern;  // its job is empty: it is the result beside it
-    int opening = 0;      // jobs of the same opened case, changed or saved under another name, have the same
-    std::string wrong;    // why there are no strokes, or no shop report of them; empty: both are there
+    files::Case c;
+    job::JobResult result;  // with what the shop finds against it; ends after a stroke that was not solved
+    job::ShopReport shop;
+    job::FlatPattern pattern;  // its job is empty: it is the result beside it
+    int opening = 0;    // jobs of the same opened case, changed or saved under another name, have the same
+    std::string wrong;  // why there are no strokes, or no shop report of them; empty: both are there
 
     // Can it be shown: is at least one stroke recorded?
     bool has_strokes() const;
@@ -38,6 +38,6 @@ struct RunProgress {
 
 // Never throws but Cancelled, when it is no longer wanted: what does not go is told in words, in `wrong` and
 // in the result's findings. A job that was not solved is there as far as it went.
-RanJob run_job(const Case& c, const Wanted& wanted, RunProgress& progress);
+RanJob run_job(const files::Case& c, const Wanted& wanted, RunProgress& progress);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -5,7 +5,7 @@
 
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -18,7 +18,7 @@ bool same(const ReelShape& a, const ReelShape& b) {
 
 }  // namespace
 
-void JobWork::run(const Case& c) {
+void JobWork::run(const files::Case& c) {
     running_case_ = c;
     trouble_.clear();
     behind_ = false;
@@ -29,7 +29,7 @@ void JobWork::run(const Case& c) {
     });
 }
 
-void JobWork::run_another(const Case& c) {
+void JobWork::run_another(const files::Case& c) {
     ++opening_;
     usual_travel_.clear();
     run(c);
@@ -72,7 +72,8 @@ bool JobWork::take() {
     if (std::optional<RanJob> ran = runner_.take()) {
         trouble_ = ran->wrong;
         usual_travel_.clear();
-        for (const StepResult& step : ran->result.steps) usual_travel_.push_back(step.stroke.stop_travel);
+        for (const job::StepResult& step : ran->result.steps)
+            usual_travel_.push_back(step.stroke.stop_travel);
         const bool to_be_shown = ran->has_strokes();
         if (to_be_shown || !job_) job_ = std::make_shared<const RanJob>(std::move(*ran));
         if (to_be_shown) make_film();
@@ -97,4 +98,4 @@ bool JobWork::take() {
     return changed;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -9,21 +9,21 @@
 
 #include "scenes/window/job/reel.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // What a film is made for.
 struct ReelShape {
-    render::PictureSize size;
-    render::Lens lens = render::Lens::shown;
-    render::Charts charts = render::Charts::shown;
+    picture::PictureSize size;
+    picture::Lens lens = picture::Lens::shown;
+    picture::Charts charts = picture::Charts::shown;
 };
 
 class JobWork {
   public:
     // Instead of what is running: the same case, changed or not.
-    void run(const Case& c);
+    void run(const files::Case& c);
     // Another case.
-    void run_another(const Case& c);
+    void run_another(const files::Case& c);
     void cancel();
     bool running() const { return runner_.busy(); }
     // In words: "stroke 2 of 6, 3.41 mm"; and about what part of the whole is done, 0 to 1.
@@ -48,7 +48,7 @@ class JobWork {
 
   private:
     void make_film();
-    Case running_case_;
+    files::Case running_case_;
     int opening_ = 0;  // of how many cases
     RunProgress progress_;
     SharedJob job_;
@@ -62,4 +62,4 @@ class JobWork {
     Background<SharedReel> builder_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

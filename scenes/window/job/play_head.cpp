@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -80,4 +80,4 @@ double slower(double speed) {
     return found;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

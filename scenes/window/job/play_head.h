@@ -6,7 +6,7 @@
 
 #include "scenes/window/job/reel.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 enum class Playing { no, yes };
 enum class Looping { no, yes };
@@ -36,4 +36,4 @@ bool go_to_first_interference(PlayHead& head, const Reel& reel);  // false: ther
 double faster(double speed);
 double slower(double speed);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

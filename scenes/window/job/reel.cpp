@@ -4,18 +4,18 @@
 #include <cmath>
 
 #include "render/picture/drawn_springback.h"
-#include "scenes/report/film_data.h"
+#include "scenes/documents/report/film_data.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
 // Frames of strokes, one stretch each, and of interferences in them.
 void find_stretches(Reel& reel) {
-    const std::vector<render::Moment>& moments = reel.frames.moments;
+    const std::vector<film::Moment>& moments = reel.frames.moments;
     for (int i = 0; i < static_cast<int>(moments.size()); ++i) {
-        const render::Moment& m = moments[i];
-        if (!render::in_a_stroke(m.passage)) continue;
+        const film::Moment& m = moments[i];
+        if (!film::in_a_stroke(m.passage)) continue;
         if (reel.strokes.empty() || reel.strokes.back().stroke != m.stroke)
             reel.strokes.push_back({m.stroke, i, i});
         reel.strokes.back().last = i;
@@ -33,13 +33,13 @@ void find_stretches(Reel& reel) {
 
 }  // namespace
 
-SharedReel make_reel(const SharedJob& job, const render::PictureSize& size, render::Lens lens,
-                     render::Charts charts) {
+SharedReel make_reel(const SharedJob& job, const picture::PictureSize& size, picture::Lens lens,
+                     picture::Charts charts) {
     const auto reel = std::make_shared<Reel>();
     reel->job = job;
     for (int i = 0; i < static_cast<int>(job->result.steps.size()); ++i)
         if (job->result.steps[i].stroke.recording.states.size() > 1) reel->steps.push_back(i);
-    reel->film = film_data(job->c, job->result, reel->steps);
+    reel->film = documents::film_data(job->c, job->result, reel->steps);
     reel->film.step_count = static_cast<int>(job->c.steps.size());
     reel->options.size = size;
     reel->options.lens = lens;
@@ -47,23 +47,23 @@ SharedReel make_reel(const SharedJob& job, const render::PictureSize& size, rend
     reel->options.springback_scale = 2.0;
     reel->options.seconds_between = 4.0;
     // With the finished part at its end; a title is not needed in a window that has one.
-    reel->options.cards = render::Cards::shown;
-    reel->frames = render::timeline(reel->film, reel->options);
-    std::vector<render::Moment>& moments = reel->frames.moments;
+    reel->options.cards = film::Cards::shown;
+    reel->frames = film::timeline(reel->film, reel->options);
+    std::vector<film::Moment>& moments = reel->frames.moments;
     moments.erase(std::remove_if(moments.begin(), moments.end(),
-                                 [](const auto& m) { return m.passage == render::Passage::title; }),
+                                 [](const auto& m) { return m.passage == film::Passage::title; }),
                   moments.end());
     std::vector<const stroke::Recording*> recordings;
-    for (const render::StrokeFilm& s : reel->film.strokes) recordings.push_back(s.recording);
-    reel->stress_limit = render::colour_limit(recordings, render::Colouring::hoop_stress);
-    reel->strain_limit = render::colour_limit(recordings, render::Colouring::plastic_strain);
+    for (const film::StrokeFilm& s : reel->film.strokes) recordings.push_back(s.recording);
+    reel->stress_limit = picture::colour_limit(recordings, picture::Colouring::hoop_stress);
+    reel->strain_limit = picture::colour_limit(recordings, picture::Colouring::plastic_strain);
     find_stretches(*reel);
     return reel;
 }
 
-render::Moment moment_of(const Reel& reel, double at, double springback_scale) {
-    render::Moment m = render::moment_at(reel.frames, at);
-    if (m.passage == render::Passage::finished) {
+film::Moment moment_of(const Reel& reel, double at, double springback_scale) {
+    film::Moment m = film::moment_at(reel.frames, at);
+    if (m.passage == film::Passage::finished) {
         m.stroke = static_cast<int>(reel.film.strokes.size()) - 1;
         m.at = static_cast<double>(reel.film.strokes.back().recording->states.size()) - 1.0;
     }
@@ -71,17 +71,17 @@ render::Moment moment_of(const Reel& reel, double at, double springback_scale) {
     return m;
 }
 
-stroke::State drawn_state(const Reel& reel, const render::Moment& m) {
+stroke::State drawn_state(const Reel& reel, const film::Moment& m) {
     const stroke::Recording& recording = *reel.film.strokes[m.stroke].recording;
-    const render::StrokeLook& look = reel.frames.looks[m.stroke];
-    stroke::State actual = render::state_at(recording, m.at);
-    if (m.passage < render::Passage::retract || m.springback_scale == 1.0 || m.at <= look.loaded_at)
+    const film::StrokeLook& look = reel.frames.looks[m.stroke];
+    stroke::State actual = picture::state_at(recording, m.at);
+    if (m.passage < film::Passage::retract || m.springback_scale == 1.0 || m.at <= look.loaded_at)
         return actual;
     double low = 1e300, high = -1e300;
-    for (const render::BendMark& b : look.bends)
+    for (const picture::BendMark& b : look.bends)
         low = std::min(low, b.blank_position), high = std::max(high, b.blank_position);
-    return render::with_larger_springback(recording, render::state_at(recording, look.loaded_at), actual,
-                                          m.springback_scale, 0.5 * (low + high));
+    return picture::with_larger_springback(recording, picture::state_at(recording, look.loaded_at), actual,
+                                           m.springback_scale, 0.5 * (low + high));
 }
 
 int stroke_at(const Reel& reel, double at) {
@@ -114,4 +114,4 @@ double same_place(const Reel& from, double at, const Reel& to) {
     return found->first + part * (found->last - found->first);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -12,7 +12,7 @@
 #include "render/film/timeline.h"
 #include "scenes/window/job/job_run.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // Frames first to last, both among them.
 struct Stretch {
@@ -22,10 +22,10 @@ struct Stretch {
 
 struct Reel {
     SharedJob job;
-    std::vector<int> steps;       // of each stroke of the film, index into the job's steps
-    render::FilmJob film;         // points into the job
-    render::FilmOptions options;  // springback drawn twice as large: see moment_of
-    render::FrameList frames;
+    std::vector<int> steps;     // of each stroke of the film, index into the job's steps
+    film::FilmJob film;         // points into the job
+    film::FilmOptions options;  // springback drawn twice as large: see moment_of
+    film::FrameList frames;
     double stress_limit = 0.0, strain_limit = 0.0;  // ends of the colours' scales
     std::vector<Stretch> strokes;                   // one a stroke: all that is in it
     std::vector<Stretch> interferences;             // in their order
@@ -35,14 +35,14 @@ struct Reel {
 using SharedReel = std::shared_ptr<const Reel>;
 
 // Throws OutOfRange: a size that cannot be, a job without strokes.
-SharedReel make_reel(const SharedJob& job, const render::PictureSize& size, render::Lens lens,
-                     render::Charts charts);
+SharedReel make_reel(const SharedJob& job, const picture::PictureSize& size, picture::Lens lens,
+                     picture::Charts charts);
 
 // What is seen at a frame, between two of them in proportion.
-render::Moment moment_of(const Reel& reel, double at, double springback_scale);
+film::Moment moment_of(const Reel& reel, double at, double springback_scale);
 
 // The strip at a moment within a stroke, with its springback as large as it is drawn.
-stroke::State drawn_state(const Reel& reel, const render::Moment& moment);
+stroke::State drawn_state(const Reel& reel, const film::Moment& moment);
 
 // The stroke at a frame; between two the one to come, at the end the last one.
 int stroke_at(const Reel& reel, double at);
@@ -53,4 +53,4 @@ std::optional<double> frame_of_state(const Reel& reel, int step, double state);
 // The same place in another reel: the same stroke and part of its way.
 double same_place(const Reel& from, double at, const Reel& to);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -3,12 +3,12 @@
 #include <stdexcept>
 #include <system_error>
 
-#include "scenes/case/case_changes.h"
-#include "scenes/case/read_case.h"
-#include "scenes/case/write_case.h"
-#include "scenes/exchange/whole_file.h"
+#include "scenes/files/case/case_changes.h"
+#include "scenes/files/case/read_case.h"
+#include "scenes/files/case/write_case.h"
+#include "scenes/files/whole/whole_file.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -20,14 +20,14 @@ std::string CaseMistake::words() const {
     return (key.empty() ? "" : key + ": ") + wrong + (right.empty() ? "" : "; " + right);
 }
 
-CaseEdits::CaseEdits(const Case& file) : file_(file), now_(file), now_text_(write_case(file)) {
+CaseEdits::CaseEdits(const files::Case& file) : file_(file), now_(file), now_text_(files::write_case(file)) {
     history_.push_back({file, now_text_, ""});
 }
 
-bool CaseEdits::change(const std::string& what, const std::function<void(Case&)>& edit) {
-    Case next = draft();
+bool CaseEdits::change(const std::string& what, const std::function<void(files::Case&)>& edit) {
+    files::Case next = draft();
     edit(next);
-    std::string text = write_case(next);
+    std::string text = files::write_case(next);
     if (text == history_[at_].text) return false;
     history_.resize(at_ + 1);
     history_.push_back({std::move(next), std::move(text), what});
@@ -52,8 +52,8 @@ bool CaseEdits::look() {
     const State& state = history_[at_];
     mistake_.reset();
     try {
-        read_case_text(state.text, state.draft.file);
-    } catch (const CaseError& error) {
+        files::read_case_text(state.text, state.draft.file);
+    } catch (const files::CaseError& error) {
         mistake_ = {error.key, error.wrong, error.right};
     } catch (const std::exception& error) {
         mistake_ = {"", error.what(), ""};
@@ -73,23 +73,23 @@ std::string CaseEdits::redo_words() const {
 }
 
 std::vector<std::string> CaseEdits::changes() const {
-    return case_changes(file_, draft());
+    return files::case_changes(file_, draft());
 }
 
 bool CaseEdits::changed() const {
-    return history_[at_].text != write_case(file_);
+    return history_[at_].text != files::write_case(file_);
 }
 
-bool CaseEdits::read_again(const Case& file) {
+bool CaseEdits::read_again(const files::Case& file) {
     file_ = file;
-    return change("file read again", [&](Case& c) { c = file; });
+    return change("file read again", [&](files::Case& c) { c = file; });
 }
 
 void CaseEdits::save(const std::filesystem::path& file) {
     if (mistake_) throw std::runtime_error("not saved: " + mistake_->words());
     const std::string& text = history_[at_].text;
-    read_case_text(text, file);  // what is written can be read
-    write_whole(file, text);
+    files::read_case_text(text, file);  // what is written can be read
+    files::write_whole(file, text);
     for (State& state : history_) state.draft.file = file.string();
     now_.file = file.string();
     file_ = history_[at_].draft;
@@ -105,4 +105,4 @@ std::filesystem::path name_for_changed(const std::filesystem::path& file) {
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

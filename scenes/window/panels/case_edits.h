@@ -8,9 +8,9 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // Why a case cannot be; as CaseError has it.
 struct CaseMistake {
@@ -23,20 +23,20 @@ struct CaseMistake {
 class CaseEdits {
   public:
     // As it was read.
-    explicit CaseEdits(const Case& file);
+    explicit CaseEdits(const files::Case& file);
 
     // As it stands in the file.
-    const Case& file() const { return file_; }
+    const files::Case& file() const { return file_; }
     // As it was asked for last, even if it cannot be.
-    const Case& draft() const { return history_[at_].draft; }
+    const files::Case& draft() const { return history_[at_].draft; }
     // The last draft that can be: what is run.
-    const Case& now() const { return now_; }
+    const files::Case& now() const { return now_; }
     // Why the draft cannot be. Checked as a case that is read from a file.
     const std::optional<CaseMistake>& mistake() const { return mistake_; }
 
     // what: in words, for undo: "stop of step 2". A change that changes nothing is none.
     // True when the draft can be run and is another case than before.
-    bool change(const std::string& what, const std::function<void(Case&)>& edit);
+    bool change(const std::string& what, const std::function<void(files::Case&)>& edit);
     // The same result.
     bool undo();
     bool redo();
@@ -51,7 +51,7 @@ class CaseEdits {
 
     // The file was read again, and is another: changes made here before can be had back by undo. True when it
     // is another case than `now`.
-    bool read_again(const Case& file);
+    bool read_again(const files::Case& file);
 
     // Writes the draft as a case file, whole or not at all, and goes on from there: it is the file now.
     // Throws std::runtime_error: a draft that cannot be, a place that cannot be written.
@@ -60,12 +60,12 @@ class CaseEdits {
   private:
     bool look();  // at the draft
     struct State {
-        Case draft;
+        files::Case draft;
         std::string text;  // as a file
         std::string what;  // the change that led to it
     };
-    Case file_;
-    Case now_;
+    files::Case file_;
+    files::Case now_;
     std::string now_text_;
     std::vector<State> history_;
     std::size_t at_ = 0;
@@ -75,4 +75,4 @@ class CaseEdits {
 // A name for a changed case beside its file that no file has yet: "hook-changed.toml", "hook-changed-2.toml".
 std::filesystem::path name_for_changed(const std::filesystem::path& file);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -3,15 +3,15 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/case/named_asset.h"
-#include "scenes/case/read_card.h"
+#include "scenes/files/case/named_asset.h"
+#include "scenes/files/case/read_card.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-using render::Ui;
+using ui::Ui;
 
 // As assets name them, and the file's own where it is none of them.
 struct Materials {
@@ -19,28 +19,28 @@ struct Materials {
     bool own = false;  // the first is the file's
 };
 
-Materials materials_for(const Case& file) {
-    static const std::vector<std::string> known = known_names(material_cards);
-    Materials all{known, file.card_origin.from != CardOrigin::From::assets};
+Materials materials_for(const files::Case& file) {
+    static const std::vector<std::string> known = files::known_names(files::material_cards);
+    Materials all{known, file.card_origin.from != files::CardOrigin::From::assets};
     if (all.own) all.names.insert(all.names.begin(), file.material.name + " (of the case)");
     return all;
 }
 
-bool draw_material(Ui& ui, CaseEdits& edits) {
-    const Case& c = edits.draft();
+bool draw_material(ui::Ui& ui, CaseEdits& edits) {
+    const files::Case& c = edits.draft();
     const Materials all = materials_for(edits.file());
-    const bool own_now = c.card_origin.from != CardOrigin::From::assets;
+    const bool own_now = c.card_origin.from != files::CardOrigin::From::assets;
     int chosen = 0;
     if (!own_now)
         chosen = static_cast<int>(
             std::find(all.names.begin() + (all.own ? 1 : 0), all.names.end(), c.material.name) -
             all.names.begin());
     if (!ui.choice("Material", chosen, all.names, "Of the cards that come with the program")) return false;
-    return edits.change("material", [&](Case& next) {
+    return edits.change("material", [&](files::Case& next) {
         if (all.own && chosen == 0) {
             next.material = edits.file().material, next.card_origin = edits.file().card_origin;
         } else {
-            next.material = read_card(all.names[static_cast<std::size_t>(chosen)], {});
+            next.material = files::read_card(all.names[static_cast<std::size_t>(chosen)], {});
             next.card_origin = {};
         }
     });
@@ -48,34 +48,34 @@ bool draw_material(Ui& ui, CaseEdits& edits) {
 
 }  // namespace
 
-void draw_mistake(Ui& ui, const CaseEdits& edits, const std::string& beginning) {
+void draw_mistake(ui::Ui& ui, const CaseEdits& edits, const std::string& beginning) {
     if (beginning.empty() || !edits.mistake() || edits.mistake()->key.rfind(beginning, 0) != 0) return;
-    ui.words(edits.mistake()->words(), Ui::Weight::alarm);
+    ui.words(edits.mistake()->words(), ui::Ui::Weight::alarm);
 }
 
-std::string tool_key(const Case& c, int tool) {
+std::string tool_key(const files::Case& c, int tool) {
     if (c.tools[tool].from_rack) return "";
     int before = 0;
     for (int i = 0; i < tool; ++i) before += c.tools[i].from_rack ? 0 : 1;
     return words("tool[%d]", before + 1);
 }
 
-bool draw_strip_fields(Ui& ui, CaseEdits& edits) {
-    ui.words("Strip", Ui::Weight::heading);
+bool draw_strip_fields(ui::Ui& ui, CaseEdits& edits) {
+    ui.words("Strip", ui::Ui::Weight::heading);
     bool run = draw_material(ui, edits);
     double thickness = edits.draft().thickness;
     if (ui.number("Thickness", thickness, 0.05, 20.0, 0.05, "%.3f mm"))
-        run = edits.change("thickness", [&](Case& c) { c.thickness = thickness; }) || run;
+        run = edits.change("thickness", [&](files::Case& c) { c.thickness = thickness; }) || run;
     double width = edits.draft().width;
     if (ui.number("Strip's width", width, 0.5, 5000.0, 1.0, "%.2f mm", "Along the bend lines"))
-        run = edits.change("width", [&](Case& c) { c.width = width; }) || run;
+        run = edits.change("width", [&](files::Case& c) { c.width = width; }) || run;
     double friction = edits.draft().run.friction;
     if (ui.number("Friction", friction, 0.0, 0.3, 0.01, "%.3f", "Of the strip on all tools"))
-        run = edits.change("friction", [&](Case& c) { c.run.friction = friction; }) || run;
+        run = edits.change("friction", [&](files::Case& c) { c.run.friction = friction; }) || run;
     draw_mistake(ui, edits, "strip");
     draw_mistake(ui, edits, "material");
     draw_mistake(ui, edits, "run");
     return run;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

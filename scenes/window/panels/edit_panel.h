@@ -4,17 +4,17 @@
 
 #include <string>
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/panels/case_edits.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 class EditPanel {
   public:
     // True when the job is to be run again.
-    bool draw(render::Ui& ui, CaseEdits& edits);
+    bool draw(ui::Ui& ui, CaseEdits& edits);
     // The keys alone, while the panel is not shown: undo and redo.
-    static bool keys(render::Ui& ui, CaseEdits& edits);
+    static bool keys(ui::Ui& ui, CaseEdits& edits);
 
     // Asks for a name for the case.
     void begin_saving(const CaseEdits& edits);
@@ -24,7 +24,7 @@ class EditPanel {
     void begin_anew();
 
   private:
-    void draw_saving(render::Ui& ui, CaseEdits& edits);
+    void draw_saving(ui::Ui& ui, CaseEdits& edits);
     int step_ = 0;   // the chosen one; -1: none
     int tool_ = -1;  // the same
     bool saving_ = false;
@@ -35,4 +35,4 @@ class EditPanel {
     bool saved_ = false;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

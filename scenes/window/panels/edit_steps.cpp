@@ -6,19 +6,19 @@
 #include <cctype>
 #include <cmath>
 
-#include "scenes/case/case_changes.h"
-#include "scenes/case/tool_sizes.h"
+#include "scenes/files/case/case_changes.h"
+#include "scenes/files/case/tool_sizes.h"
 #include "scenes/window/panels/edit_fields.h"
 #include "scenes/window/shared/flow.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-using render::Chosen;
-using render::Enabled;
-using render::Ui;
+using ui::Chosen;
+using ui::Enabled;
+using ui::Ui;
 using K = sf::Keyboard;
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
@@ -26,7 +26,7 @@ constexpr double degree = 3.14159265358979323846 / 180.0;
 // ---- a step
 
 struct StopForm {
-    StopKind kind;
+    files::StopKind kind;
     const char* choice;  // as it is chosen
     const char* format;  // as it is typed
     double least, most, by;
@@ -34,20 +34,20 @@ struct StopForm {
     double at_first;  // what stands there when it is chosen
 };
 const StopForm stop_forms[] = {
-    {StopKind::drawing_angle, "the drawing's angle", "", 0.0, 0.0, 0.0, 1.0, 0.0},
-    {StopKind::free_angle, "an angle, free", "%.2f deg", 0.0, 181.0, 0.5, degree, 90.0},
-    {StopKind::travel, "a travel", "%.3f mm", 0.0, 1e5, 0.05, 1.0, 3.0},
-    {StopKind::force, "a force", "%.2f kN", 0.0, 1e6, 0.5, 1.0, 5.0},
-    {StopKind::gap, "a gap (of a hem)", "%.3f mm", 0.0, 1e5, 0.05, 1.0, 0.5}};
+    {files::StopKind::drawing_angle, "the drawing's angle", "", 0.0, 0.0, 0.0, 1.0, 0.0},
+    {files::StopKind::free_angle, "an angle, free", "%.2f deg", 0.0, 181.0, 0.5, degree, 90.0},
+    {files::StopKind::travel, "a travel", "%.3f mm", 0.0, 1e5, 0.05, 1.0, 3.0},
+    {files::StopKind::force, "a force", "%.2f kN", 0.0, 1e6, 0.5, 1.0, 5.0},
+    {files::StopKind::gap, "a gap (of a hem)", "%.3f mm", 0.0, 1e5, 0.05, 1.0, 0.5}};
 
-const StopForm& form_of(StopKind kind) {
+const StopForm& form_of(files::StopKind kind) {
     for (const StopForm& form : stop_forms)
         if (form.kind == kind) return form;
     return stop_forms[0];
 }
 
-bool draw_stop(Ui& ui, CaseEdits& edits, int index) {
-    const Step& step = edits.draft().steps[index];
+bool draw_stop(ui::Ui& ui, CaseEdits& edits, int index) {
+    const files::Step& step = edits.draft().steps[index];
     const std::string what = "stop of step '" + step.name + "'";
     std::vector<std::string> choices;
     int chosen = 0;
@@ -58,25 +58,26 @@ bool draw_stop(Ui& ui, CaseEdits& edits, int index) {
     bool run = false;
     if (ui.choice("Stop at", chosen, choices, "When the ram goes back")) {
         const StopForm& form = stop_forms[chosen];
-        run = edits.change(what, [&](Case& c) {
-            Step& next = c.steps[index];
+        run = edits.change(what, [&](files::Case& c) {
+            files::Step& next = c.steps[index];
             next.stop = form.kind;
             next.stop_value = form.at_first * form.unit;
-            if (form.kind == StopKind::free_angle && !next.bends.empty())
+            if (form.kind == files::StopKind::free_angle && !next.bends.empty())
                 next.stop_value = std::abs(c.part.bends[next.bends[0]].angle);
         });
     }
     const StopForm& form = form_of(edits.draft().steps[index].stop);
-    if (form.kind == StopKind::drawing_angle) return run;
+    if (form.kind == files::StopKind::drawing_angle) return run;
     double value = edits.draft().steps[index].stop_value / form.unit;
     if (ui.number("Stop", value, form.least, form.most, form.by, form.format))
-        run = edits.change(what, [&](Case& c) { c.steps[index].stop_value = value * form.unit; }) || run;
+        run =
+            edits.change(what, [&](files::Case& c) { c.steps[index].stop_value = value * form.unit; }) || run;
     return run;
 }
 
-bool draw_tool_choice(Ui& ui, CaseEdits& edits, int index, const char* control, int Step::*member,
-                      bool (Tool::*fits)() const) {
-    const Case& c = edits.draft();
+bool draw_tool_choice(ui::Ui& ui, CaseEdits& edits, int index, const char* control, int files::Step::*member,
+                      bool (files::Tool::*fits)() const) {
+    const files::Case& c = edits.draft();
     std::vector<int> tools;
     std::vector<std::string> names;
     int chosen = 0;
@@ -86,39 +87,41 @@ bool draw_tool_choice(Ui& ui, CaseEdits& edits, int index, const char* control, 
         tools.push_back(i), names.push_back(c.tools[i].name);
     }
     if (!ui.choice(control, chosen, names)) return false;
-    return edits.change(std::string(control) + " of step '" + c.steps[index].name + "'", [&](Case& next) {
-        next.steps[index].*member = tools[chosen];
-        next.steps[index].die_face = 1;
-    });
+    return edits.change(std::string(control) + " of step '" + c.steps[index].name + "'",
+                        [&](files::Case& next) {
+                            next.steps[index].*member = tools[chosen];
+                            next.steps[index].die_face = 1;
+                        });
 }
 
-bool draw_die_face(Ui& ui, CaseEdits& edits, int index) {
-    const Case& c = edits.draft();
+bool draw_die_face(ui::Ui& ui, CaseEdits& edits, int index) {
+    const files::Case& c = edits.draft();
     const auto* die = std::get_if<tool::VeeDie>(&c.tools[c.steps[index].die].shape);
     if (!die || die->faces.size() < 2) return false;
     int face = c.steps[index].die_face - 1;
     if (!ui.choice("Die's face", face, {"1", "2"}, "Which groove of the block is up")) return false;
     return edits.change("die's face of step '" + c.steps[index].name + "'",
-                        [&](Case& next) { next.steps[index].die_face = face + 1; });
+                        [&](files::Case& next) { next.steps[index].die_face = face + 1; });
 }
 
-bool draw_lying(Ui& ui, CaseEdits& edits, int index) {
+bool draw_lying(ui::Ui& ui, CaseEdits& edits, int index) {
     const std::string of = " of step '" + edits.draft().steps[index].name + "'";
     bool run = false;
-    int face = edits.draft().steps[index].face == Face::up ? 0 : 1;
+    int face = edits.draft().steps[index].face == files::Face::up ? 0 : 1;
     if (ui.choice("Blank's face", face, {"up", "down"}, "Which way the blank's upper face looks"))
-        run = edits.change("face" + of,
-                           [&](Case& c) { c.steps[index].face = face == 0 ? Face::up : Face::down; });
-    int first = edits.draft().steps[index].first == First::left ? 0 : 1;
+        run = edits.change("face" + of, [&](files::Case& c) {
+            c.steps[index].face = face == 0 ? files::Face::up : files::Face::down;
+        });
+    int first = edits.draft().steps[index].first == files::First::left ? 0 : 1;
     if (ui.choice("Left in the press", first, {"left end", "right end"},
                   "Which end of the blank lies to the left"))
-        run = edits.change("first end" + of, [&](Case& c) {
-            c.steps[index].first = first == 0 ? First::left : First::right;
+        run = edits.change("first end" + of, [&](files::Case& c) {
+            c.steps[index].first = first == 0 ? files::First::left : files::First::right;
         }) || run;
     double shift = edits.draft().steps[index].shift;
     if (ui.number("Shift", shift, -1000.0, 1000.0, 0.1, "%.3f mm",
                   "How far the bend line stands right of the punch's axis"))
-        run = edits.change("shift" + of, [&](Case& c) { c.steps[index].shift = shift; }) || run;
+        run = edits.change("shift" + of, [&](files::Case& c) { c.steps[index].shift = shift; }) || run;
     return run;
 }
 
@@ -128,21 +131,21 @@ bool move_step(CaseEdits& edits, int& chosen, int by) {
     const int from = chosen;
     chosen = to;
     return edits.change("step '" + name + (by < 0 ? "' earlier" : "' later"),
-                        [&](Case& c) { std::swap(c.steps[from], c.steps[to]); });
+                        [&](files::Case& c) { std::swap(c.steps[from], c.steps[to]); });
 }
 
-bool draw_order(Ui& ui, CaseEdits& edits, int& chosen) {
+bool draw_order(ui::Ui& ui, CaseEdits& edits, int& chosen) {
     const int count = static_cast<int>(edits.draft().steps.size());
     const bool one = chosen >= 0 && chosen < count;
     Flow flow;
     bool run = false;
     flow.next_button("Earlier");
-    ui.begin_enabled(one && chosen > 0 ? Enabled::yes : Enabled::no);
+    ui.begin_enabled(one && chosen > 0 ? ui::Enabled::yes : ui::Enabled::no);
     if (ui.button("Earlier", {K::Up, true}, "The chosen step before the one above it"))
         run = move_step(edits, chosen, -1);
     ui.end_enabled();
     flow.next_button("Later");
-    ui.begin_enabled(one && chosen + 1 < count ? Enabled::yes : Enabled::no);
+    ui.begin_enabled(one && chosen + 1 < count ? ui::Enabled::yes : ui::Enabled::no);
     if (ui.button("Later", {K::Down, true}, "The chosen step behind the one below it"))
         run = move_step(edits, chosen, 1) || run;
     ui.end_enabled();
@@ -151,8 +154,8 @@ bool draw_order(Ui& ui, CaseEdits& edits, int& chosen) {
 
 // ---- a tool
 
-bool draw_size(Ui& ui, CaseEdits& edits, int tool, int size, const ToolSize& s) {
-    const bool angle = s.unit == SizeUnit::rad;
+bool draw_size(ui::Ui& ui, CaseEdits& edits, int tool, int size, const files::ToolSize& s) {
+    const bool angle = s.unit == files::SizeUnit::rad;
     std::string label = s.words;
     label[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(label[0])));
     double value = angle ? s.value / degree : s.value;
@@ -160,35 +163,35 @@ bool draw_size(Ui& ui, CaseEdits& edits, int tool, int size, const ToolSize& s) 
     if (!ui.number(label, value, 0.0, angle ? 181.0 : 5000.0, angle ? 1.0 : 0.1,
                    angle ? "%.2f deg" : "%.3f mm"))
         return false;
-    return edits.change(s.words + " of '" + name + "'", [&](Case& c) {
-        set_size(c.tools[own_tool(c, tool)], size, angle ? value * degree : value);
+    return edits.change(s.words + " of '" + name + "'", [&](files::Case& c) {
+        files::set_size(c.tools[files::own_tool(c, tool)], size, angle ? value * degree : value);
     });
 }
 
-bool is_used(const Case& c, int tool) {
-    return std::any_of(c.steps.begin(), c.steps.end(), [&](const Step& s) {
+bool is_used(const files::Case& c, int tool) {
+    return std::any_of(c.steps.begin(), c.steps.end(), [&](const files::Step& s) {
         return s.punch == tool || s.die == tool || s.pad == tool || s.clamp == tool;
     });
 }
 
 }  // namespace
 
-bool draw_step_fields(Ui& ui, CaseEdits& edits, int& chosen) {
-    ui.words("Steps", Ui::Weight::heading);
+bool draw_step_fields(ui::Ui& ui, CaseEdits& edits, int& chosen) {
+    ui.words("Steps", ui::Ui::Weight::heading);
     const int count = static_cast<int>(edits.draft().steps.size());
     chosen = std::min(chosen, count - 1);
     bool run = draw_order(ui, edits, chosen);
     for (int i = 0; i < count; ++i) {
-        const Step& step = edits.draft().steps[i];
-        const std::string row =
-            words("%d  %s: %s", i + 1, step.name.c_str(), stop_words(step.stop, step.stop_value).c_str());
-        if (ui.entry(row, chosen == i ? Chosen::yes : Chosen::no)) chosen = chosen == i ? -1 : i;
+        const files::Step& step = edits.draft().steps[i];
+        const std::string row = words("%d  %s: %s", i + 1, step.name.c_str(),
+                                      files::stop_words(step.stop, step.stop_value).c_str());
+        if (ui.entry(row, chosen == i ? ui::Chosen::yes : ui::Chosen::no)) chosen = chosen == i ? -1 : i;
         if (chosen == i) {
             const float indent = 0.8f * ImGui::GetFontSize();
             ImGui::Indent(indent);
             run = draw_stop(ui, edits, i) || run;
-            run = draw_tool_choice(ui, edits, i, "Punch", &Step::punch, &Tool::is_punch) || run;
-            run = draw_tool_choice(ui, edits, i, "Die", &Step::die, &Tool::is_die) || run;
+            run = draw_tool_choice(ui, edits, i, "Punch", &files::Step::punch, &files::Tool::is_punch) || run;
+            run = draw_tool_choice(ui, edits, i, "Die", &files::Step::die, &files::Tool::is_die) || run;
             run = draw_die_face(ui, edits, i) || run;
             run = draw_lying(ui, edits, i) || run;
             ImGui::Unindent(indent);
@@ -198,19 +201,20 @@ bool draw_step_fields(Ui& ui, CaseEdits& edits, int& chosen) {
     return run;
 }
 
-bool draw_tool_fields(Ui& ui, CaseEdits& edits, int& chosen) {
-    ui.words("Tools", Ui::Weight::heading);
+bool draw_tool_fields(ui::Ui& ui, CaseEdits& edits, int& chosen) {
+    ui.words("Tools", ui::Ui::Weight::heading);
     bool run = false;
     for (int i = 0; i < static_cast<int>(edits.draft().tools.size()); ++i) {
         if (!is_used(edits.draft(), i)) continue;
-        const Tool tool = edits.draft().tools[i];
-        const std::string row = tool.name + ": " + kind_word(tool) + (tool.from_rack ? ", of the rack" : "");
-        if (ui.entry(row, chosen == i ? Chosen::yes : Chosen::no)) chosen = chosen == i ? -1 : i;
+        const files::Tool tool = edits.draft().tools[i];
+        const std::string row =
+            tool.name + ": " + files::kind_word(tool) + (tool.from_rack ? ", of the rack" : "");
+        if (ui.entry(row, chosen == i ? ui::Chosen::yes : ui::Chosen::no)) chosen = chosen == i ? -1 : i;
         if (chosen == i) {
             const float indent = 0.8f * ImGui::GetFontSize();
             ImGui::Indent(indent);
-            const std::vector<ToolSize> sizes = sizes_of(tool);
-            if (sizes.empty()) ui.words("its outline is of the file", Ui::Weight::muted);
+            const std::vector<files::ToolSize> sizes = files::sizes_of(tool);
+            if (sizes.empty()) ui.words("its outline is of the file", ui::Ui::Weight::muted);
             const std::size_t before = edits.draft().tools.size();
             for (std::size_t s = 0; s < sizes.size(); ++s)
                 run = draw_size(ui, edits, i, static_cast<int>(s), sizes[s]) || run;
@@ -225,4 +229,4 @@ bool draw_tool_fields(Ui& ui, CaseEdits& edits, int& chosen) {
     return run;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -4,26 +4,26 @@
 
 #include <string>
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/panels/exporter.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 class ExportPanel {
   public:
     // folder: where files went the last time; empty: not known
     void begin(const std::string& folder);
     const std::string& folder() const { return folder_; }
-    void draw(render::Ui& ui, const Wish& seen, const SharedJob& job);
+    void draw(ui::Ui& ui, const Wish& seen, const SharedJob& job);
 
     // Takes in what has been written; see Exporter.
     bool take() { return exporter_.take(); }
     bool busy() const { return exporter_.busy(); }
 
   private:
-    void draw_progress(render::Ui& ui);
+    void draw_progress(ui::Ui& ui);
     std::string folder_ = "out";
     Exporter exporter_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -6,12 +6,12 @@
 #include "render/film/encoder.h"
 #include "render/film/film_file.h"
 #include "render/picture/painter.h"
-#include "scenes/report/film_data.h"
-#include "scenes/report/report_files.h"
+#include "scenes/documents/report/film_data.h"
+#include "scenes/documents/report/report_files.h"
 #include "scenes/window/job/section_picture.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace fs = std::filesystem;
 
@@ -39,44 +39,44 @@ const char* ending(FrameForm form) {
     return form == FrameForm::png ? ".png" : form == FrameForm::svg ? ".svg" : ".pdf";
 }
 
-void write_frame(const render::DrawingList& list, FrameForm form, const fs::path& file) {
+void write_frame(const picture::DrawingList& list, FrameForm form, const fs::path& file) {
     switch (form) {
         case FrameForm::png:
-            return render::write_png(list, file);
+            return picture::write_png(list, file);
         case FrameForm::svg:
-            return render::write_svg(list, file);
+            return picture::write_svg(list, file);
         case FrameForm::pdf:
-            return render::write_pdf(list, file);
+            return picture::write_pdf(list, file);
     }
 }
 
 }  // namespace
 
-render::DrawingList picture_of(const Wish& seen) {
+picture::DrawingList picture_of(const Wish& seen) {
     const Reel& reel = *seen.reel;
-    const render::Moment moment = moment_of(reel, seen.at, seen.springback_scale);
-    render::FrameList frames;
+    const film::Moment moment = moment_of(reel, seen.at, seen.springback_scale);
+    film::FrameList frames;
     frames.frames_per_second = reel.frames.frames_per_second;
     frames.looks = reel.frames.looks;
     frames.colour_limit =
-        seen.colouring == render::Colouring::hoop_stress ? reel.stress_limit : reel.strain_limit;
+        seen.colouring == picture::Colouring::hoop_stress ? reel.stress_limit : reel.strain_limit;
     for (int i = 0; i < static_cast<int>(frames.looks.size()); ++i) {
-        render::View& view = frames.looks[i].view;
+        picture::View& view = frames.looks[i].view;
         const bool shown = i == moment.stroke || i == moment.from || i == moment.to;
         const bool zoomed = seen.zoom.times != 1.0 || !seen.zoom.shift.isZero(0.0);
-        render::ViewOptions how;
+        picture::ViewOptions how;
         how.charts = reel.options.charts, how.lens = reel.options.lens;
-        for (const render::BendMark& bend : reel.film.strokes[i].bends)
+        for (const picture::BendMark& bend : reel.film.strokes[i].bends)
             how.bend_lines.push_back(bend.blank_position);
         if (shown && zoomed)
-            view = render::zoomed(*reel.film.strokes[i].recording, view, seen.zoom, reel.options.size, how,
-                                  render::Names::placed_anew);
+            view = picture::zoomed(*reel.film.strokes[i].recording, view, seen.zoom, reel.options.size, how,
+                                   picture::Names::placed_anew);
         if (view.lens && seen.lens_at) view.lens->blank_position = *seen.lens_at;
     }
-    render::FilmOptions options = reel.options;
+    film::FilmOptions options = reel.options;
     options.theme = seen.theme, options.colouring = seen.colouring;
-    render::DrawingList list = render::draw_moment(reel.film, options, frames, moment);
-    if (seen.mark && render::in_a_stroke(moment.passage))
+    picture::DrawingList list = film::draw_moment(reel.film, options, frames, moment);
+    if (seen.mark && film::in_a_stroke(moment.passage))
         add_section_mark(list, *reel.film.strokes[moment.stroke].recording, drawn_state(reel, moment),
                          frames.looks[moment.stroke].view, seen.mark->blank_position,
                          layer_in(reel, moment.stroke, *seen.mark), seen.theme);
@@ -105,25 +105,25 @@ void Exporter::frame(const Wish& seen, FrameForm form, const fs::path& folder) {
 void Exporter::film(const Wish& seen, const fs::path& folder) {
     const auto progress = begin("film");
     background_.start([seen, folder, progress](const Wanted& wanted) {
-        render::require_encoder();
+        film::require_encoder();
         make_folder(folder);
         const SharedJob& job = seen.reel->job;
-        const render::FilmJob film = film_data(job->c, job->result, seen.reel->steps);
-        render::FilmOptions how;
+        const film::FilmJob film = documents::film_data(job->c, job->result, seen.reel->steps);
+        film::FilmOptions how;
         how.size = {1920, 1080};
         how.theme = seen.theme, how.colouring = seen.colouring;
         how.lens = seen.reel->options.lens, how.charts = seen.reel->options.charts;
-        how.cards = render::Cards::shown;
+        how.cards = film::Cards::shown;
         how.springback_scale = seen.springback_scale;
         const int threads = static_cast<int>(std::max(1u, std::thread::hardware_concurrency()));
         try {
-            const render::WrittenFilm written = render::write_mp4(
+            const film::WrittenFilm written = film::write_mp4(
                 film, how, folder / "film.mp4", threads, [&](const std::string&, int done, int all) {
                     progress->wanted = all, progress->done = done;
                     return wanted.still();
                 });
             return Written{lies(written.file)};
-        } catch (const render::Interrupted&) {
+        } catch (const film::Interrupted&) {
             throw Cancelled();
         }
     });
@@ -135,13 +135,14 @@ void Exporter::report(const SharedJob& job, const fs::path& folder) {
         if (!job->result.solved)
             throw std::runtime_error("there is no report of a job that was not solved; see the findings");
         make_folder(folder);
-        JobResult copy = job->result;  // lent to the page
-        const std::string page = report_page(job->c, copy, job->shop, report_drawings(job->c, copy));
+        job::JobResult copy = job->result;  // lent to the page
+        const std::string page =
+            documents::report_page(job->c, copy, job->shop, documents::report_drawings(job->c, copy));
         wanted.check();
         const fs::path file = folder / "report.html";
-        render::write_whole(file, page);
+        picture::write_whole(file, page);
         wanted.check();
-        return Written{lies(file), lies(write_sheets(job->c, job->result, folder))};
+        return Written{lies(file), lies(documents::write_sheets(job->c, job->result, folder))};
     });
 }
 
@@ -182,4 +183,4 @@ bool Exporter::take() {
     return changed;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -11,7 +11,7 @@
 #include "scenes/window/job/easel.h"
 #include "scenes/window/shared/background.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 enum class FrameForm { png, svg, pdf };
 
@@ -53,6 +53,6 @@ class Exporter {
 };
 
 // The picture of a wish as a list, as the window shows it; names placed anew.
-render::DrawingList picture_of(const Wish& seen);
+picture::DrawingList picture_of(const Wish& seen);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

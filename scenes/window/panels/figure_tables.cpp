@@ -6,11 +6,11 @@
 
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-using render::Ui;
+using ui::Ui;
 
 constexpr double degree = 3.14159265358979323846 / 180.0;
 
@@ -38,7 +38,7 @@ void heading_cell(const std::string& heading, bool right) {
     ImGui::EndGroup();
 }
 
-std::string stop_travel(const StepResult& step) {
+std::string stop_travel(const job::StepResult& step) {
     return figure_words(step.stroke.stop_travel, 2);
 }
 
@@ -58,7 +58,7 @@ void draw_lines(const char* id, const std::vector<FigureLine>& lines) {
     for (const FigureLine& line : lines) {
         ImGui::TableNextRow();
         ImGui::TableNextColumn();
-        const bool alarm = line.weight == Ui::Weight::alarm;
+        const bool alarm = line.weight == ui::Ui::Weight::alarm;
         const ImGuiCol colour = alarm ? ImGuiCol_PlotLinesHovered : ImGuiCol_TextDisabled;
         ImGui::PushStyleColor(ImGuiCol_Text, ImGui::GetStyleColorVec4(colour));
         ImGui::TextWrapped("%s", line.words.c_str());
@@ -97,17 +97,17 @@ void draw_table(const char* id, const FigureTable& table) {
     ImGui::EndTable();
 }
 
-void draw_stroke_figures(Ui& ui, const RanJob& job) {
+void draw_stroke_figures(ui::Ui& ui, const RanJob& job) {
     FigureTable table{
         {"stroke,\nbend", "stop\nmm", "force\nkN", "loaded\ndeg", "free\ndeg", "back\ndeg", "clear\nmm"}, {}};
     int number = 0;
-    for (const StepResult& step : job.result.steps) {
+    for (const job::StepResult& step : job.result.steps) {
         ++number;
         const std::string force = figure_words(step.stroke.peak_force * job.c.width / 1000.0, 2);
         const std::string clear = figure_words(step.least.distance, 2);
         const std::string name = words("%d ", number) + step.name;
         if (step.bends.empty()) table.rows.push_back({name, "-", force, "-", "-", "-", clear});
-        for (const BendResult& b : step.bends) {
+        for (const job::BendResult& b : step.bends) {
             const bool first = &b == &step.bends.front();
             const std::string bend = job.c.part.bends[b.bend].name;
             table.rows.push_back({step.bends.size() == 1 ? name : words("%d ", number) + bend,
@@ -120,12 +120,12 @@ void draw_stroke_figures(Ui& ui, const RanJob& job) {
     ui.words(
         "Angles under the punch and after it, as drawn; the least clearance of the strip from what it "
         "must not touch.",
-        Ui::Weight::muted);
+        ui::Ui::Weight::muted);
     if (job.result.finished_angle.empty()) return;
-    ui.words("Finished part", Ui::Weight::heading);
+    ui.words("Finished part", ui::Ui::Weight::heading);
     FigureTable part{{"bend", "is\ndeg", "drawn\ndeg", "off\ndeg"}, {}};
     for (std::size_t b = 0; b < job.result.finished_angle.size(); ++b) {
-        const Bend& bend = job.c.part.bends[b];
+        const files::Bend& bend = job.c.part.bends[b];
         const double is = job.result.finished_angle[b] / degree, drawn = bend.angle / degree;
         part.rows.push_back(
             {bend.name, figure_words(is, 2), figure_words(drawn, 2), figure_words(is - drawn, 2)});
@@ -135,36 +135,36 @@ void draw_stroke_figures(Ui& ui, const RanJob& job) {
                         figure_words(job.result.profile.greatest(), 2) + " mm"}});
 }
 
-void draw_blank_figures(Ui& ui, const RanJob& job) {
-    const FlatPattern& p = job.pattern;
-    if (p.bends.empty()) return ui.words("There is no blank without strokes.", Ui::Weight::muted);
+void draw_blank_figures(ui::Ui& ui, const RanJob& job) {
+    const job::FlatPattern& p = job.pattern;
+    if (p.bends.empty()) return ui.words("There is no blank without strokes.", ui::Ui::Weight::muted);
     draw_lines("lengths", {{"blank, as pressed", figure_words(p.blank.length, 2) + " mm"},
                            {"mass", p.mass_g > 0.0 ? figure_words(p.mass_g, 2) + " g" : "-"}});
-    ui.words("Developed length", Ui::Weight::heading);
+    ui.words("Developed length", ui::Ui::Weight::heading);
     draw_lines("developed", {{"by the mechanics", p.simulated ? figure_words(p.mechanics, 2) + " mm" : "-"},
                              {"by DIN 6935", figure_words(p.din, 2) + " mm"},
                              {"by the handbook's k-factor", figure_words(p.handbook, 2) + " mm"}});
-    ui.words("Bend lines and allowances", Ui::Weight::heading);
+    ui.words("Bend lines and allowances", ui::Ui::Weight::heading);
     FigureTable table{{"bend", "line at\nmm", "mech.\nmm", "DIN\nmm", "handb.\nmm"}, {}};
-    for (const FlatBend& b : p.bends)
+    for (const job::FlatBend& b : p.bends)
         table.rows.push_back({job.c.part.bends[b.bend].name, figure_words(b.at, 2),
                               p.simulated ? figure_words(b.mechanics, 2) : "-", figure_words(b.din, 2),
                               figure_words(b.handbook, 2)});
     draw_table("bends", table);
     ui.words("Lines are measured from the blank's left end. An allowance is the blank that goes into a bend.",
-             Ui::Weight::muted);
+             ui::Ui::Weight::muted);
     ui.words(job.c.blank_length ? "The blank and its lines are those of the case."
                                 : "The blank and its lines are worked out from the drawing.",
-             Ui::Weight::muted);
+             ui::Ui::Weight::muted);
     if (p.cutouts.empty()) return;
-    ui.words("Cut-outs", Ui::Weight::heading);
+    ui.words("Cut-outs", ui::Ui::Weight::heading);
     FigureTable cutouts{{"cut-out, nearest bend", "to it\nmm", "least\nmm"}, {}};
     for (std::size_t i = 0; i < p.cutouts.size(); ++i) {
-        const FlatCutout& cut = p.cutouts[i];
+        const job::FlatCutout& cut = p.cutouts[i];
         cutouts.rows.push_back({words("%zu, ", i + 1) + job.c.part.bends[cut.bend].name,
                                 figure_words(cut.edge_to_bend, 2), figure_words(cut.least, 2)});
     }
     draw_table("cutouts", cutouts);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

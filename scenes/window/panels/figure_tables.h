@@ -5,23 +5,23 @@
 #include <string>
 #include <vector>
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/job/job_run.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
-void draw_stroke_figures(render::Ui& ui, const RanJob& job);
-void draw_blank_figures(render::Ui& ui, const RanJob& job);
-void draw_press_figures(render::Ui& ui, const RanJob& job);
-void draw_tool_figures(render::Ui& ui, const RanJob& job);
-void draw_cost_figures(render::Ui& ui, const RanJob& job);
+void draw_stroke_figures(ui::Ui& ui, const RanJob& job);
+void draw_blank_figures(ui::Ui& ui, const RanJob& job);
+void draw_press_figures(ui::Ui& ui, const RanJob& job);
+void draw_tool_figures(ui::Ui& ui, const RanJob& job);
+void draw_cost_figures(ui::Ui& ui, const RanJob& job);
 
 // ---- what they are made of
 
 // Words at the left, a figure at the right, a line each.
 struct FigureLine {
     std::string words, figure;
-    render::Ui::Weight weight = render::Ui::Weight::plain;
+    ui::Ui::Weight weight = ui::Ui::Weight::plain;
 };
 void draw_lines(const char* id, const std::vector<FigureLine>& lines);
 
@@ -35,4 +35,4 @@ void draw_table(const char* id, const FigureTable& table);
 // A number with so many decimals; "-" for what is not known.
 std::string figure_words(double value, int decimals);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -4,20 +4,20 @@
 
 #include <algorithm>
 
-#include "scenes/report/story_data.h"
+#include "scenes/documents/report/story_data.h"
 #include "scenes/window/panels/figure_tables.h"
 #include "scenes/window/shared/flow.h"
 #include "sim/errors.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
-using render::Ui;
+using ui::Ui;
 
-void FiguresPanel::draw(Ui& ui, const SharedJob& job, render::Theme theme) {
-    if (!job) return ui.words("Nothing has been pressed yet.", Ui::Weight::muted);
+void FiguresPanel::draw(ui::Ui& ui, const SharedJob& job, picture::Theme theme) {
+    if (!job) return ui.words("Nothing has been pressed yet.", ui::Ui::Weight::muted);
     draw_pages(ui);
     ImGui::Spacing();
-    if (!job->wrong.empty()) ui.words(job->wrong, Ui::Weight::alarm);
+    if (!job->wrong.empty()) ui.words(job->wrong, ui::Ui::Weight::alarm);
     switch (page_) {
         case Page::strokes:
             draw_stroke_figures(ui, *job);
@@ -38,11 +38,11 @@ void FiguresPanel::draw(Ui& ui, const SharedJob& job, render::Theme theme) {
     }
 }
 
-void FiguresPanel::draw_pages(Ui& ui) {
+void FiguresPanel::draw_pages(ui::Ui& ui) {
     Flow flow;
     const auto page = [&](const char* words, Page which) {
         flow.next_button(words);
-        if (!ui.toggle(words, page_ == which ? render::Chosen::yes : render::Chosen::no)) return;
+        if (!ui.toggle(words, page_ == which ? ui::Chosen::yes : ui::Chosen::no)) return;
         page_ = which;
         ImGui::SetScrollY(0.0f);
     };
@@ -53,21 +53,21 @@ void FiguresPanel::draw_pages(Ui& ui) {
     page("Cost", Page::cost);
 }
 
-void FiguresPanel::draw_cost_chart(const SharedJob& job, render::Theme theme) {
+void FiguresPanel::draw_cost_chart(const SharedJob& job, picture::Theme theme) {
     if (job->shop.cost.lines.empty()) return;
     const double letter = ImGui::GetFontSize();
     const int width = static_cast<int>(ImGui::GetContentRegionAvail().x);
     if (painted_ != job || theme_ != theme || width_ != width) {
         painted_ = job, theme_ = theme, width_ = width;
-        render::DrawingList list;
+        picture::DrawingList list;
         list.width = std::max(1, width), list.height = static_cast<int>(15.0 * letter);
-        list.background = render::theme_colours(theme).page;
+        list.background = picture::theme_colours(theme).page;
         try {
-            render::CostOverBatch cost = cost_over_batch_data(job->c, job->shop);
+            chart::CostOverBatch cost = documents::cost_over_batch_data(job->c, job->shop);
             cost.title.clear();
-            const render::Rect box{0.3 * letter, 0.5 * letter, list.width - 0.6 * letter,
-                                   list.height - letter};
-            add_cost_over_batch(list, box, cost, {theme, 0.85 * letter});
+            const picture::Rect box{0.3 * letter, 0.5 * letter, list.width - 0.6 * letter,
+                                    list.height - letter};
+            chart::add_cost_over_batch(list, box, cost, {theme, 0.85 * letter});
         } catch (const OutOfRange&) {
             list.items.clear();  // no room for its words
         }
@@ -76,4 +76,4 @@ void FiguresPanel::draw_cost_chart(const SharedJob& job, render::Theme theme) {
     ImGui::Image(chart_.handle(), {static_cast<float>(chart_.width()), static_cast<float>(chart_.height())});
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -3,27 +3,27 @@
 #pragma once
 
 #include "render/picture/palette.h"
-#include "render/window/texture.h"
-#include "render/window/ui.h"
+#include "render/ui/texture.h"
+#include "render/ui/ui.h"
 #include "scenes/window/job/job_run.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 class FiguresPanel {
   public:
-    void draw(render::Ui& ui, const SharedJob& job, render::Theme theme);
+    void draw(ui::Ui& ui, const SharedJob& job, picture::Theme theme);
 
   private:
     enum class Page { strokes, blank, press, tools, cost };
-    void draw_pages(render::Ui& ui);
-    void draw_cost_chart(const SharedJob& job, render::Theme theme);
+    void draw_pages(ui::Ui& ui);
+    void draw_cost_chart(const SharedJob& job, picture::Theme theme);
     Page page_ = Page::strokes;
 
     // What the chart was painted of.
-    render::Texture chart_;
+    ui::Texture chart_;
     SharedJob painted_;
-    render::Theme theme_ = render::Theme::light;
+    picture::Theme theme_ = picture::Theme::light;
     int width_ = 0;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

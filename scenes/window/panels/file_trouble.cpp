@@ -3,10 +3,10 @@
 #include <filesystem>
 #include <fstream>
 
-#include "scenes/case/read_case.h"
+#include "scenes/files/case/read_case.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -42,15 +42,15 @@ std::string FileTrouble::place_words() const {
     return key.empty() ? place : place + ", " + key;
 }
 
-FileTrouble trouble_of(const CaseError& error) {
+FileTrouble trouble_of(const files::CaseError& error) {
     return {error.file, error.line, error.key, error.wrong, error.right, line_of(error.file, error.line)};
 }
 
 ReadForWindow read_for_window(const std::filesystem::path& file) {
     ReadForWindow read;
     try {
-        read.c = read_case(file);
-    } catch (const CaseError& error) {
+        read.c = files::read_case(file);
+    } catch (const files::CaseError& error) {
         read.trouble = trouble_of(error);
     } catch (const std::exception& error) {
         read.trouble = FileTrouble{file.string(), 0, "", error.what(), "", ""};
@@ -58,4 +58,4 @@ ReadForWindow read_for_window(const std::filesystem::path& file) {
     return read;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

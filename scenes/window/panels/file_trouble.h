@@ -7,10 +7,10 @@
 #include <optional>
 #include <string>
 
-#include "scenes/case/case.h"
-#include "scenes/case/case_error.h"
+#include "scenes/files/case/case.h"
+#include "scenes/files/case/case_error.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 struct FileTrouble {
     std::string file;
@@ -24,15 +24,15 @@ struct FileTrouble {
 };
 
 // Reads the line from the file.
-FileTrouble trouble_of(const CaseError& error);
+FileTrouble trouble_of(const files::CaseError& error);
 
 // One of both.
 struct ReadForWindow {
-    std::optional<Case> c;
+    std::optional<files::Case> c;
     std::optional<FileTrouble> trouble;
 };
 
 // Reads it, with all that it names. Throws nothing that is a std::exception.
 ReadForWindow read_for_window(const std::filesystem::path& file);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/process/job_rules.h"
+#include "scenes/job/run/job_rules.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -78,7 +78,7 @@ class Collected {
     void mark_bend(FindingPlace& place, const stroke::Recording& recording, int bend) const {
         const std::vector<double>& lines = job_.result.blank.bend_line;
         if (bend < 0 || bend >= static_cast<int>(lines.size())) return;
-        place.at = render::spot_on(recording, recording.states[place.state], lines[bend]).at;
+        place.at = picture::spot_on(recording, recording.states[place.state], lines[bend]).at;
     }
 
     const RanJob& job_;
@@ -87,11 +87,11 @@ class Collected {
 
 void add_strokes(const RanJob& job, Collected& all) {
     for (int i = 0; i < static_cast<int>(job.result.steps.size()); ++i) {
-        const StepResult& step = job.result.steps[i];
+        const job::StepResult& step = job.result.steps[i];
         const std::string whose = "step '" + step.name + "': ";
         if (step.stroke.outcome != stroke::Outcome::reached)
             all.add(FindingWeight::against, whose + step.stroke.reason, all.at_step(i, Moment::stop));
-        for (const Interference& f : step.interferences) {
+        for (const job::Interference& f : step.interferences) {
             const int state = f.deepest.state >= 0 ? f.deepest.state : f.first_state;
             all.add(FindingWeight::against, whose + f.words, FindingPlace{i, state, f.deepest.at});
         }
@@ -110,7 +110,7 @@ void add_strokes(const RanJob& job, Collected& all) {
 // What the job says of a bend's angle begins with its name.
 void add_bends(const RanJob& job, Collected& all) {
     for (std::size_t b = 0; b < job.result.finished_angle.size(); ++b) {
-        const Bend& bend = job.c.part.bends[b];
+        const files::Bend& bend = job.c.part.bends[b];
         const double off = std::abs(job.result.finished_angle[b] - bend.angle) / degree;
         if (off <= job.c.part.angle_tolerance / degree) continue;
         const std::string beginning = "bend '" + bend.name + "': ";
@@ -126,7 +126,7 @@ void add_rules(const RanJob& job, Collected& all) {
         std::optional<FindingPlace> place;
         if (f.place == plan::RulePlace::bend) place = all.at_bend(f.index);
         if (f.place == plan::RulePlace::step) place = all.at_step(f.index, Moment::stop);
-        all.add(weight, place_words(job.c, f) + ": " + f.words, place);
+        all.add(weight, job::place_words(job.c, f) + ": " + f.words, place);
     }
 }
 
@@ -135,14 +135,14 @@ FindingWeight weight_of(shop::Verdict verdict) {
 }
 
 void add_shop(const RanJob& job, Collected& all) {
-    for (const StrokeOnPress& s : job.shop.strokes)
+    for (const job::StrokeOnPress& s : job.shop.strokes)
         for (const shop::Check& check : s.checks) {
             const bool told = check.what == "force" && check.verdict == shop::Verdict::over;
             if (check.verdict == shop::Verdict::fine || told) continue;
             all.add(weight_of(check.verdict), "step '" + job.c.steps[s.step].name + "': " + check.words,
                     all.at_step(s.step, Moment::stop));
         }
-    for (const ToolInShop& t : job.shop.tools) {
+    for (const job::ToolInShop& t : job.shop.tools) {
         const std::string whose = "tool '" + job.c.tools[t.tool].name + "': ";
         std::optional<FindingPlace> place;
         if (t.contact) place = all.at_step(t.contact->step, Moment::stop);
@@ -170,4 +170,4 @@ std::vector<Finding> findings_of(const RanJob& job) {
     return all.take();
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -10,12 +10,12 @@
 #include "render/picture/strip_shape.h"
 #include "scenes/window/job/job_run.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 struct FindingPlace {
-    int step = 0;                     // index into the job's steps
-    int state = 0;                    // of that step's recording
-    std::optional<render::Place> at;  // in the press
+    int step = 0;                      // index into the job's steps
+    int state = 0;                     // of that step's recording
+    std::optional<picture::Place> at;  // in the press
 };
 
 // against: the job is not feasible so; caution: it may go wrong; remark: for whoever presses it, or what
@@ -31,4 +31,4 @@ struct Finding {
 // Those against it first. Every one of the result's own findings is among them.
 std::vector<Finding> findings_of(const RanJob& job);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -5,11 +5,11 @@
 #include "scenes/window/shared/flow.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-using render::Ui;
+using ui::Ui;
 using K = sf::Keyboard;
 
 const char* heading_of(FindingWeight weight) {
@@ -25,17 +25,18 @@ const char* heading_of(FindingWeight weight) {
 }
 
 // Words over several lines, with a control of their width before them.
-bool draw_row(Ui& ui, const Finding& finding, int number, bool chosen) {
+bool draw_row(ui::Ui& ui, const Finding& finding, int number, bool chosen) {
     const std::string handle = words("%d", number);
     bool used = false;
-    ui.begin_enabled(finding.place ? render::Enabled::yes : render::Enabled::no);
-    used = ui.toggle(handle, chosen ? render::Chosen::yes : render::Chosen::no, render::no_key,
+    ui.begin_enabled(finding.place ? ui::Enabled::yes : ui::Enabled::no);
+    used = ui.toggle(handle, chosen ? ui::Chosen::yes : ui::Chosen::no, ui::no_key,
                      "Shows the moment and the place");
     ui.end_enabled();
     ImGui::SameLine();
     ImGui::BeginGroup();
     ImGui::AlignTextToFramePadding();
-    ui.words(finding.words, finding.weight == FindingWeight::against ? Ui::Weight::alarm : Ui::Weight::plain);
+    ui.words(finding.words,
+             finding.weight == FindingWeight::against ? ui::Ui::Weight::alarm : ui::Ui::Weight::plain);
     ImGui::EndGroup();
     // The words themselves may be clicked too.
     return used || (finding.place && ImGui::IsItemClicked());
@@ -43,9 +44,9 @@ bool draw_row(Ui& ui, const Finding& finding, int number, bool chosen) {
 
 }  // namespace
 
-std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
+std::optional<FindingPlace> FindingsPanel::draw(ui::Ui& ui, const SharedJob& job) {
     if (!job) {
-        ui.words("Nothing has been pressed yet.", Ui::Weight::muted);
+        ui.words("Nothing has been pressed yet.", ui::Ui::Weight::muted);
         return {};
     }
     if (job != job_) job_ = job, findings_ = findings_of(*job), chosen_ = -1;
@@ -64,13 +65,13 @@ std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
     if (ui.button("Finding before", {K::PageUp, false, true})) next(-1);
     flow.next_button("Next finding");
     if (ui.button("Next finding", {K::PageDown, false, true})) next(1);
-    if (count == 0) ui.words("Nothing speaks against the job.", Ui::Weight::muted);
+    if (count == 0) ui.words("Nothing speaks against the job.", ui::Ui::Weight::muted);
     for (int i = 0; i < count; ++i) {
         if (i == 0 || findings_[i].weight != findings_[i - 1].weight)
-            ui.words(heading_of(findings_[i].weight), Ui::Weight::heading);
+            ui.words(heading_of(findings_[i].weight), ui::Ui::Weight::heading);
         if (draw_row(ui, findings_[i], i + 1, i == chosen_)) choose(i);
     }
     return place;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -5,15 +5,15 @@
 #include <optional>
 #include <vector>
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/panels/findings.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 class FindingsPanel {
   public:
     // The place of a finding that was chosen, by a click or the keys.
-    std::optional<FindingPlace> draw(render::Ui& ui, const SharedJob& job);
+    std::optional<FindingPlace> draw(ui::Ui& ui, const SharedJob& job);
 
   private:
     SharedJob job_;  // whose findings these are
@@ -21,4 +21,4 @@ class FindingsPanel {
     int chosen_ = -1;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

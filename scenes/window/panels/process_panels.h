@@ -6,7 +6,7 @@
 #include <optional>
 #include <string>
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/job/job_work.h"
 #include "scenes/window/panels/edit_panel.h"
 #include "scenes/window/panels/export_panel.h"
@@ -15,7 +15,7 @@
 #include "scenes/window/panels/watched_file.h"
 #include "scenes/window/shared/remembered.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 class ProcessPanels {
   public:
@@ -26,7 +26,7 @@ class ProcessPanels {
     void recall(const Remembered& remembered);
     void remember(Remembered& remembered) const;
     // trouble: with the picture, in words.
-    void draw_row(render::Ui& ui, JobWork& work, const std::string& trouble);
+    void draw_row(ui::Ui& ui, JobWork& work, const std::string& trouble);
     bool shown() const { return panel_ != Panel::none; }
     // Takes in what other threads have finished, to be asked all the time. True: something seen has changed.
     bool take(JobWork& work);
@@ -34,12 +34,12 @@ class ProcessPanels {
     const char* name() const;  // of the chosen one: each is scrolled by itself
     double width() const;      // in letters' sizes
     // The chosen one; returns the place of a finding that was clicked. seen: what the picture shows.
-    std::optional<FindingPlace> draw(render::Ui& ui, JobWork& work, const Wish& seen);
+    std::optional<FindingPlace> draw(ui::Ui& ui, JobWork& work, const Wish& seen);
 
   private:
-    void draw_keys(render::Ui& ui, JobWork& work);
+    void draw_keys(ui::Ui& ui, JobWork& work);
     void read(std::filesystem::path file);
-    void draw_files(render::Ui& ui, JobWork& work);
+    void draw_files(ui::Ui& ui, JobWork& work);
     bool take_opened(JobWork& work);
     Panel panel_ = Panel::none;
     std::optional<CaseEdits> edits_;  // none: nothing is open
@@ -53,4 +53,4 @@ class ProcessPanels {
     Background<ReadForWindow> opener_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

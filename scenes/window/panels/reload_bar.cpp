@@ -4,13 +4,13 @@
 
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-using render::Ui;
+using ui::Ui;
 
-const render::Key reload_key{sf::Keyboard::R, true}, leave_key{sf::Keyboard::L, true};
+const ui::Key reload_key{sf::Keyboard::R, true}, leave_key{sf::Keyboard::L, true};
 
 // "case.toml and mild.toml were changed on disk"
 std::string changed_words(const FileNews& news) {
@@ -23,10 +23,10 @@ std::string changed_words(const FileNews& news) {
 }
 
 // Over the width that is there.
-void draw_trouble(Ui& ui, const FileTrouble& trouble) {
+void draw_trouble(ui::Ui& ui, const FileTrouble& trouble) {
     ui.words(
         trouble.place_words() + ": " + trouble.wrong + (trouble.right.empty() ? "" : "; " + trouble.right),
-        Ui::Weight::alarm);
+        ui::Ui::Weight::alarm);
     if (trouble.text.empty()) return;
     ImGui::Indent();
     ui.words(words("%d:  ", trouble.line) + trouble.text);
@@ -35,12 +35,12 @@ void draw_trouble(Ui& ui, const FileTrouble& trouble) {
 
 }  // namespace
 
-std::optional<Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
+std::optional<files::Case> draw_reload_bar(ui::Ui& ui, WatchedFile& watched) {
     if (!watched.news()) return {};
     const FileNews& news = *watched.news();
-    std::optional<Case> asked;
+    std::optional<files::Case> asked;
     const bool can = news.now.c.has_value();
-    ui.begin_enabled(can ? render::Enabled::yes : render::Enabled::no);
+    ui.begin_enabled(can ? ui::Enabled::yes : ui::Enabled::no);
     if (ui.button("Read it again", reload_key, "What was changed here can be had back by undo"))
         asked = news.now.c;
     ui.end_enabled();
@@ -49,34 +49,35 @@ std::optional<Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
     ui.words(changed_words(news) + (can ? "." : ", and cannot be read so; the picture stays."),
-             Ui::Weight::alarm);
+             ui::Ui::Weight::alarm);
     if (news.now.trouble) draw_trouble(ui, *news.now.trouble);
     ImGui::Separator();
     if (asked || leave) watched.dismiss();
     return asked;
 }
 
-std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, const std::string& go_on,
-                                          const std::string& stay, const render::Key& key) {
+std::optional<UnsavedAnswer> draw_unsaved(ui::Ui& ui, const std::string& words, const std::string& go_on,
+                                          const std::string& stay, const ui::Key& key) {
     std::optional<UnsavedAnswer> answer;
     if (ui.button(go_on, key, "What was changed here is lost")) answer = UnsavedAnswer::go_on;
     ImGui::SameLine();
     if (ui.button(stay, leave_key)) answer = UnsavedAnswer::stay;
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
-    ui.words(words, Ui::Weight::alarm);
+    ui.words(words, ui::Ui::Weight::alarm);
     ImGui::Separator();
     return answer;
 }
 
-bool draw_not_opened(Ui& ui, const FileTrouble& trouble) {
+bool draw_not_opened(ui::Ui& ui, const FileTrouble& trouble) {
     const bool read = ui.button("Put this away", leave_key);
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
-    ui.words(std::filesystem::path(trouble.file).filename().string() + " was not opened.", Ui::Weight::alarm);
+    ui.words(std::filesystem::path(trouble.file).filename().string() + " was not opened.",
+             ui::Ui::Weight::alarm);
     draw_trouble(ui, trouble);
     ImGui::Separator();
     return read;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

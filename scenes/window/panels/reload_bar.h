@@ -6,22 +6,22 @@
 
 #include <optional>
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/panels/watched_file.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // Nothing as long as there are no news. Over the whole width; returns the case as it is on disk when that is
 // asked for.
-std::optional<Case> draw_reload_bar(render::Ui& ui, WatchedFile& watched);
+std::optional<files::Case> draw_reload_bar(ui::Ui& ui, WatchedFile& watched);
 
 // Something that would lose what was changed in the case and is in no file yet: what the user says to it,
 // when he does. go_on, stay: the words of the buttons.
 enum class UnsavedAnswer { go_on, stay };
-std::optional<UnsavedAnswer> draw_unsaved(render::Ui& ui, const std::string& words, const std::string& go_on,
-                                          const std::string& stay, const render::Key& key);
+std::optional<UnsavedAnswer> draw_unsaved(ui::Ui& ui, const std::string& words, const std::string& go_on,
+                                          const std::string& stay, const ui::Key& key);
 
 // What is wrong with a file that was to be opened; true when it has been read.
-bool draw_not_opened(render::Ui& ui, const FileTrouble& trouble);
+bool draw_not_opened(ui::Ui& ui, const FileTrouble& trouble);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

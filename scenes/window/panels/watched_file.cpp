@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "scenes/case/named_files.h"
+#include "scenes/files/case/named_files.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -37,8 +37,8 @@ std::vector<fs::path> changed_between(const FileStamps& before, const FileStamps
 
 }  // namespace
 
-void WatchedFile::watch(const Case& c) {
-    std::vector<fs::path> files = files_of(c);
+void WatchedFile::watch(const files::Case& c) {
+    std::vector<fs::path> files = files::files_of(c);
     fs::path file = c.file;
     forget();  // the news too, of which c may be a part
     file_ = std::move(file);
@@ -66,7 +66,7 @@ WatchedFile::Look WatchedFile::look_at(const fs::path& file, const std::vector<f
     news.now = read_for_window(file);
     // What it names now is watched too, and what is wrong with it.
     std::vector<fs::path> named;
-    if (news.now.c) named = files_of(*news.now.c);
+    if (news.now.c) named = files::files_of(*news.now.c);
     if (news.now.trouble) named.push_back(news.now.trouble->file);
     for (const fs::path& other : named) look.stamps.emplace(other, stamp_of(other));
     look.news = std::move(news);
@@ -111,4 +111,4 @@ bool WatchedFile::look() {
     return true;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -15,11 +15,11 @@
 #include <string>
 #include <vector>
 
-#include "scenes/case/case.h"
+#include "scenes/files/case/case.h"
 #include "scenes/window/panels/file_trouble.h"
 #include "scenes/window/shared/background.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // What a look at a file sees; of one that is not there noughts.
 struct FileStamp {
@@ -37,7 +37,7 @@ struct FileNews {
 class WatchedFile {
   public:
     // From now on, and instead of what was watched. c: as it was read just now.
-    void watch(const Case& c);
+    void watch(const files::Case& c);
     // Nothing.
     void forget();
 
@@ -71,4 +71,4 @@ class WatchedFile {
     Background<Look> background_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

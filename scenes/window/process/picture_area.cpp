@@ -7,10 +7,10 @@
 
 #include "render/picture/strip_hit.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
-using render::Place;
-using render::Point;
+using picture::Place;
+using picture::Point;
 
 namespace {
 
@@ -20,8 +20,8 @@ constexpr auto at_rest_after = std::chrono::milliseconds(200);
 
 }  // namespace
 
-render::PictureSize PictureArea::size_in(double width, double height) {
-    render::PictureSize size;
+picture::PictureSize PictureArea::size_in(double width, double height) {
+    picture::PictureSize size;
     size.width = std::clamp(static_cast<int>(width), 320, 3840);
     size.height = std::clamp(static_cast<int>(height), 180, std::min(2160, size.width * 16 / 9));
     return size;
@@ -35,39 +35,39 @@ void PictureArea::show(const Painted& painted) {
     shown_->charts.reset();
 }
 
-Place PictureArea::place_of(const Point& at) const {
+picture::Place PictureArea::place_of(const picture::Point& at) const {
     // By the zoom as it is now: the picture may be a frame behind it.
-    const render::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
+    const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
     const double scale = zoom_.times * view.scale;
-    const Point off = at - view.stage.centre();
-    return view.centre + zoom_.shift + Place(off.x(), -off.y()) / scale;
+    const picture::Point off = at - view.stage.centre();
+    return view.centre + zoom_.shift + picture::Place(off.x(), -off.y()) / scale;
 }
 
-std::optional<SectionMark> PictureArea::mark_at(const Point& at, double near) const {
+std::optional<SectionMark> PictureArea::mark_at(const picture::Point& at, double near) const {
     const Reel& reel = *shown_->wish.reel;
-    const render::Moment& m = shown_->moment;
-    const render::Rect stage = shown_->view.stage;
+    const film::Moment& m = shown_->moment;
+    const picture::Rect stage = shown_->view.stage;
     const bool on_stage =
         at.x() >= stage.x && at.x() <= stage.right() && at.y() >= stage.y && at.y() <= stage.bottom();
-    if (!on_stage || !render::in_a_stroke(m.passage)) return {};
-    const render::StripHit hit =
-        render::nearest_on_strip(*reel.film.strokes[m.stroke].recording, drawn_state(reel, m), place_of(at));
+    if (!on_stage || !film::in_a_stroke(m.passage)) return {};
+    const picture::StripHit hit =
+        picture::nearest_on_strip(*reel.film.strokes[m.stroke].recording, drawn_state(reel, m), place_of(at));
     if (hit.outside * zoom_.times * reel.frames.looks[m.stroke].view.scale > near) return {};
-    const Step& step = reel.job->c.steps[reel.steps[m.stroke]];
-    return SectionMark{hit.blank_position, hit.layer, step.face == Face::down};
+    const files::Step& step = reel.job->c.steps[reel.steps[m.stroke]];
+    return SectionMark{hit.blank_position, hit.layer, step.face == files::Face::down};
 }
 
-void PictureArea::draw(render::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark) {
-    const render::PictureInput input = ui.picture("Picture", texture_);
+void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark) {
+    const ui::PictureInput input = ui.picture("Picture", texture_);
     if (!shown_) return;
     const double letter = ImGui::GetFontSize();
     if (input.wheel != 0.0) zoom_about(input.at, std::pow(a_notch, input.wheel));
-    const Point dragged = input.dragged + input.dragged_right;
-    const bool far_enough =
-        ImGui::GetIO().MouseDragMaxDistanceSqr[0] >= 16.0f || input.dragged_right != Point(Point::Zero());
-    if (dragged != Point(Point::Zero()) && far_enough) {
+    const picture::Point dragged = input.dragged + input.dragged_right;
+    const bool far_enough = ImGui::GetIO().MouseDragMaxDistanceSqr[0] >= 16.0f ||
+                            input.dragged_right != picture::Point(picture::Point::Zero());
+    if (dragged != picture::Point(picture::Point::Zero()) && far_enough) {
         const double scale = zoom_.times * shown_->wish.reel->frames.looks[shown_->moment.stroke].view.scale;
-        move(Place(-dragged.x(), dragged.y()) / scale);
+        move(picture::Place(-dragged.x(), dragged.y()) / scale);
     }
     if (input.double_clicked) {
         fit();
@@ -86,10 +86,11 @@ void PictureArea::fit() {
     zoom_ = {};
 }
 
-void PictureArea::zoom_about(const Point& at, double factor) {
-    const render::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
-    const Point about = render::holds(view.stage, {at.x(), at.y(), 0.0, 0.0}) ? at : view.stage.centre();
-    const Place fixed = place_of(about);
+void PictureArea::zoom_about(const picture::Point& at, double factor) {
+    const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
+    const picture::Point about =
+        picture::holds(view.stage, {at.x(), at.y(), 0.0, 0.0}) ? at : view.stage.centre();
+    const picture::Place fixed = place_of(about);
     zoom_.times = std::clamp(zoom_.times * factor, furthest, nearest);
     zoom_.shift += fixed - place_of(about);
     moved_ = std::chrono::steady_clock::now();
@@ -101,29 +102,29 @@ void PictureArea::zoom_by(double factor) {
 
 void PictureArea::pan_by(double right, double up) {
     if (!shown_) return;
-    const render::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
-    move(Place(right * view.width_mm(), up * view.height_mm()) / zoom_.times);
+    const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
+    move(picture::Place(right * view.width_mm(), up * view.height_mm()) / zoom_.times);
 }
 
-void PictureArea::move(const Place& by) {
+void PictureArea::move(const picture::Place& by) {
     zoom_.shift += by;
     moved_ = std::chrono::steady_clock::now();
 }
 
-void PictureArea::look_at(const Reel& reel, int stroke, const Place& place) {
+void PictureArea::look_at(const Reel& reel, int stroke, const picture::Place& place) {
     zoom_.times = std::max(zoom_.times, 2.0);
     zoom_.shift = place - reel.frames.looks[stroke].view.centre;
     moved_ = std::chrono::steady_clock::now();
 }
 
-void PictureArea::bring_into_view(const Reel& reel, int stroke, const Place& place) {
-    const render::View& fitted = reel.frames.looks[stroke].view;
-    render::View view = fitted;
+void PictureArea::bring_into_view(const Reel& reel, int stroke, const picture::Place& place) {
+    const picture::View& fitted = reel.frames.looks[stroke].view;
+    picture::View view = fitted;
     view.scale *= zoom_.times, view.centre += zoom_.shift;
-    const Point at = view.on_picture(place);
-    if (render::holds(render::grown(view.stage, -ImGui::GetFontSize()), {at.x(), at.y(), 0.0, 0.0})) return;
+    const picture::Point at = view.on_picture(place);
+    if (picture::holds(picture::grown(view.stage, -ImGui::GetFontSize()), {at.x(), at.y(), 0.0, 0.0})) return;
     // The place and the punch's axis at the die's face, with room around.
-    const Place extent = place.cwiseAbs();
+    const picture::Place extent = place.cwiseAbs();
     const double scale = std::min({fitted.scale, 0.7 * view.stage.width / std::max(1e-9, extent.x()),
                                    0.7 * view.stage.height / std::max(1e-9, extent.y())});
     zoom_.times = std::max(furthest, scale / fitted.scale);
@@ -135,4 +136,4 @@ bool PictureArea::moving() const {
     return std::chrono::steady_clock::now() - moved_ < at_rest_after;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -5,18 +5,18 @@
 #include <chrono>
 #include <optional>
 
-#include "render/window/texture.h"
-#include "render/window/ui.h"
+#include "render/ui/texture.h"
+#include "render/ui/ui.h"
 #include "scenes/window/job/easel.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 enum class LensFollows { nothing, bend, pointer };
 
 class PictureArea {
   public:
     // The size of a picture that fits into so much room; what is left of it stays empty.
-    static render::PictureSize size_in(double width, double height);
+    static picture::PictureSize size_in(double width, double height);
 
     // Shows what has been painted; the pixels are free again afterwards.
     void show(const Painted& painted);
@@ -25,32 +25,32 @@ class PictureArea {
 
     // The mark becomes the place of the strip that was clicked. A double click fits the picture, and leaves
     // the mark as it was before its first click.
-    void draw(render::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark);
+    void draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark);
 
-    const render::Zoom& zoom() const { return zoom_; }
+    const picture::Zoom& zoom() const { return zoom_; }
     // Where the pointer is on the strip, for the lens.
     const std::optional<double>& pointed() const { return pointed_; }
 
     void fit();
-    void zoom_by(double factor);                                             // about the stage's middle
-    void pan_by(double right, double up);                                    // parts of what is seen
-    void look_at(const Reel& reel, int stroke, const render::Place& place);  // from near
+    void zoom_by(double factor);                                              // about the stage's middle
+    void pan_by(double right, double up);                                     // parts of what is seen
+    void look_at(const Reel& reel, int stroke, const picture::Place& place);  // from near
     // From further off, if it is not seen.
-    void bring_into_view(const Reel& reel, int stroke, const render::Place& place);
+    void bring_into_view(const Reel& reel, int stroke, const picture::Place& place);
     // Names wait for it to come to rest.
     bool moving() const;
 
   private:
     std::optional<SectionMark> mark_before_;  // the last click
-    void zoom_about(const render::Point& at, double factor);
-    void move(const render::Place& by);
-    render::Place place_of(const render::Point& at) const;
-    std::optional<SectionMark> mark_at(const render::Point& at, double near) const;
-    render::Texture texture_;
+    void zoom_about(const picture::Point& at, double factor);
+    void move(const picture::Place& by);
+    picture::Place place_of(const picture::Point& at) const;
+    std::optional<SectionMark> mark_at(const picture::Point& at, double near) const;
+    ui::Texture texture_;
     std::optional<Painted> shown_;
-    render::Zoom zoom_;
+    picture::Zoom zoom_;
     std::optional<double> pointed_;
     std::chrono::steady_clock::time_point moved_{};
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

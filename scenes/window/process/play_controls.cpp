@@ -7,19 +7,19 @@
 #include "scenes/window/shared/flow.h"
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-using render::Chosen;
-using render::Enabled;
+using ui::Chosen;
+using ui::Enabled;
 using K = sf::Keyboard;
 
 std::string speed_words(double speed) {
     return words("\u00d7 %g", std::round(100.0 * speed) / 100.0);
 }
 
-void draw_speed(render::Ui& ui, PlayHead& head, Flow& flow) {
+void draw_speed(ui::Ui& ui, PlayHead& head, Flow& flow) {
     flow.next_button("Slower");
     if (ui.button("Slower", {K::Hyphen})) head.speed = slower(head.speed);
     const std::string now = speed_words(head.speed);
@@ -35,14 +35,14 @@ void draw_speed(render::Ui& ui, PlayHead& head, Flow& flow) {
 
 }  // namespace
 
-Went draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel) {
+Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Reel& reel) {
     Flow flow;
-    const auto button = [&](const char* words, const render::Key& key, const char* tip) {
+    const auto button = [&](const char* words, const ui::Key& key, const char* tip) {
         flow.next_button(words);
         return ui.button(words, key, tip);
     };
     flow.next_button("Play");
-    if (ui.toggle("Play", head.playing == Playing::yes ? Chosen::yes : Chosen::no, {K::Space},
+    if (ui.toggle("Play", head.playing == Playing::yes ? ui::Chosen::yes : ui::Chosen::no, {K::Space},
                   "Play, or pause"))
         play_or_pause(head, reel);
     if (button("Stroke back", {K::LBracket}, "To the beginning of this stroke, or of the one before"))
@@ -51,11 +51,11 @@ Went draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel) {
     if (button("Frame on", {K::Period}, "")) step_frames(head, reel, 1);
     if (button("Stroke on", {K::RBracket}, "To the beginning of the next stroke")) next_stroke(head, reel);
     flow.next_button("Loop");
-    if (ui.toggle("Loop", head.looping == Looping::yes ? Chosen::yes : Chosen::no, {K::L},
+    if (ui.toggle("Loop", head.looping == Looping::yes ? ui::Chosen::yes : ui::Chosen::no, {K::L},
                   "This stroke, over and over"))
         head.looping = head.looping == Looping::yes ? Looping::no : Looping::yes;
     draw_speed(ui, head, flow);
-    ui.begin_enabled(reel.interferences.empty() ? Enabled::no : Enabled::yes);
+    ui.begin_enabled(reel.interferences.empty() ? ui::Enabled::no : ui::Enabled::yes);
     Went went = Went::nowhere_else;
     if (button("First interference", {K::I}, "Where the strip first meets what it should not") &&
         go_to_first_interference(head, reel))
@@ -64,4 +64,4 @@ Went draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel) {
     return went;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

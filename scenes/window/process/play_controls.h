@@ -2,13 +2,13 @@
 
 #pragma once
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/job/play_head.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 enum class Went { nowhere_else, to_an_interference };
 
-Went draw_play_controls(render::Ui& ui, PlayHead& head, const Reel& reel);
+Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Reel& reel);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -14,10 +14,10 @@
 #include "scenes/window/process/view_controls.h"
 #include "scenes/window/shared/flow.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
-using render::Motion;
-using render::Ui;
+using ui::Motion;
+using ui::Ui;
 
 struct ProcessScene::Inside {
     std::string last_case;  // remembered, not opened yet
@@ -26,7 +26,7 @@ struct ProcessScene::Inside {
     PlayHead head;
     SharedReel seen;  // the film that the head is in
     std::optional<SectionMark> mark;
-    render::Theme theme = render::Theme::light;
+    picture::Theme theme = picture::Theme::light;
     std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
     double foot = 0.0;    // px, of timeline and controls, as it was last
     bool unseen = false;  // something has changed since the last frame
@@ -40,9 +40,9 @@ struct ProcessScene::Inside {
 
     void take_reel();
     Wish wish() const;
-    void draw_middle(Ui& ui);
-    void draw_picture(Ui& ui, double width, double height);
-    void draw_panels(Ui& ui);
+    void draw_middle(ui::Ui& ui);
+    void draw_picture(ui::Ui& ui, double width, double height);
+    void draw_panels(ui::Ui& ui);
     void go_to(const FindingPlace& place);
     void show_interference();
 };
@@ -79,7 +79,7 @@ Wish ProcessScene::Inside::wish() const {
     w.colouring = look.colouring;
     w.springback_scale = look.springback_scale;
     w.zoom = picture.zoom();
-    w.names = picture.moving() ? render::Names::carried_along : render::Names::placed_anew;
+    w.names = picture.moving() ? picture::Names::carried_along : picture::Names::placed_anew;
     w.lens_at = picture.pointed();
     w.mark = mark;
     if (mark) {
@@ -93,7 +93,7 @@ bool ProcessScene::unsaved() const {
     return in_->panels.unsaved();
 }
 
-Motion ProcessScene::motion() {
+ui::Motion ProcessScene::motion() {
     Inside& in = *in_;
     in.unseen = in.work.take() || in.unseen;
     in.unseen = in.panels.take(in.work) || in.unseen;
@@ -102,9 +102,9 @@ Motion ProcessScene::motion() {
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
     if (!in.seen)
-        return in.unseen                            ? Motion::moving
-               : in.work.busy() || in.panels.busy() ? Motion::awaiting
-                                                    : Motion::still;
+        return in.unseen                            ? ui::Motion::moving
+               : in.work.busy() || in.panels.busy() ? ui::Motion::awaiting
+                                                    : ui::Motion::still;
     go_on(in.head, *in.seen, std::min(seconds, 0.25));
     try {
         if (std::optional<Painted> painted = in.easel.take()) {
@@ -121,10 +121,10 @@ Motion ProcessScene::motion() {
     if (!fulfilled && !in.easel.busy()) in.easel.paint(wanted);
     const bool waits = !fulfilled || in.easel.busy() || in.work.busy() || in.panels.busy() ||
                        in.head.playing == Playing::yes || in.picture.moving();
-    return in.unseen ? Motion::moving : waits ? Motion::awaiting : Motion::still;
+    return in.unseen ? ui::Motion::moving : waits ? ui::Motion::awaiting : ui::Motion::still;
 }
 
-void ProcessScene::draw(Ui& ui, render::Theme theme, double) {
+void ProcessScene::draw(ui::Ui& ui, picture::Theme theme, double) {
     Inside& in = *in_;
     if (!in.last_case.empty()) open(std::filesystem::path(in.last_case));
     in.theme = theme;
@@ -151,7 +151,7 @@ void ProcessScene::draw(Ui& ui, render::Theme theme, double) {
     ImGui::EndChild();
 }
 
-void ProcessScene::Inside::draw_panels(Ui& ui) {
+void ProcessScene::Inside::draw_panels(ui::Ui& ui) {
     if (!panels.shown()) return;
     const double side = panels.width() * ImGui::GetFontSize();
     ImGui::BeginChild(panels.name(), {static_cast<float>(side), 0.0f});
@@ -166,7 +166,7 @@ void ProcessScene::Inside::go_to(const FindingPlace& place) {
     if (!seen) return;
     const std::optional<double> frame = frame_of_state(*seen, place.step, place.state);
     if (!frame) return;
-    scenes::go_to(head, *seen, *frame);
+    go_to(head, *seen, *frame);
     if (place.at) picture.look_at(*seen, stroke_at(*seen, *frame), *place.at);
 }
 
@@ -174,13 +174,13 @@ void ProcessScene::Inside::go_to(const FindingPlace& place) {
 void ProcessScene::Inside::show_interference() {
     const Stretch& hit = seen->interferences.front();
     const double at = seen->frames.moments[hit.first].at;
-    for (const render::TimedInterference& f : seen->film.strokes[hit.stroke].interferences)
+    for (const film::TimedInterference& f : seen->film.strokes[hit.stroke].interferences)
         if (at >= f.first_state && at <= f.last_state)
             picture.bring_into_view(*seen, hit.stroke,
                                     f.in_states.empty() ? f.mark.at : f.in_states.front().first);
 }
 
-void ProcessScene::Inside::draw_middle(Ui& ui) {
+void ProcessScene::Inside::draw_middle(ui::Ui& ui) {
     const ImVec2 room = ImGui::GetContentRegionAvail();
     if (foot == 0.0) foot = time_bar_height() + 2.0 * ImGui::GetFrameHeightWithSpacing();
     // On a small window they are scrolled, so that the picture keeps some room.
@@ -188,8 +188,7 @@ void ProcessScene::Inside::draw_middle(Ui& ui) {
     draw_picture(ui, room.x, room.y - height);
     if (!seen) return;
     ImGui::SetCursorPosY(room.y - static_cast<float>(height));
-    if (const std::optional<double> at = draw_time_bar(ui, *seen, head, theme))
-        scenes::go_to(head, *seen, *at);
+    if (const std::optional<double> at = draw_time_bar(ui, *seen, head, theme)) go_to(head, *seen, *at);
     const double bar = ImGui::GetCursorPosY() - (room.y - height);
     ImGui::BeginChild("foot", {0.0f, 0.0f});
     if (draw_play_controls(ui, head, *seen) == Went::to_an_interference) show_interference();
@@ -201,18 +200,19 @@ void ProcessScene::Inside::draw_middle(Ui& ui) {
     foot = needed;
 }
 
-void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
+void ProcessScene::Inside::draw_picture(ui::Ui& ui, double width, double height) {
     if (width < 1.0 || height < 1.0) return;
-    const render::Lens lens = look.lens == LensFollows::nothing ? render::Lens::hidden : render::Lens::shown;
+    const picture::Lens lens =
+        look.lens == LensFollows::nothing ? picture::Lens::hidden : picture::Lens::shown;
     const bool room_for_charts = width > 44.0 * ImGui::GetFontSize() && width > 1.25 * height;
     work.shape(
-        {PictureArea::size_in(width, height), lens, room_for_charts ? look.charts : render::Charts::hidden});
+        {PictureArea::size_in(width, height), lens, room_for_charts ? look.charts : picture::Charts::hidden});
     ImGui::BeginChild("picture", {static_cast<float>(width), static_cast<float>(height)}, false,
                       ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
     if (picture.has_picture()) {
         picture.draw(ui, look.lens, mark);
     } else if (!work.busy() && !panels.busy()) {
-        ui.words("Drop a case file on the window to see its strokes here.", Ui::Weight::muted);
+        ui.words("Drop a case file on the window to see its strokes here.", ui::Ui::Weight::muted);
     }
     ImGui::EndChild();
 }
@@ -235,4 +235,4 @@ void ProcessScene::remember(Remembered& remembered) const {
     in_->panels.remember(remembered);
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -9,7 +9,7 @@
 #include "scenes/window/job/play_head.h"
 #include "scenes/window/shared/scene.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 class ProcessScene : public Scene {
   public:
@@ -23,8 +23,8 @@ class ProcessScene : public Scene {
     // Are there changes of the case that no file has?
     bool unsaved() const;
 
-    render::Motion motion() override;
-    void draw(render::Ui& ui, render::Theme theme, double seconds) override;
+    ui::Motion motion() override;
+    void draw(ui::Ui& ui, picture::Theme theme, double seconds) override;
     void remember(Remembered& remembered) const override;
 
     // ---- for scripts
@@ -37,4 +37,4 @@ class ProcessScene : public Scene {
     std::unique_ptr<Inside> in_;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -7,7 +7,7 @@
 
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -32,13 +32,13 @@ void SectionPanel::show(const Painted& painted) {
     if (painted.charts) charts_.show(*painted.charts);
     figures_.reset();
     if (!painted.section) return;
-    const render::SectionNow& s = *painted.section;
-    const render::LayerPoint& layer = s.layers[s.marked.value_or(0)];
+    const chart::SectionNow& s = *painted.section;
+    const chart::LayerPoint& layer = s.layers[s.marked.value_or(0)];
     figures_ = Figures{s.blank_position, layer.height, layer.stress, layer.plastic_strain, s.at};
 }
 
-bool SectionPanel::draw(render::Ui& ui, const SectionMark& mark) {
-    ui.words(words("Section at %.1f mm of the blank", mark.blank_position), render::Ui::Weight::heading);
+bool SectionPanel::draw(ui::Ui& ui, const SectionMark& mark) {
+    ui.words(words("Section at %.1f mm of the blank", mark.blank_position), ui::Ui::Weight::heading);
     const bool close = ui.button("Close section", {sf::Keyboard::X});
     if (figures_ && ImGui::BeginTable("figures", 2)) {
         line("layer at height", words("%+.3f mm", figures_->height));
@@ -56,4 +56,4 @@ bool SectionPanel::draw(render::Ui& ui, const SectionMark& mark) {
     return close;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -9,13 +9,13 @@
 
 #include "sim/words.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-using render::Colour;
+using picture::Colour;
 
-ImU32 imgui(const Colour& c) {
+ImU32 imgui(const picture::Colour& c) {
     return ImGui::ColorConvertFloat4ToU32({static_cast<float>(c.red), static_cast<float>(c.green),
                                            static_cast<float>(c.blue), static_cast<float>(c.opacity)});
 }
@@ -44,18 +44,18 @@ std::string cut_to(const std::string& words, double width) {
     return "";
 }
 
-void draw_strokes(const Bar& bar, const Reel& reel, const PlayHead& head, render::Theme theme) {
+void draw_strokes(const Bar& bar, const Reel& reel, const PlayHead& head, picture::Theme theme) {
     ImDrawList* list = ImGui::GetWindowDrawList();
-    const render::ThemeColours& t = render::theme_colours(theme);
+    const picture::ThemeColours& t = picture::theme_colours(theme);
     const double middle = 0.5 * (bar.upper() + bar.lower());
     list->AddRectFilled({px(bar.x(0)), px(middle - 0.18 * bar.letter)},
                         {px(bar.x(bar.last)), px(middle + 0.18 * bar.letter)},
-                        imgui(render::mixed(t.panel, t.ink, 0.10)), px(0.18 * bar.letter));
+                        imgui(picture::mixed(t.panel, t.ink, 0.10)), px(0.18 * bar.letter));
     for (const Stretch& s : reel.strokes) {
         const bool here = head.at >= s.first && head.at < s.last + 1.0;
         const double x = bar.x(s.first), right = bar.x(s.last);
         list->AddRectFilled({px(x), px(bar.upper())}, {px(right), px(bar.lower())},
-                            imgui(render::mixed(t.panel, here ? t.accent : t.ink, here ? 0.40 : 0.14)),
+                            imgui(picture::mixed(t.panel, here ? t.accent : t.ink, here ? 0.40 : 0.14)),
                             px(0.2 * bar.letter));
         const std::string name =
             std::to_string(reel.steps[s.stroke] + 1) + " " + reel.film.strokes[s.stroke].step_name;
@@ -66,9 +66,9 @@ void draw_strokes(const Bar& bar, const Reel& reel, const PlayHead& head, render
     }
 }
 
-void draw_interferences(const Bar& bar, const Reel& reel, render::Theme theme) {
+void draw_interferences(const Bar& bar, const Reel& reel, picture::Theme theme) {
     ImDrawList* list = ImGui::GetWindowDrawList();
-    const render::ThemeColours& t = render::theme_colours(theme);
+    const picture::ThemeColours& t = picture::theme_colours(theme);
     for (const Stretch& s : reel.interferences) {
         const double x = bar.x(s.first), right = std::max(bar.x(s.last), x + 0.3 * bar.letter);
         list->AddRectFilled({px(x), px(bar.lower())}, {px(right), px(bar.bottom())}, imgui(t.alarm));
@@ -80,8 +80,8 @@ void draw_interferences(const Bar& bar, const Reel& reel, render::Theme theme) {
 
 // "12.4 s, hook: press"
 std::string told_at(const Reel& reel, double at) {
-    const render::Moment& m = reel.frames.moments[static_cast<std::size_t>(at)];
-    if (m.passage == render::Passage::finished)
+    const film::Moment& m = reel.frames.moments[static_cast<std::size_t>(at)];
+    if (m.passage == film::Passage::finished)
         return words("%.1f s, the finished part", at / reel.frames.frames_per_second);
     std::string passage = m.caption.substr(0, m.caption.find(':'));
     if (!passage.empty()) passage.front() = static_cast<char>(std::tolower(passage.front()));
@@ -90,9 +90,9 @@ std::string told_at(const Reel& reel, double at) {
            (passage.empty() ? "" : ": " + passage);
 }
 
-void draw_head(const Bar& bar, const PlayHead& head, render::Theme theme) {
+void draw_head(const Bar& bar, const PlayHead& head, picture::Theme theme) {
     ImDrawList* list = ImGui::GetWindowDrawList();
-    const render::ThemeColours& t = render::theme_colours(theme);
+    const picture::ThemeColours& t = picture::theme_colours(theme);
     const double x = bar.x(head.at), half = 0.4 * bar.letter;
     list->AddLine({px(x), px(bar.top)}, {px(x), px(bar.bottom())}, imgui(t.page), px(0.34 * bar.letter));
     list->AddLine({px(x), px(bar.top)}, {px(x), px(bar.bottom())}, imgui(t.ink), px(0.14 * bar.letter));
@@ -106,13 +106,13 @@ double time_bar_height() {
     return 2.35 * ImGui::GetFontSize();
 }
 
-std::optional<double> draw_time_bar(render::Ui& ui, const Reel& reel, const PlayHead& head,
-                                    render::Theme theme) {
+std::optional<double> draw_time_bar(ui::Ui& ui, const Reel& reel, const PlayHead& head,
+                                    picture::Theme theme) {
     const ImVec2 corner = ImGui::GetCursorScreenPos();
     const double letter = ImGui::GetFontSize(), whole = ImGui::GetContentRegionAvail().x;
     const Bar bar{corner.x + 0.4 * letter, std::max(1.0, whole - 0.8 * letter), corner.y, letter,
                   reel.last()};
-    const render::PictureInput input = ui.area("Timeline", whole, time_bar_height());
+    const ui::PictureInput input = ui.area("Timeline", whole, time_bar_height());
     draw_strokes(bar, reel, head, theme);
     draw_interferences(bar, reel, theme);
     draw_head(bar, head, theme);
@@ -125,4 +125,4 @@ std::optional<double> draw_time_bar(render::Ui& ui, const Reel& reel, const Play
     return pointed;
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

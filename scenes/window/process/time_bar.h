@@ -6,15 +6,14 @@
 #include <optional>
 
 #include "render/picture/palette.h"
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 #include "scenes/window/job/play_head.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // Over the whole width that is left. Returns the frame that is pointed at.
-std::optional<double> draw_time_bar(render::Ui& ui, const Reel& reel, const PlayHead& head,
-                                    render::Theme theme);
+std::optional<double> draw_time_bar(ui::Ui& ui, const Reel& reel, const PlayHead& head, picture::Theme theme);
 // px
 double time_bar_height();
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -4,20 +4,20 @@
 
 #include "scenes/window/shared/flow.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
-using render::Chosen;
+using ui::Chosen;
 using K = sf::Keyboard;
 
 constexpr double key_zoom = 1.25, key_pan = 0.1;
 
-Chosen chosen(bool is) {
-    return is ? Chosen::yes : Chosen::no;
+ui::Chosen chosen(bool is) {
+    return is ? ui::Chosen::yes : ui::Chosen::no;
 }
 
-void draw_lens(render::Ui& ui, ViewChoice& choice, Flow& flow) {
+void draw_lens(ui::Ui& ui, ViewChoice& choice, Flow& flow) {
     flow.boxed(ui, "lens", 13.5 * ImGui::GetFontSize(), [&] {
         int now = static_cast<int>(choice.lens);
         ui.choice("Magnifier", now, {"none", "at the bend", "at the pointer"});
@@ -26,26 +26,26 @@ void draw_lens(render::Ui& ui, ViewChoice& choice, Flow& flow) {
     });
 }
 
-void draw_colours(render::Ui& ui, ViewChoice& choice, Flow& flow) {
+void draw_colours(ui::Ui& ui, ViewChoice& choice, Flow& flow) {
     flow.boxed(ui, "colours", 12.5 * ImGui::GetFontSize(), [&] {
         int now = static_cast<int>(choice.colouring);
         ui.choice("Colours", now, {"hoop stress", "plastic strain"});
         if (ui.key("Colours: hoop stress, plastic strain", {K::C})) now = 1 - now;
-        choice.colouring = static_cast<render::Colouring>(now);
+        choice.colouring = static_cast<picture::Colouring>(now);
     });
 }
 
 // Of the stroke that is shown: its first bend, then the next one.
 void mark_bend(const Reel& reel, const PlayHead& head, std::optional<SectionMark>& mark) {
     const int stroke = stroke_at(reel, head.at);
-    const render::StrokeFilm& film = reel.film.strokes[stroke];
+    const film::StrokeFilm& film = reel.film.strokes[stroke];
     if (film.bends.empty()) return;
     std::size_t next = 0;
     for (std::size_t b = 0; b < film.bends.size(); ++b)
         if (mark && mark->blank_position == film.bends[b].blank_position) next = (b + 1) % film.bends.size();
-    const Step& step = reel.job->c.steps[reel.steps[stroke]];
-    mark =
-        SectionMark{film.bends[next].blank_position, film.recording->layers() - 1, step.face == Face::down};
+    const files::Step& step = reel.job->c.steps[reel.steps[stroke]];
+    mark = SectionMark{film.bends[next].blank_position, film.recording->layers() - 1,
+                       step.face == files::Face::down};
 }
 
 // Along the strip, or through its thickness.
@@ -56,7 +56,7 @@ void move_mark(const Reel& reel, double along, int layers, SectionMark& mark) {
     mark.layer = std::clamp(mark.layer + layers, 0, r.layers() - 1);
 }
 
-void draw_zoom(render::Ui& ui, PictureArea& picture, Flow& flow) {
+void draw_zoom(ui::Ui& ui, PictureArea& picture, Flow& flow) {
     const auto button = [&](const char* words, K::Key key, const char* tip) {
         flow.next_button(words);
         return ui.button(words, {key}, tip);
@@ -73,14 +73,14 @@ void draw_zoom(render::Ui& ui, PictureArea& picture, Flow& flow) {
     pan("Look down", K::S, 0.0, -key_pan);
 }
 
-void draw_section(render::Ui& ui, const Reel& reel, const PlayHead& head, std::optional<SectionMark>& mark,
+void draw_section(ui::Ui& ui, const Reel& reel, const PlayHead& head, std::optional<SectionMark>& mark,
                   Flow& flow) {
     flow.next_button("Section");
     if (ui.button("Section", {K::N}, "Stress through the thickness at the bend; or click on the strip"))
         mark_bend(reel, head, mark);
     if (!mark) return;
     const double step = 0.25 * reel.job->c.thickness;
-    const auto move = [&](const char* words, const render::Key& key, double along, int layers) {
+    const auto move = [&](const char* words, const ui::Key& key, double along, int layers) {
         if (ui.key(words, key)) move_mark(reel, along, layers, *mark);
     };
     move("Section to the blank's left", {K::Comma, false, true}, -step, 0);
@@ -95,8 +95,8 @@ ViewChoice remembered_choice(const Remembered& r) {
     ViewChoice choice;
     if (!r.lens) choice.lens = LensFollows::nothing;
     if (r.lens && r.lens_at_pointer) choice.lens = LensFollows::pointer;
-    if (r.plastic_strain) choice.colouring = render::Colouring::plastic_strain;
-    if (!r.charts) choice.charts = render::Charts::hidden;
+    if (r.plastic_strain) choice.colouring = picture::Colouring::plastic_strain;
+    if (!r.charts) choice.charts = picture::Charts::hidden;
     choice.springback_scale = r.springback_scale;
     return choice;
 }
@@ -104,25 +104,26 @@ ViewChoice remembered_choice(const Remembered& r) {
 void remember_choice(const ViewChoice& choice, Remembered& r) {
     r.lens = choice.lens != LensFollows::nothing;
     r.lens_at_pointer = choice.lens == LensFollows::pointer;
-    r.plastic_strain = choice.colouring == render::Colouring::plastic_strain;
-    r.charts = choice.charts == render::Charts::shown;
+    r.plastic_strain = choice.colouring == picture::Colouring::plastic_strain;
+    r.charts = choice.charts == picture::Charts::shown;
     r.springback_scale = choice.springback_scale;
 }
 
-void draw_view_controls(render::Ui& ui, ViewChoice& choice, PictureArea& picture, const Reel& reel,
+void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, const Reel& reel,
                         const PlayHead& head, std::optional<SectionMark>& mark) {
     Flow flow;
     draw_zoom(ui, picture, flow);
     draw_section(ui, reel, head, mark, flow);
     flow.next_button("Charts");
-    const bool room = reel.options.charts == render::Charts::shown || choice.charts == render::Charts::hidden;
-    ui.begin_enabled(room ? render::Enabled::yes : render::Enabled::no);
-    if (ui.toggle("Charts", chosen(choice.charts == render::Charts::shown), {K::H},
+    const bool room =
+        reel.options.charts == picture::Charts::shown || choice.charts == picture::Charts::hidden;
+    ui.begin_enabled(room ? ui::Enabled::yes : ui::Enabled::no);
+    if (ui.toggle("Charts", chosen(choice.charts == picture::Charts::shown), {K::H},
                   room ? "Figures and the force curve beside the strip"
                        : "There is no room for figures and force curve: close a panel, or make the window "
                          "wider"))
         choice.charts =
-            choice.charts == render::Charts::shown ? render::Charts::hidden : render::Charts::shown;
+            choice.charts == picture::Charts::shown ? picture::Charts::hidden : picture::Charts::shown;
     ui.end_enabled();
     draw_lens(ui, choice, flow);
     draw_colours(ui, choice, flow);
@@ -132,4 +133,4 @@ void draw_view_controls(render::Ui& ui, ViewChoice& choice, PictureArea& picture
     });
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

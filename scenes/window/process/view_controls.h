@@ -6,19 +6,19 @@
 #include "scenes/window/process/picture_area.h"
 #include "scenes/window/shared/remembered.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 struct ViewChoice {
     LensFollows lens = LensFollows::bend;
-    render::Colouring colouring = render::Colouring::hoop_stress;
-    render::Charts charts = render::Charts::shown;
+    picture::Colouring colouring = picture::Colouring::hoop_stress;
+    picture::Charts charts = picture::Charts::shown;
     double springback_scale = 1.0;  // 1 to 20
 };
 
 ViewChoice remembered_choice(const Remembered& remembered);
 void remember_choice(const ViewChoice& choice, Remembered& remembered);
 
-void draw_view_controls(render::Ui& ui, ViewChoice& choice, PictureArea& picture, const Reel& reel,
+void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, const Reel& reel,
                         const PlayHead& head, std::optional<SectionMark>& mark);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

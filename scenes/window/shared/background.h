@@ -11,7 +11,7 @@
 #include <optional>
 #include <thread>
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 // Thrown by work that was told to stop; never reaches anybody.
 struct Cancelled {};
@@ -132,4 +132,4 @@ class Background {
     std::thread thread_;  // last: it uses all of the above
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

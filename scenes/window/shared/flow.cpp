@@ -2,7 +2,7 @@
 
 #include <imgui.h>
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 void Flow::next(double width) {
     if (!first_) {
@@ -17,14 +17,14 @@ void Flow::next_button(const std::string& words) {
     next(ImGui::CalcTextSize(words.c_str()).x + 2.0f * ImGui::GetStyle().FramePadding.x);
 }
 
-void Flow::boxed(render::Ui& ui, const char* id, double width, const std::function<void()>& control) {
+void Flow::boxed(ui::Ui& ui, const char* id, double width, const std::function<void()>& control) {
     next(width);
     ImGui::BeginChild(id, {static_cast<float>(width), ImGui::GetFrameHeight()}, false,
                       ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
     ui.words_before(0.0);
     control();
-    ui.words_before(render::Ui::columns_at);
+    ui.words_before(ui::Ui::columns_at);
     ImGui::EndChild();
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -5,9 +5,9 @@
 #include <functional>
 #include <string>
 
-#include "render/window/ui.h"
+#include "render/ui/ui.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 class Flow {
   public:
@@ -15,10 +15,10 @@ class Flow {
     void next(double width);
     void next_button(const std::string& words);  // as wide as a button with these words
     // A control with its words close before it (a slider, a choice) in so many px.
-    void boxed(render::Ui& ui, const char* id, double width, const std::function<void()>& control);
+    void boxed(ui::Ui& ui, const char* id, double width, const std::function<void()>& control);
 
   private:
     bool first_ = true;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -6,9 +6,9 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
-#include "scenes/exchange/whole_file.h"
+#include "scenes/files/whole/whole_file.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 namespace {
 
@@ -140,9 +140,9 @@ void write_remembered(const std::filesystem::path& file, const Remembered& r) {
                      {"bench", json_of(r.bench)}};
     try {
         std::filesystem::create_directories(file.parent_path());
-        write_whole(file, to.dump(2) + "\n");
+        files::write_whole(file, to.dump(2) + "\n");
     } catch (const std::exception&) {  // a full disk, say: nothing is remembered
     }
 }
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 enum class SceneKind { process, bench };
 // Beside the picture of the process.
@@ -51,4 +51,4 @@ Remembered read_remembered(const std::filesystem::path& file);
 // Written whole or not at all; a place that cannot be written is left alone.
 void write_remembered(const std::filesystem::path& file, const Remembered& remembered);
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

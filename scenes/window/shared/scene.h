@@ -3,10 +3,10 @@
 
 #pragma once
 
-#include "render/window/window.h"
+#include "render/ui/window.h"
 #include "scenes/window/shared/remembered.h"
 
-namespace overbend::scenes {
+namespace overbend::window {
 
 class Scene {
   public:
@@ -16,11 +16,11 @@ class Scene {
     Scene& operator=(const Scene&) = delete;
 
     // Takes in what other threads have finished; see render::Show.
-    virtual render::Motion motion() = 0;
+    virtual ui::Motion motion() = 0;
     // In the room that is left of ImGui's present window. seconds: since the frame before.
-    virtual void draw(render::Ui& ui, render::Theme theme, double seconds) = 0;
+    virtual void draw(ui::Ui& ui, picture::Theme theme, double seconds) = 0;
     // Adds what it wants to be remembered.
     virtual void remember(Remembered& remembered) const = 0;
 };
 
-}  // namespace overbend::scenes
+}  // namespace overbend::window

@@ -1,0 +1,17 @@
+// The types that a source defines, by their qualified names.
+
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace overbend::tests {
+
+// Structs, classes, unions, enums and aliases at namespace scope, as "overbend::tool::Die", in their order.
+// Types that are declared and not defined, that lie in another type or in a nameless namespace, are left out.
+std::vector<std::string> types_defined_in(const std::string& source);
+
+// The named namespaces that a source opens below overbend, as "overbend::tool"; each once.
+std::vector<std::string> namespaces_in(const std::string& source);
+
+}  // namespace overbend::tests
