@@ -22,7 +22,7 @@ std::string figure(bool there, double value, int decimals) {
     return there ? fixed(value, decimals) : "-";
 }
 
-void print_bends(const files::Case& c, const job::FlatPattern& pattern) {
+void print_bends(const files::Case& c, const FlatPattern& pattern) {
     std::printf("\n    %-16s %8s %8s %5s %7s %7s %7s | %9s %7s %8s | %7s %8s\n", "bend", "line", "from",
                 "turn", "angle", "radius", "radius", "allowance", "DIN", "hand-", "DIN", "handbook");
     std::printf("    %-16s %8s %8s %5s %7s %7s %7s | %9s %7s %8s | %7s %8s\n", "", "at", "last", "", "",
@@ -31,7 +31,7 @@ void print_bends(const files::Case& c, const job::FlatPattern& pattern) {
                 "mm", "mm", "mm", "mm", "mm", "mm", "mm");
     double last = 0.0;
     const bool made = pattern.simulated;
-    for (const job::FlatBend& b : pattern.bends) {
+    for (const FlatBend& b : pattern.bends) {
         const files::Bend& bend = c.part.bends[b.bend];
         std::printf("    %-16s %8.2f %8.2f %5s %7.1f %7.2f %7s | %9s %7.3f %8.3f | %7s %8s\n",
                     bend.name.c_str(), b.at, b.at - last, bend.angle > 0.0 ? "up" : "down",
@@ -44,14 +44,14 @@ void print_bends(const files::Case& c, const job::FlatPattern& pattern) {
     std::printf("    %-16s %8.2f %8.2f\n", "right end", pattern.blank.length, pattern.blank.length - last);
 }
 
-void print_lengths(const job::FlatPattern& pattern) {
+void print_lengths(const FlatPattern& pattern) {
     std::printf("\nDeveloped length: ");
     if (pattern.simulated) std::printf("%.2f mm by the mechanics, ", pattern.mechanics);
     std::printf("%.2f mm by DIN 6935, %.2f mm by the handbook's straight line.\n", pattern.din,
                 pattern.handbook);
 }
 
-void print_cutouts(const files::Case& c, const job::FlatPattern& pattern) {
+void print_cutouts(const files::Case& c, const FlatPattern& pattern) {
     if (pattern.cutouts.empty()) return;
     std::printf("\n    %-16s %8s %8s %14s %10s %10s  %s\n", "cut-out", "at", "across", "size", "to bend",
                 "least", "nearest bend");
@@ -70,7 +70,7 @@ void print_cutouts(const files::Case& c, const job::FlatPattern& pattern) {
 
 }  // namespace
 
-void print_pattern(const files::Case& c, const job::FlatPattern& pattern) {
+void print_pattern(const files::Case& c, const FlatPattern& pattern) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n", c.title.c_str(),
                 c.material.title.c_str(), c.thickness, c.width, pattern.blank.length, pattern.mass_g);
     std::printf("%s\n", documents::how_found(pattern));
@@ -94,13 +94,13 @@ void print_pattern(const files::Case& c, const job::FlatPattern& pattern) {
     std::printf("\n%s\n", picture::estimate_words().c_str());
 }
 
-ordered_json pattern_json(const files::Case& c, const job::FlatPattern& pattern) {
+ordered_json pattern_json(const files::Case& c, const FlatPattern& pattern) {
     ordered_json bends = ordered_json::array(), cutouts = ordered_json::array(),
                  rules = ordered_json::array();
     const auto known = [&](double value) {
         return pattern.simulated ? ordered_json(value) : ordered_json(nullptr);
     };
-    for (const job::FlatBend& b : pattern.bends) {
+    for (const FlatBend& b : pattern.bends) {
         const files::Bend& bend = c.part.bends[b.bend];
         bends.push_back({{"name", bend.name},
                          {"at_mm", b.at},

@@ -15,20 +15,19 @@ namespace {
 
 using film::Passage;
 
-const std::vector<std::pair<std::string, film::Passage>>& passage_words() {
-    static const std::vector<std::pair<std::string, film::Passage>> words = {
-        {"placed", film::Passage::placed},   {"approach", film::Passage::approach},
-        {"press", film::Passage::press},     {"dwell", film::Passage::dwell},
-        {"retract", film::Passage::retract}, {"free", film::Passage::free},
-        {"title", film::Passage::title},     {"finished", film::Passage::finished}};
+const std::vector<std::pair<std::string, Passage>>& passage_words() {
+    static const std::vector<std::pair<std::string, Passage>> words = {
+        {"placed", Passage::placed}, {"approach", Passage::approach}, {"press", Passage::press},
+        {"dwell", Passage::dwell},   {"retract", Passage::retract},   {"free", Passage::free},
+        {"title", Passage::title},   {"finished", Passage::finished}};
     return words;
 }
 
-bool is_card(film::Passage passage) {
-    return passage == film::Passage::title || passage == film::Passage::finished;
+bool is_card(Passage passage) {
+    return passage == Passage::title || passage == Passage::finished;
 }
 
-std::optional<film::Passage> passage_named(const std::string& word) {
+std::optional<Passage> passage_named(const std::string& word) {
     for (const auto& [known, passage] : passage_words())
         if (known == word) return passage;
     return {};
@@ -59,7 +58,7 @@ StillWanted read_still(const files::Case& c, const std::string& words) {
     still.words = words;
     const std::size_t colon = words.rfind(':');
     if (colon == std::string::npos) {
-        const std::optional<film::Passage> card = passage_named(words);
+        const std::optional<Passage> card = passage_named(words);
         if (card && is_card(*card)) {
             still.passage = *card;
             return still;
@@ -71,7 +70,7 @@ StillWanted read_still(const files::Case& c, const std::string& words) {
         still.second = second;
         return still;
     }
-    const std::optional<film::Passage> passage = passage_named(words.substr(colon + 1));
+    const std::optional<Passage> passage = passage_named(words.substr(colon + 1));
     if (!passage || is_card(*passage)) refuse(words);
     still.passage = *passage;
     still.step = step_named(c, words.substr(0, colon), "--still");
@@ -98,8 +97,8 @@ int frame_of(const StillWanted& still, const film::FilmJob& job, const film::Fra
         complain("--still", "\"" + still.words +
                                 "\" is not in the film; choose its step with --steps, or show the cards with "
                                 "--cards on");
-    const bool moves = still.passage == film::Passage::approach || still.passage == film::Passage::press ||
-                       still.passage == film::Passage::retract;
+    const bool moves = still.passage == Passage::approach || still.passage == Passage::press ||
+                       still.passage == Passage::retract;
     if (moves) return found[found.size() / 2];
     // The free strip before a springback that is drawn larger goes back to its true size.
     const double large = frames.moments[found.front()].springback_scale;

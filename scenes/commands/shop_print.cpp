@@ -15,12 +15,12 @@ std::string block_words(const shop::ToolStock& s) {
     return fixed(s.block_wide, 0) + "x" + fixed(s.block_high, 0) + "x" + fixed(s.block_long, 0);
 }
 
-std::string margin_words(const files::Case& c, const job::ToolInShop& t) {
+std::string margin_words(const files::Case& c, const ToolInShop& t) {
     const std::optional<double> margin = job::steel_margin(c, t);
     return margin ? fixed(*margin, 2) : "-";
 }
 
-void print_tool(const files::Case& c, const job::ToolInShop& t) {
+void print_tool(const files::Case& c, const ToolInShop& t) {
     const files::Tool& tool = c.tools[t.tool];
     const bool cut = t.section.has_value();
     std::printf("    %-16s %-8s %6.2f %14s %7s %7s %8s %8s %8s %8s %7s\n", tool.name.c_str(),
@@ -34,7 +34,7 @@ void print_tool(const files::Case& c, const job::ToolInShop& t) {
                 t.contact ? fixed(t.contact->contact.pressure, 0).c_str() : "-", margin_words(c, t).c_str());
 }
 
-void print_springs(const files::Case& c, const job::ToolInShop& t) {
+void print_springs(const files::Case& c, const ToolInShop& t) {
     if (!t.springs) return;
     const job::SpringAdvice& advice = *t.springs;
     const shop::ChosenSpring& s = advice.each;
@@ -70,12 +70,12 @@ void print_tools(const files::Case& c, const job::ShopReport& shop) {
                 "milling", "erosion", "section", "pulled", "pressed", "contact", "margin");
     std::printf("    %-16s %-8s %6s %14s %7s %7s %8s %8s %8s %8s\n", "", "", "kg", "mm", "h", "h", "mm",
                 "MPa", "MPa", "MPa");
-    for (const job::ToolInShop& t : shop.tools) print_tool(c, t);
+    for (const ToolInShop& t : shop.tools) print_tool(c, t);
     std::printf(
         "\nThe section is the one that comes nearest to what its steel may be asked to bear; the margin is "
         "over that,\nwith the contact's, above 1 within it.\n");
     bool any = false;
-    for (const job::ToolInShop& t : shop.tools) {
+    for (const ToolInShop& t : shop.tools) {
         if (t.springs && !any) std::printf("\nSprings:\n");
         any = any || t.springs;
         print_springs(c, t);

@@ -22,7 +22,7 @@ ui::Motion MainShow::motion() {
     return remembered_.scene == SceneKind::process ? process : bench;
 }
 
-void MainShow::draw(ui::Ui& ui, int width, int height, double seconds) {
+void MainShow::draw(Ui& ui, int width, int height, double seconds) {
     ImGui::SetNextWindowPos({0.0f, 0.0f});
     ImGui::SetNextWindowSize({static_cast<float>(width), static_cast<float>(height)});
     ImGui::Begin("overbend", nullptr,
@@ -42,15 +42,15 @@ void MainShow::draw(ui::Ui& ui, int width, int height, double seconds) {
     else
         bench_.draw(ui, theme(), seconds);
     ImGui::EndChild();
-    ui.words(picture::brief_caution(), ui::Ui::Weight::muted);
+    ui.words(picture::brief_caution(), Ui::Weight::muted);
     ImGui::End();
     draw_help(ui);
     remembered_.width = width, remembered_.height = height;
 }
 
-void MainShow::draw_row(ui::Ui& ui) {
-    const auto scene = [&](const char* words, SceneKind kind, const ui::Key& key, const char* tip) {
-        if (ui.toggle(words, remembered_.scene == kind ? ui::Chosen::yes : ui::Chosen::no, key, tip))
+void MainShow::draw_row(Ui& ui) {
+    const auto scene = [&](const char* words, SceneKind kind, const Key& key, const char* tip) {
+        if (ui.toggle(words, remembered_.scene == kind ? Chosen::yes : Chosen::no, key, tip))
             remembered_.scene = kind;
         ImGui::SameLine();
     };
@@ -72,7 +72,7 @@ bool MainShow::may_close() {
     return false;
 }
 
-void MainShow::draw_leaving(ui::Ui& ui) {
+void MainShow::draw_leaving(Ui& ui) {
     if (!leaving_) return;
     if (!process_.unsaved()) over_ = true;  // once they are saved nothing is in its way
     const std::optional<UnsavedAnswer> answer =
@@ -82,7 +82,7 @@ void MainShow::draw_leaving(ui::Ui& ui) {
     if (answer) leaving_ = false;
 }
 
-void MainShow::draw_help(ui::Ui& ui) {
+void MainShow::draw_help(Ui& ui) {
     if (!help_) return;
     const ImGuiIO& io = ImGui::GetIO();
     ImGui::SetNextWindowPos({0.5f * io.DisplaySize.x, 0.5f * io.DisplaySize.y}, ImGuiCond_Always,
@@ -96,7 +96,7 @@ void MainShow::draw_help(ui::Ui& ui) {
     auto lines = ui.shortcuts();
     lines.emplace_back("Tab, Shift+Tab", "To the next control, and the one before");
     lines.emplace_back("Space, arrows", "Use the control that is framed");
-    ui.words("Keys", ui::Ui::Weight::heading);
+    ui.words("Keys", Ui::Weight::heading);
     // Two columns, each read downwards.
     const std::size_t rows = (lines.size() + 1) / 2;
     if (ImGui::BeginTable("keys", 4)) {

@@ -44,9 +44,9 @@ std::vector<Piece> cutout_outline(const files::Cutout& cut) {
             line(left - up, right - up)};
 }
 
-drawing::Dimension mark(const Vec2& from, drawing::Beside side, const std::string& words) {
-    drawing::Dimension d;
-    d.measure = drawing::Measure::mark;
+Dimension mark(const Vec2& from, Beside side, const std::string& words) {
+    Dimension d;
+    d.measure = Measure::mark;
     d.from = from;
     d.beside = side;
     d.words = words;
@@ -61,13 +61,12 @@ void add_bends(drawing::DrawingSheet& sheet, const files::Case& c, const job::Fl
         const files::Bend& drawn = c.part.bends[bend.bend];
         const bool up = drawn.angle > 0.0;
         const std::string name = std::to_string(++number), at = picture::fixed(bend.at, 2);
-        sheet.lines.push_back({{bend.at, 0.0},
-                               {bend.at, c.width},
-                               up ? drawing::ViewLine::Kind::bend_up : drawing::ViewLine::Kind::bend_down});
+        sheet.lines.push_back(
+            {{bend.at, 0.0}, {bend.at, c.width}, up ? ViewLine::Kind::bend_up : ViewLine::Kind::bend_down});
         sheet.bands.emplace_back(Vec2(std::max(0.0, bend.at - bend.half_arc), 0.0),
                                  Vec2(std::min(pattern.blank.length, bend.at + bend.half_arc), c.width));
-        sheet.dimensions.push_back(mark({bend.at, c.width}, drawing::Beside::above, name));
-        sheet.dimensions.push_back(mark({bend.at, 0.0}, drawing::Beside::below, at));
+        sheet.dimensions.push_back(mark({bend.at, c.width}, Beside::above, name));
+        sheet.dimensions.push_back(mark({bend.at, 0.0}, Beside::below, at));
         const double turned = std::abs(drawn.angle);
         sheet.table.rows.push_back(
             {name, drawn.name, at, up ? "up" : "down",
@@ -101,7 +100,7 @@ void add_cutouts(drawing::DrawingSheet& sheet, const files::Case& c) {
         sheet.lines.push_back({{cut.at, cut.across - past}, {cut.at, cut.across + past}});
         const std::string name(1, letter);
         letter = letter == 'Z' ? 'A' : static_cast<char>(letter + 1);
-        sheet.dimensions.push_back(mark({cut.at, c.width}, drawing::Beside::above, name));
+        sheet.dimensions.push_back(mark({cut.at, c.width}, Beside::above, name));
         const std::string size = cut.length > cut.width + 1e-9
                                      ? "slot " + length_words(cut.length, Tolerances::none) + " \u00d7 " +
                                            length_words(cut.width, Tolerances::none)
@@ -131,16 +130,16 @@ drawing::DrawingSheet blank_sheet(const files::Case& c, const job::FlatPattern& 
     sheet.outlines = blank_outlines(c, pattern.blank);
     add_bends(sheet, c, pattern, tolerances);
     add_cutouts(sheet, c);
-    drawing::Dimension length;
-    length.measure = drawing::Measure::across;
+    Dimension length;
+    length.measure = Measure::across;
     length.to = {pattern.blank.length, 0.0};
-    length.beside = drawing::Beside::below;
+    length.beside = Beside::below;
     length.words = length_words(pattern.blank.length, tolerances);
     sheet.dimensions.push_back(length);
-    drawing::Dimension width;
-    width.measure = drawing::Measure::upright;
+    Dimension width;
+    width.measure = Measure::upright;
     width.to = {0.0, c.width};
-    width.beside = drawing::Beside::left;
+    width.beside = Beside::left;
     width.words = length_words(c.width, tolerances);
     sheet.dimensions.push_back(width);
     sheet.notes.push_back("Thickness " + length_words(c.thickness, Tolerances::none) + " mm. Bend lines " +

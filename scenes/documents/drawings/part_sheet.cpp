@@ -108,8 +108,8 @@ struct PartMeasurer {
 
     void flats() const {
         for (std::size_t i = 0; i < walk.flats.size(); ++i) {
-            drawing::Dimension d;
-            d.measure = drawing::Measure::along;
+            Dimension d;
+            d.measure = Measure::along;
             d.from = walk.flats[i].from;
             d.to = walk.flats[i].to;
             d.half_thickness = 0.5 * c.thickness;
@@ -128,8 +128,8 @@ struct PartMeasurer {
             const double tangent = inside * std::tan(0.5 * turn);
             const Vec2 bisector = -sign * left_of(corner.turn_before + 0.5 * corner.angle);
             const double back = corner.turn_before + pi, ahead = corner.turn_before + corner.angle;
-            drawing::Dimension d;
-            d.measure = drawing::Measure::angle;
+            Dimension d;
+            d.measure = Measure::angle;
             d.centre = corner.centre + inside / std::cos(0.5 * turn) * bisector;
             d.start = sign > 0.0 ? ahead : back;
             d.sweep = included;
@@ -151,8 +151,8 @@ struct PartMeasurer {
         for (const auto& [key, bends] : same) {
             const Walk::Corner& corner = walk.corners[bends.front()];
             const double sign = corner.angle > 0.0 ? 1.0 : -1.0;
-            drawing::Dimension d;
-            d.measure = drawing::Measure::radius;
+            Dimension d;
+            d.measure = Measure::radius;
             d.centre = corner.centre;
             d.radius = c.part.bends[bends.front()].inside_radius;
             d.start = corner.turn_before + (sign > 0.0 ? -0.5 * pi : 0.5 * pi + corner.angle);
@@ -184,15 +184,15 @@ struct PartMeasurer {
             if (ends[i].y() - box.low.y() < near) ends[i].y() = box.low.y();
         for (const int i : {2, 3})
             if (box.high.x() - ends[i].x() < near) ends[i].x() = box.high.x();
-        drawing::Dimension width;
-        width.measure = drawing::Measure::across;
+        Dimension width;
+        width.measure = Measure::across;
         width.from = {box.low.x(), ends[0].y()};
         width.to = {box.high.x(), ends[1].y()};
         width.beside = drawing::Beside::below;
         width.words = length_words(box.high.x() - box.low.x(), tolerances);
         sheet.dimensions.push_back(width);
-        drawing::Dimension height;
-        height.measure = drawing::Measure::upright;
+        Dimension height;
+        height.measure = Measure::upright;
         height.from = {ends[2].x(), box.low.y()};
         height.to = {ends[3].x(), box.high.y()};
         height.beside = drawing::Beside::right;

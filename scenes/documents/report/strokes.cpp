@@ -108,10 +108,10 @@ std::vector<report::Term> facts(const files::Case& c, const files::Step& step,
     return terms;
 }
 
-report::StrokeShow show_of(const files::Case& c, const job::JobResult& job, int index) {
+StrokeShow show_of(const files::Case& c, const job::JobResult& job, int index) {
     const files::Step& step = c.steps[index];
     const job::StepResult& result = job.steps[index];
-    report::StrokeShow show;
+    StrokeShow show;
     show.name = result.name, show.number = index + 1, show.recording = &result.stroke.recording;
     show.strip_width = c.width;
     const double seen = result.stroke.free.face_down ? -1.0 : 1.0;  // angles as the strip lies, not as drawn
@@ -147,7 +147,7 @@ report::ForceCurve curve_of(const files::Case& c, const files::Step& step, const
     return curve;
 }
 
-report::PageFigure still_of(const report::StrokeShow& show) {
+report::PageFigure still_of(const StrokeShow& show) {
     const std::string label = words("Stroke %d, ", show.number) + show.name + ", under load";
     return {report::still_svg(show, report::loaded_state(*show.recording), label),
             "Under load: " + show.words.dwell};

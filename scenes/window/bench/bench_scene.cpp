@@ -45,7 +45,7 @@ struct BenchScene::Inside {
     BenchWish wish() const;
     void take();
     void look_for_overbend();
-    void draw_picture(ui::Ui& ui);
+    void draw_picture(Ui& ui);
 };
 
 BenchScene::BenchScene(const Remembered& remembered) : in_(std::make_unique<Inside>()) {
@@ -59,7 +59,7 @@ BenchWish BenchScene::Inside::wish() const {
     w.way = state.way;
     w.size = size;
     w.look.theme = theme;
-    w.look.free = told(state);
+    w.look.free = window::told(state);
     w.look.let_go = let_go_part(state);
     const bool known = told.shown && !told.shown->readings.empty();
     w.look.line = game_line(state, known ? told.shown->readings.front().free / radians : 0.0);
@@ -101,21 +101,21 @@ void BenchScene::Inside::take() {
     told.looking = looking;
 }
 
-ui::Motion BenchScene::motion() {
+Motion BenchScene::motion() {
     Inside& in = *in_;
     const auto now = std::chrono::steady_clock::now();
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
-    if (!in.drawn) return ui::Motion::still;
+    if (!in.drawn) return Motion::still;
     go_on(in.state, std::min(seconds, 0.1));
     in.take();
     const BenchWish wanted = in.wish();
     const bool fulfilled = in.work.wished() && same(*in.work.wished(), wanted);
     if (!fulfilled && !in.work.busy()) in.work.show(wanted);
-    if (in.unseen) return ui::Motion::moving;
+    if (in.unseen) return Motion::moving;
     const bool waits =
         !fulfilled || in.work.busy() || in.told.looking || in.state.phase == BenchPhase::springing_back;
-    return waits ? ui::Motion::awaiting : ui::Motion::still;
+    return waits ? Motion::awaiting : Motion::still;
 }
 
 void BenchScene::Inside::look_for_overbend() {
@@ -128,12 +128,12 @@ void BenchScene::Inside::look_for_overbend() {
     told.looking = true;
 }
 
-void BenchScene::Inside::draw_picture(ui::Ui& ui) {
+void BenchScene::Inside::draw_picture(Ui& ui) {
     const ImVec2 room = ImGui::GetContentRegionAvail();
     size.width = std::max(1, static_cast<int>(room.x)), size.height = std::max(1, static_cast<int>(room.y));
     size.letter = ImGui::GetFontSize();
     if (texture.width() == 0) {
-        ui.words(told.error.empty() ? "The strip is laid in ..." : told.error, ui::Ui::Weight::muted);
+        ui.words(told.error.empty() ? "The strip is laid in ..." : told.error, Ui::Weight::muted);
         return;
     }
     const ui::PictureInput input = ui.picture("Punch", texture);
@@ -151,7 +151,7 @@ void BenchScene::Inside::draw_picture(ui::Ui& ui) {
     }
 }
 
-void BenchScene::draw(ui::Ui& ui, picture::Theme theme, double) {
+void BenchScene::draw(Ui& ui, picture::Theme theme, double) {
     Inside& in = *in_;
     in.begin();
     in.drawn = true;
@@ -173,7 +173,7 @@ void BenchScene::draw(ui::Ui& ui, picture::Theme theme, double) {
 }
 
 void BenchScene::remember(Remembered& remembered) const {
-    if (!in_->cards.empty()) remember(in_->state, remembered.bench);
+    if (!in_->cards.empty()) window::remember(in_->state, remembered.bench);
 }
 
 const BenchState& BenchScene::state() const {

@@ -28,7 +28,7 @@ std::string angle_words(double angle) {
     return picture::fixed(angle * degrees, 1) + "°";
 }
 
-void add_words(picture::DrawingList& list, const std::string& words, const picture::Point& at, double size,
+void add_words(DrawingList& list, const std::string& words, const Point& at, double size,
                const picture::Colour& c, picture::Weight weight = picture::Weight::normal,
                picture::Across across = picture::Across::left) {
     picture::Text text;
@@ -38,8 +38,8 @@ void add_words(picture::DrawingList& list, const std::string& words, const pictu
 }
 
 // As large as the width allows, at most `size`.
-void add_fitting(picture::DrawingList& list, const std::string& words, const picture::Point& at, double size,
-                 double width, const picture::Colour& c, picture::Weight weight = picture::Weight::normal) {
+void add_fitting(DrawingList& list, const std::string& words, const Point& at, double size, double width,
+                 const picture::Colour& c, picture::Weight weight = picture::Weight::normal) {
     const double needed = picture::text_width(words, size, weight);
     add_words(list, words, at, needed > width ? size * width / needed : size, c, weight);
 }
@@ -65,7 +65,7 @@ picture::StageInfo stage_info(const BentStrip& strip, const BoardPlan& plan, con
 }
 
 // A list laid on another one.
-void lay_on(picture::DrawingList& list, picture::DrawingList part, const picture::Point& shift) {
+void lay_on(DrawingList& list, DrawingList part, const Point& shift) {
     for (picture::Item& item : part.items) {
         if (auto* text = std::get_if<picture::Text>(&item)) text->at += shift;
         if (auto* shape = std::get_if<picture::Shape>(&item)) {
@@ -77,20 +77,20 @@ void lay_on(picture::DrawingList& list, picture::DrawingList part, const picture
     }
 }
 
-picture::Rect picture_box(const BoardPlan& plan, std::size_t i) {
+Rect picture_box(const BoardPlan& plan, std::size_t i) {
     const double head = (plan.tiles.size() == 1 ? head_alone : head_of_tile) * plan.size.letter;
-    picture::Rect box = plan.tiles[i];
+    Rect box = plan.tiles[i];
     box.y += head, box.height -= head;
     return box;
 }
 
-picture::PictureSize stage_size(const picture::Rect& box) {
+picture::PictureSize stage_size(const Rect& box) {
     return {static_cast<int>(box.width), static_cast<int>(box.height)};
 }
 
 // Loaded, free and springback, each under its word.
-void add_angles_alone(picture::DrawingList& list, const BentStrip& s, const picture::Rect& tile,
-                      const BoardPlan& plan, const BoardInfo& info) {
+void add_angles_alone(DrawingList& list, const BentStrip& s, const Rect& tile, const BoardPlan& plan,
+                      const BoardInfo& info) {
     const picture::ThemeColours& colours = picture::theme_colours(info.theme);
     const double u = plan.size.letter, part = tile.width / 3.0;
     const bool told = info.free == FreeAngle::told;
@@ -107,7 +107,7 @@ void add_angles_alone(picture::DrawingList& list, const BentStrip& s, const pict
 }
 
 // A sample of its curve in the charts stands before the name.
-void add_angles_of_tile(picture::DrawingList& list, const BentStrip& s, int number, const picture::Rect& tile,
+void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const Rect& tile,
                         const BoardPlan& plan, const BoardInfo& info) {
     const picture::ThemeColours& colours = picture::theme_colours(info.theme);
     const double u = plan.size.letter, x = tile.x + 0.3 * u, room = tile.width - 0.6 * u;
@@ -181,16 +181,15 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
     return plan;
 }
 
-picture::DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan,
-                                const BoardInfo& info) {
+DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan, const BoardInfo& info) {
     const picture::ThemeColours& colours = picture::theme_colours(info.theme);
-    picture::DrawingList list;
+    DrawingList list;
     list.title = "springback bench";
     list.width = plan.size.width, list.height = plan.size.height;
     list.background = colours.page;
     for (std::size_t i = 0; i < strips.size() && i < plan.tiles.size(); ++i) {
         const BentStrip& s = strips[i];
-        const picture::Rect box = picture_box(plan, i);
+        const Rect box = picture_box(plan, i);
         const double at = moment_at(s, info.let_go);
         const bool back = info.let_go > 0.0;
         if (strips.size() == 1) {

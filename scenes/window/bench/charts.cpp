@@ -18,8 +18,8 @@ using picture::Rect;
 
 namespace {
 
-std::vector<picture::Point> points(const std::vector<chart::SectionPoint>& path) {
-    std::vector<picture::Point> found;
+std::vector<Point> points(const std::vector<chart::SectionPoint>& path) {
+    std::vector<Point> found;
     found.reserve(path.size());
     for (const chart::SectionPoint& p : path) found.emplace_back(p.curvature, p.moment);
     return found;
@@ -31,24 +31,23 @@ chart::CurveLook thin(chart::CurveLook look) {
 }
 
 struct Sheets {
-    picture::DrawingList& list;
+    DrawingList& list;
     const std::vector<BentStrip>& strips;
     const BoardPlan& plan;
     const BoardInfo& info;
     chart::ChartLook look;
     std::vector<chart::SectionNow> sections;
 
-    chart::ChartFrame frame(const picture::Rect& box, const char* across, const char* up,
-                            const chart::Extent& x, const chart::Extent& y) {
-        chart::ChartInfo chart;
+    ChartFrame frame(const Rect& box, const char* across, const char* up, const chart::Extent& x,
+                     const chart::Extent& y) {
+        ChartInfo chart;
         chart.across_words = across, chart.up_words = up;
         chart.across = x, chart.up = y;
         return chart::add_frame(list, box, chart, look);
     }
 
-    void moments(const picture::Rect& box) {
-        chart::ChartFrame f =
-            frame(box, "curvature, 1/mm", "moment, N mm per mm", plan.curvature, plan.moment);
+    void moments(const Rect& box) {
+        ChartFrame f = frame(box, "curvature, 1/mm", "moment, N mm per mm", plan.curvature, plan.moment);
         for (std::size_t i = 0; i < strips.size(); ++i) {
             const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
             chart::add_curve(list, f, points(sections[i].loading), curve);
@@ -57,23 +56,22 @@ struct Sheets {
         }
     }
 
-    void stresses(const picture::Rect& box) {
-        chart::ChartFrame f = frame(box, "hoop stress, MPa", "height, mm", plan.stress, plan.height);
+    void stresses(const Rect& box) {
+        ChartFrame f = frame(box, "hoop stress, MPa", "height, mm", plan.stress, plan.height);
         for (std::size_t i = 0; i < strips.size(); ++i) {
-            std::vector<picture::Point> values;
+            std::vector<Point> values;
             for (const chart::LayerPoint& l : sections[i].layers) values.emplace_back(l.stress, l.height);
             chart::add_curve(list, f, values, chart::curve_look(look, static_cast<int>(i)));
         }
     }
 
-    void forces(const picture::Rect& box) {
-        chart::ChartFrame f =
-            frame(box, "travel, mm", "force on 20 mm of width, kN", plan.travel, plan.force);
+    void forces(const Rect& box) {
+        ChartFrame f = frame(box, "travel, mm", "force on 20 mm of width, kN", plan.travel, plan.force);
         for (std::size_t i = 0; i < strips.size(); ++i) {
             const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
             const chart::ForceTravel force =
                 chart::force_travel(strips[i].recording, bench_width, moment_at(strips[i], info.let_go));
-            std::vector<picture::Point> down, back;
+            std::vector<Point> down, back;
             for (const chart::ForcePoint& p : force.loading) down.emplace_back(p.travel, p.force);
             if (info.let_go > 0.0)
                 for (const chart::ForcePoint& p : force.going_back)
@@ -87,7 +85,7 @@ struct Sheets {
 
 }  // namespace
 
-void add_bench_charts(picture::DrawingList& list, const std::vector<BentStrip>& strips, const BoardPlan& plan,
+void add_bench_charts(DrawingList& list, const std::vector<BentStrip>& strips, const BoardPlan& plan,
                       const BoardInfo& info) {
     Sheets sheets{list, strips, plan, info, {info.theme, 0.86 * plan.size.letter}, {}};
     for (const BentStrip& s : strips)
@@ -95,8 +93,7 @@ void add_bench_charts(picture::DrawingList& list, const std::vector<BentStrip>& 
     const int count = plan.kind == BenchKind::vee ? 3 : 2;
     const auto box = [&](int i) {
         const double h = plan.charts.height / count;
-        return picture::Rect{plan.charts.x, plan.charts.y + h * i, plan.charts.width,
-                             h - 0.5 * plan.size.letter};
+        return Rect{plan.charts.x, plan.charts.y + h * i, plan.charts.width, h - 0.5 * plan.size.letter};
     };
     sheets.moments(box(0));
     sheets.stresses(box(1));

@@ -21,21 +21,20 @@ constexpr double degrees = 57.29577951308232;
 
 // Of several, the one that is chosen.
 template <class Value>
-ui::Chosen is(const Value& one, const Value& now) {
-    return one == now ? ui::Chosen::yes : ui::Chosen::no;
+Chosen is(const Value& one, const Value& now) {
+    return one == now ? Chosen::yes : Chosen::no;
 }
 
 struct BenchPanel {
-    ui::Ui& ui;
+    Ui& ui;
     BenchState& state;
     const std::vector<std::string>& cards;
     const BenchTold& told;
 
     void trouble(BenchSlider at) {
-        if (told.trouble && told.trouble->at == at) ui.words(told.trouble->words, ui::Ui::Weight::alarm);
+        if (told.trouble && told.trouble->at == at) ui.words(told.trouble->words, Ui::Weight::alarm);
     }
-    bool toggle(Flow& flow, const std::string& words, ui::Chosen chosen, const ui::Key& key,
-                const char* tip) {
+    bool toggle(Flow& flow, const std::string& words, Chosen chosen, const ui::Key& key, const char* tip) {
         flow.next_button(words);
         return ui.toggle(words, chosen, key, tip);
     }
@@ -66,13 +65,12 @@ struct BenchPanel {
         step("Up", K::PageUp, -coarse);
         if (told.shown && !told.trouble && state.way > told.shown->limit + 1e-9 &&
             !told.shown->limited_by.empty())
-            ui.words(words("Held at %.3f: ", told.shown->limit) + told.shown->limited_by,
-                     ui::Ui::Weight::alarm);
-        if (!told.error.empty()) ui.words(told.error, ui::Ui::Weight::alarm);
+            ui.words(words("Held at %.3f: ", told.shown->limit) + told.shown->limited_by, Ui::Weight::alarm);
+        if (!told.error.empty()) ui.words(told.error, Ui::Weight::alarm);
     }
 
     void metals() {
-        ui.words("Material", ui::Ui::Weight::heading);
+        ui.words("Material", Ui::Weight::heading);
         Flow flow;
         const int count = static_cast<int>(state.setup.metals.size());
         for (int i = 0; count > 1 && i < count; ++i)
@@ -86,12 +84,12 @@ struct BenchPanel {
         Flow row;
         if (button(row, "Next material", {K::M}, "The next card of the list"))
             take_card(state, cards[static_cast<std::size_t>(card + 1) % cards.size()]);
-        ui.begin_enabled(count < most_metals && state.game.stage == GuessStage::off ? ui::Enabled::yes
-                                                                                    : ui::Enabled::no);
+        ui.begin_enabled(count < most_metals && state.game.stage == GuessStage::off ? Enabled::yes
+                                                                                    : Enabled::no);
         if (button(row, "Add a strip", {K::A}, "Beside the others, under the same punch: four at most"))
             add_metal(state, cards);
         ui.end_enabled();
-        ui.begin_enabled(count > 1 ? ui::Enabled::yes : ui::Enabled::no);
+        ui.begin_enabled(count > 1 ? Enabled::yes : Enabled::no);
         if (button(row, "Take it away", {K::Delete}, "The strip whose figures are shown"))
             remove_metal(state);
         ui.end_enabled();
@@ -119,7 +117,7 @@ struct BenchPanel {
 
     void tools() {
         const bool vee = state.setup.kind == BenchKind::vee;
-        ui.words(vee ? "Strip and tools" : "Strip", ui::Ui::Weight::heading);
+        ui.words(vee ? "Strip and tools" : "Strip", Ui::Weight::heading);
         const double part = state.way / deepest(state.setup);
         bool moved =
             ui.slider("Thickness", state.setup.thickness, thicknesses.low, thicknesses.high, "%.2f mm");
@@ -139,29 +137,29 @@ struct BenchPanel {
     }
 
     void guessing() {
-        ui.words("Guess the angle", ui::Ui::Weight::heading);
+        ui.words("Guess the angle", Ui::Weight::heading);
         const GuessStage stage = state.game.stage;
         Flow flow;
-        if (toggle(flow, "Guess", stage == GuessStage::off ? ui::Chosen::no : ui::Chosen::yes, {K::G},
+        if (toggle(flow, "Guess", stage == GuessStage::off ? Chosen::no : Chosen::yes, {K::G},
                    "The free angle stays hidden until it is shown")) {
             stage == GuessStage::off ? begin_game(state) : end_game(state);
             return;
         }
         if (stage == GuessStage::off) return;
-        ui.begin_enabled(stage == GuessStage::guessing ? ui::Enabled::yes : ui::Enabled::no);
+        ui.begin_enabled(stage == GuessStage::guessing ? Enabled::yes : Enabled::no);
         if (button(flow, "Show it", {K::S}, "Let go, and see who is nearest")) show_angle(state);
         ui.end_enabled();
         if (button(flow, "New round", {K::N}, "Another material and travel, at random"))
             new_round(state, cards);
-        ui.words(words("Round %d", state.game.round), ui::Ui::Weight::muted);
+        ui.words(words("Round %d", state.game.round), Ui::Weight::muted);
         if (stage == GuessStage::guessing) {
             if (ui.text("Name and angle", state.typed, "Ann 88.5, or the angle alone; Enter takes it")) {
                 take_guess(state);
                 ImGui::SetKeyboardFocusHere(-1);  // for the next one
             }
-            if (!state.typed_wrong.empty()) ui.words(state.typed_wrong, ui::Ui::Weight::alarm);
+            if (!state.typed_wrong.empty()) ui.words(state.typed_wrong, Ui::Weight::alarm);
             for (const Guess& g : state.game.guesses)
-                ui.words(words("%.1f°  ", g.angle) + g.who, ui::Ui::Weight::plain);
+                ui.words(words("%.1f°  ", g.angle) + g.who, Ui::Weight::plain);
             return;
         }
         if (!told.shown || told.shown->readings.empty()) return;
@@ -171,7 +169,7 @@ struct BenchPanel {
 
     BenchAsked overbend() {
         if (state.game.stage == GuessStage::guessing) return BenchAsked::nothing;
-        ui.words("Overbend that is needed", ui::Ui::Weight::heading);
+        ui.words("Overbend that is needed", Ui::Weight::heading);
         ui.number("Wanted, free", state.wanted, wanted_angles.low, wanted_angles.high, 1.0, "%.1f°",
                   "Angle that is to stay");
         Flow flow;
@@ -180,13 +178,13 @@ struct BenchPanel {
             asked = BenchAsked::overbend;
         const std::optional<Overbend>& found = told.overbend;
         const bool here = found && same(found->setup, state.setup);
-        ui.begin_enabled(here && found->reason.empty() ? ui::Enabled::yes : ui::Enabled::no);
+        ui.begin_enabled(here && found->reason.empty() ? Enabled::yes : Enabled::no);
         if (button(flow, "Press it so far", {K::T}, "") && here) press_to(state, found->way);
         ui.end_enabled();
-        if (told.looking) ui.words("Looking for it ...", ui::Ui::Weight::muted);
+        if (told.looking) ui.words("Looking for it ...", Ui::Weight::muted);
         if (!here || told.looking) return asked;
         if (!found->reason.empty()) {
-            ui.words(found->reason, ui::Ui::Weight::alarm);
+            ui.words(found->reason, Ui::Weight::alarm);
             return asked;
         }
         const bool pure = state.setup.kind == BenchKind::pure;
@@ -201,7 +199,7 @@ struct BenchPanel {
 
 }  // namespace
 
-BenchAsked draw_bench_controls(ui::Ui& ui, BenchState& state, const std::vector<std::string>& cards,
+BenchAsked draw_bench_controls(Ui& ui, BenchState& state, const std::vector<std::string>& cards,
                                const BenchTold& told) {
     BenchPanel panel{ui, state, cards, told};
     ui.words_before(0.36);
@@ -216,7 +214,7 @@ BenchAsked draw_bench_controls(ui::Ui& ui, BenchState& state, const std::vector<
     panel.tools();
     panel.guessing();
     const BenchAsked asked = panel.overbend();
-    if (told.rate > 0.0) ui.words(words("%.0f bends a second", told.rate), ui::Ui::Weight::muted);
+    if (told.rate > 0.0) ui.words(words("%.0f bends a second", told.rate), Ui::Weight::muted);
     return asked;
 }
 

@@ -26,7 +26,7 @@ Materials materials_for(const files::Case& file) {
     return all;
 }
 
-bool draw_material(ui::Ui& ui, CaseEdits& edits) {
+bool draw_material(Ui& ui, CaseEdits& edits) {
     const files::Case& c = edits.draft();
     const Materials all = materials_for(edits.file());
     const bool own_now = c.card_origin.from != files::CardOrigin::From::assets;
@@ -48,9 +48,9 @@ bool draw_material(ui::Ui& ui, CaseEdits& edits) {
 
 }  // namespace
 
-void draw_mistake(ui::Ui& ui, const CaseEdits& edits, const std::string& beginning) {
+void draw_mistake(Ui& ui, const CaseEdits& edits, const std::string& beginning) {
     if (beginning.empty() || !edits.mistake() || edits.mistake()->key.rfind(beginning, 0) != 0) return;
-    ui.words(edits.mistake()->words(), ui::Ui::Weight::alarm);
+    ui.words(edits.mistake()->words(), Ui::Weight::alarm);
 }
 
 std::string tool_key(const files::Case& c, int tool) {
@@ -60,8 +60,8 @@ std::string tool_key(const files::Case& c, int tool) {
     return words("tool[%d]", before + 1);
 }
 
-bool draw_strip_fields(ui::Ui& ui, CaseEdits& edits) {
-    ui.words("Strip", ui::Ui::Weight::heading);
+bool draw_strip_fields(Ui& ui, CaseEdits& edits) {
+    ui.words("Strip", Ui::Weight::heading);
     bool run = draw_material(ui, edits);
     double thickness = edits.draft().thickness;
     if (ui.number("Thickness", thickness, 0.05, 20.0, 0.05, "%.3f mm"))

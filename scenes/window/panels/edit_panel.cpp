@@ -17,24 +17,24 @@ using ui::Ui;
 using K = sf::Keyboard;
 
 constexpr double before_fields = 0.46;  // part of the width
-const ui::Key undo_key{K::Z, true}, redo_key{K::Y, true}, save_key{K::S, true};
+const Key undo_key{K::Z, true}, redo_key{K::Y, true}, save_key{K::S, true};
 
 std::string with(const std::string& what, const std::string& otherwise) {
     return what.empty() ? otherwise : otherwise + ": " + what;
 }
 
-bool draw_history(ui::Ui& ui, CaseEdits& edits, Flow& flow) {
+bool draw_history(Ui& ui, CaseEdits& edits, Flow& flow) {
     bool run = false;
     flow.next_button("Undo");
-    ui.begin_enabled(edits.can_undo() ? ui::Enabled::yes : ui::Enabled::no);
+    ui.begin_enabled(edits.can_undo() ? Enabled::yes : Enabled::no);
     if (ui.button("Undo", undo_key, with(edits.undo_words(), "Takes back"))) run = edits.undo();
     ui.end_enabled();
     flow.next_button("Redo");
-    ui.begin_enabled(edits.can_redo() ? ui::Enabled::yes : ui::Enabled::no);
+    ui.begin_enabled(edits.can_redo() ? Enabled::yes : Enabled::no);
     if (ui.button("Redo", redo_key, with(edits.redo_words(), "Does again"))) run = edits.redo() || run;
     ui.end_enabled();
     flow.next_button("As in the file");
-    ui.begin_enabled(edits.changed() ? ui::Enabled::yes : ui::Enabled::no);
+    ui.begin_enabled(edits.changed() ? Enabled::yes : Enabled::no);
     if (ui.button("As in the file", ui::no_key, "Takes all changes back; can be undone")) {
         const files::Case file = edits.file();
         run = edits.change("all as in the file", [&](files::Case& c) { c = file; }) || run;
@@ -51,16 +51,16 @@ bool shown_below(const CaseEdits& edits) {
     return false;
 }
 
-void draw_changes(ui::Ui& ui, const CaseEdits& edits) {
-    ui.words("Changed against the file", ui::Ui::Weight::heading);
+void draw_changes(Ui& ui, const CaseEdits& edits) {
+    ui.words("Changed against the file", Ui::Weight::heading);
     const std::vector<std::string> changes = edits.changes();
-    if (changes.empty()) ui.words("nothing", ui::Ui::Weight::muted);
+    if (changes.empty()) ui.words("nothing", Ui::Weight::muted);
     for (const std::string& line : changes) ui.words(line);
 }
 
 }  // namespace
 
-bool EditPanel::keys(ui::Ui& ui, CaseEdits& edits) {
+bool EditPanel::keys(Ui& ui, CaseEdits& edits) {
     bool run = false;
     if (ui.key("Undo", undo_key)) run = edits.undo();
     if (ui.key("Redo", redo_key)) run = edits.redo() || run;
@@ -83,7 +83,7 @@ void EditPanel::begin_saving(const CaseEdits& edits) {
     if (name_.empty()) name_ = name_for_changed(edits.file().file).string();
 }
 
-bool EditPanel::draw(ui::Ui& ui, CaseEdits& edits) {
+bool EditPanel::draw(Ui& ui, CaseEdits& edits) {
     ui.words_before(before_fields);
     Flow flow;
     bool run = draw_history(ui, edits, flow);
@@ -91,9 +91,8 @@ bool EditPanel::draw(ui::Ui& ui, CaseEdits& edits) {
     if (ui.button("Save...", save_key, "Writes the case, as it is here, to a file")) begin_saving(edits);
     draw_saving(ui, edits);
     if (edits.mistake()) {
-        ui.words("This cannot be pressed. What is shown is the case as it was before.",
-                 ui::Ui::Weight::alarm);
-        if (!shown_below(edits)) ui.words(edits.mistake()->words(), ui::Ui::Weight::alarm);
+        ui.words("This cannot be pressed. What is shown is the case as it was before.", Ui::Weight::alarm);
+        if (!shown_below(edits)) ui.words(edits.mistake()->words(), Ui::Weight::alarm);
     }
     run = draw_strip_fields(ui, edits) || run;
     run = draw_step_fields(ui, edits, step_) || run;
@@ -102,7 +101,7 @@ bool EditPanel::draw(ui::Ui& ui, CaseEdits& edits) {
     return run;
 }
 
-void EditPanel::draw_saving(ui::Ui& ui, CaseEdits& edits) {
+void EditPanel::draw_saving(Ui& ui, CaseEdits& edits) {
     if (saving_) {
         ui.words_before(0.14);
         bool write = ui.text("File", name_, "Path of the case file that is to be written");
@@ -133,11 +132,11 @@ void EditPanel::draw_saving(ui::Ui& ui, CaseEdits& edits) {
             save();
         }
         if (!overwrite_.empty() && overwrite_ == name_) {
-            ui.words("There is a file of this name: " + name_, ui::Ui::Weight::alarm);
+            ui.words("There is a file of this name: " + name_, Ui::Weight::alarm);
             if (ui.button("Write over it", ui::no_key, "What stands in the file now is lost")) save();
         }
     }
-    if (!told_.empty()) ui.words(told_, failed_ ? ui::Ui::Weight::alarm : ui::Ui::Weight::muted);
+    if (!told_.empty()) ui.words(told_, failed_ ? Ui::Weight::alarm : Ui::Weight::muted);
 }
 
 }  // namespace overbend::window

@@ -46,7 +46,7 @@ const StopForm& form_of(files::StopKind kind) {
     return stop_forms[0];
 }
 
-bool draw_stop(ui::Ui& ui, CaseEdits& edits, int index) {
+bool draw_stop(Ui& ui, CaseEdits& edits, int index) {
     const files::Step& step = edits.draft().steps[index];
     const std::string what = "stop of step '" + step.name + "'";
     std::vector<std::string> choices;
@@ -75,7 +75,7 @@ bool draw_stop(ui::Ui& ui, CaseEdits& edits, int index) {
     return run;
 }
 
-bool draw_tool_choice(ui::Ui& ui, CaseEdits& edits, int index, const char* control, int files::Step::*member,
+bool draw_tool_choice(Ui& ui, CaseEdits& edits, int index, const char* control, int files::Step::*member,
                       bool (files::Tool::*fits)() const) {
     const files::Case& c = edits.draft();
     std::vector<int> tools;
@@ -94,7 +94,7 @@ bool draw_tool_choice(ui::Ui& ui, CaseEdits& edits, int index, const char* contr
                         });
 }
 
-bool draw_die_face(ui::Ui& ui, CaseEdits& edits, int index) {
+bool draw_die_face(Ui& ui, CaseEdits& edits, int index) {
     const files::Case& c = edits.draft();
     const auto* die = std::get_if<tool::VeeDie>(&c.tools[c.steps[index].die].shape);
     if (!die || die->faces.size() < 2) return false;
@@ -104,7 +104,7 @@ bool draw_die_face(ui::Ui& ui, CaseEdits& edits, int index) {
                         [&](files::Case& next) { next.steps[index].die_face = face + 1; });
 }
 
-bool draw_lying(ui::Ui& ui, CaseEdits& edits, int index) {
+bool draw_lying(Ui& ui, CaseEdits& edits, int index) {
     const std::string of = " of step '" + edits.draft().steps[index].name + "'";
     bool run = false;
     int face = edits.draft().steps[index].face == files::Face::up ? 0 : 1;
@@ -134,18 +134,18 @@ bool move_step(CaseEdits& edits, int& chosen, int by) {
                         [&](files::Case& c) { std::swap(c.steps[from], c.steps[to]); });
 }
 
-bool draw_order(ui::Ui& ui, CaseEdits& edits, int& chosen) {
+bool draw_order(Ui& ui, CaseEdits& edits, int& chosen) {
     const int count = static_cast<int>(edits.draft().steps.size());
     const bool one = chosen >= 0 && chosen < count;
     Flow flow;
     bool run = false;
     flow.next_button("Earlier");
-    ui.begin_enabled(one && chosen > 0 ? ui::Enabled::yes : ui::Enabled::no);
+    ui.begin_enabled(one && chosen > 0 ? Enabled::yes : Enabled::no);
     if (ui.button("Earlier", {K::Up, true}, "The chosen step before the one above it"))
         run = move_step(edits, chosen, -1);
     ui.end_enabled();
     flow.next_button("Later");
-    ui.begin_enabled(one && chosen + 1 < count ? ui::Enabled::yes : ui::Enabled::no);
+    ui.begin_enabled(one && chosen + 1 < count ? Enabled::yes : Enabled::no);
     if (ui.button("Later", {K::Down, true}, "The chosen step behind the one below it"))
         run = move_step(edits, chosen, 1) || run;
     ui.end_enabled();
@@ -154,7 +154,7 @@ bool draw_order(ui::Ui& ui, CaseEdits& edits, int& chosen) {
 
 // ---- a tool
 
-bool draw_size(ui::Ui& ui, CaseEdits& edits, int tool, int size, const files::ToolSize& s) {
+bool draw_size(Ui& ui, CaseEdits& edits, int tool, int size, const files::ToolSize& s) {
     const bool angle = s.unit == files::SizeUnit::rad;
     std::string label = s.words;
     label[0] = static_cast<char>(std::toupper(static_cast<unsigned char>(label[0])));
@@ -176,8 +176,8 @@ bool is_used(const files::Case& c, int tool) {
 
 }  // namespace
 
-bool draw_step_fields(ui::Ui& ui, CaseEdits& edits, int& chosen) {
-    ui.words("Steps", ui::Ui::Weight::heading);
+bool draw_step_fields(Ui& ui, CaseEdits& edits, int& chosen) {
+    ui.words("Steps", Ui::Weight::heading);
     const int count = static_cast<int>(edits.draft().steps.size());
     chosen = std::min(chosen, count - 1);
     bool run = draw_order(ui, edits, chosen);
@@ -185,7 +185,7 @@ bool draw_step_fields(ui::Ui& ui, CaseEdits& edits, int& chosen) {
         const files::Step& step = edits.draft().steps[i];
         const std::string row = words("%d  %s: %s", i + 1, step.name.c_str(),
                                       files::stop_words(step.stop, step.stop_value).c_str());
-        if (ui.entry(row, chosen == i ? ui::Chosen::yes : ui::Chosen::no)) chosen = chosen == i ? -1 : i;
+        if (ui.entry(row, chosen == i ? Chosen::yes : Chosen::no)) chosen = chosen == i ? -1 : i;
         if (chosen == i) {
             const float indent = 0.8f * ImGui::GetFontSize();
             ImGui::Indent(indent);
@@ -201,20 +201,20 @@ bool draw_step_fields(ui::Ui& ui, CaseEdits& edits, int& chosen) {
     return run;
 }
 
-bool draw_tool_fields(ui::Ui& ui, CaseEdits& edits, int& chosen) {
-    ui.words("Tools", ui::Ui::Weight::heading);
+bool draw_tool_fields(Ui& ui, CaseEdits& edits, int& chosen) {
+    ui.words("Tools", Ui::Weight::heading);
     bool run = false;
     for (int i = 0; i < static_cast<int>(edits.draft().tools.size()); ++i) {
         if (!is_used(edits.draft(), i)) continue;
         const files::Tool tool = edits.draft().tools[i];
         const std::string row =
             tool.name + ": " + files::kind_word(tool) + (tool.from_rack ? ", of the rack" : "");
-        if (ui.entry(row, chosen == i ? ui::Chosen::yes : ui::Chosen::no)) chosen = chosen == i ? -1 : i;
+        if (ui.entry(row, chosen == i ? Chosen::yes : Chosen::no)) chosen = chosen == i ? -1 : i;
         if (chosen == i) {
             const float indent = 0.8f * ImGui::GetFontSize();
             ImGui::Indent(indent);
             const std::vector<files::ToolSize> sizes = files::sizes_of(tool);
-            if (sizes.empty()) ui.words("its outline is of the file", ui::Ui::Weight::muted);
+            if (sizes.empty()) ui.words("its outline is of the file", Ui::Weight::muted);
             const std::size_t before = edits.draft().tools.size();
             for (std::size_t s = 0; s < sizes.size(); ++s)
                 run = draw_size(ui, edits, i, static_cast<int>(s), sizes[s]) || run;

@@ -14,12 +14,12 @@ void ExportPanel::begin(const std::string& folder) {
     if (!folder.empty()) folder_ = folder;
 }
 
-void ExportPanel::draw(ui::Ui& ui, const Wish& seen, const SharedJob& job) {
+void ExportPanel::draw(Ui& ui, const Wish& seen, const SharedJob& job) {
     ui.words_before(0.25);
     ui.text("Folder", folder_, "Where the files go; it is made if it is not there");
-    if (!seen.reel || !job) return ui.words("There is nothing to be written yet.", ui::Ui::Weight::muted);
-    ui.begin_enabled(exporter_.busy() ? ui::Enabled::no : ui::Enabled::yes);
-    ui.words("The picture as it is seen", ui::Ui::Weight::heading);
+    if (!seen.reel || !job) return ui.words("There is nothing to be written yet.", Ui::Weight::muted);
+    ui.begin_enabled(exporter_.busy() ? Enabled::no : Enabled::yes);
+    ui.words("The picture as it is seen", Ui::Weight::heading);
     Flow flow;
     const auto form = [&](const char* words, FrameForm which, const ui::Key& key, const char* tip) {
         flow.next_button(words);
@@ -28,7 +28,7 @@ void ExportPanel::draw(ui::Ui& ui, const Wish& seen, const SharedJob& job) {
     form("PNG", FrameForm::png, {K::P, true}, "Pixels, for slides and pages");
     form("SVG", FrameForm::svg, {K::G, true}, "Lines and words that can be changed");
     form("PDF", FrameForm::pdf, {K::D, true}, "For print");
-    ui.words("The whole job", ui::Ui::Weight::heading);
+    ui.words("The whole job", Ui::Weight::heading);
     Flow whole;
     whole.next_button("Film (MP4)");
     if (ui.button("Film (MP4)", {K::M, true},
@@ -42,19 +42,19 @@ void ExportPanel::draw(ui::Ui& ui, const Wish& seen, const SharedJob& job) {
     draw_progress(ui);
 }
 
-void ExportPanel::draw_progress(ui::Ui& ui) {
+void ExportPanel::draw_progress(Ui& ui) {
     ImGui::Spacing();
     if (exporter_.busy()) {
-        ui.words(exporter_.progress_words(), ui::Ui::Weight::muted);
+        ui.words(exporter_.progress_words(), Ui::Weight::muted);
         ImGui::ProgressBar(static_cast<float>(exporter_.part_done()), {-1.0f, 0.0f}, "");
         if (ui.button("Give it up", {K::Delete}, "Nothing is left of what was not finished"))
             exporter_.cancel();
         return;
     }
     if (exporter_.told().empty()) return;
-    ui.words(exporter_.failed() ? "Not written" : "Written", ui::Ui::Weight::heading);
+    ui.words(exporter_.failed() ? "Not written" : "Written", Ui::Weight::heading);
     for (const std::string& line : exporter_.told())
-        ui.words(line, exporter_.failed() ? ui::Ui::Weight::alarm : ui::Ui::Weight::plain);
+        ui.words(line, exporter_.failed() ? Ui::Weight::alarm : Ui::Weight::plain);
 }
 
 }  // namespace overbend::window

@@ -58,7 +58,7 @@ void draw_lines(const char* id, const std::vector<FigureLine>& lines) {
     for (const FigureLine& line : lines) {
         ImGui::TableNextRow();
         ImGui::TableNextColumn();
-        const bool alarm = line.weight == ui::Ui::Weight::alarm;
+        const bool alarm = line.weight == Ui::Weight::alarm;
         const ImGuiCol colour = alarm ? ImGuiCol_PlotLinesHovered : ImGuiCol_TextDisabled;
         ImGui::PushStyleColor(ImGuiCol_Text, ImGui::GetStyleColorVec4(colour));
         ImGui::TextWrapped("%s", line.words.c_str());
@@ -97,7 +97,7 @@ void draw_table(const char* id, const FigureTable& table) {
     ImGui::EndTable();
 }
 
-void draw_stroke_figures(ui::Ui& ui, const RanJob& job) {
+void draw_stroke_figures(Ui& ui, const RanJob& job) {
     FigureTable table{
         {"stroke,\nbend", "stop\nmm", "force\nkN", "loaded\ndeg", "free\ndeg", "back\ndeg", "clear\nmm"}, {}};
     int number = 0;
@@ -120,9 +120,9 @@ void draw_stroke_figures(ui::Ui& ui, const RanJob& job) {
     ui.words(
         "Angles under the punch and after it, as drawn; the least clearance of the strip from what it "
         "must not touch.",
-        ui::Ui::Weight::muted);
+        Ui::Weight::muted);
     if (job.result.finished_angle.empty()) return;
-    ui.words("Finished part", ui::Ui::Weight::heading);
+    ui.words("Finished part", Ui::Weight::heading);
     FigureTable part{{"bend", "is\ndeg", "drawn\ndeg", "off\ndeg"}, {}};
     for (std::size_t b = 0; b < job.result.finished_angle.size(); ++b) {
         const files::Bend& bend = job.c.part.bends[b];
@@ -135,16 +135,16 @@ void draw_stroke_figures(ui::Ui& ui, const RanJob& job) {
                         figure_words(job.result.profile.greatest(), 2) + " mm"}});
 }
 
-void draw_blank_figures(ui::Ui& ui, const RanJob& job) {
+void draw_blank_figures(Ui& ui, const RanJob& job) {
     const job::FlatPattern& p = job.pattern;
-    if (p.bends.empty()) return ui.words("There is no blank without strokes.", ui::Ui::Weight::muted);
+    if (p.bends.empty()) return ui.words("There is no blank without strokes.", Ui::Weight::muted);
     draw_lines("lengths", {{"blank, as pressed", figure_words(p.blank.length, 2) + " mm"},
                            {"mass", p.mass_g > 0.0 ? figure_words(p.mass_g, 2) + " g" : "-"}});
-    ui.words("Developed length", ui::Ui::Weight::heading);
+    ui.words("Developed length", Ui::Weight::heading);
     draw_lines("developed", {{"by the mechanics", p.simulated ? figure_words(p.mechanics, 2) + " mm" : "-"},
                              {"by DIN 6935", figure_words(p.din, 2) + " mm"},
                              {"by the handbook's k-factor", figure_words(p.handbook, 2) + " mm"}});
-    ui.words("Bend lines and allowances", ui::Ui::Weight::heading);
+    ui.words("Bend lines and allowances", Ui::Weight::heading);
     FigureTable table{{"bend", "line at\nmm", "mech.\nmm", "DIN\nmm", "handb.\nmm"}, {}};
     for (const job::FlatBend& b : p.bends)
         table.rows.push_back({job.c.part.bends[b.bend].name, figure_words(b.at, 2),
@@ -152,12 +152,12 @@ void draw_blank_figures(ui::Ui& ui, const RanJob& job) {
                               figure_words(b.handbook, 2)});
     draw_table("bends", table);
     ui.words("Lines are measured from the blank's left end. An allowance is the blank that goes into a bend.",
-             ui::Ui::Weight::muted);
+             Ui::Weight::muted);
     ui.words(job.c.blank_length ? "The blank and its lines are those of the case."
                                 : "The blank and its lines are worked out from the drawing.",
-             ui::Ui::Weight::muted);
+             Ui::Weight::muted);
     if (p.cutouts.empty()) return;
-    ui.words("Cut-outs", ui::Ui::Weight::heading);
+    ui.words("Cut-outs", Ui::Weight::heading);
     FigureTable cutouts{{"cut-out, nearest bend", "to it\nmm", "least\nmm"}, {}};
     for (std::size_t i = 0; i < p.cutouts.size(); ++i) {
         const job::FlatCutout& cut = p.cutouts[i];

@@ -13,11 +13,11 @@ namespace overbend::window {
 
 using ui::Ui;
 
-void FiguresPanel::draw(ui::Ui& ui, const SharedJob& job, picture::Theme theme) {
-    if (!job) return ui.words("Nothing has been pressed yet.", ui::Ui::Weight::muted);
+void FiguresPanel::draw(Ui& ui, const SharedJob& job, picture::Theme theme) {
+    if (!job) return ui.words("Nothing has been pressed yet.", Ui::Weight::muted);
     draw_pages(ui);
     ImGui::Spacing();
-    if (!job->wrong.empty()) ui.words(job->wrong, ui::Ui::Weight::alarm);
+    if (!job->wrong.empty()) ui.words(job->wrong, Ui::Weight::alarm);
     switch (page_) {
         case Page::strokes:
             draw_stroke_figures(ui, *job);
@@ -38,7 +38,7 @@ void FiguresPanel::draw(ui::Ui& ui, const SharedJob& job, picture::Theme theme) 
     }
 }
 
-void FiguresPanel::draw_pages(ui::Ui& ui) {
+void FiguresPanel::draw_pages(Ui& ui) {
     Flow flow;
     const auto page = [&](const char* words, Page which) {
         flow.next_button(words);

@@ -25,7 +25,7 @@ const char* heading_of(FindingWeight weight) {
 }
 
 // Words over several lines, with a control of their width before them.
-bool draw_row(ui::Ui& ui, const Finding& finding, int number, bool chosen) {
+bool draw_row(Ui& ui, const Finding& finding, int number, bool chosen) {
     const std::string handle = words("%d", number);
     bool used = false;
     ui.begin_enabled(finding.place ? ui::Enabled::yes : ui::Enabled::no);
@@ -35,8 +35,7 @@ bool draw_row(ui::Ui& ui, const Finding& finding, int number, bool chosen) {
     ImGui::SameLine();
     ImGui::BeginGroup();
     ImGui::AlignTextToFramePadding();
-    ui.words(finding.words,
-             finding.weight == FindingWeight::against ? ui::Ui::Weight::alarm : ui::Ui::Weight::plain);
+    ui.words(finding.words, finding.weight == FindingWeight::against ? Ui::Weight::alarm : Ui::Weight::plain);
     ImGui::EndGroup();
     // The words themselves may be clicked too.
     return used || (finding.place && ImGui::IsItemClicked());
@@ -44,9 +43,9 @@ bool draw_row(ui::Ui& ui, const Finding& finding, int number, bool chosen) {
 
 }  // namespace
 
-std::optional<FindingPlace> FindingsPanel::draw(ui::Ui& ui, const SharedJob& job) {
+std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
     if (!job) {
-        ui.words("Nothing has been pressed yet.", ui::Ui::Weight::muted);
+        ui.words("Nothing has been pressed yet.", Ui::Weight::muted);
         return {};
     }
     if (job != job_) job_ = job, findings_ = findings_of(*job), chosen_ = -1;
@@ -65,10 +64,10 @@ std::optional<FindingPlace> FindingsPanel::draw(ui::Ui& ui, const SharedJob& job
     if (ui.button("Finding before", {K::PageUp, false, true})) next(-1);
     flow.next_button("Next finding");
     if (ui.button("Next finding", {K::PageDown, false, true})) next(1);
-    if (count == 0) ui.words("Nothing speaks against the job.", ui::Ui::Weight::muted);
+    if (count == 0) ui.words("Nothing speaks against the job.", Ui::Weight::muted);
     for (int i = 0; i < count; ++i) {
         if (i == 0 || findings_[i].weight != findings_[i - 1].weight)
-            ui.words(heading_of(findings_[i].weight), ui::Ui::Weight::heading);
+            ui.words(heading_of(findings_[i].weight), Ui::Weight::heading);
         if (draw_row(ui, findings_[i], i + 1, i == chosen_)) choose(i);
     }
     return place;

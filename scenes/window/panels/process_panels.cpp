@@ -15,16 +15,15 @@ using ui::Ui;
 using K = sf::Keyboard;
 
 // How the run stands, in a few words.
-void draw_state(ui::Ui& ui, const JobWork& work, const std::string& trouble) {
-    if (!trouble.empty()) return ui.words(trouble, ui::Ui::Weight::alarm);
-    if (!work.trouble().empty()) return ui.words(work.trouble(), ui::Ui::Weight::alarm);
-    if (work.behind())
-        return ui.words("stopped: the picture is of the case as it was", ui::Ui::Weight::alarm);
+void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
+    if (!trouble.empty()) return ui.words(trouble, Ui::Weight::alarm);
+    if (!work.trouble().empty()) return ui.words(work.trouble(), Ui::Weight::alarm);
+    if (work.behind()) return ui.words("stopped: the picture is of the case as it was", Ui::Weight::alarm);
     if (!work.job()) return;
     const std::size_t count = work.job()->result.findings.size();
-    if (!work.job()->result.solved) return ui.words("not solved: see the findings", ui::Ui::Weight::alarm);
-    if (count == 0) return ui.words("nothing speaks against it", ui::Ui::Weight::muted);
-    ui.words(count == 1 ? "1 finding" : words("%zu findings", count), ui::Ui::Weight::alarm);
+    if (!work.job()->result.solved) return ui.words("not solved: see the findings", Ui::Weight::alarm);
+    if (count == 0) return ui.words("nothing speaks against it", Ui::Weight::muted);
+    ui.words(count == 1 ? "1 finding" : words("%zu findings", count), Ui::Weight::alarm);
 }
 
 }  // namespace
@@ -52,7 +51,7 @@ bool ProcessPanels::take_opened(JobWork& work) {
     return true;
 }
 
-void ProcessPanels::draw_keys(ui::Ui& ui, JobWork& work) {
+void ProcessPanels::draw_keys(Ui& ui, JobWork& work) {
     if (!edits_ || panel_ == Panel::edits) return;
     if (EditPanel::keys(ui, *edits_)) work.run(edits_->now());
     if (!ui.key("Save...", {K::S, true})) return;
@@ -60,7 +59,7 @@ void ProcessPanels::draw_keys(ui::Ui& ui, JobWork& work) {
     edit_panel_.begin_saving(*edits_);
 }
 
-void ProcessPanels::draw_files(ui::Ui& ui, JobWork& work) {
+void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
     // Once they are saved nothing is in its way.
     if (wanted_ && !unsaved()) {
         read(*wanted_);
@@ -86,13 +85,13 @@ void ProcessPanels::draw_files(ui::Ui& ui, JobWork& work) {
     watched_.watch(*on_disk);
 }
 
-void ProcessPanels::draw_row(ui::Ui& ui, JobWork& work, const std::string& trouble) {
+void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) {
     draw_keys(ui, work);
     draw_files(ui, work);
     Flow flow;
     const auto panel = [&](const char* words, Panel which, K::Key key, const char* tip) {
         flow.next_button(words);
-        if (ui.toggle(words, panel_ == which ? ui::Chosen::yes : ui::Chosen::no, {key}, tip))
+        if (ui.toggle(words, panel_ == which ? Chosen::yes : Chosen::no, {key}, tip))
             panel_ = panel_ == which ? Panel::none : which;
     };
     panel("Case", Panel::edits, K::Num1, "What is pressed, and how: to be changed here");
@@ -106,7 +105,7 @@ void ProcessPanels::draw_row(ui::Ui& ui, JobWork& work, const std::string& troub
         ImGui::ProgressBar(static_cast<float>(work.part_done()), {9.0f * ImGui::GetFontSize(), 0.0f}, "");
         ImGui::SameLine();
         ImGui::AlignTextToFramePadding();
-        ui.words(work.progress_words(), ui::Ui::Weight::muted);
+        ui.words(work.progress_words(), Ui::Weight::muted);
         return;
     }
     ui.begin_enabled(work.job() || work.behind() ? ui::Enabled::yes : ui::Enabled::no);
@@ -154,7 +153,7 @@ double ProcessPanels::width() const {
     return panel_ == Panel::figures ? 26.0 : 22.0;
 }
 
-std::optional<FindingPlace> ProcessPanels::draw(ui::Ui& ui, JobWork& work, const Wish& seen) {
+std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork& work, const Wish& seen) {
     if (panel_ == Panel::exports) export_panel_.draw(ui, seen, work.job());
     if (panel_ == Panel::figures) figures_panel_.draw(ui, work.job(), seen.theme);
     if (panel_ == Panel::findings) return findings_panel_.draw(ui, work.job());

@@ -23,10 +23,10 @@ std::string changed_words(const FileNews& news) {
 }
 
 // Over the width that is there.
-void draw_trouble(ui::Ui& ui, const FileTrouble& trouble) {
+void draw_trouble(Ui& ui, const FileTrouble& trouble) {
     ui.words(
         trouble.place_words() + ": " + trouble.wrong + (trouble.right.empty() ? "" : "; " + trouble.right),
-        ui::Ui::Weight::alarm);
+        Ui::Weight::alarm);
     if (trouble.text.empty()) return;
     ImGui::Indent();
     ui.words(words("%d:  ", trouble.line) + trouble.text);
@@ -35,7 +35,7 @@ void draw_trouble(ui::Ui& ui, const FileTrouble& trouble) {
 
 }  // namespace
 
-std::optional<files::Case> draw_reload_bar(ui::Ui& ui, WatchedFile& watched) {
+std::optional<files::Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
     if (!watched.news()) return {};
     const FileNews& news = *watched.news();
     std::optional<files::Case> asked;
@@ -49,14 +49,14 @@ std::optional<files::Case> draw_reload_bar(ui::Ui& ui, WatchedFile& watched) {
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
     ui.words(changed_words(news) + (can ? "." : ", and cannot be read so; the picture stays."),
-             ui::Ui::Weight::alarm);
+             Ui::Weight::alarm);
     if (news.now.trouble) draw_trouble(ui, *news.now.trouble);
     ImGui::Separator();
     if (asked || leave) watched.dismiss();
     return asked;
 }
 
-std::optional<UnsavedAnswer> draw_unsaved(ui::Ui& ui, const std::string& words, const std::string& go_on,
+std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, const std::string& go_on,
                                           const std::string& stay, const ui::Key& key) {
     std::optional<UnsavedAnswer> answer;
     if (ui.button(go_on, key, "What was changed here is lost")) answer = UnsavedAnswer::go_on;
@@ -64,17 +64,16 @@ std::optional<UnsavedAnswer> draw_unsaved(ui::Ui& ui, const std::string& words, 
     if (ui.button(stay, leave_key)) answer = UnsavedAnswer::stay;
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
-    ui.words(words, ui::Ui::Weight::alarm);
+    ui.words(words, Ui::Weight::alarm);
     ImGui::Separator();
     return answer;
 }
 
-bool draw_not_opened(ui::Ui& ui, const FileTrouble& trouble) {
+bool draw_not_opened(Ui& ui, const FileTrouble& trouble) {
     const bool read = ui.button("Put this away", leave_key);
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
-    ui.words(std::filesystem::path(trouble.file).filename().string() + " was not opened.",
-             ui::Ui::Weight::alarm);
+    ui.words(std::filesystem::path(trouble.file).filename().string() + " was not opened.", Ui::Weight::alarm);
     draw_trouble(ui, trouble);
     ImGui::Separator();
     return read;

@@ -11,8 +11,8 @@ namespace {
 
 using ui::Ui;
 
-ui::Ui::Weight weight_of(shop::Verdict verdict) {
-    return verdict == shop::Verdict::fine ? ui::Ui::Weight::plain : ui::Ui::Weight::alarm;
+Ui::Weight weight_of(shop::Verdict verdict) {
+    return verdict == shop::Verdict::fine ? Ui::Weight::plain : Ui::Weight::alarm;
 }
 
 // "1.5 of 60.0 kN"
@@ -47,7 +47,7 @@ std::vector<FigureLine> tool_lines(const RanJob& job, const job::ToolInShop& t) 
     const std::optional<double> margin = job::steel_margin(job.c, t);
     const bool thin = margin && *margin < 1.0;
     lines.push_back({"margin of the steel", margin ? figure_words(*margin, 2) + " times" : "-",
-                     thin ? ui::Ui::Weight::alarm : ui::Ui::Weight::plain});
+                     thin ? Ui::Weight::alarm : Ui::Weight::plain});
     lines.push_back({"mass", figure_words(t.stock.mass, 2) + " kg"});
     lines.push_back({"block", t.made ? block_words(t.stock) : "bought"});
     if (t.springs)
@@ -58,16 +58,16 @@ std::vector<FigureLine> tool_lines(const RanJob& job, const job::ToolInShop& t) 
 
 }  // namespace
 
-void draw_press_figures(ui::Ui& ui, const RanJob& job) {
+void draw_press_figures(Ui& ui, const RanJob& job) {
     if (!job.c.press)
         return ui.words("The case names no press: force and room are not held against one.",
-                        ui::Ui::Weight::muted);
+                        Ui::Weight::muted);
     const files::Press& press = *job.c.press;
     draw_lines("press", {{press.title.empty() ? "press" : press.title,
                           figure_words(press.force, 0) + " kN, " + figure_words(press.stroke, 0) + " mm"}});
     for (const job::StrokeOnPress& s : job.shop.strokes) {
         const std::string name = words("%d ", s.step + 1) + job.c.steps[s.step].name;
-        ui.words(name, ui::Ui::Weight::heading);
+        ui.words(name, Ui::Weight::heading);
         std::vector<FigureLine> lines;
         for (const shop::Check& check : s.checks) {
             const bool again = !lines.empty() && lines.back().words == check.what;
@@ -80,21 +80,21 @@ void draw_press_figures(ui::Ui& ui, const RanJob& job) {
     }
 }
 
-void draw_tool_figures(ui::Ui& ui, const RanJob& job) {
-    if (job.shop.tools.empty()) return ui.words("No tool was loaded.", ui::Ui::Weight::muted);
+void draw_tool_figures(Ui& ui, const RanJob& job) {
+    if (job.shop.tools.empty()) return ui.words("No tool was loaded.", Ui::Weight::muted);
     for (const job::ToolInShop& t : job.shop.tools) {
         const std::string& name = job.c.tools[t.tool].name;
-        ui.words(name, ui::Ui::Weight::heading);
+        ui.words(name, Ui::Weight::heading);
         draw_lines(name.c_str(), tool_lines(job, t));
     }
     ui.words("Nominal stresses: an inner corner raises them, a sharp one two or three times.",
-             ui::Ui::Weight::muted);
+             Ui::Weight::muted);
 }
 
-void draw_cost_figures(ui::Ui& ui, const RanJob& job) {
+void draw_cost_figures(Ui& ui, const RanJob& job) {
     const shop::CostSheet& sheet = job.shop.cost;
     if (sheet.lines.empty())
-        return ui.words("There are no costs of what was not pressed.", ui::Ui::Weight::muted);
+        return ui.words("There are no costs of what was not pressed.", Ui::Weight::muted);
     const int batch = job.shop.rates.batch;
     const auto money = [&](double value, int decimals) {
         return figure_words(value, decimals) + " " + sheet.money;
@@ -103,7 +103,7 @@ void draw_cost_figures(ui::Ui& ui, const RanJob& job) {
                         {"the batch", money(sheet.of_batch(batch), 2)},
                         {"press time of a part", figure_words(sheet.press_time, 1) + " s"},
                         {"of the strip in the part", figure_words(100.0 * sheet.strip_yield, 1) + " %"}});
-    ui.words("By group", ui::Ui::Weight::heading);
+    ui.words("By group", Ui::Weight::heading);
     FigureTable table{{"group", "each\npart", "each\nbatch", words("part of\n%d", batch)}, {}};
     for (const shop::CostLine& line : sheet.lines)
         table.rows.push_back({line.group, figure_words(line.per_part.value, 4),
@@ -113,7 +113,7 @@ void draw_cost_figures(ui::Ui& ui, const RanJob& job) {
                           figure_words(sheet.per_part(batch), 4)});
     draw_table("groups", table);
     if (!job.shop.cost_asked)
-        ui.words("The case has no table [cost]: these are rates of common practice.", ui::Ui::Weight::muted);
+        ui.words("The case has no table [cost]: these are rates of common practice.", Ui::Weight::muted);
 }
 
 }  // namespace overbend::window

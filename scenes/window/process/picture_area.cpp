@@ -35,15 +35,15 @@ void PictureArea::show(const Painted& painted) {
     shown_->charts.reset();
 }
 
-picture::Place PictureArea::place_of(const picture::Point& at) const {
+Place PictureArea::place_of(const Point& at) const {
     // By the zoom as it is now: the picture may be a frame behind it.
     const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
     const double scale = zoom_.times * view.scale;
-    const picture::Point off = at - view.stage.centre();
-    return view.centre + zoom_.shift + picture::Place(off.x(), -off.y()) / scale;
+    const Point off = at - view.stage.centre();
+    return view.centre + zoom_.shift + Place(off.x(), -off.y()) / scale;
 }
 
-std::optional<SectionMark> PictureArea::mark_at(const picture::Point& at, double near) const {
+std::optional<SectionMark> PictureArea::mark_at(const Point& at, double near) const {
     const Reel& reel = *shown_->wish.reel;
     const film::Moment& m = shown_->moment;
     const picture::Rect stage = shown_->view.stage;
@@ -62,12 +62,12 @@ void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>&
     if (!shown_) return;
     const double letter = ImGui::GetFontSize();
     if (input.wheel != 0.0) zoom_about(input.at, std::pow(a_notch, input.wheel));
-    const picture::Point dragged = input.dragged + input.dragged_right;
-    const bool far_enough = ImGui::GetIO().MouseDragMaxDistanceSqr[0] >= 16.0f ||
-                            input.dragged_right != picture::Point(picture::Point::Zero());
-    if (dragged != picture::Point(picture::Point::Zero()) && far_enough) {
+    const Point dragged = input.dragged + input.dragged_right;
+    const bool far_enough =
+        ImGui::GetIO().MouseDragMaxDistanceSqr[0] >= 16.0f || input.dragged_right != Point(Point::Zero());
+    if (dragged != Point(Point::Zero()) && far_enough) {
         const double scale = zoom_.times * shown_->wish.reel->frames.looks[shown_->moment.stroke].view.scale;
-        move(picture::Place(-dragged.x(), dragged.y()) / scale);
+        move(Place(-dragged.x(), dragged.y()) / scale);
     }
     if (input.double_clicked) {
         fit();
@@ -86,11 +86,10 @@ void PictureArea::fit() {
     zoom_ = {};
 }
 
-void PictureArea::zoom_about(const picture::Point& at, double factor) {
+void PictureArea::zoom_about(const Point& at, double factor) {
     const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
-    const picture::Point about =
-        picture::holds(view.stage, {at.x(), at.y(), 0.0, 0.0}) ? at : view.stage.centre();
-    const picture::Place fixed = place_of(about);
+    const Point about = picture::holds(view.stage, {at.x(), at.y(), 0.0, 0.0}) ? at : view.stage.centre();
+    const Place fixed = place_of(about);
     zoom_.times = std::clamp(zoom_.times * factor, furthest, nearest);
     zoom_.shift += fixed - place_of(about);
     moved_ = std::chrono::steady_clock::now();
@@ -103,28 +102,28 @@ void PictureArea::zoom_by(double factor) {
 void PictureArea::pan_by(double right, double up) {
     if (!shown_) return;
     const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
-    move(picture::Place(right * view.width_mm(), up * view.height_mm()) / zoom_.times);
+    move(Place(right * view.width_mm(), up * view.height_mm()) / zoom_.times);
 }
 
-void PictureArea::move(const picture::Place& by) {
+void PictureArea::move(const Place& by) {
     zoom_.shift += by;
     moved_ = std::chrono::steady_clock::now();
 }
 
-void PictureArea::look_at(const Reel& reel, int stroke, const picture::Place& place) {
+void PictureArea::look_at(const Reel& reel, int stroke, const Place& place) {
     zoom_.times = std::max(zoom_.times, 2.0);
     zoom_.shift = place - reel.frames.looks[stroke].view.centre;
     moved_ = std::chrono::steady_clock::now();
 }
 
-void PictureArea::bring_into_view(const Reel& reel, int stroke, const picture::Place& place) {
+void PictureArea::bring_into_view(const Reel& reel, int stroke, const Place& place) {
     const picture::View& fitted = reel.frames.looks[stroke].view;
     picture::View view = fitted;
     view.scale *= zoom_.times, view.centre += zoom_.shift;
-    const picture::Point at = view.on_picture(place);
+    const Point at = view.on_picture(place);
     if (picture::holds(picture::grown(view.stage, -ImGui::GetFontSize()), {at.x(), at.y(), 0.0, 0.0})) return;
     // The place and the punch's axis at the die's face, with room around.
-    const picture::Place extent = place.cwiseAbs();
+    const Place extent = place.cwiseAbs();
     const double scale = std::min({fitted.scale, 0.7 * view.stage.width / std::max(1e-9, extent.x()),
                                    0.7 * view.stage.height / std::max(1e-9, extent.y())});
     zoom_.times = std::max(furthest, scale / fitted.scale);

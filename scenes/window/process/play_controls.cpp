@@ -42,7 +42,7 @@ Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Reel& reel) {
         return ui.button(words, key, tip);
     };
     flow.next_button("Play");
-    if (ui.toggle("Play", head.playing == Playing::yes ? ui::Chosen::yes : ui::Chosen::no, {K::Space},
+    if (ui.toggle("Play", head.playing == Playing::yes ? Chosen::yes : Chosen::no, {K::Space},
                   "Play, or pause"))
         play_or_pause(head, reel);
     if (button("Stroke back", {K::LBracket}, "To the beginning of this stroke, or of the one before"))
@@ -51,11 +51,11 @@ Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Reel& reel) {
     if (button("Frame on", {K::Period}, "")) step_frames(head, reel, 1);
     if (button("Stroke on", {K::RBracket}, "To the beginning of the next stroke")) next_stroke(head, reel);
     flow.next_button("Loop");
-    if (ui.toggle("Loop", head.looping == Looping::yes ? ui::Chosen::yes : ui::Chosen::no, {K::L},
+    if (ui.toggle("Loop", head.looping == Looping::yes ? Chosen::yes : Chosen::no, {K::L},
                   "This stroke, over and over"))
         head.looping = head.looping == Looping::yes ? Looping::no : Looping::yes;
     draw_speed(ui, head, flow);
-    ui.begin_enabled(reel.interferences.empty() ? ui::Enabled::no : ui::Enabled::yes);
+    ui.begin_enabled(reel.interferences.empty() ? Enabled::no : Enabled::yes);
     Went went = Went::nowhere_else;
     if (button("First interference", {K::I}, "Where the strip first meets what it should not") &&
         go_to_first_interference(head, reel))

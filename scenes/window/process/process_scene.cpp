@@ -40,9 +40,9 @@ struct ProcessScene::Inside {
 
     void take_reel();
     Wish wish() const;
-    void draw_middle(ui::Ui& ui);
-    void draw_picture(ui::Ui& ui, double width, double height);
-    void draw_panels(ui::Ui& ui);
+    void draw_middle(Ui& ui);
+    void draw_picture(Ui& ui, double width, double height);
+    void draw_panels(Ui& ui);
     void go_to(const FindingPlace& place);
     void show_interference();
 };
@@ -93,7 +93,7 @@ bool ProcessScene::unsaved() const {
     return in_->panels.unsaved();
 }
 
-ui::Motion ProcessScene::motion() {
+Motion ProcessScene::motion() {
     Inside& in = *in_;
     in.unseen = in.work.take() || in.unseen;
     in.unseen = in.panels.take(in.work) || in.unseen;
@@ -102,9 +102,9 @@ ui::Motion ProcessScene::motion() {
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
     if (!in.seen)
-        return in.unseen                            ? ui::Motion::moving
-               : in.work.busy() || in.panels.busy() ? ui::Motion::awaiting
-                                                    : ui::Motion::still;
+        return in.unseen                            ? Motion::moving
+               : in.work.busy() || in.panels.busy() ? Motion::awaiting
+                                                    : Motion::still;
     go_on(in.head, *in.seen, std::min(seconds, 0.25));
     try {
         if (std::optional<Painted> painted = in.easel.take()) {
@@ -121,10 +121,10 @@ ui::Motion ProcessScene::motion() {
     if (!fulfilled && !in.easel.busy()) in.easel.paint(wanted);
     const bool waits = !fulfilled || in.easel.busy() || in.work.busy() || in.panels.busy() ||
                        in.head.playing == Playing::yes || in.picture.moving();
-    return in.unseen ? ui::Motion::moving : waits ? ui::Motion::awaiting : ui::Motion::still;
+    return in.unseen ? Motion::moving : waits ? Motion::awaiting : Motion::still;
 }
 
-void ProcessScene::draw(ui::Ui& ui, picture::Theme theme, double) {
+void ProcessScene::draw(Ui& ui, picture::Theme theme, double) {
     Inside& in = *in_;
     if (!in.last_case.empty()) open(std::filesystem::path(in.last_case));
     in.theme = theme;
@@ -151,7 +151,7 @@ void ProcessScene::draw(ui::Ui& ui, picture::Theme theme, double) {
     ImGui::EndChild();
 }
 
-void ProcessScene::Inside::draw_panels(ui::Ui& ui) {
+void ProcessScene::Inside::draw_panels(Ui& ui) {
     if (!panels.shown()) return;
     const double side = panels.width() * ImGui::GetFontSize();
     ImGui::BeginChild(panels.name(), {static_cast<float>(side), 0.0f});
@@ -166,7 +166,7 @@ void ProcessScene::Inside::go_to(const FindingPlace& place) {
     if (!seen) return;
     const std::optional<double> frame = frame_of_state(*seen, place.step, place.state);
     if (!frame) return;
-    go_to(head, *seen, *frame);
+    window::go_to(head, *seen, *frame);
     if (place.at) picture.look_at(*seen, stroke_at(*seen, *frame), *place.at);
 }
 
@@ -180,7 +180,7 @@ void ProcessScene::Inside::show_interference() {
                                     f.in_states.empty() ? f.mark.at : f.in_states.front().first);
 }
 
-void ProcessScene::Inside::draw_middle(ui::Ui& ui) {
+void ProcessScene::Inside::draw_middle(Ui& ui) {
     const ImVec2 room = ImGui::GetContentRegionAvail();
     if (foot == 0.0) foot = time_bar_height() + 2.0 * ImGui::GetFrameHeightWithSpacing();
     // On a small window they are scrolled, so that the picture keeps some room.
@@ -188,7 +188,8 @@ void ProcessScene::Inside::draw_middle(ui::Ui& ui) {
     draw_picture(ui, room.x, room.y - height);
     if (!seen) return;
     ImGui::SetCursorPosY(room.y - static_cast<float>(height));
-    if (const std::optional<double> at = draw_time_bar(ui, *seen, head, theme)) go_to(head, *seen, *at);
+    if (const std::optional<double> at = draw_time_bar(ui, *seen, head, theme))
+        window::go_to(head, *seen, *at);
     const double bar = ImGui::GetCursorPosY() - (room.y - height);
     ImGui::BeginChild("foot", {0.0f, 0.0f});
     if (draw_play_controls(ui, head, *seen) == Went::to_an_interference) show_interference();
@@ -200,7 +201,7 @@ void ProcessScene::Inside::draw_middle(ui::Ui& ui) {
     foot = needed;
 }
 
-void ProcessScene::Inside::draw_picture(ui::Ui& ui, double width, double height) {
+void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
     if (width < 1.0 || height < 1.0) return;
     const picture::Lens lens =
         look.lens == LensFollows::nothing ? picture::Lens::hidden : picture::Lens::shown;
@@ -212,7 +213,7 @@ void ProcessScene::Inside::draw_picture(ui::Ui& ui, double width, double height)
     if (picture.has_picture()) {
         picture.draw(ui, look.lens, mark);
     } else if (!work.busy() && !panels.busy()) {
-        ui.words("Drop a case file on the window to see its strokes here.", ui::Ui::Weight::muted);
+        ui.words("Drop a case file on the window to see its strokes here.", Ui::Weight::muted);
     }
     ImGui::EndChild();
 }

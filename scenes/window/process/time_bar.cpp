@@ -15,7 +15,7 @@ namespace {
 
 using picture::Colour;
 
-ImU32 imgui(const picture::Colour& c) {
+ImU32 imgui(const Colour& c) {
     return ImGui::ColorConvertFloat4ToU32({static_cast<float>(c.red), static_cast<float>(c.green),
                                            static_cast<float>(c.blue), static_cast<float>(c.opacity)});
 }

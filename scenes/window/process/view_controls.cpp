@@ -13,8 +13,8 @@ using K = sf::Keyboard;
 
 constexpr double key_zoom = 1.25, key_pan = 0.1;
 
-ui::Chosen chosen(bool is) {
-    return is ? ui::Chosen::yes : ui::Chosen::no;
+Chosen chosen(bool is) {
+    return is ? Chosen::yes : Chosen::no;
 }
 
 void draw_lens(ui::Ui& ui, ViewChoice& choice, Flow& flow) {
