@@ -38,7 +38,7 @@ BentStrip read(const BenchMetal& metal, const job::StripStroke& s, stroke::Strok
 
 struct BenchPress::Inside {
     BenchSetup setup;
-    std::vector<picture::Place> places;
+    std::vector<Place> places;
     std::vector<BentStrip> strips, deepest;
     double limit = 0.0;
     std::string limited_by;
@@ -46,7 +46,7 @@ struct BenchPress::Inside {
     // As far as each goes.
     BentStrip bend(std::size_t i, double way) {
         if (setup.kind == BenchKind::pure) return bend_purely(setup, static_cast<int>(i), way);
-        picture::Place& p = places[i];
+        Place& p = places[i];
         const double reached = p.live->press_to(way);
         BentStrip bent = read(setup.metals[i], p.stroke, p.live->let_go());
         if (reached < way - 1e-6) bent.held_by = p.live->held_by();
