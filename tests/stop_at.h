@@ -6,8 +6,6 @@
 
 namespace overbend::tests {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;  // rad
-
 // value  mm, N per mm, or rad
 inline stroke::Stop stop_at(stroke::StopKind kind, double value) {
     stroke::Stop stop;

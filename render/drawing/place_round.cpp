@@ -4,12 +4,11 @@
 #include <cmath>
 
 #include "render/drawing/place_dimensions.h"
+#include "sim/units.h"
 
 namespace overbend::drawing {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 picture::Point towards(double direction) {  // counter-clockwise on the thing, so y is turned
     return picture::Point(std::cos(direction), -std::sin(direction));

@@ -6,12 +6,11 @@
 #include "render/picture/cautions.h"
 #include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::film {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 struct Card {
     picture::DrawingList list;
@@ -125,7 +124,7 @@ std::string work_words(const FilmJob& job) {
 }
 
 std::string in_degrees(double angle) {
-    return picture::fixed(angle * 180.0 / pi, 1) + "\u00b0";
+    return picture::fixed(angle / degree, 1) + "\u00b0";
 }
 
 // The number of a bend in a disc, beside the strip on the outer side of the bend.

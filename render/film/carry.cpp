@@ -5,12 +5,12 @@
 #include <vector>
 
 #include "render/picture/strip_shape.h"
+#include "sim/units.h"
 
 namespace overbend::film {
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr int samples = 60;
 
 using Places = std::vector<picture::Place>;

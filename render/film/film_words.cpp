@@ -4,13 +4,14 @@
 
 #include "render/film/interlude.h"
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::film {
 
 namespace {
 
 std::string in_degrees(double angle) {
-    return picture::fixed(std::abs(angle) * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
+    return picture::fixed(std::abs(angle) / degree, 1) + "\u00b0";
 }
 
 // "lip", "lip and root", "lip, root and hem"; empty when they have no names.

@@ -5,12 +5,12 @@
 
 #include "render/picture/swept.h"
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::picture {
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double angle_seen = 0.035;  // rad: below two degrees there is no arc to be seen
 constexpr double strip_room = 0.3;    // units, between words and strip
 constexpr int most_moments = 16;      // of a stroke, that words are placed for

@@ -3,11 +3,11 @@
 #include <cmath>
 #include <sstream>
 
+#include "sim/units.h"
+
 namespace overbend::picture {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 Segment move_to(const Point& p) {
     return {Verb::move, p, p, p};

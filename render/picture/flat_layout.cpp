@@ -7,6 +7,7 @@
 #include "render/picture/palette.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::picture {
 
@@ -26,7 +27,6 @@ std::string short_number(double value) {
 
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;
 constexpr int widest = 16384;  // pixels; what the painter takes
 
 const Colour& ink() {

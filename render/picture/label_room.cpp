@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::picture {
 
@@ -29,7 +30,7 @@ std::optional<Rect> room_off(const LabelRoom& room, const Point& near, double wi
                              Off off) {
     for (const double away : {0.7, 1.4, 2.2, 3.2, 4.5, 6.0, 8.0, 11.0, 14.0})
         for (const double turn : {-0.25, -0.125, -0.375, 0.0, 0.5, 0.25, 0.125, 0.375}) {
-            const double direction = 2.0 * 3.14159265358979323846 * turn;
+            const double direction = 2.0 * pi * turn;
             const Point way(std::cos(direction), std::sin(direction));
             const Point middle = near + away * u * way + Point(0.5 * width * way.x(), 0.5 * height * way.y());
             const Rect box{middle.x() - 0.5 * width, middle.y() - 0.5 * height, width, height};

@@ -7,13 +7,14 @@
 #include "render/picture/angle_arc.h"
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::picture {
 
 namespace {
 
 std::string in_degrees(double angle) {
-    return fixed(degrees(std::abs(angle)), 1) + "\u00b0";
+    return fixed(std::abs(angle) / degree, 1) + "\u00b0";
 }
 
 // The moment whose bend angle is shown beside that of now.

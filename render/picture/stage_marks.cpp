@@ -5,12 +5,12 @@
 
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::picture {
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double longest_arrow = 5.0;  // units
 
 // An arrow with its point at `to`.

@@ -5,12 +5,11 @@
 
 #include "render/picture/angle_arc.h"
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::picture {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 // What words may lie on.
 enum class Cover { nothing, arcs, anything };
@@ -148,10 +147,6 @@ double greatest_contact_force(const stroke::Recording& recording) {
     for (const stroke::State& s : recording.states)
         for (const stroke::ContactForce& c : s.contacts) greatest = std::max(greatest, c.force.norm());
     return greatest;
-}
-
-double degrees(double radians) {
-    return radians * 180.0 / pi;
 }
 
 }  // namespace overbend::picture

@@ -112,6 +112,4 @@ Point strip_point(const Sheet& sheet, const Place& p);
 // The greatest contact force in any state, N per mm; 0 when nothing touches.
 double greatest_contact_force(const stroke::Recording& recording);
 
-double degrees(double radians);
-
 }  // namespace overbend::picture

@@ -5,6 +5,7 @@
 
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::picture {
 
@@ -50,14 +51,14 @@ void add_rows(Sheet& sheet, const std::vector<Row>& rows, const Rect& box) {
 }
 
 std::string in_degrees(const std::optional<double>& angle) {
-    return angle ? fixed(degrees(std::abs(*angle)), 1) + "\u00b0" : unknown;
+    return angle ? fixed(std::abs(*angle) / degree, 1) + "\u00b0" : unknown;
 }
 
 // Signed as the trade has it: positive opens the bend, whichever way it is turned.
 std::string springback(const BendMark& bend) {
     if (!bend.loaded || !bend.free) return unknown;
     const double opened = (*bend.loaded - *bend.free) * (*bend.loaded < 0.0 ? -1.0 : 1.0);
-    return fixed(degrees(opened), 1) + "\u00b0";
+    return fixed(opened / degree, 1) + "\u00b0";
 }
 
 // How many letters of the bends' names are words that all of them begin with: of "channel left" and "channel

@@ -6,12 +6,11 @@
 #include "render/picture/angle_arc.h"
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::picture {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 struct Tick {
     std::string name;

@@ -4,6 +4,7 @@
 #include "render/picture/text_width.h"
 #include "render/report/sheet_pages.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::report {
 
@@ -28,7 +29,7 @@ void check(const SheetData& data) {
 }  // namespace
 
 std::string in_degrees(double angle) {
-    return picture::fixed(angle * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
+    return picture::fixed(angle / degree, 1) + "\u00b0";
 }
 
 std::vector<picture::DrawingList> draw_sheets(const SheetData& data) {

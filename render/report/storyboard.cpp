@@ -11,6 +11,7 @@
 #include "render/report/paper.h"
 #include "render/report/turn_sign.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::report {
 
@@ -118,8 +119,7 @@ Page begin_page(const Storyboard& board, int width, int height, picture::Theme t
 std::string angle_words(const std::string& word, const std::vector<double>& angles, double u, double width) {
     std::string figures;
     for (const double a : angles)
-        figures += (figures.empty() ? "" : ", ") +
-                   picture::fixed(std::abs(a) * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
+        figures += (figures.empty() ? "" : ", ") + picture::fixed(std::abs(a) / degree, 1) + "\u00b0";
     if (figures.empty()) return picture::fitted(word, u, width);
     const std::string all = word + " " + figures;
     return picture::text_width(all, u) <= width ? all : picture::fitted(figures, u, width);

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "render/report/packing.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::report {
@@ -13,7 +14,6 @@ namespace {
 using Json = nlohmann::ordered_json;
 using stroke::Recording;
 using stroke::State;
-constexpr double degree = 3.14159265358979323846 / 180.0;
 constexpr double angle_part = 0.01 * degree, direction_part = 0.001, travel_part = 0.0001, force_part = 0.1;
 constexpr int nothing_near =
     1 << 20;  // quanta; of a clearance when all of the strip lies in the forming zone

@@ -8,12 +8,11 @@
 #include "scenes/job/run/offset_bend.h"
 #include "scenes/job/run/vee_bend.h"
 #include "scenes/job/run/wiping_bend.h"
+#include "sim/units.h"
 
 namespace overbend::commands {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;  // rad
 
 std::string millimetres(double length) {
     char text[32];

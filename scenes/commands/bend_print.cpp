@@ -2,13 +2,13 @@
 
 #include <iostream>
 
+#include "sim/units.h"
+
 namespace overbend::commands {
 
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-constexpr double degree = 3.14159265358979323846 / 180.0;  // rad
 
 // A radius of 0 stands for a flat strip, which has none.
 Json radius_or_null(double radius) {

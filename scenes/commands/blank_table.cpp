@@ -7,6 +7,7 @@
 #include "scenes/commands/options.h"
 #include "scenes/documents/report/part_sheets.h"
 #include "scenes/job/run/job_rules.h"
+#include "sim/units.h"
 
 namespace overbend::commands {
 
@@ -15,7 +16,6 @@ namespace {
 using job::FlatBend;
 using job::FlatPattern;
 using nlohmann::ordered_json;
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // "-" where nothing was simulated.
 std::string figure(bool there, double value, int decimals) {

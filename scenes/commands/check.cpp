@@ -12,12 +12,11 @@
 #include "scenes/documents/results/results_json.h"
 #include "scenes/files/whole/whole_file.h"
 #include "scenes/job/run/job_rules.h"
+#include "sim/units.h"
 
 namespace overbend::commands {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 struct CheckOptions {
     std::string file;

@@ -16,13 +16,12 @@
 #include "scenes/files/case/write_case.h"
 #include "scenes/files/whole/whole_file.h"
 #include "scenes/job/plan/plan.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::commands {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 struct PlanCommand {
     std::string file;

@@ -7,12 +7,11 @@
 
 #include "render/picture/cautions.h"
 #include "scenes/commands/options.h"
+#include "sim/units.h"
 
 namespace overbend::commands {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // "lip > hook (down) > shelf (turned)"
 std::string order_words(const job::RankedOrder& order) {

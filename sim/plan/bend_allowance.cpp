@@ -5,12 +5,11 @@
 #include <string>
 
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::plan {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 void check(double inside_radius, double thickness, double bend_angle) {
     if (!(std::isfinite(inside_radius) && inside_radius >= 0.0))
@@ -20,7 +19,7 @@ void check(double inside_radius, double thickness, double bend_angle) {
         throw OutOfRange("thickness", std::to_string(thickness) + " mm cannot be", "give more than 0 mm");
     // A little over pi is what converting 180 degrees may give.
     if (!(bend_angle >= 0.0 && bend_angle <= pi + 1e-12))
-        throw OutOfRange("bend angle", std::to_string(bend_angle * 180.0 / pi) + " deg cannot be",
+        throw OutOfRange("bend angle", std::to_string(bend_angle / degree) + " deg cannot be",
                          "give from 0 to 180 deg");
 }
 
@@ -55,7 +54,7 @@ double din_allowance(double inside_radius, double thickness, double bend_angle) 
 double din_compensation(double inside_radius, double thickness, double bend_angle) {
     const double allowance = din_allowance(inside_radius, thickness, bend_angle);
     // Opening angles above 165 deg; a whisker is left for converted degrees.
-    if (bend_angle < 15.0 * pi / 180.0 - 1e-12) return 0.0;
+    if (bend_angle < 15.0 * degree - 1e-12) return 0.0;
     return 2.0 * outer_corner(inside_radius, thickness, bend_angle) - allowance;
 }
 

@@ -5,13 +5,12 @@
 #include <map>
 #include <vector>
 
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::plan {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // ---- DIN 6935
 

@@ -6,13 +6,12 @@
 #include "sim/errors.h"
 #include "sim/material/pure_bending.h"
 #include "sim/tool/signed_distance.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::plan {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 using tool::Vec2;
 constexpr double rounding = 1e-9;  // mm and rad

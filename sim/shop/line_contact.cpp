@@ -3,10 +3,11 @@
 #include <cassert>
 #include <cmath>
 
+#include "sim/units.h"
+
 namespace overbend::shop {
 
 namespace {
-constexpr double pi = 3.14159265358979323846;
 constexpr double borne = 3.0;  // times its flow stress
 }  // namespace
 

@@ -4,13 +4,13 @@
 #include <cmath>
 
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::shop {
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double steel = 7.85e-3;  // g/mm3
 constexpr double least_index = 4.0, most_index = 12.0, index_step = 0.5;
 constexpr double least_turns = 2.0, most_turns = 25.0;  // that work

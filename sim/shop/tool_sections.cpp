@@ -4,13 +4,13 @@
 #include <cmath>
 
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::shop {
 
 namespace {
 
 using tool::Vec2;
-constexpr double pi = 3.14159265358979323846;
 constexpr double sag = 0.02;           // mm, of the chords for arcs
 constexpr int directions = 12;         // of cuts, over half a turn
 constexpr int even_cuts = 96;          // of each direction, evenly over the tool

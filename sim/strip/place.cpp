@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/units.h"
+
 namespace overbend::strip {
 
 namespace {
@@ -100,8 +102,7 @@ void level(StripState& s, double at, double half_span, double at_x) {
     // theta counts whole turns; the chord's angle is taken near the section's turn at the position itself.
     const MidPoint here = mid_point(s, at);
     double chord = std::atan2(right.y - left.y, right.x - left.x);
-    constexpr double turn = 6.283185307179586;
-    chord += turn * std::round((here.theta - chord) / turn);
+    chord += 2.0 * pi * std::round((here.theta - chord) / (2.0 * pi));
     move(s, -chord, here.x, here.y, at_x - here.x, -here.y);
 }
 

@@ -7,6 +7,7 @@
 
 #include "sim/stroke/driver.h"
 #include "sim/tolerances.h"
+#include "sim/units.h"
 
 namespace overbend::stroke {
 
@@ -172,7 +173,7 @@ bool Driver::close_in_on_angle(const Condition& early, double excess) {
     }
     char text[160];
     std::snprintf(text, sizeof text, "the free angle jumps over the stop's, by %.3f degrees at least,",
-                  least * 57.29577951308232);
+                  least / degree);
     return fail(Outcome::stop_missed, text);
 }
 

@@ -7,6 +7,7 @@
 #include "sim/errors.h"
 #include "sim/tool/crossing.h"
 #include "sim/tool/figures.h"
+#include "sim/units.h"
 
 namespace overbend::tool {
 

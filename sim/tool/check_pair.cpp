@@ -7,6 +7,7 @@
 #include "sim/tool/die.h"
 #include "sim/tool/figures.h"
 #include "sim/tool/punch.h"
+#include "sim/units.h"
 
 namespace overbend::tool {
 
@@ -62,7 +63,7 @@ void check_root(const char* name, double root_radius, double largest) {
 
 void check_pair(const OffsetPunch& punch, const OffsetDie& die, double thickness) {
     require_above_zero("thickness", thickness);
-    constexpr double same_angle = 0.01 * pi / 180.0;
+    constexpr double same_angle = 0.01 * degree;
     constexpr double same_offset = 1e-6;  // mm
     if (std::abs(punch.angle - die.angle) > same_angle) {
         throw OutOfRange("punch angle", deg(punch.angle) + " does not match the die's " + deg(die.angle),

@@ -5,6 +5,7 @@
 #include "sim/errors.h"
 #include "sim/tool/figures.h"
 #include "sim/tool/offset_corners.h"
+#include "sim/units.h"
 
 namespace overbend::tool {
 

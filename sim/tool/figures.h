@@ -8,10 +8,9 @@
 #include <string>
 
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::tool {
-
-constexpr double pi = 3.14159265358979323846;
 
 // "12.5", "12.5 mm", "60 deg" (from radians), "(1.5, -2)".
 inline std::string figure(double value) {
@@ -23,7 +22,7 @@ inline std::string mm(double length) {
     return figure(length) + " mm";
 }
 inline std::string deg(double angle) {
-    return figure(angle * 180.0 / pi) + " deg";
+    return figure(angle / degree) + " deg";
 }
 inline std::string place(const Eigen::Vector2d& at) {
     return "(" + figure(at.x()) + ", " + figure(at.y()) + ") mm";

@@ -18,6 +18,7 @@
 #include "scenes/job/plan/plan.h"
 #include "scenes/job/run/process.h"
 #include "scenes/job/run/vee_bend.h"
+#include "sim/units.h"
 
 using namespace overbend;
 
@@ -39,7 +40,6 @@ double least_ms(int times, Work work) {
 // Cranked strips with long flats: every order goes for most of their bends, so that the search has much to
 // look at.
 files::Case cranked(int bends) {
-    constexpr double degree = 3.14159265358979323846 / 180.0;
     files::Case c;
     c.title = "cranked strip";
     c.material = files::read_card("dc01", ".");
@@ -111,7 +111,7 @@ void time_bend() {
     bend.material = files::read_card("dc01", ".");
     bend.layers = 11;
     bend.elements_per_thickness = 10.0;
-    stroke::Stop stop{stroke::StopKind::free_angle, 1.5707963267948966};
+    stroke::Stop stop{stroke::StopKind::free_angle, 0.5 * pi};
     job::VeeResult vee;
     const double vee_ms = least_ms(7, [&] { vee = job::bend_vee(bend, stop, {}); });
     std::printf("V bend: %d nodes, %d increments, %d iterations, %.1f ms\n", vee.stroke.free.nodes(),

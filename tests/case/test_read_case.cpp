@@ -6,6 +6,7 @@
 
 #include <cmath>
 
+#include "sim/units.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/every_key.h"
 #include "tests/case/whole_cases.h"
@@ -22,7 +23,7 @@ bool near(double found, double expected) {
 }
 
 double rad(double degrees) {
-    return degrees * 3.14159265358979323846 / 180.0;
+    return degrees * pi / 180.0;
 }
 
 template <class Shape>

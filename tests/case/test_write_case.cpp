@@ -9,6 +9,7 @@
 #include "scenes/files/case/read_case.h"
 #include "scenes/files/case/toml_text.h"
 #include "scenes/files/case/write_case.h"
+#include "sim/units.h"
 #include "tests/case/case_leaves.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/whole_cases.h"
@@ -158,7 +159,6 @@ TEST_CASE("numbers are short, and plainly decimal ones") {
     CHECK(number_text(1e300) == "1e+300");
     CHECK(number_text(0.0) == "0.0");
     CHECK(number_text(1.0 / 3.0) == "0.3333333333333333");
-    const double pi = 3.14159265358979323846;
     for (const double deg : {84.0, 47.5, 56.0, 0.1, 110.0, 33.3, 179.99, 180.0})
         CHECK(angle_text(deg * pi / 180.0) == number_text(deg));
 }

@@ -14,6 +14,7 @@
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
 #include "sim/tool/signed_distance.h"
+#include "sim/units.h"
 #include "tests/sweep/numbers.h"
 
 using namespace overbend;
@@ -23,8 +24,6 @@ using tests::Numbers;
 using tool::Vec2;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 double cross(const Vec2& a, const Vec2& b) {
     return a.x() * b.y() - a.y() * b.x();

@@ -9,6 +9,7 @@
 
 #include "sim/clearance/access.h"
 #include "sim/tool/block.h"
+#include "sim/units.h"
 #include "tests/sweep/numbers.h"
 
 using namespace overbend;
@@ -107,7 +108,7 @@ TEST_CASE("a strip that lies on a die is not in it, one bent down into it is") {
     CHECK(clearance::least_distance(Surroundings(r), 0, zone).tool == -1);
     stroke::State& s = r.states[0];
     for (std::size_t i = 15; i < s.x.size(); ++i) {  // a right angle down from 30 mm on
-        s.x[i] = s.x[15], s.y[i] = -(r.blank_position[i] - 30.0), s.theta[i] = -1.57079632679;
+        s.x[i] = s.x[15], s.y[i] = -(r.blank_position[i] - 30.0), s.theta[i] = -0.5 * pi;
     }
     const clearance::Closest hit = clearance::least_distance(Surroundings(r), 0, zone);
     CHECK(hit.tool == 0);
@@ -146,10 +147,10 @@ TEST_CASE("a strip is laid in and taken out in the plane, unless something stand
                                                    {{-5.0, 50.0}, 0}});
     stroke::State& s = hooked.states[1];
     for (std::size_t i = 24; i < s.x.size(); ++i) {  // up behind the foot from 48 mm on
-        s.x[i] = s.x[24], s.y[i] = r.blank_position[i] - 48.0, s.theta[i] = 1.57079632679;
+        s.x[i] = s.x[24], s.y[i] = r.blank_position[i] - 48.0, s.theta[i] = 0.5 * pi;
     }
     for (std::size_t i = 29; i < s.x.size(); ++i) {  // and back over it
-        s.x[i] = s.x[28] - 3.0 * static_cast<double>(i - 28), s.y[i] = 10.0, s.theta[i] = 3.14159265;
+        s.x[i] = s.x[28] - 3.0 * static_cast<double>(i - 28), s.y[i] = 10.0, s.theta[i] = pi;
     }
     const clearance::Access out = clearance::access_of(Surroundings(hooked), 80.0);
     CHECK(out.in_plane_in);

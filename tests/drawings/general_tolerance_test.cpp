@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include "scenes/documents/drawings/general_tolerance.h"
+#include "sim/units.h"
 
 using namespace overbend::documents;
 
@@ -20,7 +21,6 @@ TEST_CASE("lengths, radii and angles have the tolerance of their row") {
     CHECK(radius_tolerance(3.0) == 0.2);
     CHECK(radius_tolerance(3.1) == 0.5);
     CHECK(radius_tolerance(7.0) == 1.0);
-    const double degree = 3.14159265358979323846 / 180.0;
     CHECK(angle_tolerance(10.0) == doctest::Approx(degree));
     CHECK(angle_tolerance(11.0) == doctest::Approx(0.5 * degree));
     CHECK(angle_tolerance(130.0) == doctest::Approx(degree / 6.0));

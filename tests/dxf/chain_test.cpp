@@ -4,14 +4,13 @@
 
 #include <cmath>
 
+#include "sim/units.h"
 #include "tests/dxf/dxf_files.h"
 
 using namespace overbend;
 using namespace overbend::tests;
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 bool has(const std::string& text, const std::string& part) {
     return text.find(part) != std::string::npos;

@@ -4,14 +4,13 @@
 
 #include "scenes/files/case/tool_outline.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::tests {
 
 namespace {
 
 using files::Tool;
-
-constexpr double pi = 3.14159265358979323846;
 
 double between(double low, double high, std::mt19937& random) {
     return low + (high - low) * std::uniform_real_distribution<double>(0.0, 1.0)(random);

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/units.h"
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
@@ -15,8 +16,6 @@ using namespace overbend::film;
 using namespace overbend::picture;
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 Eigen::Matrix2d turn_matrix(double angle) {
     Eigen::Matrix2d m;

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/units.h"
 #include "tests/film/two_strokes.h"
 #include "tests/picture/check_words.h"
 
@@ -56,7 +57,7 @@ TEST_CASE("only a side that gets another tool is changed") {
     CHECK_FALSE(tool_change(&two.job.strokes[0], two.job.strokes[1]).lower);
     // A block turned to its other groove: the same name, the same box, another outline.
     tool::VeeDie die;
-    die.faces = {{80.0 * tests::pi / 180.0, 8.0, 1.0, 0.6}, {60.0 * tests::pi / 180.0, 10.0, 1.0, 0.6}};
+    die.faces = {{80.0 * degree, 8.0, 1.0, 0.6}, {60.0 * degree, 10.0, 1.0, 0.6}};
     die.width = 30.0;
     die.height = 40.0;
     two.lip.tools[1].outline = make_outline(die, 1);

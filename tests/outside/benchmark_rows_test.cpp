@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include "scenes/files/case/read_card.h"
+#include "sim/units.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 #include "tests/outside/strengths.h"

@@ -7,6 +7,7 @@
 #include "sim/stroke/placing.h"
 #include "sim/tool/arc_outline.h"
 #include "sim/tool/figures.h"
+#include "sim/units.h"
 
 namespace overbend::tests {
 
@@ -59,7 +60,7 @@ job::StripStroke cylinder_stroke(const CylinderBend& b) {
     coarser.elements_per_thickness = std::max(1.0, 0.5 * b.elements_per_thickness);
     strip::FineZone zone;
     zone.centre = b.flange;
-    zone.core = std::min(b.flange, 0.5 * tool::pi * (b.punch_radius + 0.5 * b.thickness));
+    zone.core = std::min(b.flange, 0.5 * pi * (b.punch_radius + 0.5 * b.thickness));
     zone.reach = b.flange;
     lay_strip(scene, coarser, 2.0 * b.flange, {zone});
     stroke::place(scene, b.flange, b.flange, 0.0);

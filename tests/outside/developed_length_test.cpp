@@ -8,14 +8,13 @@
 #include <cmath>
 
 #include "sim/plan/bend_allowance.h"
+#include "sim/units.h"
 #include "tests/outside/handbook.h"
 
 using namespace overbend::plan;
 using namespace overbend::tests;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 About about(const std::string& id, const char* source, const char* quantity, const char* unit) {
     return {"developed length", source, id, quantity, unit};

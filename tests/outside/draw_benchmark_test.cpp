@@ -21,6 +21,7 @@
 
 #include "scenes/job/run/draw_bend.h"
 #include "sim/material/flow_curve.h"
+#include "sim/units.h"
 #include "tests/outside/cylinder_bend.h"
 #include "tests/outside/table.h"
 #include "tests/stop_at.h"
@@ -73,7 +74,7 @@ double force_by_hand(const material::Card& card, double t, double mu, double hol
         return wide * stress * t * t / (4.0 * R);
     };
     const double P = 0.5 * holder_kN * 1000.0 / 35.0, e = t / (4.0 * R);
-    return 2.0 * ((2.0 * mu * P + m(e)) * std::exp(0.5 * mu * 3.14159265358979323846) + m(3.0 * e));
+    return 2.0 * ((2.0 * mu * P + m(e)) * std::exp(0.5 * mu * pi) + m(3.0 * e));
 }
 
 Drawn draw(const material::Card& card, double thickness, double friction, double holder_kN) {

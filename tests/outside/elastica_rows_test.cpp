@@ -13,6 +13,7 @@
 #include <cmath>
 #include <vector>
 
+#include "sim/units.h"
 #include "tests/outside/handbook.h"
 #include "tests/strip/cantilever.h"
 
@@ -20,7 +21,6 @@ using namespace overbend::tests;
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double length = Cantilever::length;
 
 void bend_on(Cantilever& c, double& reached, double goal, bool by_moment) {

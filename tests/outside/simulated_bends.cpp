@@ -8,6 +8,7 @@
 
 #include "scenes/files/case/read_card.h"
 #include "sim/material/flow_curve.h"
+#include "sim/units.h"
 #include "tests/on_all_cores.h"
 #include "tests/stop_at.h"
 

@@ -15,6 +15,7 @@
 #include <cmath>
 
 #include "sim/material/layer_law.h"
+#include "sim/units.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 
@@ -23,7 +24,6 @@ using namespace overbend::tests;
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double narrow = 0.0;
 const double two_over_root_three = 2.0 / std::sqrt(3.0);
 
@@ -89,17 +89,17 @@ TEST_SUITE("outside") {
         const double rho = width / (2.0 * pi);
         const BendingPoint tube = bend_to_curvature(card, 1.0 / rho, T);
         const double turn = width * tube.free_curvature, free = 1.0 / tube.free_curvature;
-        const double left = 360.0 - turn * 180.0 / pi;
+        const double left = 360.0 - turn / degree;
         compare(about("SEVx-delta_theta", exam, "springback", "deg"),
                 handbook_row("SEVx-delta_theta").number(), left, absolute(0.1));
         compare(about("SEVx-theta_final", exam, "angle free", "deg"),
-                handbook_row("SEVx-theta_final").number(), turn * 180.0 / pi, absolute(0.1));
+                handbook_row("SEVx-theta_final").number(), turn / degree, absolute(0.1));
         compare(about("SEVx-rho_final", exam, "radius free", "mm"), handbook_row("SEVx-rho_final").number(),
                 free, absolute(0.01));
         compare(about("SEVx-gap_(arc)", exam, "gap along the arc", "mm"),
-                handbook_row("SEVx-gap_(arc)").number(), left * pi / 180.0 * free, absolute(0.02));
+                handbook_row("SEVx-gap_(arc)").number(), left * degree * free, absolute(0.02));
         compare(about("SEVx-gap_(chord)", exam, "gap across", "mm"),
-                handbook_row("SEVx-gap_(chord)").number(), 2.0 * free * std::sin(0.5 * left * pi / 180.0),
+                handbook_row("SEVx-gap_(chord)").number(), 2.0 * free * std::sin(0.5 * left * degree),
                 absolute(0.02));
         (void)S;
     }

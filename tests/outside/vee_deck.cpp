@@ -4,6 +4,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "sim/units.h"
 #include "tests/outside/deck.h"
 #include "tests/outside/finite_element_cards.h"
 
@@ -11,7 +12,6 @@ namespace overbend::tests {
 
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;
 constexpr int rows = 8;  // elements through the thickness
 
 struct Model {

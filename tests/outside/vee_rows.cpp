@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include "scenes/job/run/vee_bend.h"
+#include "sim/units.h"
 #include "tests/outside/finite_element_cards.h"
 #include "tests/outside/table.h"
 #include "tests/stop_at.h"

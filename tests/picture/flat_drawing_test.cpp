@@ -9,6 +9,7 @@
 #include "render/picture/flags.h"
 #include "render/picture/palette.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "tests/picture/check_words.h"
 
 using namespace overbend;
@@ -17,8 +18,6 @@ using overbend::tests::check_words;
 using overbend::tests::words_of;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // The bends of a hook: some close together, some far apart.
 FlatSheet hook() {

@@ -9,6 +9,7 @@
 #include "render/picture/bend_mark.h"
 #include "render/picture/view.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "tests/picture/synthetic_recording.h"
 
 using namespace overbend;
@@ -72,7 +73,7 @@ TEST_CASE("the mid-line of an evenly curved strip is round") {
     r.layer_weight = {1.0};
     stroke::State s;
     for (int i = 0; i <= 10; ++i) {
-        const double theta = 0.05 * tests::pi * i;
+        const double theta = 0.05 * pi * i;
         r.blank_position.push_back(4.0 * theta);
         s.theta.push_back(theta);
         s.x.push_back(4.0 * std::sin(theta));

@@ -12,10 +12,9 @@
 #include "sim/stroke/recording.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
+#include "sim/units.h"
 
 namespace overbend::tests {
-
-constexpr double pi = 3.14159265358979323846;
 
 struct SyntheticStroke {
     double thickness = 1.0;
@@ -160,12 +159,12 @@ inline void add_contacts(const SyntheticStroke& stroke, double angle, double for
 
 inline tool::ToolSet tools(const SyntheticStroke& stroke) {
     tool::VeePunch punch;
-    punch.angle = 60.0 * pi / 180.0;
+    punch.angle = 60.0 * degree;
     punch.nose_radius = nose_radius;
     punch.height = 60.0;
     punch.shank_width = stroke.shank_width;
     tool::VeeDie die;
-    die.faces = {{80.0 * pi / 180.0, die_opening, shoulder_radius, 0.6}};
+    die.faces = {{80.0 * degree, die_opening, shoulder_radius, 0.6}};
     die.width = stroke.die_width;
     die.height = 40.0;
     return {{"vee-60", tool::Role::punch, make_outline(punch), {0.0, stroke.thickness}},

@@ -12,15 +12,13 @@
 #include <limits>
 
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "tests/tolerance.h"
 
 namespace {
 
 using namespace overbend::plan;
 using overbend::tests::relative_error;
-
-constexpr double pi = 3.14159265358979323846;
-constexpr double degree = pi / 180.0;
 
 }  // namespace
 

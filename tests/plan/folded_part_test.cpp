@@ -1,6 +1,7 @@
 // The half-formed strip by rule: against walks and sums done here.
 
 #include "sim/plan/folded_part.h"
+#include "sim/units.h"
 
 #include <doctest/doctest.h>
 
@@ -11,7 +12,7 @@ using namespace overbend::plan;
 
 namespace {
 
-constexpr double right_angle = 1.57079632679489662;
+constexpr double right_angle = 0.5 * pi;
 
 FoldedPart three_bends() {
     FoldedPart part;

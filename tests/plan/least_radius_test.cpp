@@ -10,6 +10,7 @@
 #include <regex>
 
 #include "sim/plan/least_radius.h"
+#include "sim/units.h"
 #include "tests/outside/handbook.h"
 
 using namespace overbend;
@@ -19,8 +20,6 @@ using plan::LeastRadius;
 using plan::RadiusQuery;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 material::Card metal(const std::string& word, double strength = 0.0) {
     material::Card card;

@@ -1,6 +1,7 @@
 // How strip and punch move by geometry: touching is checked here from the definition of touching.
 
 #include "sim/plan/stroke_path.h"
+#include "sim/units.h"
 
 #include <doctest/doctest.h>
 
@@ -10,8 +11,6 @@ using namespace overbend::plan;
 using Eigen::Vector2d;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 StrokePath vee() {
     StrokePath p;

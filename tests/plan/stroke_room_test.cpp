@@ -12,6 +12,7 @@
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
 #include "sim/tool/signed_distance.h"
+#include "sim/units.h"
 #include "tests/sweep/numbers.h"
 
 using namespace overbend;
@@ -20,8 +21,6 @@ using Eigen::Vector2d;
 using tests::Numbers;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 struct Scene {
     FoldedPart part;

@@ -6,13 +6,12 @@
 
 #include "sim/material/pure_bending.h"
 #include "sim/plan/tool_rules.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::plan;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 material::Card mild_steel() {
     material::Card card;

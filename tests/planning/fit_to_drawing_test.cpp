@@ -9,6 +9,7 @@
 
 #include "scenes/files/case/read_case.h"
 #include "scenes/files/case/write_case.h"
+#include "sim/units.h"
 #include "tests/files/own_folder.h"
 
 using namespace overbend;
@@ -21,7 +22,6 @@ TEST_CASE("the demo is fitted to its drawing within 0.1 degree and 0.1 mm") {
     CHECK(fit.meets);
     CHECK(fit.why_not.empty());
     CHECK(fit.runs > 1);  // DIN 6935's blank is some tenths of a millimetre off
-    const double degree = 3.14159265358979323846 / 180.0;
     for (std::size_t b = 0; b < fit.job.finished_angle.size(); ++b)
         CHECK(std::abs(fit.job.finished_angle[b] - fit.c.part.bends[b].angle) < 0.1 * degree);
     CHECK(fit.job.profile.greatest() < 0.1);

@@ -5,14 +5,13 @@
 #include <doctest/doctest.h>
 
 #include "scenes/files/case/read_case.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::files;
 using namespace overbend::job;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 Fitting fitting_of(const Case& c, const std::vector<int>& bends) {
     return fitting_pairs(c, make_blank(c), bends);

@@ -11,6 +11,7 @@
 #include "scenes/files/case/write_case.h"
 #include "scenes/job/plan/attempt.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "tests/files/own_folder.h"
 #include "tests/plan/enumerate_orders.h"
 
@@ -19,8 +20,6 @@ using namespace overbend::files;
 using namespace overbend::job;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 bool any_says(const std::vector<std::string>& sentences, const std::string& what) {
     return std::any_of(sentences.begin(), sentences.end(),

@@ -12,6 +12,7 @@
 #include "scenes/job/plan/propose_relieved.h"
 #include "scenes/job/plan/propose_vee.h"
 #include "scenes/job/run/process.h"
+#include "sim/units.h"
 #include "tests/planning/random_part.h"
 
 using namespace overbend;
@@ -20,8 +21,6 @@ using namespace overbend::job;
 using tests::Numbers;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // The least number of points that hit all ranges, by trying every subset of their ends.
 int fewest_points(const std::vector<OpeningRange>& ranges) {

@@ -6,13 +6,13 @@
 
 #include "scenes/files/case/case.h"
 #include "scenes/files/case/read_card.h"
+#include "sim/units.h"
 #include "tests/sweep/numbers.h"
 
 namespace overbend::tests {
 
 // bends: with a straight punch and one groove for all of them, which is not always enough.
 inline files::Case random_part(std::uint64_t seed, int bends) {
-    constexpr double degree = 3.14159265358979323846 / 180.0;
     Numbers draw(seed);
     files::Case c;
     c.title = "random part";

@@ -19,14 +19,13 @@
 #include "scenes/job/plan/stroke_geometry.h"
 #include "scenes/job/run/process.h"
 #include "sim/strip/place.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::files;
 using namespace overbend::job;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 Case angle(const char* card, double thickness, double radius, double angle_deg) {
     Case c;

@@ -8,14 +8,13 @@
 
 #include "scenes/files/case/read_case.h"
 #include "scenes/job/plan/fit_to_drawing.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::files;
 using namespace overbend::job;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 const std::vector<int> all = {0, 1, 2, 3, 4, 5, 6};
 

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "scenes/files/case/read_case.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::files;
@@ -15,7 +16,6 @@ using namespace overbend::job;
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 const std::vector<int> all = {0, 1, 2, 3, 4, 5, 6};
 
 // Two flats of 20 mm and an arc of the mid-line between them.

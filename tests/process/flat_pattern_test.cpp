@@ -16,6 +16,7 @@
 
 #include "scenes/files/case/read_case.h"
 #include "scenes/job/run/flat_pattern.h"
+#include "sim/units.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
@@ -62,7 +63,7 @@ TEST_CASE("flat pattern: the drawing's radius moves the allowance with the corne
 TEST_CASE("flat pattern: without steps by DIN 6935 and the handbook alone") {
     Case c = small();
     c.steps.clear();
-    for (Bend& bend : c.part.bends) bend.angle = 1.5707963267948966, bend.inside_radius = 1.0;
+    for (Bend& bend : c.part.bends) bend.angle = 0.5 * pi, bend.inside_radius = 1.0;
     c.cutouts = {{8.1, 10.0, 3.0, 3.0}, {22.0, 10.0, 3.0, 3.0}};
     const FlatPattern pattern = flat_pattern(c, {});
     CHECK_FALSE(pattern.simulated);

@@ -3,6 +3,7 @@
 
 #include "scenes/job/run/draw_bend.h"
 #include "scenes/job/run/hem_bend.h"
+#include "sim/units.h"
 #include "tests/process/one_strip.h"
 
 using namespace overbend;

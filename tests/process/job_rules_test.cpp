@@ -11,6 +11,7 @@
 #include "scenes/files/case/read_case.h"
 #include "scenes/job/run/job_rules.h"
 #include "scenes/job/run/process.h"
+#include "sim/units.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
@@ -20,8 +21,6 @@ using namespace overbend::job;
 using plan::RuleFinding;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 Case small() {
     const tests::OwnFolder folder;

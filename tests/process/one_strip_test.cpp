@@ -2,6 +2,7 @@
 // refused, and that what comes out is what such a stroke gives.
 
 #include "tests/process/one_strip.h"
+#include "sim/units.h"
 
 #include "scenes/job/run/channel_bend.h"
 #include "scenes/job/run/offset_bend.h"

@@ -11,6 +11,7 @@
 #include "scenes/documents/report/sheet_data.h"
 #include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "sim/words.h"
 #include "tests/chart/legible.h"
 #include "tests/files/output_of.h"
@@ -22,8 +23,6 @@ using overbend::tests::output_of;
 using overbend::tests::OwnFolder;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 struct Made {
     files::Case c;

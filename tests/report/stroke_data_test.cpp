@@ -8,6 +8,7 @@
 
 #include "render/report/strip_track.h"
 #include "render/report/stroke_json.h"
+#include "sim/units.h"
 #include "tests/files/small_case.h"
 #include "tests/report/ran_job.h"
 #include "tests/report/unpacked.h"
@@ -16,8 +17,6 @@ using namespace overbend;
 using namespace overbend::tests;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // Run once for all checks.
 const RanJob& small_job() {

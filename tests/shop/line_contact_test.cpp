@@ -11,6 +11,7 @@
 #include <random>
 
 #include "sim/shop/line_contact.h"
+#include "sim/units.h"
 
 using namespace overbend::shop;
 using doctest::Approx;
@@ -38,7 +39,7 @@ TEST_CASE("random contacts: the elastic pressure carries the force, and the radi
     for (int i = 0; i < 200; ++i) {
         const double P = force(random), R = radius(random);
         const LineContact c = line_contact(P, 1e5, R, 0.0);
-        CHECK(0.5 * 3.14159265358979 * c.half_width * c.pressure == Approx(P).epsilon(1e-9));
+        CHECK(0.5 * pi * c.half_width * c.pressure == Approx(P).epsilon(1e-9));
         CHECK(radius_for_pressure(P, 1e5, c.pressure) == Approx(R).epsilon(1e-9));
     }
 }

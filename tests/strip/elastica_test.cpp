@@ -7,6 +7,7 @@
 #include <cmath>
 #include <cstdio>
 
+#include "sim/units.h"
 #include "tests/strip/cantilever.h"
 
 using overbend::tests::Cantilever;
@@ -14,7 +15,6 @@ using overbend::tests::solve_for;
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double length = Cantilever::length;
 
 }  // namespace

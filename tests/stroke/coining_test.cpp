@@ -14,11 +14,11 @@
 #include "sim/strip/mesh.h"
 #include "sim/stroke/stroke.h"
 #include "sim/tool/block.h"
+#include "sim/units.h"
 #include "tests/stop_at.h"
 #include "tests/tolerance.h"
 
 using namespace overbend;
-using overbend::tests::degree;
 using overbend::tests::relative_error;
 using overbend::tests::stop_at;
 using tool::Vec2;

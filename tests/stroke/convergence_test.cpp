@@ -15,6 +15,7 @@
 #include <string>
 #include <vector>
 
+#include "sim/units.h"
 #include "tests/stroke/strip_metals.h"
 
 using namespace overbend;

@@ -7,12 +7,11 @@
 #include "scenes/files/case/read_card.h"
 #include "scenes/job/run/profile.h"
 #include "scenes/job/run/vee_bend.h"
+#include "sim/units.h"
 
 using namespace overbend;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 job::StripStroke vee() {
     job::VeeBend bend;

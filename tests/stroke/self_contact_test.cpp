@@ -6,6 +6,7 @@
 // surfaces' curvature, times this overlap). Measured: printed.
 
 #include "sim/stroke/self_contact.h"
+#include "sim/units.h"
 
 #include <doctest/doctest.h>
 
@@ -18,7 +19,7 @@ using namespace overbend;
 
 namespace {
 
-constexpr double thickness = 1.0, pi = 3.14159265358979323846;
+constexpr double thickness = 1.0;
 
 struct Folded {
     std::vector<double> length, u;

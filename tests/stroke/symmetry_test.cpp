@@ -13,6 +13,7 @@
 
 #include "sim/strip/place.h"
 #include "sim/stroke/placing.h"
+#include "sim/units.h"
 #include "tests/stroke/strip_metals.h"
 
 using namespace overbend;

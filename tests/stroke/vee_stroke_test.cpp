@@ -9,6 +9,7 @@
 #include <string>
 #include <vector>
 
+#include "sim/units.h"
 #include "tests/stroke/strip_metals.h"
 #include "tests/tolerance.h"
 

@@ -24,12 +24,12 @@
 #include <string>
 #include <vector>
 
+#include "sim/units.h"
 #include "tests/on_all_cores.h"
 #include "tests/stop_at.h"
 #include "tests/sweep/random_strip.h"
 
 using namespace overbend;
-using tests::degree;
 using tests::RandomStroke;
 
 namespace {

@@ -10,6 +10,7 @@
 #include "scenes/job/run/offset_bend.h"
 #include "scenes/job/run/vee_bend.h"
 #include "scenes/job/run/wiping_bend.h"
+#include "sim/units.h"
 #include "tests/stop_at.h"
 #include "tests/sweep/numbers.h"
 

@@ -23,6 +23,7 @@
 #include "scenes/files/case/read_card.h"
 #include "scenes/job/run/vee_bend.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "tests/on_all_cores.h"
 #include "tests/stop_at.h"
 #include "tests/sweep/numbers.h"
@@ -65,18 +66,18 @@ std::vector<Subject> draw(int count) {
 // bend angle's sine is half the opening over nose + thickness + shoulder. In degrees of bend angle.
 double sharpest(const job::VeeBend& b) {
     const double sine = 0.5 * b.die_opening / (b.nose_radius + b.thickness + b.shoulder_radius);
-    return sine < 1.0 ? 2.0 * std::asin(sine) / tests::degree : 180.0;
+    return sine < 1.0 ? 2.0 * std::asin(sine) / degree : 180.0;
 }
 
 void bend(Subject& s) {
     const stroke::Stop stop =
-        tests::stop_at(stroke::StopKind::free_angle, (180.0 - s.free_included) * tests::degree);
+        tests::stop_at(stroke::StopKind::free_angle, (180.0 - s.free_included) * degree);
     stroke::StrokeOptions options;
     options.record = false;
     try {
         const job::VeeResult r = job::bend_vee(s.vee, stop, options);
         s.residue = r.stroke.audit.residue_percent();
-        s.off = (r.free - stop.value) / tests::degree;
+        s.off = (r.free - stop.value) / degree;
         s.jammed = r.stroke.outcome == stroke::Outcome::jammed;
         if (!s.jammed && r.stroke.outcome != stroke::Outcome::reached)
             s.missed = std::string(stroke::outcome_words(r.stroke.outcome)) + ": " + r.stroke.reason;

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/units.h"
+
 namespace overbend::tests {
 
 using tool::ArcOutline;

@@ -15,8 +15,6 @@
 
 namespace overbend::tests {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;  // rad
-
 // Area of a polygon, > 0 counter-clockwise.
 double polygon_area(const std::vector<tool::Vec2>& polygon);
 

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <limits>
 
+#include "sim/units.h"
 #include "tests/tool/outline_checks.h"
 
 using namespace overbend::tool;

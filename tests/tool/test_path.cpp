@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "sim/tool/arc_outline.h"
+#include "sim/units.h"
 #include "tests/tool/outline_checks.h"
 
 using namespace overbend::tool;

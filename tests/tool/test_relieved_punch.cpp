@@ -7,6 +7,7 @@
 
 #include "sim/tool/punch.h"
 #include "sim/tool/signed_distance.h"
+#include "sim/units.h"
 #include "tests/tool/outline_checks.h"
 
 using namespace overbend::tool;

@@ -14,6 +14,7 @@
 #include <random>
 #include <vector>
 
+#include "sim/units.h"
 #include "tests/tool/outline_checks.h"
 
 using namespace overbend::tool;

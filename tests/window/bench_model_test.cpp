@@ -8,6 +8,7 @@
 #include "scenes/files/case/read_card.h"
 #include "scenes/window/bench/state.h"
 #include "sim/material/pure_bending.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::files;
@@ -15,8 +16,6 @@ using namespace overbend::job;
 using namespace overbend::window;
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 BenchSetup setup_of(const std::vector<std::string>& cards, BenchKind kind = BenchKind::vee) {
     BenchSetup setup;

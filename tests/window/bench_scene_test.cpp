@@ -7,6 +7,7 @@
 
 #include "scenes/window/bench/controls.h"
 #include "scenes/window/main_show.h"
+#include "sim/units.h"
 #include "tests/window/script.h"
 
 using namespace overbend;
@@ -228,7 +229,7 @@ TEST_CASE("bench: the overbend that is needed") {
     REQUIRE(b.told().overbend);
     CHECK(b.told().overbend->reason == "");
     b.click("Press it so far");
-    CHECK(b.first().free * 57.29577951308232 == doctest::Approx(85.0).epsilon(1e-4));
+    CHECK(b.first().free / degree == doctest::Approx(85.0).epsilon(1e-4));
     b.keep("bench-overbend");
 }
 

@@ -7,6 +7,7 @@
 #include "scenes/files/case/tool_sizes.h"
 #include "scenes/files/case/write_case.h"
 #include "scenes/window/panels/case_edits.h"
+#include "sim/units.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
@@ -68,7 +69,7 @@ TEST_CASE("what differs from the file is told, a line each") {
     CaseEdits edits(hook());
     edits.change("stop", [](Case& c) {
         c.steps[1].stop = files::StopKind::free_angle;
-        c.steps[1].stop_value = 88.0 * 3.14159265358979323846 / 180.0;
+        c.steps[1].stop_value = 88.0 * pi / 180.0;
     });
     edits.change("order", [](Case& c) { std::swap(c.steps[0], c.steps[1]); });
     edits.change("nose",

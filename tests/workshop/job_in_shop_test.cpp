@@ -9,6 +9,7 @@
 #include "scenes/files/case/read_case.h"
 #include "scenes/files/case/tool_outline.h"
 #include "scenes/job/shop/shop.h"
+#include "sim/units.h"
 #include "sim/words.h"
 #include "tests/files/own_folder.h"
 
@@ -174,7 +175,7 @@ TEST_CASE("an edge that is pressed too hard is told the radius that would bear i
     REQUIRE(t.contact->contact.pressure > 1002.0);
     const double one = (1.0 - steel.poisson * steel.poisson) / steel.youngs_modulus;
     const double other = (1.0 - c.material.poisson * c.material.poisson) / c.material.youngs_modulus;
-    const double radius = t.contact->force / ((one + other) * 3.14159265358979 * 1002.0 * 1002.0);
+    const double radius = t.contact->force / ((one + other) * pi * 1002.0 * 1002.0);
     CHECK(radius > t.contact->radius);
     bool told = false;
     for (const std::string& mend : t.mends)
@@ -284,7 +285,7 @@ TEST_CASE("costs are the job's: strokes, set-ups, turns, cut-outs, mass") {
     const shop::JobFigures& f = shop.figures;
     CHECK(f.strokes == 6);
     CHECK(f.cutouts == 1);
-    CHECK(f.cutout_perimeters == Approx(3.14159265 * 4.5));
+    CHECK(f.cutout_perimeters == Approx(pi * 4.5));
     CHECK(f.part_mass == Approx(demo_job().mass_g / 1000.0));
     int gauges = 0;
     for (std::size_t i = 0; i < 6; ++i) {

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::documents {
 
@@ -14,8 +15,6 @@ using drawing::Measure;
 using drawing::ViewLine;
 using tool::Piece;
 using tool::Vec2;
-
-constexpr double pi = 3.14159265358979323846;
 
 Piece line(const Vec2& start, const Vec2& end) {
     Piece piece;

@@ -3,12 +3,11 @@
 #include <cmath>
 
 #include "render/picture/text_width.h"
+#include "sim/units.h"
 
 namespace overbend::documents {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 struct Row {
     double up_to;  // mm
@@ -63,8 +62,8 @@ std::string radius_words(double radius, int count, Tolerances tolerances) {
 
 std::string angle_words(double angle, double shorter_leg, Tolerances tolerances) {
     const double tolerance = angle_tolerance(shorter_leg);
-    return plain(angle * 180.0 / pi) + "\u00b0" +
-           (tolerances == Tolerances::none ? "" : either_way(tolerance * 180.0 / pi, "\u00b0"));
+    return plain(angle / degree) + "\u00b0" +
+           (tolerances == Tolerances::none ? "" : either_way(tolerance / degree, "\u00b0"));
 }
 
 std::string tolerances_words(Tolerances tolerances) {

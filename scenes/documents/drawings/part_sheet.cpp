@@ -4,6 +4,8 @@
 #include <cmath>
 #include <map>
 
+#include "sim/units.h"
+
 namespace overbend::documents {
 
 namespace {
@@ -12,8 +14,6 @@ using drawing::Dimension;
 using drawing::Measure;
 using tool::Piece;
 using tool::Vec2;
-
-constexpr double pi = 3.14159265358979323846;
 
 Vec2 towards(double direction) {
     return Vec2(std::cos(direction), std::sin(direction));

@@ -3,18 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/units.h"
+
 namespace overbend::documents {
 
 using drawing::Beside;
 using drawing::Dimension;
 using drawing::Measure;
 using tool::Vec2;
-
-namespace {
-
-constexpr double pi = 3.14159265358979323846;
-
-}  // namespace
 
 void ToolMeasurer::across(const Vec2& from, const Vec2& to, Beside beside, std::vector<double> lanes) const {
     Dimension d;

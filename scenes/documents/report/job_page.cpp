@@ -8,13 +8,12 @@
 #include "scenes/documents/report/page_parts.h"
 #include "sim/errors.h"
 #include "sim/material/layer_law.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 std::string verdict_words(const files::Case& c, const job::JobResult& job) {
     if (!job.findings.empty())

@@ -6,6 +6,7 @@
 #include "scenes/documents/report/page_parts.h"
 #include "scenes/documents/report/part_sheets.h"
 #include "scenes/job/run/fitted_blank.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
@@ -37,10 +38,10 @@ report::Table bends_table(const files::Case& c, const job::FlatPattern& pattern)
     double last = 0.0;
     for (const job::FlatBend& b : pattern.bends) {
         const files::Bend& bend = c.part.bends[b.bend];
-        table.rows.push_back(
-            {bend.name, figure(b.at, 2), figure(b.at - last, 2), bend.angle > 0.0 ? "up" : "down",
-             figure(std::abs(bend.angle) * 180.0 / 3.14159265358979323846, 1), figure(bend.inside_radius, 2),
-             figure(b.made_radius, 2), figure(b.mechanics, 3), figure(b.din, 3), figure(b.handbook, 3)});
+        table.rows.push_back({bend.name, figure(b.at, 2), figure(b.at - last, 2),
+                              bend.angle > 0.0 ? "up" : "down", figure(std::abs(bend.angle) / degree, 1),
+                              figure(bend.inside_radius, 2), figure(b.made_radius, 2), figure(b.mechanics, 3),
+                              figure(b.din, 3), figure(b.handbook, 3)});
         last = b.at;
     }
     table.rows.push_back({"right end", figure(pattern.blank.length, 2),
@@ -88,13 +89,12 @@ void add_part(const files::Case& c, const job::JobResult& job, report::Page& pag
         "Finished angles",
         {{"Bend", "", false}, {"Drawing", "\u00b0"}, {"Finished", "\u00b0"}, {"Difference", "\u00b0"}},
         {},
-        words("Allowed is %g\u00b0 either way. ", c.part.angle_tolerance * 180.0 / 3.14159265358979323846) +
+        words("Allowed is %g\u00b0 either way. ", c.part.angle_tolerance / degree) +
             "Bend angles are turned through: 0 is flat; a minus sign turns down."};
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
-        const double k = 180.0 / 3.14159265358979323846, drawn = c.part.bends[b].angle,
-                     made = job.finished_angle[b];
+        const double drawn = c.part.bends[b].angle / degree, made = job.finished_angle[b] / degree;
         table.rows.push_back(
-            {c.part.bends[b].name, figure(k * drawn, 1), figure(k * made, 2), figure(k * (made - drawn), 2)});
+            {c.part.bends[b].name, figure(drawn, 1), figure(made, 2), figure(made - drawn, 2)});
     }
     page.part_tables = {table};
 }

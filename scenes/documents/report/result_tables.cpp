@@ -7,13 +7,12 @@
 #include "scenes/documents/report/page_parts.h"
 #include "scenes/documents/report/tool_words.h"
 #include "scenes/job/run/job_rules.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
 
 namespace {
-
-constexpr double per_radian = 180.0 / 3.14159265358979323846;
 
 std::string kilonewton(const files::Case& c, double per_mm) {
     return figure(per_mm * c.width / 1000.0, 2);
@@ -22,7 +21,7 @@ std::string kilonewton(const files::Case& c, double per_mm) {
 std::string angles(const job::StepResult& step, double job::BendResult::*angle) {
     std::string text;
     for (const job::BendResult& b : step.bends)
-        text += (text.empty() ? "" : ", ") + figure(per_radian * std::abs(b.*angle), 1);
+        text += (text.empty() ? "" : ", ") + figure(std::abs(b.*angle) / degree, 1);
     return text;
 }
 
@@ -88,8 +87,8 @@ report::Table angles_table(const files::Case& c, const job::JobResult& job) {
     for (std::size_t i = 0; i < job.steps.size(); ++i)
         for (const job::BendResult& b : job.steps[i].bends)
             table.rows.push_back({c.part.bends[b.bend].name, std::to_string(i + 1) + ". " + job.steps[i].name,
-                                  figure(per_radian * b.drawing, 1), figure(per_radian * b.loaded, 2),
-                                  figure(per_radian * b.free, 2), figure(per_radian * b.springback(), 2),
+                                  figure(b.drawing / degree, 1), figure(b.loaded / degree, 2),
+                                  figure(b.free / degree, 2), figure(b.springback() / degree, 2),
                                   figure(b.shape_loaded.inside_radius, 2),
                                   figure(b.shape_free.inside_radius, 2),
                                   figure(100.0 * (std::exp(b.shape_loaded.outer_strain) - 1.0), 1),

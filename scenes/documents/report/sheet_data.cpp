@@ -8,13 +8,12 @@
 #include "render/picture/strip_shape.h"
 #include "scenes/documents/report/tool_words.h"
 #include "scenes/job/run/job_rules.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 double in_kN(const files::Case& c, double per_mm) {
     return per_mm * c.width / 1000.0;

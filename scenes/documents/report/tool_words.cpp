@@ -2,13 +2,12 @@
 
 #include <cmath>
 
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 std::string spring_words(const tool::Spring& s) {
     if (s.rate <= 0.0) return words(", pressed with %.4g N per mm of width", s.preload);

@@ -2,12 +2,13 @@
 
 #include <nlohmann/json.hpp>
 
+#include "sim/units.h"
+
 namespace overbend::documents {
 
 namespace {
 
 using Json = nlohmann::ordered_json;
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 const char* verdict_word(job::OrderVerdict verdict) {
     switch (verdict) {

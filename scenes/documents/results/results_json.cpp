@@ -9,13 +9,13 @@
 #include "scenes/job/run/job_rules.h"
 #include "sim/material/layer_law.h"
 #include "sim/plan/bend_allowance.h"
+#include "sim/units.h"
 
 namespace overbend::documents {
 
 namespace {
 
 using Json = nlohmann::ordered_json;
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 Json bend_json(const files::Case& c, const job::BendResult& b) {
     return {{"name", c.part.bends[b.bend].name},

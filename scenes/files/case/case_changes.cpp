@@ -5,13 +5,13 @@
 
 #include "scenes/files/case/tool_sizes.h"
 #include "scenes/files/case/write_case.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::files {
 
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;
 const std::string suffix = ", changed";  // of a copy of a rack's tool
 
 // Angles read from text may be off in the last digit.

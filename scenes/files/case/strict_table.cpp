@@ -8,12 +8,11 @@
 
 #include "scenes/files/case/case_error.h"
 #include "scenes/files/case/nearest_key.h"
+#include "sim/units.h"
 
 namespace overbend::files {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 constexpr std::size_t longest_text = 2000;  // bytes; a card's source takes some hundred
 const char* const text_remedy = "give a text in quotes, on one line, of at most 2000 letters";

@@ -5,11 +5,12 @@
 #include <cmath>
 #include <cstdio>
 
+#include "sim/units.h"
+
 namespace overbend::files {
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr std::size_t widest_line = 110;  // letters, with the key before it
 
 bool is_control(char c) {

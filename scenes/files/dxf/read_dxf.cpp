@@ -10,6 +10,8 @@
 #include <set>
 #include <sstream>
 
+#include "sim/units.h"
+
 namespace overbend::files {
 
 namespace {
@@ -17,7 +19,6 @@ namespace {
 using tool::Piece;
 using tool::Vec2;
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double flat = 1e-6;  // mm, how far from the plane still is in it
 
 // An entity as it stands in the file: its name, and its groups up to the next.

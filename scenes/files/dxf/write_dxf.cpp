@@ -8,11 +8,11 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "sim/units.h"
+
 namespace overbend::files {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // Words in the format's own letters: ASCII, what is beyond it by its code point.
 std::string encoded(const std::string& words) {

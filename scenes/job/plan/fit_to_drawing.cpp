@@ -7,13 +7,13 @@
 #include "scenes/job/plan/tool_overbend.h"
 #include "scenes/job/plan/tool_size.h"
 #include "scenes/job/run/fitted_blank.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;
 constexpr double worth_a_stop = 0.005 * degree;  // less is left alone: it would be noise in the file
 
 double off_by(const files::Case& c, const JobResult& job, int bend) {

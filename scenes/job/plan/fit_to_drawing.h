@@ -11,12 +11,13 @@
 
 #include "scenes/files/case/case.h"
 #include "scenes/job/run/process.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
 struct FitOptions {
-    double angle = 0.1 * 3.14159265358979323846 / 180.0;  // rad, the most that any angle may be off
-    double profile = 0.1;                                 // mm, the most that the profile may be off
+    double angle = 0.1 * degree;  // rad, the most that any angle may be off
+    double profile = 0.1;         // mm, the most that the profile may be off
     int most_runs = 6;
     std::vector<int> own_tools;  // places in Case::tools of tools that may be changed: not made yet
     std::function<void(int run, int step, double travel)> progress;

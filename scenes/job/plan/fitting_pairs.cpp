@@ -6,13 +6,13 @@
 
 #include "scenes/job/plan/stroke_geometry.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;
 constexpr double same_angle = 0.5 * degree;  // of two bends that one stroke makes
 // What the step of a free S is over that of its tools, which stay open by a little: simulated strokes lie
 // between.

@@ -5,13 +5,13 @@
 
 #include "scenes/job/plan/fitting_pairs.h"
 #include "scenes/job/plan/stroke_geometry.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;
 // Proportions that simulated strokes of strip from 0.5 to 2 mm came out well with; no other source.
 constexpr double closed_gap = 1.05;  // thicknesses between the faces of closed tools
 constexpr double open_step = 0.76;   // of the drawn step, see propose_offset
@@ -49,7 +49,7 @@ Overhang overhang(const files::Case& c, int bend, int outwards) {
     const files::Bend &own = c.part.bends[bend], &over = c.part.bends[next];
     if ((own.angle > 0.0) != (over.angle > 0.0)) return {};  // turned outwards
     const int wall = outwards > 0 ? bend + 1 : bend, flange = outwards > 0 ? next + 1 : next;
-    const double angle = std::min(std::abs(over.angle), 0.5 * 3.14159265358979323846);
+    const double angle = std::min(std::abs(over.angle), 0.5 * pi);
     return {c.part.flats[flange] * std::sin(angle) + over.inside_radius,
             c.part.flats[wall] + own.inside_radius + over.inside_radius};
 }

@@ -8,14 +8,12 @@
 #include "scenes/files/case/usual_sizes.h"
 #include "scenes/job/plan/stroke_geometry.h"
 #include "sim/plan/shop_rules.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
-constexpr double degree = pi / 180.0;
 
 // Usual openings and angles of grooves: common practice, no source.
 constexpr std::array<double, 22> openings = {3,  4,  5,  6,  7,  8,  9,  10, 12, 14,  16,

@@ -7,12 +7,11 @@
 #include "scenes/job/plan/propose_pair.h"
 #include "scenes/job/plan/propose_relieved.h"
 #include "scenes/job/plan/propose_vee.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 void add(const files::Case& c, const ProposedTools& proposed, Remedy& remedy) {
     const auto is_taken = [&](const std::string& name) {

@@ -6,12 +6,13 @@
 
 #include "sim/material/layer_law.h"
 #include "sim/plan/springback.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
 namespace {
 
-constexpr double right_angle = 1.57079632679489662;
+constexpr double right_angle = 0.5 * pi;
 
 template <class Shape>
 const Shape* shape_of(const files::Case& c, int tool) {

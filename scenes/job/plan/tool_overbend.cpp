@@ -4,13 +4,13 @@
 #include <cmath>
 
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
 
-constexpr double degree = 3.14159265358979323846 / 180.0;
 constexpr double on_top = 0.5 * degree;
 constexpr double most_relief = 15.0 * degree;   // more leaves too little of a foot
 constexpr double least_groove = 20.0 * degree;  // sharper punches break; common practice, no source

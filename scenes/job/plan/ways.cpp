@@ -6,13 +6,12 @@
 #include "scenes/job/run/press_blocks.h"
 #include "scenes/job/run/step_clearance.h"
 #include "scenes/job/run/step_tools.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 plan::BendSet bit(int b) {
     return plan::BendSet{1} << b;

@@ -10,6 +10,7 @@
 #include "sim/tool/die.h"
 #include "sim/tool/figures.h"
 #include "sim/tool/punch.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
@@ -74,7 +75,7 @@ StripStroke channel_stroke(const ChannelBend& b) {
     stroke::StrokeScene scene = begin_scene(b);
     scene.tools = channel_tools(b);
     const double flange = flange_of(b), middle = 0.5 * b.punch_width + flange;
-    const double half_arc = half_core(b.corner_radius, b.thickness, 0.5 * tool::pi) - b.thickness;
+    const double half_arc = half_core(b.corner_radius, b.thickness, 0.5 * pi) - b.thickness;
     const double bend_line = 0.5 * b.punch_width - b.corner_radius + half_arc;  // from the middle
     std::vector<strip::FineZone> zones;
     for (const double side : {-1.0, 1.0}) {

@@ -11,6 +11,7 @@
 #include "sim/tool/die.h"
 #include "sim/tool/figures.h"
 #include "sim/tool/punch.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
@@ -98,7 +99,7 @@ std::vector<Stretch> straight_parts(const DrawBend& b, const stroke::StrokeResul
                                    [](const stroke::State& s) { return s.phase == stroke::Phase::held; });
     const double middle = 0.5 * r.blank_position.back(), t = b.thickness;
     const double face = 0.5 * b.punch_width - b.corner_radius - t;
-    const double wall_begins = face + t + (b.corner_radius + 0.5 * t) * 0.5 * tool::pi + t;
+    const double wall_begins = face + t + (b.corner_radius + 0.5 * t) * 0.5 * pi + t;
     // the shoulder's arc begins at the first place right of the punch that has risen to it
     const double arc_begins = -b.shoulder_radius;
     double wall_ends = wall_begins, flange_begins = b.flange;

@@ -10,6 +10,7 @@
 #include "sim/stroke/placing.h"
 #include "sim/tool/block.h"
 #include "sim/tool/figures.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
@@ -26,7 +27,7 @@ VeeBend first_bend(const HemBend& b) {
     vee.shoulder_radius = b.shoulder_radius;
     vee.nose_radius = b.nose_radius;
     // slimmer than what is left between the flanks under load
-    vee.punch_angle = std::max(0.4 * (tool::pi - b.first_free), 0.07);
+    vee.punch_angle = std::max(0.4 * (pi - b.first_free), 0.07);
     vee.left_flange = b.hem;
     vee.flange = flange_of(b);
     return vee;
@@ -41,7 +42,7 @@ void check(const HemBend& b) {
     };
     reaches_over("hem", b.hem);
     reaches_over("flange", flange_of(b));
-    constexpr double least_first = 100.0 * tool::pi / 180.0, most_first = 170.0 * tool::pi / 180.0;
+    constexpr double least_first = 100.0 * degree, most_first = 170.0 * degree;
     if (!(b.first_free >= least_first && b.first_free <= most_first))
         throw OutOfRange("bend angle of the first stroke", tool::deg(b.first_free) + " cannot be laid flat",
                          "give from 100 to 170 deg");
@@ -49,7 +50,7 @@ void check(const HemBend& b) {
 
 // Half of the blank that a closed bend takes up.
 double half_arc(const HemBend& b) {
-    return half_core(b.nose_radius, b.thickness, tool::pi) - b.thickness;
+    return half_core(b.nose_radius, b.thickness, pi) - b.thickness;
 }
 
 tool::ToolSet flat_tools(const HemBend& b) {

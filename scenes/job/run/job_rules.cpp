@@ -10,6 +10,7 @@
 #include "sim/plan/least_radius.h"
 #include "sim/plan/shop_rules.h"
 #include "sim/plan/tool_rules.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
@@ -17,7 +18,6 @@ namespace {
 
 using plan::RuleFinding;
 using plan::RulePlace;
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 void add(RuleReport& report, std::optional<RuleFinding> finding, RulePlace place, int index) {
     if (!finding) return;

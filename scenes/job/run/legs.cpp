@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "sim/strip/place.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
@@ -15,7 +16,7 @@ strip::StripState as_drawn(strip::StripState s) {
 }
 
 bool is_doubled(const files::Bend& bend) {
-    constexpr double doubled = 170.0 * 3.14159265358979323846 / 180.0;
+    constexpr double doubled = 170.0 * degree;
     return std::abs(bend.angle) > doubled;
 }
 

@@ -12,13 +12,12 @@
 #include "sim/errors.h"
 #include "sim/strip/place.h"
 #include "sim/tolerances.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // Angles as drawn: a strip that lies face down shows them with the other sign.
 double as_drawn(const strip::StripState& s, double angle) {

@@ -6,12 +6,11 @@
 
 #include "scenes/files/case/tool_outline.h"
 #include "scenes/job/run/strip_stroke.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
 
 template <class Shape>
 const Shape* shape_of(const files::Tool& t) {

@@ -7,6 +7,7 @@
 #include "sim/stroke/placing.h"
 #include "sim/tool/block.h"
 #include "sim/tool/figures.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
@@ -59,7 +60,7 @@ StripStroke wiping_stroke(const WipingBend& b) {
     check(b, clearance, hold);
     scene.tools = wiping_tools(b, clearance, hold);
 
-    const double half_arc = half_core(b.edge_radius, b.thickness, 0.5 * tool::pi) - b.thickness;
+    const double half_arc = half_core(b.edge_radius, b.thickness, 0.5 * pi) - b.thickness;
     const double length = hold + b.edge_radius + b.flange;
     strip::FineZone zone;
     zone.centre = hold + half_arc;  // the bend begins where the edge's arc does

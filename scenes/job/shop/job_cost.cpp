@@ -5,13 +5,13 @@
 
 #include "scenes/files/case/tool_outline.h"
 #include "scenes/job/shop/shop_parts.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double same_gauge = 0.01;        // mm
 constexpr double beyond_the_strip = 10.0;  // mm of tool on either side of it
 

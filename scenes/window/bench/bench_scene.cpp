@@ -9,17 +9,12 @@
 #include "render/ui/texture.h"
 #include "scenes/files/case/read_card.h"
 #include "scenes/window/bench/controls.h"
+#include "sim/units.h"
 
 namespace overbend::window {
 
 using ui::Motion;
 using ui::Ui;
-
-namespace {
-
-constexpr double radians = 0.017453292519943295;
-
-}  // namespace
 
 struct BenchScene::Inside {
     BenchState state;
@@ -62,7 +57,7 @@ BenchWish BenchScene::Inside::wish() const {
     w.look.free = window::told(state);
     w.look.let_go = let_go_part(state);
     const bool known = told.shown && !told.shown->readings.empty();
-    w.look.line = game_line(state, known ? told.shown->readings.front().free / radians : 0.0);
+    w.look.line = game_line(state, known ? told.shown->readings.front().free / degree : 0.0);
     return w;
 }
 
@@ -120,7 +115,7 @@ Motion BenchScene::motion() {
 
 void BenchScene::Inside::look_for_overbend() {
     overbends.start(
-        [setup = state.setup, metal = state.metal, wanted = state.wanted * radians](const Wanted& w) {
+        [setup = state.setup, metal = state.metal, wanted = state.wanted * degree](const Wanted& w) {
             Overbend found = overbend_for(setup, metal, wanted, [&w] { return w.still(); });
             w.check();
             return found;

@@ -9,6 +9,7 @@
 #include "render/chart/section_now.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -20,12 +21,11 @@ using picture::View;
 
 namespace {
 
-constexpr double degrees = 57.29577951308232;
 constexpr double head_alone = 5.2, head_of_tile = 4.6;  // letters, above the pictures
 constexpr double foot_height = 2.6;
 
 std::string angle_words(double angle) {
-    return picture::fixed(angle * degrees, 1) + "°";
+    return picture::fixed(angle / degree, 1) + "°";
 }
 
 void add_words(DrawingList& list, const std::string& words, const Point& at, double size,

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "scenes/window/shared/flow.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -16,8 +17,6 @@ using ui::Ui;
 using K = sf::Keyboard;
 
 namespace {
-
-constexpr double degrees = 57.29577951308232;
 
 // Of several, the one that is chosen.
 template <class Value>
@@ -163,7 +162,7 @@ struct BenchPanel {
             return;
         }
         if (!told.shown || told.shown->readings.empty()) return;
-        for (const Judged& j : judged(state.game, told.shown->readings.front().free * degrees))
+        for (const Judged& j : judged(state.game, told.shown->readings.front().free / degree))
             ui.words(words("%.1f°, off by %+.1f°  ", j.guess.angle, j.off) + j.guess.who);
     }
 
@@ -189,8 +188,8 @@ struct BenchPanel {
         }
         const bool pure = state.setup.kind == BenchKind::pure;
         ui.words(
-            words("%.1f° stay when it is bent to %.1f°,", found->wanted * degrees, found->loaded * degrees) +
-            words(" %.1f° too far, ", (found->loaded - found->wanted) * degrees) +
+            words("%.1f° stay when it is bent to %.1f°,", found->wanted / degree, found->loaded / degree) +
+            words(" %.1f° too far, ", (found->loaded - found->wanted) / degree) +
             (pure ? words("at a curvature of %.4f /mm.", found->way)
                   : words("at %.3f mm of travel.", found->way)));
         return asked;

@@ -6,6 +6,7 @@
 #include "scenes/files/case/read_card.h"
 #include "sim/errors.h"
 #include "sim/material/flow_curve.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -13,8 +14,7 @@ namespace overbend::window {
 namespace {
 
 constexpr double early = 0.002, late = 0.1;  // plastic strains between which hardening is told
-constexpr double pi = 3.14159265358979323846;
-constexpr double sharpest_pure = 0.25;  // curvature times thickness: an inner radius of 3.5 thicknesses
+constexpr double sharpest_pure = 0.25;       // curvature times thickness: an inner radius of 3.5 thicknesses
 
 double flow_at(const material::Card& c, double p) {
     return material::flow_point(c.hardening, c.youngs_modulus, p).stress;

@@ -10,6 +10,7 @@
 #include "scenes/files/case/tool_sizes.h"
 #include "scenes/window/panels/edit_fields.h"
 #include "scenes/window/shared/flow.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -20,8 +21,6 @@ using ui::Chosen;
 using ui::Enabled;
 using ui::Ui;
 using K = sf::Keyboard;
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // ---- a step
 

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -11,8 +12,6 @@ namespace overbend::window {
 namespace {
 
 using ui::Ui;
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 // Flush right in the present column.
 void right_words(const std::string& words) {

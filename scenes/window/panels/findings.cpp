@@ -4,13 +4,12 @@
 #include <cmath>
 
 #include "scenes/job/run/job_rules.h"
+#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::window {
 
 namespace {
-
-constexpr double degree = 3.14159265358979323846 / 180.0;
 
 enum class Moment { stop, free };
 
