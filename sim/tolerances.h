@@ -68,7 +68,7 @@ constexpr double spring_stop = 0.5;
 
 // How far an element looks along the strip for what the length-scale term is weighed by, over the thickness:
 // within the width of a hinge, and more than an element.
-constexpr double spread_reach = 0.3;
+constexpr double length_scale_reach = 0.3;
 
 // Curvature of the mid-line, over 1/thickness, past which a strip is no longer bent but necks at an edge:
 // with no pull an inner radius of 0 is reached at about 1.2; at 3 the mid-line is stretched by three

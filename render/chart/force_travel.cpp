@@ -75,9 +75,9 @@ ForceTravel force_travel(const stroke::Recording& recording, double strip_width)
     return chart;
 }
 
-ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double moment) {
+ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double instant) {
     ForceTravel chart = force_travel(recording, strip_width);
-    const stroke::State s = picture::state_at(recording, moment);
+    const stroke::State s = picture::state_at(recording, instant);
     chart.now = {std::max(0.0, s.travel), std::max(0.0, s.punch_force * strip_width / 1000.0)};
     return chart;
 }

@@ -39,9 +39,9 @@ struct ForceTravel {
     std::optional<ForcePoint> now;  // a dot, where the stroke is
 };
 
-// Of a stroke on a strip of this width. moment: see stage.h; without it no dot.
+// Of a stroke on a strip of this width. instant: see stage.h; without it no dot.
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width);
-ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double moment);
+ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double instant);
 
 // Throws OutOfRange: fewer than two points; a box without room.
 void add_force_travel(picture::DrawingList& list, const picture::Rect& box, const ForceTravel& chart,

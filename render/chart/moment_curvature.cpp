@@ -38,7 +38,7 @@ ChartInfo info_of(const MomentCurvature& chart, const ChartLook& look) {
     info.up_words = "moment, N mm per mm of width";
     info.across = info.up = {0.0, 0.0};
     for (const MomentCurve& bend : chart.bends)
-        for (const std::vector<SectionPoint>* part : {&bend.loading, &bend.let_go})
+        for (const std::vector<SectionPoint>* part : {&bend.loading, &bend.unloading})
             for (const SectionPoint& p : *part) info.across.take_in(p.curvature), info.up.take_in(p.moment);
     const bool named = chart.bends.size() > 1;
     for (std::size_t i = 0; i < chart.bends.size(); ++i) {
@@ -61,7 +61,7 @@ MomentCurve moment_curve(const stroke::Recording& recording, const std::string& 
     for (int i = 0; i < static_cast<int>(recording.states.size()); ++i) {
         const SectionPoint p = section_point(recording, recording.states[i], section);
         if (i <= section.loaded) curve.loading.push_back(p);
-        if (i >= section.loaded) curve.let_go.push_back(p);
+        if (i >= section.loaded) curve.unloading.push_back(p);
     }
     return curve;
 }
@@ -73,7 +73,8 @@ void add_moment_curvature(picture::DrawingList& list, const picture::Rect& box, 
     ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
     for (std::size_t i = 0; i < chart.bends.size(); ++i) {
         add_curve(list, frame, values(chart.bends[i].loading), curve_look(look, static_cast<int>(2 * i)));
-        add_curve(list, frame, values(chart.bends[i].let_go), curve_look(look, static_cast<int>(2 * i + 1)));
+        add_curve(list, frame, values(chart.bends[i].unloading),
+                  curve_look(look, static_cast<int>(2 * i + 1)));
     }
     for (std::size_t i = 0; i < chart.bends.size(); ++i) {
         const MomentCurve& bend = chart.bends[i];
@@ -83,8 +84,8 @@ void add_moment_curvature(picture::DrawingList& list, const picture::Rect& box, 
                 DotLook::ring);
         add_label(list, frame, {stop.curvature, stop.moment}, of + words("loaded %.3g /mm", stop.curvature),
                   colours.ink);
-        if (bend.let_go.size() > 1) {
-            const SectionPoint& end = bend.let_go.back();
+        if (bend.unloading.size() > 1) {
+            const SectionPoint& end = bend.unloading.back();
             add_dot(list, frame, {end.curvature, end.moment},
                     curve_look(look, static_cast<int>(2 * i + 1)).colour, DotLook::ring);
             add_label(list, frame, {end.curvature, end.moment}, of + words("free %.3g /mm", end.curvature),

@@ -15,11 +15,11 @@
 namespace overbend::chart {
 
 struct MomentCurve {
-    std::string name;                   // of the bend
-    std::vector<SectionPoint> loading;  // to the stop, two points at least
-    std::vector<SectionPoint> let_go;   // from the stop to free
-    double blank_position = 0.0;        // mm, of the section
-    std::optional<SectionPoint> now;    // a dot, where the stroke is
+    std::string name;                     // of the bend
+    std::vector<SectionPoint> loading;    // to the stop, two points at least
+    std::vector<SectionPoint> unloading;  // from the stop to free
+    double blank_position = 0.0;          // mm, of the section
+    std::optional<SectionPoint> now;      // a dot, where the stroke is
 };
 
 struct MomentCurvature {

@@ -73,9 +73,9 @@ std::vector<picture::Point> points(const std::vector<SectionPoint>& path) {
 
 }  // namespace
 
-SectionNow section_now(const stroke::Recording& r, double moment, double blank_position,
+SectionNow section_now(const stroke::Recording& r, double instant, double blank_position,
                        std::optional<int> marked_layer) {
-    const stroke::State state = picture::state_at(r, moment);
+    const stroke::State state = picture::state_at(r, instant);
     const BentSection section = section_at(r, blank_position);
     SectionNow now;
     now.blank_position = section.blank_position;
@@ -86,12 +86,12 @@ SectionNow section_now(const stroke::Recording& r, double moment, double blank_p
     now.layers = section_layers(r, state, section);
     now.marked = marked_layer;
     now.at = section_point(r, state, section);
-    for (int i = 0; i <= static_cast<int>(moment); ++i) {
+    for (int i = 0; i <= static_cast<int>(instant); ++i) {
         const SectionPoint p = section_point(r, r.states[i], section);
         if (i <= section.loaded) now.loading.push_back(p);
-        if (i >= section.loaded) now.let_go.push_back(p);
+        if (i >= section.loaded) now.unloading.push_back(p);
     }
-    (moment > section.loaded ? now.let_go : now.loading).push_back(now.at);
+    (instant > section.loaded ? now.unloading : now.loading).push_back(now.at);
     take_in_stroke(r, section, now);
     return now;
 }
@@ -130,7 +130,7 @@ void add_moment_so_far(picture::DrawingList& list, const picture::Rect& box, con
     ChartFrame frame = add_frame(list, box, info, look);
     if (!now.before.empty()) add_curve(list, frame, points(now.before), earlier);
     add_curve(list, frame, points(now.loading), curve_look(look, 0));
-    add_curve(list, frame, points(now.let_go), curve_look(look, 1));
+    add_curve(list, frame, points(now.unloading), curve_look(look, 1));
     add_dot(list, frame, {now.at.curvature, now.at.moment}, picture::theme_colours(look.theme).ink);
 }
 

@@ -1,4 +1,4 @@
-// Any section of the strip at any moment of a stroke: the stress and the plastic strain of its layers then,
+// Any section of the strip at any instant of a stroke: the stress and the plastic strain of its layers then,
 // and its moment over its curvature so far. The axes hold the whole stroke, so that they stand still while it
 // goes on.
 //
@@ -21,15 +21,15 @@ struct SectionNow {
     std::vector<LayerPoint> layers;   // from the lower to the upper surface
     std::optional<int> marked;        // index of a layer
     SectionPoint at;                  // curvature and moment now
-    std::vector<SectionPoint> loading;  // from the stroke's beginning to the stop, as far as it has come
-    std::vector<SectionPoint> let_go;   // from the stop on; empty before it
-    std::vector<SectionPoint> before;   // of earlier strokes, seen as the strip lies now
+    std::vector<SectionPoint> loading;    // from the stroke's beginning to the stop, as far as it has come
+    std::vector<SectionPoint> unloading;  // from the stop on; empty before it
+    std::vector<SectionPoint> before;     // of earlier strokes, seen as the strip lies now
     Extent height, stress, plastic_strain, curvature, moment;  // of the whole stroke
 };
 
-// moment: index of a recorded state, with the part of the way to the next one.
-// Throws OutOfRange: a recording or moment that cannot be.
-SectionNow section_now(const stroke::Recording& recording, double moment, double blank_position,
+// instant: index of a recorded state, with the part of the way to the next one.
+// Throws OutOfRange: a recording or instant that cannot be.
+SectionNow section_now(const stroke::Recording& recording, double instant, double blank_position,
                        std::optional<int> marked_layer = {});
 
 // An earlier stroke of the same strip, whose path leads up to this one's.

@@ -95,8 +95,8 @@ struct Start {
     void give(const Ends& ends, int as) { ::posix_spawn_file_actions_adddup2(&actions, ends.theirs, as); }
 };
 
-bool asked_to_stop(const GoOn& go_on) {
-    return go_on && !go_on();
+bool asked_to_stop(const KeepGoing& keep_going) {
+    return keep_going && !keep_going();
 }
 
 // Reads what is there; closes the end when there will be no more.
@@ -179,9 +179,9 @@ void ChildProcess::read_some(int timeout_ms, bool writable) {
     takes_more_ = ends[2].revents != 0;
 }
 
-bool ChildProcess::write(const std::uint8_t* bytes, std::size_t count, const GoOn& go_on) {
+bool ChildProcess::write(const std::uint8_t* bytes, std::size_t count, const KeepGoing& keep_going) {
     while (count > 0) {
-        if (asked_to_stop(go_on)) throw Interrupted();
+        if (asked_to_stop(keep_going)) throw Interrupted();
         const ssize_t n = ::send(input_, bytes, count, MSG_NOSIGNAL);
         if (n > 0) {
             bytes += n;
@@ -195,7 +195,7 @@ bool ChildProcess::write(const std::uint8_t* bytes, std::size_t count, const GoO
     return true;
 }
 
-int ChildProcess::finish(const GoOn& go_on) {
+int ChildProcess::finish(const KeepGoing& keep_going) {
     if (input_ >= 0) ::close(input_);
     input_ = -1;
     int ended = 0;
@@ -203,7 +203,7 @@ int ChildProcess::finish(const GoOn& go_on) {
         const pid_t found = ::waitpid(pid_, &ended, WNOHANG);
         if (found == pid_) break;
         if (found < 0 && errno != EINTR) fail(errno, "the encoder");
-        if (asked_to_stop(go_on)) throw Interrupted();
+        if (asked_to_stop(keep_going)) throw Interrupted();
         // Silent ends are no signal that it is done, so the look at them is short.
         if (out_ >= 0 || error_ >= 0)
             read_some(look_up_ms, false);

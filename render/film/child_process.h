@@ -16,7 +16,7 @@
 namespace overbend::film {
 
 // Asked now and then while we wait; false: give up waiting.
-using GoOn = std::function<bool()>;
+using KeepGoing = std::function<bool()>;
 
 // Thrown when it said false. Nothing is left of what was begun.
 struct Interrupted : std::exception {
@@ -35,11 +35,11 @@ class ChildProcess {
 
     // Hands bytes over and waits until they are taken. False: it takes no more, it has ended or will do.
     // Throws Interrupted.
-    bool write(const std::uint8_t* bytes, std::size_t count, const GoOn& go_on);
+    bool write(const std::uint8_t* bytes, std::size_t count, const KeepGoing& keep_going);
 
     // Ends its input, and waits until it is done. The exit status; 128 and the signal's number when a signal
     // ended it. Throws Interrupted.
-    int finish(const GoOn& go_on);
+    int finish(const KeepGoing& keep_going);
 
     const std::string& output() const { return output_; }  // all that it wrote on its standard output
     // The last line of what it wrote on its standard error; empty when it was silent.

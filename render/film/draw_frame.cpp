@@ -1,4 +1,4 @@
-// One moment of a film as a drawing list.
+// One instant of a film as a drawing list.
 
 #include <algorithm>
 #include <cmath>
@@ -44,14 +44,14 @@ std::vector<picture::InterferenceMark> interferences_at(const StrokeFilm& stroke
 }  // namespace
 
 picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                              int stroke, const Moment& moment) {
+                              int stroke, const Instant& instant) {
     picture::StageInfo info;
     const int shown = static_cast<int>(job.strokes.size());
     info.job_title = job.title;
     info.step_name = job.strokes[stroke].step_name;
     info.step_number = number_of(job, stroke);
     info.step_count = std::max(job.step_count > 0 ? job.step_count : shown, info.step_number);
-    info.caption = moment.caption;
+    info.caption = instant.caption;
     info.strip_width = job.strip_width;
     info.bends = frames.looks[stroke].bends;
     info.theme = options.theme;
@@ -61,50 +61,50 @@ picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, co
     info.lens = options.lens;
     info.charts = options.charts;
     info.backdrop = options.backdrop;
-    hide_what_is_to_come(moment.passage, info.bends);
+    hide_what_is_to_come(instant.passage, info.bends);
     return info;
 }
 
 picture::DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
                                 int index) {
-    if (index < 0 || index >= static_cast<int>(frames.moments.size()))
+    if (index < 0 || index >= static_cast<int>(frames.instants.size()))
         throw OutOfRange("frame", std::to_string(index),
-                         "it must be between 0 and " + std::to_string(frames.moments.size() - 1));
-    return draw_moment(job, options, frames, frames.moments[index]);
+                         "it must be between 0 and " + std::to_string(frames.instants.size() - 1));
+    return draw_instant(job, options, frames, frames.instants[index]);
 }
 
-Moment moment_at(const FrameList& frames, double index) {
-    const int last = static_cast<int>(frames.moments.size()) - 1;
+Instant instant_at(const FrameList& frames, double index) {
+    const int last = static_cast<int>(frames.instants.size()) - 1;
     const int before = std::clamp(static_cast<int>(std::floor(index)), 0, last);
-    Moment moment = frames.moments[before];
-    const Moment& after = frames.moments[std::min(before + 1, last)];
+    Instant instant = frames.instants[before];
+    const Instant& after = frames.instants[std::min(before + 1, last)];
     const double part = std::clamp(index - before, 0.0, 1.0);
-    if (after.passage != moment.passage || after.stroke != moment.stroke || after.from != moment.from)
-        return moment;
+    if (after.passage != instant.passage || after.stroke != instant.stroke || after.from != instant.from)
+        return instant;
     const auto blend = [&](double& value, double other) { value += part * (other - value); };
-    blend(moment.at, after.at);
-    blend(moment.part, after.part);
-    blend(moment.springback_scale, after.springback_scale);
-    if (moment.punch_travel && after.punch_travel) blend(*moment.punch_travel, *after.punch_travel);
-    return moment;
+    blend(instant.at, after.at);
+    blend(instant.part, after.part);
+    blend(instant.springback_scale, after.springback_scale);
+    if (instant.punch_travel && after.punch_travel) blend(*instant.punch_travel, *after.punch_travel);
+    return instant;
 }
 
-picture::DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                                 const Moment& moment) {
-    if (moment.passage == Passage::title) return draw_title_card(job, options);
-    if (moment.passage == Passage::finished) return draw_finished_card(job, options);
-    if (between_strokes(moment.passage)) return draw_between(job, options, frames, moment);
-    const StrokeFilm& stroke = job.strokes[moment.stroke];
-    const StrokeLook& look = frames.looks[moment.stroke];
-    picture::StageInfo info = stage_info(job, options, frames, moment.stroke, moment);
-    info.punch_travel = moment.punch_travel;
-    info.least_clearance = clearance_at(stroke, moment.at);
-    info.interferences = interferences_at(stroke, moment.at);
-    if (moment.passage >= Passage::retract) {
+picture::DrawingList draw_instant(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                                  const Instant& instant) {
+    if (instant.passage == Passage::title) return draw_title_card(job, options);
+    if (instant.passage == Passage::finished) return draw_finished_card(job, options);
+    if (between_strokes(instant.passage)) return draw_between(job, options, frames, instant);
+    const StrokeFilm& stroke = job.strokes[instant.stroke];
+    const StrokeLook& look = frames.looks[instant.stroke];
+    picture::StageInfo info = stage_info(job, options, frames, instant.stroke, instant);
+    info.punch_travel = instant.punch_travel;
+    info.least_clearance = clearance_at(stroke, instant.at);
+    info.interferences = interferences_at(stroke, instant.at);
+    if (instant.passage >= Passage::retract) {
         info.ghost = look.loaded_at;
-        info.springback_scale = moment.springback_scale;
+        info.springback_scale = instant.springback_scale;
     }
-    return picture::draw_stage(*stroke.recording, moment.at, info, options.size, look.view);
+    return picture::draw_stage(*stroke.recording, instant.at, info, options.size, look.view);
 }
 
 }  // namespace overbend::film

@@ -167,9 +167,9 @@ void Encoder::fail(const std::string& status) {
     throw std::runtime_error(what + ": cannot be written: " + (words.empty() ? status : words));
 }
 
-void Encoder::take(const std::vector<std::uint8_t>& frame, const GoOn& go_on) {
-    if (child_->write(frame.data(), frame.size(), go_on)) return;
-    fail(ended_words(child_->finish(go_on)));
+void Encoder::take(const std::vector<std::uint8_t>& frame, const KeepGoing& keep_going) {
+    if (child_->write(frame.data(), frame.size(), keep_going)) return;
+    fail(ended_words(child_->finish(keep_going)));
 }
 
 std::uintmax_t Encoder::bytes_written() const {
@@ -178,14 +178,14 @@ std::uintmax_t Encoder::bytes_written() const {
     return error ? 0 : size;
 }
 
-void Encoder::wait_for_success(const GoOn& go_on) {
-    const int status = child_->finish(go_on);
+void Encoder::wait_for_success(const KeepGoing& keep_going) {
+    const int status = child_->finish(keep_going);
     // It may tell of a full disk and end with status 0 all the same.
     if (status != 0 || !child_->last_words().empty()) fail(ended_words(status));
 }
 
-std::uintmax_t Encoder::finish_encoding(const GoOn& go_on) {
-    wait_for_success(go_on);
+std::uintmax_t Encoder::finish_encoding(const KeepGoing& keep_going) {
+    wait_for_success(keep_going);
     if (coding_ == Coding::mp4 && !is_whole_mp4(beside_)) fail("the film came out incomplete");
     return bytes_written();
 }
@@ -198,8 +198,8 @@ void Encoder::give_name() {
     if (error) fail(error.message());
 }
 
-GifPalette Encoder::finish_palette(const GoOn& go_on) {
-    wait_for_success(go_on);
+GifPalette Encoder::finish_palette(const KeepGoing& keep_going) {
+    wait_for_success(keep_going);
     if (child_->output().size() != palette_bytes) fail("the encoder found no colours");
     return child_->output();
 }

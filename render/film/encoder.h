@@ -47,21 +47,21 @@ class Encoder {
     Encoder& operator=(const Encoder&) = delete;
 
     // Throws std::runtime_error: the encoder has ended; the message has the file and the encoder's last
-    // words. Interrupted: go_on said false.
-    void take(const std::vector<std::uint8_t>& frame, const GoOn& go_on);
+    // words. Interrupted: keep_going said false.
+    void take(const std::vector<std::uint8_t>& frame, const KeepGoing& keep_going);
 
     // How much stands in the file by now.
     std::uintmax_t bytes_written() const;
 
     // Waits for the encoder and sees that the film is whole. Its bytes. Throws as take.
-    std::uintmax_t finish_encoding(const GoOn& go_on);
+    std::uintmax_t finish_encoding(const KeepGoing& keep_going);
     // Then it may have its name. Throws std::runtime_error.
     void give_name();
     // In place of both for a palette.
-    GifPalette finish_palette(const GoOn& go_on);
+    GifPalette finish_palette(const KeepGoing& keep_going);
 
   private:
-    void wait_for_success(const GoOn& go_on);
+    void wait_for_success(const KeepGoing& keep_going);
     [[noreturn]] void fail(const std::string& status);
 
     std::filesystem::path file_, beside_;

@@ -27,7 +27,7 @@ class Told {
     Told(const FilmProgress& progress, std::string what, int wanted)
         : progress_(progress), what_(std::move(what)), wanted_(wanted) {}
     void done(int frames) { done_ += frames; }
-    bool go_on() const { return !progress_ || progress_(what_, done_, wanted_); }
+    bool keep_going() const { return !progress_ || progress_(what_, done_, wanted_); }
 
   private:
     const FilmProgress& progress_;
@@ -47,14 +47,14 @@ GifPalette colours_of(const FilmJob& job, const FilmOptions& options, const Fram
     for (std::size_t i = 0; i < all.size(); ++i)
         if (i % static_cast<std::size_t>(every) == 0 || all[i].frames > 1) some.push_back(all[i]);
     Told told(progress, "colours of the GIF", static_cast<int>(some.size()));
-    const GoOn go_on = [&] { return told.go_on(); };
+    const KeepGoing keep_going = [&] { return told.keep_going(); };
     Encoder encoder(Coding::gif_palette, "", options.size, list.frames_per_second);
     paint_in_order(job, options, list, some, FrameBytes::bgrx, threads,
                    [&](const std::vector<std::uint8_t>& bytes, const Shot&) {
-                       encoder.take(bytes, go_on);
+                       encoder.take(bytes, keep_going);
                        told.done(1);
                    });
-    return encoder.finish_palette(go_on);
+    return encoder.finish_palette(keep_going);
 }
 
 struct TooLarge {
@@ -69,20 +69,20 @@ WrittenFilm try_gif(const FilmJob& job, const FilmOptions& options, const std::f
     const GifPalette palette = colours_of(job, options, list, threads, progress);
     const int wanted = frames_in(shots);
     Told told(progress, "GIF", wanted);
-    const GoOn go_on = [&] { return told.go_on(); };
+    const KeepGoing keep_going = [&] { return told.keep_going(); };
     Encoder encoder(Coding::gif, file, options.size, list.frames_per_second, palette);
     int done = 0;
     paint_in_order(job, options, list, shots, FrameBytes::bgrx, threads,
                    [&](const std::vector<std::uint8_t>& bytes, const Shot& shot) {
                        for (int i = 0; i < shot.frames; ++i) {
-                           encoder.take(bytes, go_on);
+                           encoder.take(bytes, keep_going);
                            told.done(1);
                        }
                        done += shot.frames;
                        const double written = static_cast<double>(encoder.bytes_written());
                        if (written > static_cast<double>(limit)) throw TooLarge{written * wanted / done};
                    });
-    const std::uintmax_t bytes = encoder.finish_encoding(go_on);
+    const std::uintmax_t bytes = encoder.finish_encoding(keep_going);
     if (bytes > limit) throw TooLarge{static_cast<double>(bytes)};
     encoder.give_name();
     return {file, options.size, list.frames_per_second, wanted, bytes, ""};
@@ -108,16 +108,16 @@ WrittenFilm write_mp4(const FilmJob& job, const FilmOptions& options, const std:
     const FrameList list = timeline(job, options);
     const std::vector<Shot> shots = shots_of(list);
     Told told(progress, "film", frames_in(shots));
-    const GoOn go_on = [&] { return told.go_on(); };
+    const KeepGoing keep_going = [&] { return told.keep_going(); };
     Encoder encoder(Coding::mp4, file, options.size, list.frames_per_second);
     paint_in_order(job, options, list, shots, FrameBytes::yuv420p, threads,
                    [&](const std::vector<std::uint8_t>& bytes, const Shot& shot) {
                        for (int i = 0; i < shot.frames; ++i) {
-                           encoder.take(bytes, go_on);
+                           encoder.take(bytes, keep_going);
                            told.done(1);
                        }
                    });
-    const std::uintmax_t bytes = encoder.finish_encoding(go_on);
+    const std::uintmax_t bytes = encoder.finish_encoding(keep_going);
     encoder.give_name();
     return {file, options.size, list.frames_per_second, frames_in(shots), bytes, ""};
 }

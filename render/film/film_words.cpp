@@ -88,12 +88,12 @@ std::string tool_names(const StrokeFilm& stroke, const ToolChange& sides) {
 
 // First what goes, then what comes. The same names before and after: a tool is set another way, as the other
 // groove of a block.
-std::string change_words(const Moment& moment, const StrokeFilm* before, const StrokeFilm& after) {
+std::string change_words(const Instant& instant, const StrokeFilm* before, const StrokeFilm& after) {
     const ToolChange sides = tool_change(before, after);
     const std::string come = tool_names(after, sides);
     const std::string go = before ? tool_names(*before, sides) : "";
     if (go == come) return "Set up: " + come + ", turned for the next bend.";
-    if (before && moment.part < new_tools_from) return "Take out: " + go + ".";
+    if (before && instant.part < new_tools_from) return "Take out: " + go + ".";
     return "Put in: " + come + ".";
 }
 
@@ -135,7 +135,7 @@ std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook&
     }
 }
 
-std::string between_caption(const Moment& m, const FilmJob& job, const Carry& carry) {
+std::string between_caption(const Instant& m, const FilmJob& job, const Carry& carry) {
     switch (m.passage) {
         case Passage::away:
             return away_words(job.strokes[m.from], m.to < 0);

@@ -10,7 +10,7 @@ namespace overbend::film {
 
 std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook& look);
 
-// Of a moment between two strokes. carry: how the part gets from one to the other.
-std::string between_caption(const Moment& moment, const FilmJob& job, const Carry& carry);
+// Of an instant between two strokes. carry: how the part gets from one to the other.
+std::string between_caption(const Instant& instant, const FilmJob& job, const Carry& carry);
 
 }  // namespace overbend::film

@@ -20,8 +20,8 @@ namespace fs = std::filesystem;
 
 // One picture and all the files that it goes to.
 struct Task {
-    int moment = 0;
-    int frames = 1;  // of the film's moments that look the same, one after the other
+    int instant = 0;
+    int frames = 1;  // of the film's instants that look the same, one after the other
     std::vector<fs::path> files;
 };
 
@@ -78,14 +78,14 @@ std::vector<Task> tasks_of(const FrameList& list, Sequences which, std::vector<S
     };
     const int first_stroke = which == Sequences::job_and_strokes ? 1 : 0;
     std::vector<Task> tasks;
-    for (int i = 0; i < static_cast<int>(list.moments.size()); ++i) {
-        const Moment& moment = list.moments[i];
+    for (int i = 0; i < static_cast<int>(list.instants.size()); ++i) {
+        const Instant& instant = list.instants[i];
         std::vector<fs::path> files;
         if (which != Sequences::strokes) files.push_back(next_file(sequences[0]));
-        if (which != Sequences::job && in_a_stroke(moment.passage))
-            files.push_back(next_file(sequences[first_stroke + moment.stroke]));
+        if (which != Sequences::job && in_a_stroke(instant.passage))
+            files.push_back(next_file(sequences[first_stroke + instant.stroke]));
         if (files.empty()) continue;
-        if (!tasks.empty() && look_the_same(list.moments[tasks.back().moment], moment)) {
+        if (!tasks.empty() && look_the_same(list.instants[tasks.back().instant], instant)) {
             ++tasks.back().frames;
             tasks.back().files.insert(tasks.back().files.end(), files.begin(), files.end());
         } else {
@@ -140,7 +140,7 @@ class Workshop {
     }
 
     void paint_task(const Task& task, picture::Pixels& pixels) {
-        picture::paint(draw_frame(job_, options_, list_, task.moment), pixels);
+        picture::paint(draw_frame(job_, options_, list_, task.instant), pixels);
         const std::string bytes = picture::png_bytes(pixels);
         for (const fs::path& file : task.files) picture::write_whole(file, bytes);
     }
@@ -173,9 +173,9 @@ class Workshop {
             told = painted_;
             if (!progress) continue;
             lock.unlock();
-            const bool go_on = progress(told, frames_in(tasks_));
+            const bool keep_going = progress(told, frames_in(tasks_));
             lock.lock();
-            if (!go_on) stopped_ = true;
+            if (!keep_going) stopped_ = true;
         }
     }
 

@@ -108,7 +108,7 @@ void shift_gauge(ToolSet& tools, const ToolSet& other, double by) {
         if (is_gauge(t) && !find_same(other, t)) t.position.x() += by;
 }
 
-double dimming(const Moment& m, const ToolChange& change) {
+double dimming(const Instant& m, const ToolChange& change) {
     switch (m.passage) {
         case Passage::away:
             return 1.0 - (1.0 - dimmed) * part_between(m.part, 0.0, 0.5);
@@ -123,7 +123,7 @@ double dimming(const Moment& m, const ToolChange& change) {
 }
 
 // Tools while the part is carried.
-Stood tools_at(const FilmJob& job, const FrameList& frames, const Moment& m, const picture::View& view) {
+Stood tools_at(const FilmJob& job, const FrameList& frames, const Instant& m, const picture::View& view) {
     const StrokeFilm* before = m.from >= 0 ? &job.strokes[m.from] : nullptr;
     const StrokeFilm* after = m.to >= 0 ? &job.strokes[m.to] : nullptr;
     const ToolChange change = after ? tool_change(before, *after) : ToolChange{};
@@ -218,7 +218,7 @@ picture::Place out_of_picture(const stroke::State& state, const picture::View& v
     return picture::Place(std::min(0.0, left_edge - right) - 0.1 * view.width_mm(), 0.0);
 }
 
-Carried carried_at(const Moment& m) {
+Carried carried_at(const Instant& m) {
     switch (m.passage) {
         case Passage::away:
             return {eased(m.part), 0.0, 0.0};
@@ -231,7 +231,7 @@ Carried carried_at(const Moment& m) {
     }
 }
 
-picture::StripMotion strip_motion(const FilmJob& job, const FrameList& frames, const Moment& m) {
+picture::StripMotion strip_motion(const FilmJob& job, const FrameList& frames, const Instant& m) {
     const auto held = [&](int stroke, const stroke::State& state, Way way) {
         return hold(*job.strokes[stroke].recording, state, way, frames.looks[stroke].view);
     };
@@ -261,7 +261,7 @@ picture::StripMotion strip_motion(const FilmJob& job, const FrameList& frames, c
     return motion;
 }
 
-picture::View view_at(const FrameList& frames, const Moment& m) {
+picture::View view_at(const FrameList& frames, const Instant& m) {
     if (m.to < 0) return frames.looks[m.from].view;
     if (m.from < 0 || m.passage == Passage::change || m.passage == Passage::lay_in)
         return frames.looks[m.to].view;
@@ -289,7 +289,7 @@ picture::View turning_view(const FilmJob& job, const FrameList& frames, int from
     const picture::View& b = frames.looks[to].view;
     const stroke::State& state = job.strokes[from].recording->states.back();
     tool::Box box;  // with the die's middle in it
-    Moment m;
+    Instant m;
     m.passage = Passage::turn;
     m.from = from;
     m.to = to;
@@ -313,7 +313,7 @@ picture::View turning_view(const FilmJob& job, const FrameList& frames, int from
 }
 
 picture::DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                                  const Moment& m) {
+                                  const Instant& m) {
     picture::View view = view_at(frames, m);
     view.lens.reset();
     const bool early = m.passage == Passage::away || m.to < 0;

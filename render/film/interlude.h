@@ -1,8 +1,9 @@
 // Between two strokes: the tools that leave and come, the part that is taken away and laid in.
 //
 // What hangs on the ram goes up out of the picture and comes down from there; what stands on the bed goes
-// down and comes up; the gauge slides. A side of which no tool is changed stays. Units  mm, press
-// coordinates.
+// down and comes up; the gauge slides. A side of which no tool is changed stays.
+//
+// Units  mm, press coordinates.
 
 #pragma once
 
@@ -27,12 +28,12 @@ ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after);
 // there.
 picture::View turning_view(const FilmJob& job, const FrameList& frames, int from, int to);
 
-// A frame between two strokes. moment: one of those passages.
+// A frame between two strokes. instant: one of those passages.
 picture::DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                                  const Moment& moment);
+                                  const Instant& instant);
 
 // What a frame's stage is told in any passage.
 picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                              int stroke, const Moment& moment);
+                              int stroke, const Instant& instant);
 
 }  // namespace overbend::film

@@ -117,7 +117,7 @@ class Painters {
 
 }  // namespace
 
-bool look_the_same(const Moment& a, const Moment& b) {
+bool look_the_same(const Instant& a, const Instant& b) {
     return a.stroke == b.stroke && a.passage == b.passage && a.at == b.at && a.from == b.from &&
            a.to == b.to && a.part == b.part && a.punch_travel == b.punch_travel && a.caption == b.caption &&
            a.springback_scale == b.springback_scale;
@@ -125,8 +125,8 @@ bool look_the_same(const Moment& a, const Moment& b) {
 
 std::vector<Shot> shots_of(const FrameList& list) {
     std::vector<Shot> shots;
-    for (int i = 0; i < static_cast<int>(list.moments.size()); ++i) {
-        if (!shots.empty() && look_the_same(list.moments[shots.back().moment], list.moments[i]))
+    for (int i = 0; i < static_cast<int>(list.instants.size()); ++i) {
+        if (!shots.empty() && look_the_same(list.instants[shots.back().instant], list.instants[i]))
             ++shots.back().frames;
         else
             shots.push_back({i, 1});
@@ -153,7 +153,7 @@ void paint_in_order(const FilmJob& job, const FilmOptions& options, const FrameL
     const auto paint_one = [&](int shot, std::vector<std::uint8_t>& into) {
         // Kept from frame to frame: allocating them costs as much as painting.
         static thread_local picture::Pixels pixels;
-        picture::paint(draw_frame(job, options, list, shots[shot].moment), pixels);
+        picture::paint(draw_frame(job, options, list, shots[shot].instant), pixels);
         if (form == FrameBytes::yuv420p)
             to_yuv420p(pixels, into);
         else

@@ -1,6 +1,6 @@
 // A film's frames painted on all cores and handed out one after the other, as an encoder wants them.
 //
-// Few frames are in memory at once (two more than there are painters), however long the film is. Moments that
+// Few frames are in memory at once (two more than there are painters), however long the film is. Instants that
 // look the same are painted once. The bytes are the same for any number of threads.
 
 #pragma once
@@ -16,11 +16,11 @@ namespace overbend::film {
 
 // One picture, and for how many frames of the film, one after the other, it stands.
 struct Shot {
-    int moment = 0;  // index into FrameList::moments, of the first of them
+    int instant = 0;  // index into FrameList::instants, of the first of them
     int frames = 1;
 };
 
-bool look_the_same(const Moment& a, const Moment& b);
+bool look_the_same(const Instant& a, const Instant& b);
 std::vector<Shot> shots_of(const FrameList& list);
 int frames_in(const std::vector<Shot>& shots);
 

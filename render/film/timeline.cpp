@@ -88,7 +88,7 @@ double greatest_shift(const State& a, const State& b) {
     return greatest;
 }
 
-// Moments spread evenly over the way from one state to another: over the punch's travel when it presses, over
+// Instants spread evenly over the way from one state to another: over the punch's travel when it presses, over
 // the strip's own movement when it springs back, so that the springback is seen and not only the punch's
 // leaving.
 std::vector<double> evenly(const Recording& recording, int first, int last, int count, double by_travel,
@@ -100,16 +100,16 @@ std::vector<double> evenly(const Recording& recording, int first, int last, int 
         way.push_back(way.back() + by_travel * std::abs(b.travel - a.travel) +
                       by_shift * greatest_shift(a, b) + 1e-12);
     }
-    std::vector<double> moments;
+    std::vector<double> instants;
     size_t k = 0;
     for (int i = 1; i <= count; ++i) {
         const double wanted = way.back() * i / count;
         while (k + 2 < way.size() && way[k + 1] < wanted) ++k;
         const double part = way.size() < 2 ? 0.0 : (wanted - way[k]) / (way[k + 1] - way[k]);
-        moments.push_back(
+        instants.push_back(
             std::min<double>(last, first + static_cast<double>(k) + std::min(1.0, std::max(0.0, part))));
     }
-    return moments;
+    return instants;
 }
 
 picture::View view_of(const StrokeFilm& stroke, const FilmOptions& options) {
@@ -163,14 +163,14 @@ void add_stroke(const FilmJob& job, int index, const FilmOptions& options, Frame
     const int last = static_cast<int>(recording.states.size()) - 1;
     const StrokeTimes n = times(options);
     const auto add = [&](Passage passage, double at, std::optional<double> punch_travel, double scale = 1.0) {
-        Moment moment;
-        moment.stroke = index;
-        moment.passage = passage;
-        moment.at = at;
-        moment.punch_travel = punch_travel;
-        moment.caption = caption(passage, stroke, look);
-        moment.springback_scale = scale;
-        list.moments.push_back(moment);
+        Instant instant;
+        instant.stroke = index;
+        instant.passage = passage;
+        instant.at = at;
+        instant.punch_travel = punch_travel;
+        instant.caption = caption(passage, stroke, look);
+        instant.springback_scale = scale;
+        list.instants.push_back(instant);
     };
     const double touch = recording.states.front().travel;
     for (int i = 0; i < n.placed; ++i) add(Passage::placed, 0.0, -look.raised);
@@ -196,16 +196,16 @@ void add_stroke(const FilmJob& job, int index, const FilmOptions& options, Frame
 void add_between(const FilmJob& job, int from, int to, Passage passage, double share,
                  const FilmOptions& options, FrameList& list) {
     const int count = frames_in(share * options.seconds_between, options.frames_per_second);
-    Moment moment;
-    moment.passage = passage;
-    moment.from = from;
-    moment.to = to;
-    moment.stroke = from >= 0 ? from : to;
-    if (from >= 0) moment.at = static_cast<double>(job.strokes[from].recording->states.size()) - 1.0;
+    Instant instant;
+    instant.passage = passage;
+    instant.from = from;
+    instant.to = to;
+    instant.stroke = from >= 0 ? from : to;
+    if (from >= 0) instant.at = static_cast<double>(job.strokes[from].recording->states.size()) - 1.0;
     for (int i = 1; i <= count; ++i) {
-        moment.part = static_cast<double>(i) / count;
-        moment.caption = between_caption(moment, job, from >= 0 ? list.looks[from].carry : Carry{});
-        list.moments.push_back(moment);
+        instant.part = static_cast<double>(i) / count;
+        instant.caption = between_caption(instant, job, from >= 0 ? list.looks[from].carry : Carry{});
+        list.instants.push_back(instant);
     }
 }
 
@@ -223,10 +223,10 @@ void add_interlude(const FilmJob& job, int from, int to, const FilmOptions& opti
 }
 
 void add_card(Passage passage, double seconds, FrameList& list) {
-    Moment moment;
-    moment.passage = passage;
+    Instant instant;
+    instant.passage = passage;
     const int count = frames_in(seconds, list.frames_per_second);
-    list.moments.insert(list.moments.end(), static_cast<std::size_t>(count), moment);
+    list.instants.insert(list.instants.end(), static_cast<std::size_t>(count), instant);
 }
 
 bool finished_to_its_end(const Recording& recording) {

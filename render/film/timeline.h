@@ -1,9 +1,11 @@
-// What a film shows and when: a job's strokes as a list of moments, one a frame.
+// What a film shows and when: a job's strokes as a list of instants, one a frame.
 //
 // A stroke: the strip lies placed, the ram comes down fast, presses slowly, dwells, goes back, and the free
 // strip is shown beside its shape under load. Between two strokes the part is taken away, turned as it has to
 // be, tools are changed where others are needed, and the part is laid in. At either end there may be a card:
-// the title, and the finished part. Units  mm, rad, seconds, N per mm; press coordinates.
+// the title, and the finished part.
+//
+// Units  mm, rad, seconds, N per mm; press coordinates.
 
 #pragma once
 
@@ -106,7 +108,7 @@ inline bool between_strokes(Passage p) {
     return p >= Passage::away && p <= Passage::lay_in;
 }
 
-struct Moment {
+struct Instant {
     int stroke = 0;  // index into the job's strokes; between two: the one that is drawn
     Passage passage = Passage::placed;
     double at = 0.0;                     // index of a recorded state, with the part of the way to the next
@@ -121,7 +123,7 @@ struct Moment {
 struct StrokeLook {
     picture::View view;
     double raised = 0.0;                   // the punch before and after the stroke, above first touch
-    double loaded_at = 0.0;                // the moment at the stop
+    double loaded_at = 0.0;                // the instant at the stop
     std::vector<picture::BendMark> bends;  // complete
     Carry carry;                           // to the next stroke
     picture::View turning_view;            // meanwhile
@@ -131,7 +133,7 @@ struct FrameList {
     double frames_per_second = 30.0;
     double colour_limit = 0.0;  // the same for all strokes
     std::vector<StrokeLook> looks;
-    std::vector<Moment> moments;
+    std::vector<Instant> instants;
 };
 
 // The number of a shown stroke among the job's.
@@ -147,10 +149,10 @@ picture::DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, 
 // Between two frames, for whoever shows them slowly: 0 to the last one's index, held there. Within a passage
 // of a stroke, or between strokes, all that moves is blended in proportion; from one passage to the next it
 // is the frame before.
-Moment moment_at(const FrameList& frames, double index);
+Instant instant_at(const FrameList& frames, double index);
 
-// Any moment; of the frames only the looks and the colours' limit are needed.
-picture::DrawingList draw_moment(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
-                                 const Moment& moment);
+// Any instant; of the frames only the looks and the colours' limit are needed.
+picture::DrawingList draw_instant(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+                                  const Instant& instant);
 
 }  // namespace overbend::film

@@ -13,9 +13,9 @@ namespace {
 
 constexpr double angle_seen = 0.035;  // rad: below two degrees there is no arc to be seen
 constexpr double strip_room = 0.3;    // units, between words and strip
-constexpr int most_moments = 16;      // of a stroke, that words are placed for
+constexpr int most_instants = 16;     // of a stroke, that words are placed for
 
-// A bend at one moment of the stroke.
+// A bend at one instant of the stroke.
 struct Sight {
     AngleArc arc;
     Point tip = Point::Zero();  // where words belong
@@ -27,7 +27,7 @@ struct Sight {
 std::vector<Sight> sights(const stroke::Recording& recording, const View& view, double unit,
                           const BendMark& mark) {
     std::vector<Sight> found;
-    const std::size_t every = std::max<std::size_t>(1, recording.states.size() / most_moments);
+    const std::size_t every = std::max<std::size_t>(1, recording.states.size() / most_instants);
     for (std::size_t i = 0; i < recording.states.size(); ++i) {
         const stroke::State& state = recording.states[i];
         const bool decides = state.phase == stroke::Phase::held || state.phase == stroke::Phase::free;
@@ -125,7 +125,7 @@ std::optional<Rect> best_place(const std::vector<Sight>& seen, const View& view,
     for (double y = room.y; y + size.height <= room.bottom(); y += unit)
         for (double x = room.x; x + size.width <= room.right(); x += unit) {
             const Rect box{x, y, size.width, size.height};
-            // The last moments alone tell enough of a place that is far worse than the best.
+            // The last instants alone tell enough of a place that is far worse than the best.
             const Point end = nearest_in(box, seen.back().tip);
             if ((end - seen.back().tip).norm() / unit > 3.0 * least + 8.0 || !is_free(kept, box, unit))
                 continue;

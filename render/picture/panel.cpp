@@ -32,12 +32,12 @@ double half_zone(const Recording& recording) {
     return half;
 }
 
-// The strip at some moments, and the zone between the tools.
-Box worth_seeing(const Recording& recording, const std::vector<double>& moments) {
+// The strip at some instants, and the zone between the tools.
+Box worth_seeing(const Recording& recording, const std::vector<double>& instants) {
     const double zone = half_zone(recording);
     Box box{Place(-1.4 * zone, -1.2 * zone), Place(1.4 * zone, 1.2 * zone)};
-    for (const double moment : moments) {
-        const State s = state_at(recording, moment);
+    for (const double instant : instants) {
+        const State s = state_at(recording, instant);
         for (std::size_t i = 0; i < s.x.size(); ++i) {
             box.low = box.low.cwiseMin(Place(s.x[i], s.y[i]));
             box.high = box.high.cwiseMax(Place(s.x[i], s.y[i]));
@@ -85,11 +85,11 @@ void add_frame(Sheet& sheet) {
 
 }  // namespace
 
-View choose_panel_view(const Recording& recording, const std::vector<double>& moments, const Rect& box,
+View choose_panel_view(const Recording& recording, const std::vector<double>& instants, const Rect& box,
                        double unit) {
     check_recording(recording);
-    if (moments.empty()) throw OutOfRange("moments of a panel", "0", "give one at least");
-    const Box seen = worth_seeing(recording, moments);
+    if (instants.empty()) throw OutOfRange("instants of a panel", "0", "give one at least");
+    const Box seen = worth_seeing(recording, instants);
     View view;
     const double room = 0.8 * unit;
     const Place extent = seen.high - seen.low;
@@ -108,19 +108,19 @@ double panel_raise(const Recording& recording, const View& view) {
     return std::min(raised_by(recording, view), std::max(3.0 * recording.thickness, 0.18 * view.height_mm()));
 }
 
-double loaded_moment(const Recording& recording) {
+double loaded_instant(const Recording& recording) {
     std::size_t last = 0;
     for (std::size_t i = 0; i < recording.states.size(); ++i)
         if (recording.states[i].phase <= stroke::Phase::held) last = i;
     return static_cast<double>(last);
 }
 
-void add_panel(DrawingList& list, const Recording& recording, double moment, const PanelInfo& given,
+void add_panel(DrawingList& list, const Recording& recording, double instant, const PanelInfo& given,
                const View& asked) {
     View view = asked;
     const Layout layout = panel_layout(view.stage, given.unit);
     const ThemeColours& colours = theme_colours(given.theme);
-    const State state = state_at(recording, moment);
+    const State state = state_at(recording, instant);
     view.labels = labels_at(recording, view, layout, state, given);
     StageInfo info;
     info.theme = given.theme;
@@ -130,7 +130,7 @@ void add_panel(DrawingList& list, const Recording& recording, double moment, con
     info.interferences = given.interferences;
     info.colour_limit = given.colour_limit;
     if (!(info.colour_limit > 0.0)) info.colour_limit = colour_limit({&recording}, info.colouring);
-    Sheet sheet{recording, state, state, moment, info, layout, view, colours, list, {}, {}, {}};
+    Sheet sheet{recording, state, state, instant, info, layout, view, colours, list, {}, {}, {}};
     add_fill(list, rectangle(view.stage), colours.stage);
     add_tools(sheet);
     given.paint == StripPaint::layers ? add_strip(sheet) : add_plain_strip(sheet);

@@ -1,4 +1,4 @@
-// A small picture of one moment of a stroke, for a part of a larger one: tools in section and the strip, with
+// A small picture of one instant of a stroke, for a part of a larger one: tools in section and the strip, with
 // few words. Several panels of a stroke are to one scale.
 //
 //   View view = choose_panel_view(recording, {0.0, 23.0}, box, unit);
@@ -33,28 +33,28 @@ struct PanelInfo {
     Theme theme = Theme::light;
     StripPaint paint = StripPaint::layers;
     double colour_limit = 0.0;           // MPa; 0: found from the recording
-    std::optional<double> ghost;         // another moment, whose strip is a dashed outline
+    std::optional<double> ghost;         // another instant, whose strip is a dashed outline
     std::optional<double> punch_travel;  // where the ram's tools are; left out: where the state has them
     ToolWords words = ToolWords::all;
-    std::vector<InterferenceMark> interferences;  // those that are there at the moment
+    std::vector<InterferenceMark> interferences;  // those that are there at the instant
 };
 
-// The whole strip at these moments, with the tools' working zone, as large as the box takes it.
-// Throws OutOfRange: no moment, or one that is not in the recording.
-View choose_panel_view(const stroke::Recording& recording, const std::vector<double>& moments,
+// The whole strip at these instants, with the tools' working zone, as large as the box takes it.
+// Throws OutOfRange: no instant, or one that is not in the recording.
+View choose_panel_view(const stroke::Recording& recording, const std::vector<double>& instants,
                        const Rect& box, double unit);
 
 // A view of the same place at this scale in another box.
 View moved_view(View view, const Rect& box);
 
-// Fills the view's stage; names find their places by what is seen at the moment. Throws as draw_stage.
-void add_panel(DrawingList& list, const stroke::Recording& recording, double moment, const PanelInfo& info,
+// Fills the view's stage; names find their places by what is seen at the instant. Throws as draw_stage.
+void add_panel(DrawingList& list, const stroke::Recording& recording, double instant, const PanelInfo& info,
                const View& view);
 
 // How far above its first touch the punch is drawn before the stroke, so that its nose is seen. mm
 double panel_raise(const stroke::Recording& recording, const View& view);
 
-// The moment at the stop: the last one under the punch.
-double loaded_moment(const stroke::Recording& recording);
+// The instant at the stop: the last one under the punch.
+double loaded_instant(const stroke::Recording& recording);
 
 }  // namespace overbend::picture

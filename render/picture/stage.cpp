@@ -46,8 +46,8 @@ StageInfo completed(const Recording& recording, const StageInfo& info) {
 }
 
 // The strip with its springback as large as it is asked for. The middle between the stroke's bends stays.
-State drawn_state(const Recording& recording, double moment, const StageInfo& info, const State& actual) {
-    if (!info.ghost || info.springback_scale == 1.0 || moment <= *info.ghost) return actual;
+State drawn_state(const Recording& recording, double instant, const StageInfo& info, const State& actual) {
+    if (!info.ghost || info.springback_scale == 1.0 || instant <= *info.ghost) return actual;
     double low = recording.blank_position.front();
     double high = recording.blank_position.back();
     if (!info.bends.empty()) low = high = info.bends.front().blank_position;
@@ -78,14 +78,14 @@ double colour_limit(const std::vector<const Recording*>& recordings, Colouring c
     return rounded_up(greatest);
 }
 
-State state_at(const Recording& recording, double moment) {
+State state_at(const Recording& recording, double instant) {
     const int last = static_cast<int>(recording.states.size()) - 1;
-    if (!(moment >= 0.0 && moment <= last))
-        throw OutOfRange("moment", fixed(moment, 3),
+    if (!(instant >= 0.0 && instant <= last))
+        throw OutOfRange("instant", fixed(instant, 3),
                          "it must be between 0 and " + std::to_string(last) + ", the last recorded state");
-    const int before = std::min(static_cast<int>(moment), std::max(0, last - 1));
+    const int before = std::min(static_cast<int>(instant), std::max(0, last - 1));
     const int after = std::min(before + 1, last);
-    return blended(recording, recording.states[before], recording.states[after], moment - before);
+    return blended(recording, recording.states[before], recording.states[after], instant - before);
 }
 
 View choose_view(const Recording& recording, const PictureSize& size, const StageInfo& info) {
@@ -99,21 +99,21 @@ View choose_view(const Recording& recording, const PictureSize& size, const Stag
     return view;
 }
 
-DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
+DrawingList draw_stage(const Recording& recording, double instant, const StageInfo& info,
                        const PictureSize& size, const View& view) {
     check_recording(recording);
     check_info(info);
     const Layout layout = lay_out(size, info.charts);
     const ThemeColours& colours = theme_colours(info.theme);
-    const State actual = state_at(recording, moment);
+    const State actual = state_at(recording, instant);
     const StageInfo whole = completed(recording, info);
-    const State drawn = drawn_state(recording, moment, whole, actual);
+    const State drawn = drawn_state(recording, instant, whole, actual);
 
     DrawingList list;
     list.width = size.width;
     list.height = size.height;
     list.background = with_opacity(colours.page, info.backdrop == Backdrop::page ? 1.0 : 0.0);
-    Sheet sheet{recording, drawn, actual, moment, whole, layout, view, colours, list, {}, {}, {}};
+    Sheet sheet{recording, drawn, actual, instant, whole, layout, view, colours, list, {}, {}, {}};
 
     if (shows_lens(sheet)) sheet.taken = {view.lens->box, view.lens->key};
     keep_angles_clear(sheet);
@@ -141,9 +141,9 @@ DrawingList draw_stage(const Recording& recording, double moment, const StageInf
     return list;
 }
 
-DrawingList draw_stage(const Recording& recording, double moment, const StageInfo& info,
+DrawingList draw_stage(const Recording& recording, double instant, const StageInfo& info,
                        const PictureSize& size) {
-    return draw_stage(recording, moment, info, size, choose_view(recording, size, info));
+    return draw_stage(recording, instant, info, size, choose_view(recording, size, info));
 }
 
 }  // namespace overbend::picture

@@ -1,4 +1,4 @@
-// The picture of one moment of a stroke: tools in section, the strip coloured by layer, bend angles, forces,
+// The picture of one instant of a stroke: tools in section, the strip coloured by layer, bend angles, forces,
 // readouts and a caption. State to drawing list; nothing is painted here.
 //
 //   View view = choose_view(recording, size);              // once for a stroke
@@ -61,7 +61,7 @@ struct StageInfo {
     double colour_limit = 0.0;  // end of the colours' scale, MPa (or -); 0: found from the recording
     Arrows arrows = Arrows::shown;
     Angles angles = Angles::shown;
-    std::optional<double> ghost;         // another moment, whose strip is shown as a dashed outline
+    std::optional<double> ghost;         // another instant, whose strip is shown as a dashed outline
     std::optional<double> punch_travel;  // where the tools of the ram are; left out: where the state has them
     std::optional<StripMotion> motion;
     const tool::ToolSet* tools = nullptr;  // left out: the recording's
@@ -77,16 +77,16 @@ struct StageInfo {
 // The view that this information asks for: with its lens, bends and charts. To be chosen once for a stroke.
 View choose_view(const stroke::Recording& recording, const PictureSize& size, const StageInfo& info);
 
-// moment  index of a recorded state, with the part of the way to the next one: 0 to states - 1
-// Throws  OutOfRange: a size, recording or moment that cannot be; strip width, step number, opacity or scale
+// instant  index of a recorded state, with the part of the way to the next one: 0 to states - 1
+// Throws  OutOfRange: a size, recording or instant that cannot be; strip width, step number, opacity or scale
 //         of springback out of range.
-DrawingList draw_stage(const stroke::Recording& recording, double moment, const StageInfo& info,
+DrawingList draw_stage(const stroke::Recording& recording, double instant, const StageInfo& info,
                        const PictureSize& size, const View& view);
-DrawingList draw_stage(const stroke::Recording& recording, double moment, const StageInfo& info,
+DrawingList draw_stage(const stroke::Recording& recording, double instant, const StageInfo& info,
                        const PictureSize& size);
 
-// The state at a moment. Throws OutOfRange: a moment outside 0 to states - 1.
-stroke::State state_at(const stroke::Recording& recording, double moment);
+// The state at an instant. Throws OutOfRange: an instant outside 0 to states - 1.
+stroke::State state_at(const stroke::Recording& recording, double instant);
 
 // The end of the colours' scale for one or more strokes: the greatest value of any layer in any state,
 // rounded up to a number that is easily read.

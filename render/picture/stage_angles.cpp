@@ -17,7 +17,7 @@ std::string in_degrees(double angle) {
     return fixed(std::abs(angle) / degree, 1) + "\u00b0";
 }
 
-// The moment whose bend angle is shown beside that of now.
+// The instant whose bend angle is shown beside that of now.
 std::optional<MeasuredBend> bend_under_load(const Sheet& sheet, const BendMark& mark) {
     if (!sheet.info.ghost) return {};
     return measured(sheet.recording, state_at(sheet.recording, *sheet.info.ghost), mark);

@@ -23,15 +23,15 @@ double force_of(const Sheet& sheet, const stroke::State& s) {
     return s.punch_force * sheet.info.strip_width / 1000.0;
 }
 
-// The curve up to a moment, from the punch's first touch.
-std::vector<Point> curve_until(const Sheet& sheet, const Axes& axes, double moment) {
+// The curve up to an instant, from the punch's first touch.
+std::vector<Point> curve_until(const Sheet& sheet, const Axes& axes, double instant) {
     std::vector<Point> points;
     const auto add = [&](const stroke::State& s) {
         if (s.travel >= 0.0) points.push_back(axes.at(s.travel, std::max(0.0, force_of(sheet, s))));
     };
-    for (size_t i = 0; i < sheet.recording.states.size() && static_cast<double>(i) <= moment; ++i)
+    for (size_t i = 0; i < sheet.recording.states.size() && static_cast<double>(i) <= instant; ++i)
         add(sheet.recording.states[i]);
-    if (moment > std::floor(moment)) add(sheet.state);
+    if (instant > std::floor(instant)) add(sheet.state);
     return points;
 }
 
@@ -79,7 +79,7 @@ void add_curve(Sheet& sheet) {
 
     const double last = static_cast<double>(sheet.recording.states.size()) - 1.0;
     const std::vector<Point> whole = curve_until(sheet, axes, last);
-    const std::vector<Point> so_far = curve_until(sheet, axes, sheet.moment);
+    const std::vector<Point> so_far = curve_until(sheet, axes, sheet.instant);
     if (whole.size() > 1) add_line(sheet.list, polyline(whole), sheet.colours.rule, 1.5 * sheet.layout.line);
     if (so_far.size() > 1) add_line(sheet.list, polyline(so_far), sheet.colours.loaded, 0.16 * u);
     if (!so_far.empty() && !sheet.info.punch_travel)

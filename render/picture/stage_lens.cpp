@@ -55,8 +55,9 @@ void add_neutral_line(Sheet& lens, const std::vector<Station>& at) {
 // What the magnifier shows, on a sheet of its own whose stage is its box.
 void add_magnified(Sheet& sheet, const LensPlace& lens, const View& view) {
     const double u = sheet.unit();
-    Sheet inner{sheet.recording, sheet.state, sheet.actual, sheet.moment, sheet.info, sheet.layout, view,
-                sheet.colours,   sheet.list,  {},           {},           {}};
+    Sheet inner{sheet.recording, sheet.state,  sheet.actual, sheet.instant,
+                sheet.info,      sheet.layout, view,         sheet.colours,
+                sheet.list,      {},           {},           {}};
     add_fill(sheet.list, rectangle(lens.box), sheet.colours.stage);
     add_tools(inner);
     const double reach = 0.5 * std::hypot(view.width_mm(), view.height_mm()) + sheet.recording.thickness;

@@ -11,9 +11,9 @@ namespace overbend::picture {
 // What the parts draw from and on.
 struct Sheet {
     const stroke::Recording& recording;
-    const stroke::State& state;   // at the moment, with its springback as large as it is drawn
-    const stroke::State& actual;  // at the moment, for numbers
-    double moment;
+    const stroke::State& state;   // at the instant, with its springback as large as it is drawn
+    const stroke::State& actual;  // at the instant, for numbers
+    double instant;
     const StageInfo& info;  // with its colour limit and the bends' reach filled in
     const Layout& layout;
     const View& view;

@@ -63,7 +63,7 @@ bool on_tool(const Sheet& sheet, const Rect& box) {
 }
 
 // Nothing moves but the punch, so that words may stand beside the strip without jumping about.
-bool at_rest(const Sheet& sheet) {
+bool only_punch_moves(const Sheet& sheet) {
     return !sheet.info.motion &&
            (sheet.state.phase == stroke::Phase::placed || sheet.state.phase == stroke::Phase::free);
 }
@@ -93,7 +93,7 @@ void add_tick_names(Sheet& sheet) {
             if (has_arc(measured(sheet.recording, sheet.state, sheet.info.bends[i]))) continue;
             add_callout(sheet, {{tick.name, sheet.colours.ink, Weight::bold}}, p.at, 0.5 * pi,
                         half_length(sheet, tick) + 0.4 * u, sheet.colours.rule);
-        } else if (at_rest(sheet)) {
+        } else if (only_punch_moves(sheet)) {
             const Point beside = p.at + (half_length(sheet, tick) + 0.9 * u) * p.across;
             const double width = text_width(tick.name, u);
             const double x = beside.x() - 0.5 * width * (1.0 - p.across.x());

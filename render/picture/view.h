@@ -1,8 +1,9 @@
 // What part of the press a picture shows, and where its tools' names stand.
 //
 // A view is chosen once for a whole stroke, so that nothing jumps: it holds the die's working zone and the
-// strip in every state, the whole of it when it is not much larger than the die. Units  window: mm, press
-// coordinates; labels: picture pixels.
+// strip in every state, the whole of it when it is not much larger than the die.
+//
+// Units  window: mm, press coordinates; labels: picture pixels.
 
 #pragma once
 

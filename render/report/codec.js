@@ -97,9 +97,9 @@ function unpackStroke(data) {
   };
 }
 
-// The moment at a time: two recorded states, the part of the way between them, the punch's travel; `recorded` is false
+// The instant at a time: two recorded states, the part of the way between them, the punch's travel; `recorded` is false
 // while the punch is brought to the strip and taken away, where forces and clearances are not those of the states.
-function momentAt(stroke, at) {
+function instantAt(stroke, at) {
   const keys = stroke.keys;
   let low = 0, high = keys.length - 1;
   while (high - low > 1) {

@@ -1,4 +1,4 @@
-// One moment of a stroke as SVG. It is SVG and not a canvas because it stays sharp at any size and on paper, its
+// One instant of a stroke as SVG. It is SVG and not a canvas because it stays sharp at any size and on paper, its
 // words are words, and its colours follow the reader's theme; a frame takes some 2 to 4 ms.
 
 const SVG = "http://www.w3.org/2000/svg";
@@ -83,15 +83,15 @@ function makeDrawing(stroke, svg, palette) {
     if (text.textContent !== words) text.textContent = words;
   }
 
-  function blend(moment) {
-    const a = 4 * n * moment.first, b = 4 * n * moment.second, s = stroke.surfaces;
+  function blend(instant) {
+    const a = 4 * n * instant.first, b = 4 * n * instant.second, s = stroke.surfaces;
     for (let i = 0; i < 4 * n; i += 2) {
-      points[i] = between(s[a + i], s[b + i], moment.part) * PLACE;
-      points[i + 1] = -between(s[a + i + 1], s[b + i + 1], moment.part) * PLACE;
+      points[i] = between(s[a + i], s[b + i], instant.part) * PLACE;
+      points[i + 1] = -between(s[a + i + 1], s[b + i + 1], instant.part) * PLACE;
     }
   }
 
-  function look(moment) {
+  function look(instant) {
     if (options.close < 0) {
       const w = stroke.window;
       box = [w[0], -(w[1] + w[3]), w[2], w[3]];
@@ -107,15 +107,15 @@ function makeDrawing(stroke, svg, palette) {
       patterns[name].pattern.setAttribute("patternTransform", "rotate(" + patterns[name].turn + ") scale(" + 1 / scale + ")");
   }
 
-  function toolPlace(k, moment) {
+  function toolPlace(k, instant) {
     const tool = stroke.tools[k], c = tool.compression;
-    const pressed = c ? between(c[moment.first], c[moment.second], moment.part) * tool.way : 0;
-    return {x: tool.x + (tool.back || 0) * Math.min(1, moment.state), y: tool.y - (tool.ram ? moment.travel : 0) + pressed};
+    const pressed = c ? between(c[instant.first], c[instant.second], instant.part) * tool.way : 0;
+    return {x: tool.x + (tool.back || 0) * Math.min(1, instant.state), y: tool.y - (tool.ram ? instant.travel : 0) + pressed};
   }
 
-  function drawTools(moment) {
+  function drawTools(instant) {
     tools.forEach((path, k) => {
-      const at = toolPlace(k, moment);
+      const at = toolPlace(k, instant);
       path.setAttribute("transform", "translate(" + pair(at.x, -at.y) + ")");
     });
   }
@@ -131,10 +131,10 @@ function makeDrawing(stroke, svg, palette) {
     return points[k] > box[0] - far && points[k] < box[0] + box[2] + far && points[k + 1] > box[1] - far && points[k + 1] < box[1] + box[3] + far;
   }
 
-  function drawCells(moment) {
+  function drawCells(instant) {
     const values = stroke[options.look], row = (n - 1) * bands, lists = [];
-    const colour = (i, k) => Math.round(between(values[moment.first * row + i * bands + k],
-      values[moment.second * row + i * bands + k], moment.part)) + steps;
+    const colour = (i, k) => Math.round(between(values[instant.first * row + i * bands + k],
+      values[instant.second * row + i * bands + k], instant.part)) + steps;
     for (let k = 0; k < bands; k++)
       for (let i = 0; i + 1 < n;) {
         const step = colour(i, k);
@@ -162,12 +162,12 @@ function makeDrawing(stroke, svg, palette) {
     return d + "Z";
   }
 
-  function drawStrip(moment) {
-    drawCells(moment);
+  function drawStrip(instant) {
+    drawCells(instant);
     drawEdges();
     outline.setAttribute("d", outlineOf(i => i % 2 ? -points[i] : points[i], 1));
     const from = 4 * n * stroke.loaded;
-    ghost.setAttribute("d", moment.state > stroke.loaded ? outlineOf(i => stroke.surfaces[from + i], PLACE) : "");
+    ghost.setAttribute("d", instant.state > stroke.loaded ? outlineOf(i => stroke.surfaces[from + i], PLACE) : "");
     const own = new Set(stroke.bends.map(b => b.name));
     let d = "", now = "";
     for (const line of stroke.lines) {
@@ -191,9 +191,9 @@ function makeDrawing(stroke, svg, palette) {
     edges.setAttribute("d", d);
   }
 
-  function bendNow(bend, moment) {
-    const a = bend.states[moment.first], b = bend.states[moment.second], now = {};
-    for (const key in a) now[key] = between(a[key], b[key], moment.part);
+  function bendNow(bend, instant) {
+    const a = bend.states[instant.first], b = bend.states[instant.second], now = {};
+    for (const key in a) now[key] = between(a[key], b[key], instant.part);
     return now;
   }
 
@@ -203,19 +203,19 @@ function makeDrawing(stroke, svg, palette) {
     return "M" + at(from) + "A" + thousandths(radius) + " " + thousandths(radius) + " 0 0 " + (turn > 0 ? 0 : 1) + at(from + turn);
   }
 
-  function drawAngles(moment) {
+  function drawAngles(instant) {
     let d = "", ghosts = "";
     if (options.close >= 0) return;
     const radius = Math.min(0.17 * box[3], 0.14 * box[2]) * (stroke.bends.length > 1 ? 0.72 : 1);
     for (const bend of stroke.bends) {
-      const now = bendNow(bend, moment), turn = now.angle * Math.PI / 180, sign = turn < 0 ? -1 : 1;
+      const now = bendNow(bend, instant), turn = now.angle * Math.PI / 180, sign = turn < 0 ? -1 : 1;
       if (Math.abs(now.angle) < 3) continue;
       const to = (a, r) => pair(now.x + r * Math.cos(a), -(now.y + r * Math.sin(a)));
       d += "M" + pair(now.x, -now.y) + "L" + to(now.left, 1.3 * radius) + arc(now.x, now.y, radius, now.left, turn);
       const middle = now.left + turn / 2, away = radius + 1.5 * options.words / scale;
       write(Math.abs(now.angle).toFixed(1) + "\u00b0", now.x + away * Math.cos(middle),
         -(now.y + away * Math.sin(middle)) + 0.35 * options.words / scale);
-      if (moment.state > stroke.loaded && bend.loaded !== null && Math.abs(now.angle - bend.loaded) > 0.05) {
+      if (instant.state > stroke.loaded && bend.loaded !== null && Math.abs(now.angle - bend.loaded) > 0.05) {
         const was = bend.loaded * Math.PI / 180, outer = 1.22 * radius;
         ghosts += "M" + pair(now.x, -now.y) + "L" + to(now.left + was, 1.45 * radius) + arc(now.x, now.y, outer, now.left, was);
         if (stroke.bends.length === 1)
@@ -229,13 +229,13 @@ function makeDrawing(stroke, svg, palette) {
     loadedAngles.setAttribute("d", ghosts);
   }
 
-  function drawForces(moment) {
-    const here = moment.part < 0.5 ? stroke.contacts[moment.first] : stroke.contacts[moment.second];
-    const a = stroke.contacts[moment.first], b = stroke.contacts[moment.second];
+  function drawForces(instant) {
+    const here = instant.part < 0.5 ? stroke.contacts[instant.first] : stroke.contacts[instant.second];
+    const a = stroke.contacts[instant.first], b = stroke.contacts[instant.second];
     const alike = a.length === b.length && a.every((c, i) => c.tool === b[i].tool);
     const list = alike ? a.map((c, i) => {
       const now = {};
-      for (const key in c) now[key] = between(c[key], b[i][key], moment.part);
+      for (const key in c) now[key] = between(c[key], b[i][key], instant.part);
       return now;
     }) : here;
     const longest = 0.16 * box[3], head = 9 / scale;
@@ -252,16 +252,16 @@ function makeDrawing(stroke, svg, palette) {
     heads.setAttribute("d", tips);
   }
 
-  function nearest(moment) {
-    return moment.recorded ? stroke.clearance[moment.part < 0.5 ? moment.first : moment.second] || null : null;
+  function nearest(instant) {
+    return instant.recorded ? stroke.clearance[instant.part < 0.5 ? instant.first : instant.second] || null : null;
   }
 
-  function hitsNow(moment) {
-    return stroke.hits.filter(h => moment.recorded && moment.state >= h.first - 0.5 && moment.state <= h.last + 0.5);
+  function hitsNow(instant) {
+    return stroke.hits.filter(h => instant.recorded && instant.state >= h.first - 0.5 && instant.state <= h.last + 0.5);
   }
 
-  function drawClearance(moment) {
-    const c = nearest(moment), hits = hitsNow(moment);
+  function drawClearance(instant) {
+    const c = nearest(instant), hits = hitsNow(instant);
     let d = "", marks = "";
     const cross = 8 / scale, inBox = p => p.x > box[0] && p.x < box[0] + box[2] && -p.y > box[1] && -p.y < box[1] + box[3];
     if (c && inBox(c) && c.distance > 0 && c.distance < 0.25 * box[2]) {
@@ -287,7 +287,7 @@ function makeDrawing(stroke, svg, palette) {
     hit.setAttribute("d", marks);
   }
 
-  function drawLabels(moment) {
+  function drawLabels(instant) {
     let d = "", boxes = "";
     if (options.close < 0)
       for (const label of stroke.labels) {
@@ -295,7 +295,7 @@ function makeDrawing(stroke, svg, palette) {
         const name = options.names && label.half * scale > 0.3 * options.words * label.words.length ? label.words : tool.role;
         write(name, x, y + 0.35 * size);
         if (label.inside) continue;
-        const at = toolPlace(label.tool, moment), toX = at.x + label.to[0], toY = -(at.y + label.to[1]);
+        const at = toolPlace(label.tool, instant), toX = at.x + label.to[0], toY = -(at.y + label.to[1]);
         const half = 0.32 * size * name.length + 0.3 * size, side = Math.abs(toX - x) > half ? Math.sign(toX - x) : 0;
         boxes += "M" + pair(x - half, y - 0.8 * size) + "h" + thousandths(2 * half) + "v" + thousandths(1.6 * size) +
           "h" + thousandths(-2 * half) + "Z";
@@ -313,17 +313,17 @@ function makeDrawing(stroke, svg, palette) {
 
   return {
     options: options, nearest: nearest, hitsNow: hitsNow, bendNow: bendNow,
-    draw(moment) {
+    draw(instant) {
       textCount = 0;
-      blend(moment);
-      look(moment);
-      drawTools(moment);
-      drawStrip(moment);
-      drawForces(moment);
-      drawLabels(moment);
+      blend(instant);
+      look(instant);
+      drawTools(instant);
+      drawStrip(instant);
+      drawForces(instant);
+      drawLabels(instant);
       drawScale();
-      drawClearance(moment);
-      drawAngles(moment);
+      drawClearance(instant);
+      drawAngles(instant);
       for (let i = textCount; i < texts.length; i++) texts[i].setAttribute("visibility", "hidden");
     }
   };

@@ -19,13 +19,13 @@ function makeStills(holder) {
   for (const [name, at] of [["Before", touch], ["Pressed", stroke.pressed], ["Free", length]]) {
     const figure = html("figure", {}, stills);
     const svg = make("svg", {role: "img", "aria-label": name + ": stroke " + stroke.number + ", " + stroke.name}, figure);
-    const drawing = makeDrawing(stroke, svg, page.palette), moment = momentAt(stroke, at);
+    const drawing = makeDrawing(stroke, svg, page.palette), instant = instantAt(stroke, at);
     drawing.options.words = 9;
     drawing.options.width = 225;
-    drawing.draw(moment);
-    const angles = stroke.bends.map(b => b.name + " " + degrees(drawing.bendNow(b, moment).angle)).join(", ");
-    const hits = drawing.hitsNow(moment).map(h => " Interference: " + h.words + ".").join("");
-    html("figcaption", {}, figure, name + ": travel " + fixed(moment.travel, 2) + " mm, " + angles + "." + hits);
+    drawing.draw(instant);
+    const angles = stroke.bends.map(b => b.name + " " + degrees(drawing.bendNow(b, instant).angle)).join(", ");
+    const hits = drawing.hitsNow(instant).map(h => " Interference: " + h.words + ".").join("");
+    html("figcaption", {}, figure, name + ": travel " + fixed(instant.travel, 2) + " mm, " + angles + "." + hits);
   }
 }
 

@@ -75,18 +75,18 @@ function makePlayer(holder, data, page) {
   const bends = stroke.bends.map(b => readout("Bend angle, " + b.name));
   shown.clear = readout("Clearance");
 
-  function fieldsOf(moment) {
-    const force = moment.recorded ? between(stroke.force[moment.first], stroke.force[moment.second], moment.part) : 0;
-    const near = drawing.nearest(moment), hits = drawing.hitsNow(moment);
-    return {travel: fixed(moment.travel, 2) + " mm", force: (Math.max(0, force) / 1000 + 0).toFixed(2) + " kN", newtons: force,
-      angles: stroke.bends.map(b => degrees(drawing.bendNow(b, moment).angle)), hits: hits,
-      clear: hits.length ? "interference" : near ? fixed(near.distance, 2) + " mm" : moment.recorded ? "nothing near" : "\u2013"};
+  function fieldsOf(instant) {
+    const force = instant.recorded ? between(stroke.force[instant.first], stroke.force[instant.second], instant.part) : 0;
+    const near = drawing.nearest(instant), hits = drawing.hitsNow(instant);
+    return {travel: fixed(instant.travel, 2) + " mm", force: (Math.max(0, force) / 1000 + 0).toFixed(2) + " kN", newtons: force,
+      angles: stroke.bends.map(b => degrees(drawing.bendNow(b, instant).angle)), hits: hits,
+      clear: hits.length ? "interference" : near ? fixed(near.distance, 2) + " mm" : instant.recorded ? "nothing near" : "\u2013"};
   }
 
-  function sentence(moment, fields) {
-    return moment.passage.name + ". Travel " + fields.travel + ", force " + fields.force + ", " +
+  function sentence(instant, fields) {
+    return instant.passage.name + ". Travel " + fields.travel + ", force " + fields.force + ", " +
       stroke.bends.map((b, i) => b.name + " " + fields.angles[i]).join(", ") + ". " +
-      (fields.hits.length ? "Interference: " + fields.hits[0].words + "." : moment.recorded ? "Clearance: " + fields.clear + "." : "");
+      (fields.hits.length ? "Interference: " + fields.hits[0].words + "." : instant.recorded ? "Clearance: " + fields.clear + "." : "");
   }
 
   // The caption keeps the height of the longest one, so that nothing moves below a finger.
@@ -104,12 +104,12 @@ function makePlayer(holder, data, page) {
   }
 
   function show() {
-    const moment = momentAt(stroke, at), fields = fieldsOf(moment);
-    drawing.draw(moment);
-    close.drawing.draw(moment);
+    const instant = instantAt(stroke, at), fields = fieldsOf(instant);
+    drawing.draw(instant);
+    close.drawing.draw(instant);
     slider.value = Math.round(at / step);
-    const words = moment.passage.words, hits = fields.hits.length ? " Interference: " + fields.hits.map(h => h.words).join("; ") + "." : "";
-    const name = moment.passage.name + ":";
+    const words = instant.passage.words, hits = fields.hits.length ? " Interference: " + fields.hits.map(h => h.words).join("; ") + "." : "";
+    const name = instant.passage.name + ":";
     if (saysName.textContent !== name) saysName.textContent = name;
     if (saysWords.textContent !== words) saysWords.textContent = words;
     if (saysHit.textContent !== hits) saysHit.textContent = hits;
@@ -118,18 +118,18 @@ function makePlayer(holder, data, page) {
     bends.forEach((b, i) => b.set(fields.angles[i]));
     shown.clear.set(fields.clear);
     shown.clear.box.className = fields.hits.length ? "warns" : "";
-    chart.dot.setAttribute("visibility", moment.recorded ? "visible" : "hidden");
-    chart.dot.setAttribute("cx", thousandths(chart.x(Math.max(Number(chart.svg.dataset.from), moment.travel))));
+    chart.dot.setAttribute("visibility", instant.recorded ? "visible" : "hidden");
+    chart.dot.setAttribute("cx", thousandths(chart.x(Math.max(Number(chart.svg.dataset.from), instant.travel))));
     chart.dot.setAttribute("cy", thousandths(chart.y(fields.newtons)));
-    const full = sentence(moment, fields);
+    const full = sentence(instant, fields);
     slider.setAttribute("aria-valuetext", full);
     holder.dataset.at = Math.round(at);
-    say(moment, full);
+    say(instant, full);
   }
 
   // Spoken when a passage begins or the picture is at rest, and no oftener than once in two seconds while it plays.
-  function say(moment, words) {
-    const now = performance.now(), passage = moment.passage.name;
+  function say(instant, words) {
+    const now = performance.now(), passage = instant.passage.name;
     if (untouched || (playing && (passage === said || now - saidAt < 2000))) return;
     if (document.activeElement === slider && !playing) return; // the slider tells it itself
     said = passage;
@@ -209,25 +209,25 @@ function makeCloseUp(stroke, page, beside, named) {
   return {drawing: drawing, select: choice(caption, "Magnified", stroke.bends.map((b, i) => [String(i), b.name]))};
 }
 
-// The moment of the stroke whose travel and force lie nearest to a point of the chart; times from touch to free.
+// The instant of the stroke whose travel and force lie nearest to a point of the chart; times from touch to free.
 function followChart(chart, stroke, go) {
   const begin = stroke.passages.find(p => p.name === "Press").at;
   const free = stroke.passages.find(p => p.name === "Free"), end = free ? free.at : stroke.keys[stroke.keys.length - 1].at;
   const svg = chart.svg;
-  function moment(event) {
+  function instant(event) {
     const box = svg.getBoundingClientRect(), view = svg.viewBox.baseVal;
     const x = (event.clientX - box.left) * view.width / box.width, y = (event.clientY - box.top) * view.height / box.height;
     let best = begin, least = Infinity;
     for (let at = begin; at <= end; at += 10) {
-      const m = momentAt(stroke, at), force = between(stroke.force[m.first], stroke.force[m.second], m.part);
+      const m = instantAt(stroke, at), force = between(stroke.force[m.first], stroke.force[m.second], m.part);
       const off = Math.hypot(chart.x(m.travel) - x, chart.y(force) - y);
       if (off < least) { least = off; best = at; }
     }
     go(best);
   }
   let held = false;
-  svg.addEventListener("pointerdown", event => { held = true; svg.setPointerCapture(event.pointerId); moment(event); });
-  svg.addEventListener("pointermove", event => { if (held) moment(event); });
+  svg.addEventListener("pointerdown", event => { held = true; svg.setPointerCapture(event.pointerId); instant(event); });
+  svg.addEventListener("pointermove", event => { if (held) instant(event); });
   for (const over of ["pointerup", "pointercancel"]) svg.addEventListener(over, () => { held = false; });
 }
 

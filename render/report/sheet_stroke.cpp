@@ -81,7 +81,7 @@ void add_gauge_dimension(picture::DrawingList& list, const picture::View& view, 
 }
 
 void add_picture(Paper& paper, const SheetStroke& stroke, const picture::Rect& box, picture::View view,
-                 double moment, std::optional<double> punch_travel, const std::string& words) {
+                 double instant, std::optional<double> punch_travel, const std::string& words) {
     const stroke::Recording& recording = *stroke.recording;
     view = picture::moved_view(view, box);
     picture::add_text(paper.page(), words, {box.x, box.y - 5.0}, body_size,
@@ -91,14 +91,14 @@ void add_picture(Paper& paper, const SheetStroke& stroke, const picture::Rect& b
     info.unit = body_size;
     info.paint = picture::StripPaint::plain;
     info.punch_travel = punch_travel;
-    if (moment > 0.0)
+    if (instant > 0.0)
         for (const SheetHit& hit : stroke.hits) info.interferences.push_back({hit.at, hit.depth, ""});
-    picture::add_panel(paper.page(), recording, moment, info, view);
+    picture::add_panel(paper.page(), recording, instant, info, view);
 }
 
 void add_pictures(Paper& paper, const SheetStroke& stroke, double height) {
     const stroke::Recording& recording = *stroke.recording;
-    const double loaded = picture::loaded_moment(recording);
+    const double loaded = picture::loaded_instant(recording);
     need(paper, height + 2.0 * body_row);
     TwoBoxes boxes = side_by_side(paper, height);
     const auto view_in = [&](const TwoBoxes& b) {

@@ -179,10 +179,10 @@ void add_row_head(Page& page, const StoryStroke& stroke, int number, const pictu
                           {x, picture::baseline_for_middle(middle, u)}, u, page.colours().muted);
 }
 
-std::vector<picture::InterferenceMark> hits_at(const StoryStroke& stroke, double moment) {
+std::vector<picture::InterferenceMark> hits_at(const StoryStroke& stroke, double instant) {
     std::vector<picture::InterferenceMark> marks;
     for (const StoryHit& hit : stroke.hits)
-        if (moment >= hit.first_state && moment <= hit.last_state) marks.push_back({hit.at, hit.depth, ""});
+        if (instant >= hit.first_state && instant <= hit.last_state) marks.push_back({hit.at, hit.depth, ""});
     return marks;
 }
 
@@ -192,13 +192,13 @@ void add_stroke_row(Page& page, const StoryStroke& stroke, int number, const pic
     const double wide = (box.width - 2.0 * panel_gap * u) / 3.0;
     add_row_head(page, stroke, number, {box.x, box.y, one_line ? wide : box.width, box.height});
     const stroke::Recording& recording = *stroke.recording;
-    const double loaded = picture::loaded_moment(recording),
+    const double loaded = picture::loaded_instant(recording),
                  free = static_cast<double>(recording.states.size()) - 1.0;
     const double top = box.y + (one_line ? row_head : row_head + panel_head) * u, high = box.bottom() - top;
     picture::View view =
         picture::choose_panel_view(recording, {0.0, loaded, free}, {box.x, top, wide, high}, u);
-    std::vector<double> under_load, let_go;
-    for (const StoryAngle& a : stroke.angles) under_load.push_back(a.loaded), let_go.push_back(a.free);
+    std::vector<double> under_load, released;
+    for (const StoryAngle& a : stroke.angles) under_load.push_back(a.loaded), released.push_back(a.free);
 
     picture::PanelInfo info;
     info.unit = u;
@@ -209,18 +209,18 @@ void add_stroke_row(Page& page, const StoryStroke& stroke, int number, const pic
         const picture::Rect panel{box.x + i * (wide + panel_gap * u), top, wide, high};
         const std::string words = i == 0   ? picture::fitted("before", u, wide)
                                   : i == 1 ? angle_words("pressed", under_load, u, wide)
-                                           : angle_words("free", let_go, u, wide);
+                                           : angle_words("free", released, u, wide);
         const double y =
             one_line ? picture::baseline_for_middle(box.y + 0.5 * row_head * u, u) : top - 0.45 * u;
         if (i > 0 || !one_line) picture::add_text(page.list, words, {panel.x, y}, u, page.colours().ink);
         view = picture::moved_view(view, panel);
         info.punch_travel = i == 1 ? std::optional<double>() : raised;
         info.ghost = i == 2 ? std::optional<double>(loaded) : std::nullopt;
-        const double moment = i == 0 ? 0.0 : i == 1 ? loaded : free;
-        info.interferences = hits_at(stroke, moment);
+        const double instant = i == 0 ? 0.0 : i == 1 ? loaded : free;
+        info.interferences = hits_at(stroke, instant);
         info.words =
             i == 0 && !one_line ? picture::ToolWords::of_those_that_press : picture::ToolWords::hidden;
-        picture::add_panel(page.list, recording, moment, info, view);
+        picture::add_panel(page.list, recording, instant, info, view);
     }
 }
 

@@ -1,4 +1,4 @@
-// What a page shows of one stroke, and how its moments follow one another in a player.
+// What a page shows of one stroke, and how its instants follow one another in a player.
 //
 // Units  mm, rad, N per mm of strip width, seconds; press coordinates.
 
@@ -46,7 +46,7 @@ struct StrokeShow {
     double strain_limit = 0.0;  // -
 };
 
-// A moment of the player: a recorded state, with the part of the way to the next, and where the punch is.
+// An instant of the player: a recorded state, with the part of the way to the next, and where the punch is.
 struct PaceKey {
     double seconds = 0.0;
     double state = 0.0;

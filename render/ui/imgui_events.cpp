@@ -26,7 +26,7 @@ void set_key(const sf::Event::KeyEvent& key, bool down) {
     io.KeyCtrl = key.control, io.KeyShift = key.shift, io.KeyAlt = key.alt, io.KeySuper = key.system;
 }
 
-void let_go_of_all() {
+void release_all() {
     ImGuiIO& io = ImGui::GetIO();
     for (bool& down : io.KeysDown) down = false;
     for (bool& down : io.MouseDown) down = false;
@@ -76,7 +76,7 @@ void tell_imgui(const sf::Event& event) {
                 io.AddInputCharacter(event.text.unicode);
             break;
         case sf::Event::LostFocus:
-            let_go_of_all();
+            release_all();
             break;
         default:
             break;

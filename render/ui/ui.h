@@ -1,8 +1,9 @@
 // The controls of a window: each is drawn, asked for its key, and noted, so that a list of shortcuts can be
 // shown and a script can find every one of them.
 //
-// All of it is to be called between the begin and the end of a frame, in a Show's draw. Units  window pixels,
-// from the upper left corner.
+// All of it is to be called between the begin and the end of a frame, in a Show's draw.
+//
+// Units  window pixels, from the upper left corner.
 
 #pragma once
 

@@ -1,4 +1,4 @@
-// overbend film: the job as a film (MP4, GIF), as PNG frames, and stills of any moment.
+// overbend film: the job as a film (MP4, GIF), as PNG frames, and stills of any instant.
 
 #include <iostream>
 #include <memory>

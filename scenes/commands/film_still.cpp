@@ -78,7 +78,7 @@ StillWanted read_still(const files::Case& c, const std::string& words) {
 }
 
 int frame_of(const StillWanted& still, const film::FilmJob& job, const film::FrameList& frames) {
-    const int count = static_cast<int>(frames.moments.size());
+    const int count = static_cast<int>(frames.instants.size());
     if (still.second) {
         const int frame =
             static_cast<int>(std::floor(std::min(1e8, *still.second * frames.frames_per_second)));
@@ -89,7 +89,7 @@ int frame_of(const StillWanted& still, const film::FilmJob& job, const film::Fra
     }
     std::vector<int> found;
     for (int i = 0; i < count; ++i) {
-        const film::Moment& m = frames.moments[i];
+        const film::Instant& m = frames.instants[i];
         if (m.passage != still.passage) continue;
         if (is_card(m.passage) || job.strokes[m.stroke].number == still.step + 1) found.push_back(i);
     }
@@ -101,9 +101,9 @@ int frame_of(const StillWanted& still, const film::FilmJob& job, const film::Fra
                        still.passage == Passage::retract;
     if (moves) return found[found.size() / 2];
     // The free strip before a springback that is drawn larger goes back to its true size.
-    const double large = frames.moments[found.front()].springback_scale;
+    const double large = frames.instants[found.front()].springback_scale;
     for (auto i = found.rbegin(); i != found.rend(); ++i)
-        if (frames.moments[*i].springback_scale == large) return *i;
+        if (frames.instants[*i].springback_scale == large) return *i;
     return found.back();
 }
 

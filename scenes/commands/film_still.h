@@ -1,4 +1,4 @@
-// Stills of a film: which moment is meant, and its picture as files.
+// Stills of a film: which instant is meant, and its picture as files.
 
 #pragma once
 

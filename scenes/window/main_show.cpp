@@ -78,7 +78,7 @@ void MainShow::draw_leaving(Ui& ui) {
     const std::optional<UnsavedAnswer> answer =
         draw_unsaved(ui, "Changes of the case are not saved (Ctrl+S saves them).", "Close without them",
                      "Keep it open", {});
-    if (answer == UnsavedAnswer::go_on) over_ = true;
+    if (answer == UnsavedAnswer::proceed) over_ = true;
     if (answer) leaving_ = false;
 }
 

@@ -12,14 +12,14 @@ namespace {
 
 constexpr double finest = 0.05;  // of the thickness: a way shorter than that is not halved any more
 
-// A piece and a tool at a moment.
-struct Moment {
+// A piece and a tool at an instant.
+struct Instant {
     Convex piece;
     Vec2 tool = Vec2::Zero();
 };
 
-Moment halfway(const Moment& a, const Moment& b) {
-    Moment m;
+Instant halfway(const Instant& a, const Instant& b) {
+    Instant m;
     m.piece = a.piece;
     for (std::size_t i = 0; i < a.piece.corners.size(); ++i)
         m.piece.corners[i] = 0.5 * (a.piece.corners[i] + b.piece.corners[i]);
@@ -28,7 +28,7 @@ Moment halfway(const Moment& a, const Moment& b) {
 }
 
 // How far any of the piece moves against the tool; no point of a piece moves further than a corner.
-double way_between(const Moment& a, const Moment& b) {
+double way_between(const Instant& a, const Instant& b) {
     double most = 0.0;
     for (std::size_t i = 0; i < a.piece.corners.size(); ++i)
         most = std::max(most, ((b.piece.corners[i] - b.tool) - (a.piece.corners[i] - a.tool)).norm());
@@ -41,7 +41,7 @@ struct Hit {
 };
 
 // a and b are clear of the solid.
-std::optional<Hit> hit_between(const Solid& solid, const Moment& a, const Moment& b, double from, double to,
+std::optional<Hit> hit_between(const Solid& solid, const Instant& a, const Instant& b, double from, double to,
                                double shortest) {
     const double way = way_between(a, b);
     if (way <= shortest) return std::nullopt;
@@ -49,7 +49,7 @@ std::optional<Hit> hit_between(const Solid& solid, const Moment& a, const Moment
     if (before > way) return std::nullopt;
     const double after = gap(solid, b.tool, b.piece, way).distance;
     if (after > way || before + after > way) return std::nullopt;
-    const Moment m = halfway(a, b);
+    const Instant m = halfway(a, b);
     const double share = 0.5 * (from + to);
     const Gap here = gap(solid, m.tool, m.piece, way);
     if (here.distance < 0.0) return Hit{here, share};
@@ -64,7 +64,7 @@ std::vector<Closest> hits_between(const Surroundings& all, const stroke::Forming
     std::vector<Closest> hits;
     for (int i = 0; i + 1 < static_cast<int>(r.states.size()); ++i) {
         for (const Span& span : spans_outside(r, {i, i + 1}, zone)) {
-            Moment a{piece_of(r, i, span), {}}, b{piece_of(r, i + 1, span), {}};
+            Instant a{piece_of(r, i, span), {}}, b{piece_of(r, i + 1, span), {}};
             for (int k = 0; k < all.count(); ++k) {
                 if (may_touch(r.tools[k], 0.5 * (span.left + span.right), zone)) continue;
                 a.tool = stroke::tool_position(r.tools, k, r.states[i]);

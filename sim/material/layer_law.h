@@ -24,8 +24,7 @@
 //
 // Units   MPa, strains logarithmic; energies per volume, MPa.
 // Source  plane-stress return mapping in this basis: J. C. Simo & R. L. Taylor, Int. J. Numer. Methods Eng.
-// 22
-//         (1986) 649-670; back stress: P. J. Armstrong & C. O. Frederick, CEGB report RD/B/N731 (1966);
+//         22 (1986) 649-670; back stress: P. J. Armstrong & C. O. Frederick, CEGB report RD/B/N731 (1966);
 //         sums of several: J. L. Chaboche, Int. J. Plasticity 2 (1986) 149-188; falling modulus: F. Yoshida,
 //         T. Uemori & K. Fujiwara, Int. J. Plasticity 18 (2002) 633-659; normal anisotropy: R. Hill, The
 //         Mathematical Theory of Plasticity, Oxford 1950, ch. XII. All from memory.

@@ -133,8 +133,8 @@ std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness
         curvature = goal;
 
         const SectionResponse loaded = s.at(s.G, s.k);
-        const FreeSection free = let_go(s.law, s.layers.height.data(), s.layers.weight.data(), s.count(),
-                                        s.history.data(), s.G, s.k);
+        const FreeSection free = release(s.law, s.layers.height.data(), s.layers.weight.data(), s.count(),
+                                         s.history.data(), s.G, s.k);
         if (!free.solved)
             throw NotSolved("pure bending: no free state from curvature " + std::to_string(goal) + " per mm");
         const Surfaces faces = surfaces(s.half, s.G, s.k);

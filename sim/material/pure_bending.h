@@ -4,8 +4,10 @@
 // through loading and letting go, so the curvature that stays is a result; no springback formula is used.
 //
 // Here a curvature is 2 / (inner radius + outer radius) of the strip as it is, positive closes the upper
-// side. Units   mm, MPa; curvature 1/mm; moment N mm per mm width; strains logarithmic. Source  kinematics
-// and equilibrium: see section.h.
+// side.
+//
+// Units   mm, MPa; curvature 1/mm; moment N mm per mm width; strains logarithmic.
+// Source  kinematics and equilibrium: see section.h.
 
 #pragma once
 

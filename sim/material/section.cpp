@@ -120,8 +120,8 @@ double elastic_energy(const LayerLaw& law, const double* weights, int count, con
     return energy;
 }
 
-FreeSection let_go(const LayerLaw& law, const double* heights, const double* weights, int count,
-                   const LayerHistory* was, double G, double k) {
+FreeSection release(const LayerLaw& law, const double* heights, const double* weights, int count,
+                    const LayerHistory* was, double G, double k) {
     // Newton on (N, M) = 0, halved while the potential rises: the same energy as the increment's.
     const double t = heights[count - 1] - heights[0];
     const double enough = 1e-9 * law.plane_strain_yield() * t;

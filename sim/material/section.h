@@ -8,8 +8,8 @@
 // the k-factor follow; none is put in.
 //
 // Units   mm, 1/mm, MPa; N in N per mm width, M in N mm per mm width, energy in N mm per mm width and mm
-// length. Source  R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, bending of a wide sheet (from
-// memory).
+//         length.
+// Source  R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, bending of a wide sheet (from memory).
 
 #pragma once
 
@@ -64,7 +64,7 @@ struct FreeSection {
     double G = 1.0, k = 0.0;
     bool solved = false;
 };
-FreeSection let_go(const LayerLaw& law, const double* heights, const double* weights, int count,
-                   const LayerHistory* was, double G, double k);
+FreeSection release(const LayerLaw& law, const double* heights, const double* weights, int count,
+                    const LayerHistory* was, double G, double k);
 
 }  // namespace overbend::material

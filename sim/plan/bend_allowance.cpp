@@ -53,7 +53,7 @@ double din_allowance(double inside_radius, double thickness, double bend_angle) 
 
 double din_compensation(double inside_radius, double thickness, double bend_angle) {
     const double allowance = din_allowance(inside_radius, thickness, bend_angle);
-    // Opening angles above 165 deg; a whisker is left for converted degrees.
+    // Opening angles above 165 deg; 1e-12 is left for the rounding of converted degrees.
     if (bend_angle < 15.0 * degree - 1e-12) return 0.0;
     return 2.0 * outer_corner(inside_radius, thickness, bend_angle) - allowance;
 }

@@ -6,7 +6,7 @@
 
 namespace overbend::plan {
 
-double curvature_let_go(const material::Card& card, double hold, double thickness, double inside_radius) {
+double springback_curvature(const material::Card& card, double hold, double thickness, double inside_radius) {
     constexpr int layers = 21;
     constexpr double sharpest = 1.8;  // times 1 / thickness: sharper, the section folds
     const double radius = inside_radius + 0.5 * thickness;

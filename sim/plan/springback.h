@@ -17,6 +17,6 @@ namespace overbend::plan {
 //
 // This is the curvature let go, 1/mm, > 0; the length is the caller's.
 // hold    of the width, 0 to 1, see sim/material/layer_law.h
-double curvature_let_go(const material::Card& card, double hold, double thickness, double inside_radius);
+double springback_curvature(const material::Card& card, double hold, double thickness, double inside_radius);
 
 }  // namespace overbend::plan

@@ -81,7 +81,7 @@ PathPoint at(const StrokePath& path, double s) {
     return between_shoulders(path, s);
 }
 
-double let_go(const StrokePath& path) {
+double free_at(const StrokePath& path) {
     return path.free / path.loaded;
 }
 

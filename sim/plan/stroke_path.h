@@ -29,7 +29,7 @@ struct StrokePath {
     double middle = 0.0;             // of an offset: blank between its two flats
 };
 
-// A moment of the stroke.
+// An instant of the stroke.
 struct PathPoint {
     Frame left, right;  // where the sides begin (see Side); the left one in the mirror
     double ram = 0.0;   // height of the punch's origin
@@ -38,7 +38,7 @@ struct PathPoint {
 // s = 0: as laid in, the punch touching; 1: under the punch at the stop.
 PathPoint at(const StrokePath& path, double s);
 // The s at which the strip has the angle that it keeps.
-double let_go(const StrokePath& path);
+double free_at(const StrokePath& path);
 
 // The strip's free length at s, from the bend's end to where the shoulder touches it; for wiping, to where
 // the punch's corner does; 0 for an offset.

@@ -12,8 +12,8 @@ using clearance::Convex;
 using Eigen::Vector2d;
 
 constexpr double unknown_reach = -1e300;
-constexpr int last_moment = 192;       // of the moments that are looked at, at even steps of s
-constexpr int least_moments = 4;       // between two that are
+constexpr int last_instant = 192;      // of the instants that are looked at, at even steps of s
+constexpr int least_instants = 4;      // between two that are
 constexpr double longest_step = 0.25;  // of s
 constexpr double lies_deep = 0.1;  // thicknesses: less is no overlap with what the strip lies on; shapes by
                                    // rule are no better than that
@@ -33,10 +33,10 @@ double furthest_corner(const std::vector<Convex>& pieces) {
     return std::sqrt(furthest);
 }
 
-// The moment that can come next: a way is cut short to a whole one, never lengthened, but for the least.
-int next_moment(int now, double step) {
-    const int moments = std::max(least_moments, static_cast<int>(step * last_moment));
-    return std::min(last_moment, now + moments);
+// The instant that can come next: a way is cut short to a whole one, never lengthened, but for the least.
+int next_instant(int now, double step) {
+    const int instants = std::max(least_instants, static_cast<int>(step * last_instant));
+    return std::min(last_instant, now + instants);
 }
 
 tool::Box box_about(const Convex& piece) {
@@ -92,8 +92,8 @@ StrokeRoom::StrokeRoom(const StrokePath& path, Side left, Side right, std::vecto
     right_.marks.resize(right_.side.groups());
     meetings_.resize(left_.marks.size() * right_.marks.size());
     gauge_reach_.resize(right_.marks.size());
-    for (int i = 0; i <= last_moment; ++i)
-        moments_.push_back(at(path_, static_cast<double>(i) / last_moment));
+    for (int i = 0; i <= last_instant; ++i)
+        instants_.push_back(at(path_, static_cast<double>(i) / last_instant));
 }
 
 // ---- one group against the tools
@@ -117,7 +117,7 @@ bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& piece
     const Circle round = circle_about(pieces);
     std::vector<const Obstacle*> near;
     for (int i = 0;;) {
-        const PathPoint& point = moments_[i];
+        const PathPoint& point = instants_[i];
         // what is so far from all the pieces that it bounds no step is left out
         const Vector2d middle = placed(half, round.middle, point);
         near.clear();
@@ -139,12 +139,12 @@ bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& piece
                 if (distance < margin + speed * step) step = std::max(0.0, distance - margin) / speed;
             }
         }
-        if (i == last_moment) return true;
-        i = next_moment(i, step);
+        if (i == last_instant) return true;
+        i = next_instant(i, step);
     }
 }
 
-// Whether the punch, or what moves with it, stands over the strip on the way down to this moment, or up from
+// Whether the punch, or what moves with it, stands over the strip on the way down to this instant, or up from
 // it.
 bool StrokeRoom::is_under_punch(const Half& half, const std::vector<Convex>& pieces, double s) const {
     const PathPoint point = at(path_, s);
@@ -175,7 +175,7 @@ std::uint8_t StrokeRoom::look(const Half& half, int group, BendSet made) const {
     if (!goes_through(half, pieces)) return known | blocked;
     std::uint8_t mark = known;
     if (is_under_punch(half, pieces, 0.0)) mark |= no_way_in;
-    if (is_under_punch(half, pieces, let_go(path_))) mark |= no_way_out;
+    if (is_under_punch(half, pieces, free_at(path_))) mark |= no_way_out;
     return mark;
 }
 
@@ -197,7 +197,7 @@ bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet mad
     const double speed = 2.0 * speed_.shift + speed_.turn * (furthest_corner(a) + furthest_corner(b));
     std::vector<Boxed> there;
     for (int i = 0;;) {
-        const PathPoint& point = moments_[i];
+        const PathPoint& point = instants_[i];
         const Vector2d apart = placed(left_, round_a.middle, point) - placed(right_, round_b.middle, point);
         // far apart, their circles tell enough
         double least = apart.norm() - round_a.radius - round_b.radius;
@@ -214,8 +214,8 @@ bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet mad
             least = std::max(least, nearest);
         }
         if (least <= 0.0) return true;
-        if (i == last_moment) return false;
-        i = next_moment(i, least / speed);
+        if (i == last_instant) return false;
+        i = next_instant(i, least / speed);
     }
 }
 
@@ -278,7 +278,7 @@ double StrokeRoom::gauge(BendSet made_right) {
 double StrokeRoom::reach_at_gauge(int group, BendSet made) const {
     double furthest = -1e299;
     for (const Convex& piece : pieces_of(right_.side, group, made, 0.0))
-        for (const Vector2d& c : placed(right_, piece, moments_[0]).corners)
+        for (const Vector2d& c : placed(right_, piece, instants_[0]).corners)
             if (c.y() > options_.gauge_low && c.y() < options_.gauge_high)
                 furthest = std::max(furthest, c.x());
     return furthest;
@@ -287,13 +287,13 @@ double StrokeRoom::reach_at_gauge(int group, BendSet made) const {
 // ---- what is in the way
 
 std::optional<Hit> StrokeRoom::worst_hit(BendSet made_left, BendSet made_right) const {
-    constexpr int moments = 60;
+    constexpr int instants = 60;
     std::optional<Hit> worst;
     const auto look_at = [&](const Half& half, BendSet made) {
         for (int g = 0; g < half.side.groups(); ++g) {
             const std::vector<Convex> pieces = pieces_of(half.side, g, low_bits(made, g), half.reach);
-            for (int m = 0; m <= moments; ++m) {
-                const double s = static_cast<double>(m) / moments;
+            for (int m = 0; m <= instants; ++m) {
+                const double s = static_cast<double>(m) / instants;
                 const PathPoint point = at(path_, s);
                 for (const Convex& piece : pieces)
                     for (int k = 0; k < static_cast<int>(obstacles_.size()); ++k) {

@@ -3,7 +3,7 @@
 // same group in the same shape comes again with other bends made beyond it.
 //
 // The groups next to the bend are pressed by the tools over `reach` and are looked at beyond it. A strip may
-// lie on a die, pad or clamp: there only an overlap counts. Between two moments nothing is passed over: the
+// lie on a die, pad or clamp: there only an overlap counts. Between two instants nothing is passed over: the
 // next one is no further than the distance divided by how fast the two can come together (J. Mirtich,
 // Impulse-based dynamic simulation, thesis, Berkeley 1996, "conservative advancement").
 //
@@ -88,7 +88,7 @@ class StrokeRoom {
 
     StrokePath path_;
     PathSpeed speed_;
-    std::vector<PathPoint> moments_;  // from laid in to the stop
+    std::vector<PathPoint> instants_;  // from laid in to the stop
     double needed_ = 0.0;
     Half left_, right_;
     std::vector<Obstacle> obstacles_;

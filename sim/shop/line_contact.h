@@ -5,9 +5,8 @@
 //          a = sqrt(4 P R / (pi E*)),  p0 = sqrt(P E* / (pi R)),  1/R = 1/R1 + 1/R2,
 //          1/E* = (1 - nu1^2)/E1 + (1 - nu2^2)/E2
 // Holds  while both stay elastic and the band of contact is narrow beside R. A strip of metal that yields
-// does
-//        not bear more than three times its flow stress (D. Tabor, The Hardness of Metals, Oxford 1951): the
-//        pressure is cut off there, which is what counts under a nose.
+//        does not bear more than three times its flow stress (D. Tabor, The Hardness of Metals, Oxford 1951):
+//        the pressure is cut off there, which is what counts under a nose.
 
 #pragma once
 

@@ -15,24 +15,25 @@ constexpr double steel = 7.85e-3;  // g/mm3
 constexpr double least_index = 4.0, most_index = 12.0, index_step = 0.5;
 constexpr double least_turns = 2.0, most_turns = 25.0;  // that work
 
-void check(const SpringWish& wish) {
-    if (!(wish.force_start >= 0.0 && wish.force_end > wish.force_start && std::isfinite(wish.force_end)))
+void check(const SpringRequest& request) {
+    if (!(request.force_start >= 0.0 && request.force_end > request.force_start &&
+          std::isfinite(request.force_end)))
         throw OutOfRange("spring's forces",
-                         words("from %g to %g N cannot be", wish.force_start, wish.force_end),
+                         words("from %g to %g N cannot be", request.force_start, request.force_end),
                          "give 0 N or more at the start, and more than that at the end");
-    if (!(wish.travel > 0.0 && std::isfinite(wish.travel)))
-        throw OutOfRange("spring's travel", words("%g mm cannot be", wish.travel), "give more than 0 mm");
+    if (!(request.travel > 0.0 && std::isfinite(request.travel)))
+        throw OutOfRange("spring's travel", words("%g mm cannot be", request.travel), "give more than 0 mm");
 }
 
-bool does(const ChosenSpring& s, const SpringWish& wish) {
+bool does(const ChosenSpring& s, const SpringRequest& request) {
     return s.spring.turns >= least_turns && s.spring.turns <= most_turns && s.force_start >= 0.0 &&
            s.stress <= s.allowed_stress && s.slenderness < buckles_from &&
-           s.spring.coil_diameter + s.spring.wire <= wish.most_outside &&
-           s.installed_length <= wish.most_length;
+           s.spring.coil_diameter + s.spring.wire <= request.most_outside &&
+           s.installed_length <= request.most_length;
 }
 
-std::vector<double> indices(const SpringWish& wish) {
-    if (wish.index) return {*wish.index};
+std::vector<double> indices(const SpringRequest& request) {
+    if (request.index) return {*request.index};
     std::vector<double> all;
     for (double index = least_index; index <= most_index; index += index_step) all.push_back(index);
     return all;
@@ -89,25 +90,25 @@ ChosenSpring spring_at_work(const tool::HelicalSpring& spring, const SpringWire&
     return s;
 }
 
-ChosenSpring spring_of(const SpringWish& wish, const SpringWire& wire, double diameter,
+ChosenSpring spring_of(const SpringRequest& request, const SpringWire& wire, double diameter,
                        double coil_diameter) {
-    check(wish);
+    check(request);
     tool::HelicalSpring spring{diameter, coil_diameter, 1.0, wire.shear_modulus};
     // A turn alone is so stiff; more turns share the wanted rate, rounded up to half ones.
-    const double wanted = (wish.force_end - wish.force_start) / wish.travel;
+    const double wanted = (request.force_end - request.force_start) / request.travel;
     spring.turns = std::ceil(2.0 * tool::spring_rate(spring) / wanted - 1e-9) / 2.0;
-    return spring_at_work(spring, wire, wish.force_end, wish.travel, wish.gap);
+    return spring_at_work(spring, wire, request.force_end, request.travel, request.gap);
 }
 
-std::optional<ChosenSpring> choose_spring(const SpringWish& wish) {
-    check(wish);
+std::optional<ChosenSpring> choose_spring(const SpringRequest& request) {
+    check(request);
     std::optional<ChosenSpring> lightest;
     for (const SpringWire& wire : spring_wires())
         for (const double d : wire_series()) {
             if (d < wire.least || d > wire.most) continue;
-            for (const double index : indices(wish)) {
-                const ChosenSpring s = spring_of(wish, wire, d, index * d);
-                if (does(s, wish) && (!lightest || s.mass < lightest->mass)) lightest = s;
+            for (const double index : indices(request)) {
+                const ChosenSpring s = spring_of(request, wire, d, index * d);
+                if (does(s, request) && (!lightest || s.mass < lightest->mass)) lightest = s;
             }
         }
     return lightest;

@@ -1,7 +1,8 @@
 // Choosing a helical compression spring of round wire for a pad, a clamp or an ejector.
 //
-// Ends closed and ground: two turns more than those that work. Units  mm, N, MPa.
+// Ends closed and ground: two turns more than those that work.
 //
+// Units   mm, N, MPa.
 // Source  R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, chapter 10, and V. B.
 //         Bhandari, Design of Machine Elements, chapter 10, from memory but for the example that the checks
 //         use:
@@ -38,7 +39,7 @@ double wahl_factor(double index);                                      // index 
 double shear_stress(const tool::HelicalSpring& spring, double force);  // with Wahl's factor, MPa
 
 // What is wanted of every one of the springs that share the work.
-struct SpringWish {
+struct SpringRequest {
     double force_start = 0.0;                    // N, installed, >= 0
     double force_end = 0.0;                      // N, at the end of the travel, > force_start
     double travel = 0.0;                         // mm, > 0
@@ -66,8 +67,8 @@ struct ChosenSpring {
 };
 
 // The lightest that does it. nothing: none of the series does within the room.
-// Throws OutOfRange: a wish that cannot be.
-std::optional<ChosenSpring> choose_spring(const SpringWish& wish);
+// Throws OutOfRange: a request that cannot be.
+std::optional<ChosenSpring> choose_spring(const SpringRequest& request);
 
 // A spring at its work: pressed to force_end (N, > 0) at the end of a travel (mm, > 0). Its free length is
 // the least with which it does that and its turns keep their gaps.
@@ -75,7 +76,8 @@ ChosenSpring spring_at_work(const tool::HelicalSpring& spring, const SpringWire&
                             double travel, std::optional<double> gap = std::nullopt);
 
 // One with this wire and coil, whether it bears the stress and stands or not: turns, lengths, stress.
-ChosenSpring spring_of(const SpringWish& wish, const SpringWire& wire, double diameter, double coil_diameter);
+ChosenSpring spring_of(const SpringRequest& request, const SpringWire& wire, double diameter,
+                       double coil_diameter);
 
 constexpr double buckles_from = 5.26;  // free length / D
 

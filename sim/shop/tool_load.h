@@ -6,10 +6,9 @@
 //        (Roark's Formulas for Stress and Strain, chapters 8 and 12, from memory: straight and eccentrically
 //        loaded bars).
 // Holds  nominally. A cut that a force acts on within three quarters of its thickness is left out: there the
-// stress is not
-//        a beam's (Saint-Venant), and what presses is judged as contact. An inner corner raises the stress
-//        beside it, a sharp one by two or three times. The held face is taken as held firmly all along: what
-//        it gives back rises or falls evenly from one end to the other.
+//        stress is not a beam's (Saint-Venant), and what presses is judged as contact. An inner corner raises
+//        the stress beside it, a sharp one by two or three times. The held face is taken as held firmly all
+//        along: what it gives back rises or falls evenly from one end to the other.
 
 #pragma once
 

@@ -36,8 +36,7 @@ struct Allowable {
 // tension = bending strength / its safety, compression = yield / its safety, contact = 1.67 yield / the same.
 //
 // Source  1.67: under a line contact yield begins, below the surface, when the greatest pressure is 1.67
-// times
-//         the yield stress (Tresca): K. L. Johnson, Contact Mechanics, Cambridge 1985, section 6.1.
+//         times the yield stress (Tresca): K. L. Johnson, Contact Mechanics, Cambridge 1985, section 6.1.
 // Throws OutOfRange for a steel without strength or with a safety below 1.
 Allowable allowables(const ToolSteel& steel);
 

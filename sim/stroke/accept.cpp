@@ -9,7 +9,7 @@
 namespace overbend::stroke {
 
 // Energy and history of the accepted state.
-void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals) {
+void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& totals) {
     double elastic = 0.0, elastic_before = 0.0, plastic = 0.0;
     const double shear = 5.0 / 6.0 * law_.shear_modulus * thickness_;
     curvature_move_ = 0.0;
@@ -44,13 +44,14 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
     const bool even = friction_rate < 2.0 * c.friction_rate && c.friction_rate < 2.0 * friction_rate;
     if (on && even) friction = 0.5 * (friction_rate + c.friction_rate) * std::abs(ram_move);
     c.friction_rate = friction_rate;
-    double spread = 2.0 * totals.spread;
+    double length_scale = 2.0 * totals.length_scale;
     if (on) {
-        spread = 0.0;
+        length_scale = 0.0;
         for (int i = 0; i < nodes_; ++i)
-            spread += 0.5 * (c.spread_moment[i] + spread_moment_[i]) * c.last_move[3 * i + 2];
+            length_scale +=
+                0.5 * (c.length_scale_moment[i] + length_scale_moment_[i]) * c.last_move[3 * i + 2];
     }
-    c.spread_moment = spread_moment_;
+    c.length_scale_moment = length_scale_moment_;
 
     const double force = contact_force_on_ram();
     c.audit.tools += 0.5 * (c.punch_force + force) * ram_move;
@@ -62,7 +63,7 @@ void IncrementSolver::accept(Condition& c, double ram_move, const Totals& totals
     c.audit.contact = c.contact_energy - c.audit.contact_start;
     c.audit.springs = c.spring_energy - c.audit.springs_start;
     c.audit.weight -= totals.weight;
-    c.audit.regularisation += 2.0 * totals.hold + spread;
+    c.audit.regularisation += 2.0 * totals.hold + length_scale;
     c.audit.largest = std::max(c.audit.largest, std::abs(c.audit.tools));
     c.punch_force = force;
     c.squeeze = squeeze_force();

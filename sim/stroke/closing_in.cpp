@@ -43,7 +43,7 @@ class Bracket {
 }  // namespace
 
 // Presses from an earlier condition to a travel past it.
-bool Driver::press_to(const Condition& from, double travel) {
+bool Driver::press_to(const SolverState& from, double travel) {
     go_back(from);
     // From the first touch the force rises from nought, and one increment would not see how.
     increment_ = (travel - from.travel) / (from.increments < 3 ? 8.0 : 1.0);
@@ -55,7 +55,7 @@ bool Driver::press_to(const Condition& from, double travel) {
 bool Driver::load_to_force() {
     const Stop& stop = scene_.stop;
     while (now_.travel < stop.travel_limit - 1e-9 * scene_.strip.thickness) {
-        const Condition before = now_;
+        const SolverState before = now_;
         if (!step_down(stop.travel_limit)) return false;
         if (now_.punch_force >= stop.value) {
             if (!close_in_on_force(before)) return false;
@@ -69,7 +69,7 @@ bool Driver::load_to_force() {
 }
 
 // From the state before the force was passed.
-bool Driver::close_in_on_force(const Condition& before) {
+bool Driver::close_in_on_force(const SolverState& before) {
     const double wanted = scene_.stop.value;
     Bracket bracket(before.travel, before.punch_force - wanted, now_.travel, now_.punch_force - wanted);
     for (int i = 0; i < 25 && std::abs(now_.punch_force - wanted) > 1e-4 * wanted; ++i) {
@@ -91,7 +91,7 @@ double Driver::estimated_angle() {
 bool Driver::load_to_angle() {
     const Stop& stop = scene_.stop;
     constexpr double near = 0.03;  // rad
-    Condition early = now_;
+    SolverState early = now_;
     while (now_.travel < stop.travel_limit - 1e-9 * scene_.strip.thickness) {
         if (!step_down(stop.travel_limit))
             return squeezed(1.0) && end_at(Outcome::jammed,
@@ -126,7 +126,7 @@ bool Driver::load_to_angle() {
 
 // Presses from `early` to where the estimate meets the stop's angle; above: by how much it is past it at
 // `high`. False: no equilibrium on the way.
-bool Driver::press_to_estimate(const Condition& early, double high, double above) {
+bool Driver::press_to_estimate(const SolverState& early, double high, double above) {
     go_back(early);
     Bracket bracket(early.travel, std::min(estimated_angle() - wanted_, -scene_.stop.tolerance), high,
                     std::max(above, scene_.stop.tolerance));
@@ -144,7 +144,7 @@ bool Driver::press_to_estimate(const Condition& early, double high, double above
 // From a condition short of the angle to now_, whose free angle is `excess` past the stop's. The estimate is
 // set right by a true way back until it needs no more setting; where it leads nowhere, because the strip
 // springs back in one way or another from states that are nearly the same, true ways back alone are used.
-bool Driver::close_in_on_angle(const Condition& early, double excess) {
+bool Driver::close_in_on_angle(const SolverState& early, double excess) {
     const double tolerance = scene_.stop.tolerance;
     double high = now_.travel, above = excess;
     double nearest = now_.travel, least = excess;

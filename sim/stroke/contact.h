@@ -8,11 +8,9 @@
 // of the work of a V stroke.
 //
 // Pressure   p(gap) N/mm2: straight with the stiffness of half the thickness, 2 E'/t, smooth over |gap| <
-// soft;
-//            a strip squeezed from both sides then gives way with E'/t.
+//            soft; a strip squeezed from both sides then gives way with E'/t.
 // Friction   T = - mu p s / sqrt(s^2 + s0^2), s the slip in this increment: Coulomb, but for slips smaller
-// than a
-//            fiftieth of the tools' move.
+//            than a fiftieth of the tools' move.
 // Units      mm, MPa, N per mm width.
 
 #pragma once

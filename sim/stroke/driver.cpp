@@ -14,14 +14,14 @@ namespace overbend::stroke {
 
 namespace {
 
-double largest_curvature(const Condition& c) {
+double largest_curvature(const SolverState& c) {
     double most = 0.0;
     for (const double k : c.curvature) most = std::max(most, std::abs(k));
     return most;
 }
 
 // What is left of the balance of all contact forces on the strip, in the direction of the ram.
-double unbalanced(const Condition& c, double weight) {
+double unbalanced(const SolverState& c, double weight) {
     double sum = -weight;
     for (const ContactForce& f : c.contacts) sum += f.force.y();
     return std::abs(sum);
@@ -33,7 +33,7 @@ Driver::Driver(const StrokeScene& scene, const StrokeOptions& options)
     : scene_(scene), options_(options), solver_(scene, options.solver) {
     now_.strip = scene.strip;
     solver_.start(now_);
-    settled_ = solver_.come_to_rest(now_);
+    in_equilibrium_ = solver_.apply_standing_loads(now_);
     sense_ = scene.stop.kind == StopKind::free_angle && scene.stop.value < 0.0 ? -1.0 : 1.0;
     wanted_ = sense_ * scene.stop.value;
     result_.recording = begin_recording(scene.strip, scene.tools);
@@ -68,7 +68,7 @@ void Driver::keep(Phase phase) {
 }
 
 // Takes up an earlier condition again and forgets what was kept since.
-void Driver::go_back(const Condition& c) {
+void Driver::go_back(const SolverState& c) {
     now_ = c;
     result_.recording.states.resize(c.recorded);
     result_.curve.resize(c.curve_points);
@@ -98,7 +98,7 @@ double Driver::next_increment(double move, double pressed) const {
 // One accepted increment downwards, at most to `limit` of travel; cut as often as it takes.
 bool Driver::step_down(double limit) {
     const double t = scene_.strip.thickness;
-    const Condition before = now_;
+    const SolverState before = now_;
     while (true) {
         const double move = std::min(increment_, limit - now_.travel);
         const StepOutcome outcome = solver_.step(now_, move);
@@ -139,7 +139,7 @@ bool Driver::load_to_travel(double travel) {
 }
 
 bool Driver::begin() {
-    if (!settled_)
+    if (!in_equilibrium_)
         return fail(Outcome::increments_too_small,
                     "the strip finds no rest on the die before the punch meets it,");
     keep(Phase::placed);
@@ -156,13 +156,13 @@ bool Driver::load_to_stop() {
            end_at(Outcome::travel_limit, "the tools close before the stop's travel");
 }
 
-double Driver::loaded_angle(const Condition& c) const {
+double Driver::loaded_angle(const SolverState& c) const {
     return sense_ *
            strip::turn_between(c.strip.blank_position, c.strip.theta, scene_.stop.left, scene_.stop.right);
 }
 
 // The punch goes back in contact until nothing touches it.
-bool Driver::retract(Condition& c, WayBack& back) {
+bool Driver::retract(SolverState& c, WayBack& back) {
     const double t = scene_.strip.thickness;
     const double enough = 1e-6 * solver_.force_scale(), held = c.punch_force;
     // A stroke that hardly bends the strip is over before the usual first increment.
@@ -191,7 +191,7 @@ WayBack Driver::way_back() {
     back.off = retract(back.retracted, back);
     back.free = back.retracted;
     // Faces that lie on one another go on pressing; without them the sections are let go one by one.
-    back.let_go = back.off && (scene_.touches_itself || solver_.let_go(back.free));
+    back.released = back.off && (scene_.touches_itself || solver_.release(back.free));
     back.angle = loaded_angle(back.free);
     return back;
 }
@@ -209,7 +209,7 @@ bool Driver::step_towards(double travel) {
     return true;
 }
 
-StrokeResult Driver::let_go_from_here() {
+StrokeResult Driver::release_from_here() {
     const StrokeResult pressed = result_;
     result_.outcome = Outcome::reached;
     result_.reason.clear();
@@ -245,12 +245,12 @@ StrokeResult Driver::turn_back() {
     std::vector<State>& states = result_.recording.states;
     std::move(back_->recording.states.begin(), back_->recording.states.end(), std::back_inserter(states));
     result_.curve.insert(result_.curve.end(), back_->curve.begin(), back_->curve.end());
-    const Condition& end = back_->free;
+    const SolverState& end = back_->free;
     result_.increments = end.increments;
     result_.iterations = end.iterations;
     result_.audit = back_->retracted.audit;
     if (!back_->off) fail(Outcome::not_free, "no equilibrium is found as the punch goes back");
-    if (back_->off && !back_->let_go)
+    if (back_->off && !back_->released)
         fail(Outcome::not_free, "a section of the strip finds no state without load");
     record(result_.recording, end, Phase::free);
     result_.free = end.strip;

@@ -10,14 +10,14 @@ namespace overbend::stroke {
 
 // The way back from a loaded state: the punch off, the strip let go.
 struct WayBack {
-    bool off = false;     // nothing touches the strip any more
-    bool let_go = false;  // and its sections have found their states without load
-    Condition retracted;  // when the punch was off
-    Condition free;       // and after letting go
-    double angle = 0.0;   // free, between the stop's flats, rad
-    Recording recording;  // states on the way
+    bool off = false;       // nothing touches the strip any more
+    bool released = false;  // and its sections have found their states without load
+    SolverState retracted;  // when the punch was off
+    SolverState free;       // and after letting go
+    double angle = 0.0;     // free, between the stop's flats, rad
+    Recording recording;    // states on the way
     std::vector<CurvePoint> curve;
-    bool complete() const { return off && let_go; }
+    bool complete() const { return off && released; }
 };
 
 class Driver {
@@ -29,9 +29,9 @@ class Driver {
     StrokeResult run();
 
     // ---- by hand, for a stroke that goes on from where it is; see live_stroke.h
-    // A condition that was reached by whole increments, and the size of the next one.
+    // A state that was reached by whole increments, and the size of the next one.
     struct Mark {
-        Condition at;
+        SolverState at;
         double increment = 0.0;
     };
     // What was recorded up to now.
@@ -44,7 +44,7 @@ class Driver {
     bool step_towards(double travel);  // one increment, cut short at the travel; false: none is found
     double travel() const { return now_.travel; }
     const std::string& reason() const { return result_.reason; }  // why there was none
-    StrokeResult let_go_from_here();  // as if the stop were here; the strip stays pressed
+    StrokeResult release_from_here();  // as if the stop were here; the strip stays pressed
 
   private:
     // driver.cpp
@@ -54,35 +54,35 @@ class Driver {
     bool load_to_stop();
     StrokeResult turn_back();
     WayBack way_back();
-    bool retract(Condition& c, WayBack& back);
-    double loaded_angle(const Condition& c) const;
+    bool retract(SolverState& c, WayBack& back);
+    double loaded_angle(const SolverState& c) const;
     void keep(Phase phase);
-    void go_back(const Condition& c);
+    void go_back(const SolverState& c);
     bool fail(Outcome outcome, const char* what);
     bool end_at(Outcome outcome, const char* what);
     bool squeezed(double force) const;
     bool goes_on();
 
     // closing_in.cpp
-    bool press_to(const Condition& from, double travel);
+    bool press_to(const SolverState& from, double travel);
     bool load_to_force();
-    bool close_in_on_force(const Condition& before);
+    bool close_in_on_force(const SolverState& before);
     bool load_to_angle();
-    bool press_to_estimate(const Condition& early, double high, double above);
-    bool close_in_on_angle(const Condition& early, double excess);
+    bool press_to_estimate(const SolverState& early, double high, double above);
+    bool close_in_on_angle(const SolverState& early, double excess);
     double estimated_angle();
 
     const StrokeScene& scene_;
     const StrokeOptions& options_;
     IncrementSolver solver_;
-    Condition now_;
+    SolverState now_;
     StrokeResult result_;
     std::optional<WayBack> back_;  // from now_, where it is known already
     double sense_ = 1.0;           // -1: the stop's free angle turns downwards; angles here turn its way
     double wanted_ = 0.0;          // the stop's free angle, turned its way, > 0
     double offset_ = 0.0;          // of the free angle from its estimate by sections
     double increment_ = 0.0;
-    bool settled_ = false;
+    bool in_equilibrium_ = false;
     bool loaded_ = false;  // to the stop
 };
 

@@ -9,7 +9,7 @@
 
 namespace overbend::stroke {
 
-void IncrementSolver::add_elements(Condition& c, Totals& totals) {
+void IncrementSolver::add_elements(SolverState& c, Totals& totals) {
     const double shear = 5.0 / 6.0 * law_.shear_modulus * thickness_;
     strip::Vec6 gradient;
     strip::Mat6 hessian;
@@ -34,7 +34,7 @@ void IncrementSolver::add_elements(Condition& c, Totals& totals) {
     }
 }
 
-void IncrementSolver::add_hold(const Condition& c, const std::vector<double>& u, Totals& totals) {
+void IncrementSolver::add_hold(const SolverState& c, const std::vector<double>& u, Totals& totals) {
     for (int i = 0; i < nodes_; ++i) {
         const double dx = u[3 * i] - c.u[3 * i], dy = u[3 * i + 1] - c.u[3 * i + 1];
         totals.hold += 0.5 * (hold_x_[i] * dx * dx + hold_y_[i] * dy * dy);
@@ -46,11 +46,11 @@ void IncrementSolver::add_hold(const Condition& c, const std::vector<double>& u,
 }
 
 // The springs' own energy; what the strip does to them comes with the contacts.
-void IncrementSolver::add_springs(const Condition& c, const std::vector<double>& u, Totals& totals) {
+void IncrementSolver::add_springs(const SolverState& c, const std::vector<double>& u, Totals& totals) {
     for (std::size_t i = 0; i < sprung_.size(); ++i) {
         const tool::RigidTool& t = (*scene_.tools)[sprung_[i]];
         const std::size_t at = 3 * static_cast<std::size_t>(nodes_) + i;
-        const SpringForce f = spring_force(*t.spring, stops_of(t), share_of(t, c), u[at]);
+        const SpringForce f = spring_force(*t.spring, stops_of(t), load_fraction_of(t, c), u[at]);
         const double moved = u[at] - c.u[at], hold = limits::hold_across * law_.modulus * thickness_;
         totals.springs += f.energy;
         totals.hold += 0.5 * hold * moved * moved;
@@ -59,20 +59,20 @@ void IncrementSolver::add_springs(const Condition& c, const std::vector<double>&
     }
 }
 
-void IncrementSolver::add_weight(const Condition& c, const std::vector<double>& u, Totals& totals) {
+void IncrementSolver::add_weight(const SolverState& c, const std::vector<double>& u, Totals& totals) {
     if (weight_ == 0.0) return;
     for (int e = 0; e + 1 < nodes_; ++e)
         for (const int i : {e, e + 1}) {
-            const double half = 0.5 * c.share * weight_ * length_[e];
+            const double half = 0.5 * c.load_fraction * weight_ * length_[e];
             totals.weight += half * (u[3 * i + 1] - c.u[3 * i + 1]);
             gradient_[3 * i + 1] += half;
         }
 }
 
-void IncrementSolver::add_spread(const Condition& c, const std::vector<double>& u, Totals& totals) {
-    std::fill(spread_moment_.begin(), spread_moment_.end(), 0.0);
+void IncrementSolver::add_length_scale(const SolverState& c, const std::vector<double>& u, Totals& totals) {
+    std::fill(length_scale_moment_.begin(), length_scale_moment_.end(), 0.0);
     for (int e = 1; e + 2 < nodes_; ++e) {
-        if (spread_[e] == 0.0) continue;
+        if (length_scale_[e] == 0.0) continue;
         // Second derivative of the curvature along the strip, from the turns of four nodes.
         const double a = 1.0 / length_[e - 1], b = 1.0 / length_[e], d = 1.0 / length_[e + 1];
         const double left = 2.0 * b / (length_[e - 1] + length_[e]),
@@ -81,18 +81,18 @@ void IncrementSolver::add_spread(const Condition& c, const std::vector<double>& 
                                right * d};
         double bend = 0.0;
         for (int m = 0; m < 4; ++m) bend += row[m] * (u[3 * (e - 1 + m) + 2] - c.u[3 * (e - 1 + m) + 2]);
-        totals.spread += 0.5 * spread_[e] * bend * bend;
+        totals.length_scale += 0.5 * length_scale_[e] * bend * bend;
         matrix_.join(3 * e - 1, 3 * e + 8);
         for (int m = 0; m < 4; ++m) {
-            spread_moment_[e - 1 + m] += spread_[e] * bend * row[m];
+            length_scale_moment_[e - 1 + m] += length_scale_[e] * bend * row[m];
             for (int n = 0; n < 4; ++n)
-                matrix_.at(3 * (e - 1 + m) + 2, 3 * (e - 1 + n) + 2) += spread_[e] * row[m] * row[n];
+                matrix_.at(3 * (e - 1 + m) + 2, 3 * (e - 1 + n) + 2) += length_scale_[e] * row[m] * row[n];
         }
     }
-    for (int i = 0; i < nodes_; ++i) gradient_[3 * i + 2] += spread_moment_[i];
+    for (int i = 0; i < nodes_; ++i) gradient_[3 * i + 2] += length_scale_moment_[i];
 }
 
-IncrementSolver::Totals IncrementSolver::evaluate(Condition& c, const std::vector<double>& u,
+IncrementSolver::Totals IncrementSolver::evaluate(SolverState& c, const std::vector<double>& u,
                                                   double ram_move) {
     Totals totals;
     std::fill(gradient_.begin(), gradient_.end(), 0.0);
@@ -108,9 +108,9 @@ IncrementSolver::Totals IncrementSolver::evaluate(Condition& c, const std::vecto
     add_springs(c, u, totals);
     add_weight(c, u, totals);
     add_hold(c, u, totals);
-    add_spread(c, u, totals);
+    add_length_scale(c, u, totals);
     totals.energy += totals.contact.energy + totals.contact.friction + totals.springs + totals.weight +
-                     totals.hold + totals.spread;
+                     totals.hold + totals.length_scale;
     return totals;
 }
 

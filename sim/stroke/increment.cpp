@@ -52,8 +52,8 @@ IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& 
 
     hold_x_.assign(nodes_, 0.0);
     hold_y_.assign(nodes_, 0.0);
-    spread_.assign(nodes_, 0.0);
-    spread_moment_.assign(nodes_, 0.0);
+    length_scale_.assign(nodes_, 0.0);
+    length_scale_moment_.assign(nodes_, 0.0);
     for (std::vector<double>* v : {&active_, &moving_, &standing_}) v->assign(nodes_ - 1, 0.0);
     starts_.resize(static_cast<std::size_t>(nodes_ - 1) * layers_);
     flow_.resize(starts_.size());
@@ -76,7 +76,7 @@ material::LayerHistory* IncrementSolver::history(strip::StripState& s, int e) co
     return &s.history[static_cast<std::size_t>(e) * layers_];
 }
 
-void IncrementSolver::start(Condition& c) {
+void IncrementSolver::start(SolverState& c) {
     const strip::StripState& s = c.strip;
     c.u.assign(unknowns_, 0.0);
     for (int i = 0; i < nodes_; ++i)
@@ -86,7 +86,7 @@ void IncrementSolver::start(Condition& c) {
     c.stretch.assign(nodes_ - 1, 1.0);
     c.curvature.assign(nodes_ - 1, 0.0);
     c.active.assign(nodes_ - 1, 0.0);
-    c.spread_moment.assign(nodes_, 0.0);
+    c.length_scale_moment.assign(nodes_, 0.0);
     c.last_move.assign(unknowns_, 0.0);
     c.move_before = c.last_move;
     c.last_ram_move = c.ram_move_before = 0.0;
@@ -102,7 +102,7 @@ void IncrementSolver::start(Condition& c) {
                           strain.k);
         c.stretch[e] = strain.G, c.curvature[e] = strain.k;
     }
-    c.share = settles() ? 0.0 : 1.0;
+    c.load_fraction = has_standing_loads() ? 0.0 : 1.0;
     c.contact_energy = 0.0;
     start_springs(c);
     begin_audit(c);
@@ -110,7 +110,7 @@ void IncrementSolver::start(Condition& c) {
 
 // Pads and clamps on the ram lie against their stops. Clamps in the frame stand on the strip, without a force
 // as yet.
-void IncrementSolver::start_springs(Condition& c) {
+void IncrementSolver::start_springs(SolverState& c) {
     c.compression.assign(stands_.size(), 0.0);
     c.spring_energy = 0.0;
     strain_elements(c.u);
@@ -129,18 +129,18 @@ void IncrementSolver::start_springs(Condition& c) {
             z = rest_compression(*t.spring, stops_of(t));
         }
         c.compression[k] = z;
-        c.spring_energy += spring_force(*t.spring, stops_of(t), share_of(t, c), z).energy;
+        c.spring_energy += spring_force(*t.spring, stops_of(t), load_fraction_of(t, c), z).energy;
     }
 }
 
-void IncrementSolver::begin_audit(Condition& c) const {
+void IncrementSolver::begin_audit(SolverState& c) const {
     c.audit = Audit{};
     c.audit.least = limits::least_work * force_scale_ * thickness_;
     c.audit.contact_start = c.contact_energy;
     c.audit.springs_start = c.spring_energy;
 }
 
-bool IncrementSolver::settles() const {
+bool IncrementSolver::has_standing_loads() const {
     bool any = weight_ > 0.0;
     for (const int k : sprung_) any = any || stands_in_frame((*scene_.tools)[k]);
     return any;
@@ -152,8 +152,8 @@ SpringStops IncrementSolver::stops_of(const tool::RigidTool& t) const {
     return {stands_in_frame(t) ? -0.5 * thickness_ : 0.0, stiffness, scene_.law.soft};
 }
 
-double IncrementSolver::share_of(const tool::RigidTool& t, const Condition& c) const {
-    return stands_in_frame(t) ? c.share : 1.0;
+double IncrementSolver::load_fraction_of(const tool::RigidTool& t, const SolverState& c) const {
+    return stands_in_frame(t) ? c.load_fraction : 1.0;
 }
 
 // Where the tools are with the springs at u, and how far they have moved since `before`.
@@ -173,7 +173,7 @@ void IncrementSolver::strain_elements(const std::vector<double>& u) {
     for (int e = 0; e + 1 < nodes_; ++e) strain_[e] = strip::element_strain(&u[3 * e], length_[e]);
 }
 
-void IncrementSolver::start_layers(Condition& c) {
+void IncrementSolver::start_layers(SolverState& c) {
     for (std::size_t i = 0; i < starts_.size(); ++i)
         starts_[i] = material::start_of(law_, c.strip.history[i]);
     std::fill(flow_.begin(), flow_.end(), 0.0);
@@ -201,7 +201,7 @@ void IncrementSolver::hold_rigid_modes() {
 }
 
 // What stays fixed during the increment: the surfaces, the points that may touch, the length-scale weights.
-void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
+void IncrementSolver::prepare(SolverState& c, double ram_move, double ratio) {
     start_layers(c);
     strain_elements(c.u);
     stand_tools(c.u, c.u, c.travel, 0.0);
@@ -214,9 +214,9 @@ void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
 
     // Weights of the length-scale term, from the liveliest element within reach: one that has rested so far
     // must not take all of a hinge on itself when it begins to flow.
-    std::fill(spread_.begin(), spread_.end(), 0.0);
+    std::fill(length_scale_.begin(), length_scale_.end(), 0.0);
     if (!(options_.length_scale > 0.0) || !(ratio > 0.0)) return;
-    const double l = options_.length_scale * thickness_, reach = limits::spread_reach * thickness_;
+    const double l = options_.length_scale * thickness_, reach = limits::length_scale_reach * thickness_;
     const double least = 1e-3 * std::abs(ram_move) / (thickness_ * thickness_);
     for (int e = 1; e + 2 < nodes_; ++e) {
         double moment = 0.0, expected = least;
@@ -230,7 +230,7 @@ void IncrementSolver::prepare(Condition& c, double ram_move, double ratio) {
         for (int i = e - 1; i >= 0 && away < reach; away += length_[i--]) look(i);
         away = 0.5 * length_[e];
         for (int i = e + 1; i + 1 < nodes_ && away < reach; away += length_[i++]) look(i);
-        spread_[e] = l * l * l * l * moment / expected * length_[e];
+        length_scale_[e] = l * l * l * l * moment / expected * length_[e];
     }
 }
 

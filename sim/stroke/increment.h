@@ -26,10 +26,10 @@
 #include "sim/strip/beam_element.h"
 #include "sim/stroke/band_solve.h"
 #include "sim/stroke/border.h"
-#include "sim/stroke/condition.h"
 #include "sim/stroke/contact.h"
 #include "sim/stroke/far_solve.h"
 #include "sim/stroke/self_contact.h"
+#include "sim/stroke/solver_state.h"
 #include "sim/stroke/spring_force.h"
 #include "sim/stroke/stroke_scene.h"
 
@@ -51,24 +51,24 @@ class IncrementSolver {
     // scene must outlive the solver; its stop is not looked at.
     IncrementSolver(const StrokeScene& scene, const SolverOptions& options);
 
-    // Fills everything of `condition` that follows from its strip; travel 0. Neither weight nor clamps in the
+    // Fills everything of `state` that follows from its strip; travel 0. Neither weight nor clamps in the
     // frame are on.
-    void start(Condition& condition);
+    void start(SolverState& state);
 
     // Puts the weight and the clamps in the frame on, the ram at rest, and begins the balance of work. False:
     // the strip finds no rest.
-    bool come_to_rest(Condition& condition);
+    bool apply_standing_loads(SolverState& state);
 
-    // Moves the ram by ram_move (down positive). On success `condition` is the new state, otherwise it is as
+    // Moves the ram by ram_move (down positive). On success `state` is the new state, otherwise it is as
     // before.
-    StepOutcome step(Condition& condition, double ram_move);
+    StepOutcome step(SolverState& state, double ram_move);
 
     // Lets go of the strip: every section to no force and no moment, from where it is; the middle of the
     // forming zone keeps its place. False: a section found no such state.
-    bool let_go(Condition& condition);
+    bool release(SolverState& state);
 
     // Turn between two blank positions as section-wise letting go would leave it; an estimate for stops.
-    double free_turn(Condition& condition, double left, double right);
+    double free_turn(SolverState& state, double left, double right);
 
     // Least gap to the tools of a role with the strip's unknowns at u, springs at rest; 1e300 when they are
     // far.
@@ -85,34 +85,34 @@ class IncrementSolver {
     struct Totals {
         double energy = 0.0;
         ContactSum contact;
-        double hold = 0.0, spread = 0.0, springs = 0.0, weight = 0.0;
+        double hold = 0.0, length_scale = 0.0, springs = 0.0, weight = 0.0;
         bool folded = false;
     };
     material::LayerHistory* history(strip::StripState& s, int e) const;
     void strain_elements(const std::vector<double>& u);
-    void start_layers(Condition& condition);
-    void prepare(Condition& condition, double ram_move, double predicted_ratio);
-    Totals evaluate(Condition& condition, const std::vector<double>& u, double ram_move);
-    bool settles() const;
-    StepOutcome settle(Condition& condition, double share);
-    void begin_audit(Condition& condition) const;
+    void start_layers(SolverState& state);
+    void prepare(SolverState& state, double ram_move, double predicted_ratio);
+    Totals evaluate(SolverState& state, const std::vector<double>& u, double ram_move);
+    bool has_standing_loads() const;
+    StepOutcome apply_loads(SolverState& state, double load_fraction);
+    void begin_audit(SolverState& state) const;
     void hold_rigid_modes();
-    void add_elements(Condition& condition, Totals& totals);
-    void add_hold(const Condition& condition, const std::vector<double>& u, Totals& totals);
-    void add_spread(const Condition& condition, const std::vector<double>& u, Totals& totals);
-    void add_springs(const Condition& condition, const std::vector<double>& u, Totals& totals);
-    void add_weight(const Condition& condition, const std::vector<double>& u, Totals& totals);
+    void add_elements(SolverState& state, Totals& totals);
+    void add_hold(const SolverState& state, const std::vector<double>& u, Totals& totals);
+    void add_length_scale(const SolverState& state, const std::vector<double>& u, Totals& totals);
+    void add_springs(const SolverState& state, const std::vector<double>& u, Totals& totals);
+    void add_weight(const SolverState& state, const std::vector<double>& u, Totals& totals);
     void stand_tools(const std::vector<double>& u, const std::vector<double>& before, double travel,
                      double ram_move);
-    void start_springs(Condition& condition);
+    void start_springs(SolverState& state);
     SpringStops stops_of(const tool::RigidTool& tool) const;
-    double share_of(const tool::RigidTool& tool, const Condition& condition) const;
+    double load_fraction_of(const tool::RigidTool& tool, const SolverState& state) const;
     double slope_along_direction() const;
     double residual_norm() const;
     bool solve_direction(double least_pivot);
-    bool newton_direction(Condition& condition, double ram_move);
-    StepOutcome newton(Condition& condition, double ram_move);
-    void accept(Condition& condition, double ram_move, const Totals& totals);
+    bool newton_direction(SolverState& state, double ram_move);
+    StepOutcome newton(SolverState& state, double ram_move);
+    void accept(SolverState& state, double ram_move, const Totals& totals);
     double contact_force_on_ram() const;
     double squeeze_force();
 
@@ -131,10 +131,10 @@ class IncrementSolver {
     std::vector<double> length_;
     std::vector<strip::ElementStrain> strain_;  // at the state that is evaluated
     std::vector<double> hold_x_, hold_y_;       // per node
-    std::vector<double> spread_;                // L a per element, N mm^4 per mm
-    std::vector<double> spread_moment_;         // of the length-scale term on the nodes, N mm per mm
+    std::vector<double> length_scale_;          // L a per element, N mm^4 per mm
+    std::vector<double> length_scale_moment_;   // of the length-scale term on the nodes, N mm per mm
     std::vector<double> u_, trial_, gradient_, direction_;
-    std::vector<double> active_, moving_, standing_;  // per element: see Condition::active; forces of tools
+    std::vector<double> active_, moving_, standing_;  // per element: see SolverState::active; forces of tools
     std::vector<material::LayerStart> starts_;        // layers at the increment's start
     std::vector<double> flow_;                        // of the layers' last evaluation
     BandMatrix matrix_;

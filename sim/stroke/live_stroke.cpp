@@ -80,9 +80,9 @@ const std::string& LiveStroke::held_by() const {
     return in_->held;
 }
 
-StrokeResult LiveStroke::let_go() {
+StrokeResult LiveStroke::release() {
     Inside& in = *in_;
-    StrokeResult result = in.driver.let_go_from_here();
+    StrokeResult result = in.driver.release_from_here();
     if (result.solved() && result.audit.residue_percent() <= limits::open_balance)
         return on_whole_strip(std::move(result), in.whole, in.pressed.piece, in.options.solver);
     StrokeScene scene = in.whole;

@@ -2,7 +2,7 @@
 //
 //   LiveStroke stroke(scene, options);      // the scene's stop is not looked at
 //   stroke.press_to(3.2);                   // goes on from the whole increments it has made already
-//   StrokeResult result = stroke.let_go();  // the same as press() to this travel; the strip stays pressed
+//   StrokeResult result = stroke.release();  // the same as press() to this travel; the strip stays pressed
 //
 // Whole increments are kept with their conditions. A travel is reached from the last of them before it by one
 // increment cut short, as press() does: so a result does not depend on the way the punch was moved before,
@@ -33,7 +33,7 @@ class LiveStroke {
     const std::string& held_by() const;
 
     // With finer increments where the balance of work stays open, as press() does.
-    StrokeResult let_go();
+    StrokeResult release();
 
   private:
     struct Inside;

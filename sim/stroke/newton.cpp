@@ -22,7 +22,7 @@ bool IncrementSolver::solve_direction(double least_pivot) {
 // direction_ = - matrix^-1 gradient at u_, where the matrix was evaluated last; the matrix is spent. One with
 // a pivot that is not positive (a direction in which the strip would fall) is made stiffer until the step
 // goes down the energy.
-bool IncrementSolver::newton_direction(Condition& c, double ram_move) {
+bool IncrementSolver::newton_direction(SolverState& c, double ram_move) {
     const int size = 3 * nodes_;
     double stiff = 0.0;
     for (int i = 0; i < size; ++i) stiff = std::max(stiff, std::abs(matrix_.at(i, i)));
@@ -46,7 +46,7 @@ double IncrementSolver::slope_along_direction() const {
     return slope;
 }
 
-StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
+StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
     Totals here = evaluate(c, u_, ram_move);
     if (here.folded) return StepOutcome::folded;
     for (iterations_ = 0; iterations_ < limits::iterations; ++iterations_) {
@@ -94,23 +94,23 @@ StepOutcome IncrementSolver::newton(Condition& c, double ram_move) {
     return StepOutcome::not_converged;
 }
 
-// With this share of the weight and of the clamps in the frame. On success c is the new state, otherwise it
+// With this fraction of the weight and of the clamps in the frame. On success c is the new state, otherwise it
 // is as before.
-StepOutcome IncrementSolver::settle(Condition& c, double share) {
-    const double before = c.share;
-    c.share = share;
+StepOutcome IncrementSolver::apply_loads(SolverState& c, double load_fraction) {
+    const double before = c.load_fraction;
+    c.load_fraction = load_fraction;
     prepare(c, 0.0, 0.0);
     u_ = c.u;
     const StepOutcome outcome = newton(c, 0.0);
-    if (outcome != StepOutcome::solved) c.share = before;
+    if (outcome != StepOutcome::solved) c.load_fraction = before;
     return outcome;
 }
 
-bool IncrementSolver::come_to_rest(Condition& c) {
-    if (!settles()) return true;
+bool IncrementSolver::apply_standing_loads(SolverState& c) {
+    if (!has_standing_loads()) return true;
     double step = 0.1;
-    while (c.share < 1.0) {
-        if (settle(c, std::min(1.0, c.share + step)) == StepOutcome::solved) {
+    while (c.load_fraction < 1.0) {
+        if (apply_loads(c, std::min(1.0, c.load_fraction + step)) == StepOutcome::solved) {
             step *= iterations_ <= 8 ? 2.0 : 1.0;
         } else {
             step *= 0.35;
@@ -121,7 +121,7 @@ bool IncrementSolver::come_to_rest(Condition& c) {
     return true;
 }
 
-StepOutcome IncrementSolver::step(Condition& c, double ram_move) {
+StepOutcome IncrementSolver::step(SolverState& c, double ram_move) {
     // Predictor: go on along the parabola through the last three states; where that fails, from where the
     // strip is.
     const bool forward = c.last_ram_move * ram_move > 0.0;

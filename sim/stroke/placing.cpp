@@ -27,45 +27,46 @@ double gap_to(const StrokeScene& scene, const tool::RigidTool& t) {
     return gap_to(alone, t.role);
 }
 
-// Brings a pad from below, a clamp from above to a whisker from the strip.
+// Brings a pad from below, a clamp from above to the initial gap from the strip.
 void bring_to_strip(const StrokeScene& scene, tool::RigidTool& t, double strip_low, double strip_high) {
-    const double whisker = limits::contact_soft * scene.strip.thickness, away = 2.0 * scene.strip.thickness;
+    const double initial_gap = limits::contact_soft * scene.strip.thickness,
+                 away = 2.0 * scene.strip.thickness;
     const tool::Box& box = t.outline.box();
     const bool from_above = t.role == tool::Role::clamp;
     t.position.y() = from_above ? strip_high + away - box.low.y() : strip_low - away - box.high.y();
     double gap = gap_to(scene, t);
-    for (int i = 0; i < 400 && gap > whisker * 1.001; ++i) {
+    for (int i = 0; i < 400 && gap > initial_gap * 1.001; ++i) {
         if (gap > 1e9)
             throw OutOfRange("place",
                              std::string("the ") + tool::role_word(t.role) + " does not meet the strip",
                              "let it reach where the strip is bent");
-        t.position.y() += (from_above ? -1.0 : 1.0) * (gap - whisker);
+        t.position.y() += (from_above ? -1.0 : 1.0) * (gap - initial_gap);
         gap = gap_to(scene, t);
     }
 }
 
-// The punch a whisker above the strip as it sags on the die.
+// The punch at the initial gap above the strip as it sags on the die.
 void meet_sagging_strip(StrokeScene& scene) {
     StrokeScene rest = scene;
     rest.tools.clear();
     for (const tool::RigidTool& t : scene.tools)
         if (t.role == tool::Role::die) rest.tools.push_back(t);
     IncrementSolver solver(rest, SolverOptions{});
-    Condition c;
+    SolverState c;
     c.strip = rest.strip;
     solver.start(c);
-    if (!solver.come_to_rest(c)) return;  // the stroke will say so
+    if (!solver.apply_standing_loads(c)) return;  // the stroke will say so
     StrokeScene sagging = scene;
     sagging.strip = c.strip;
-    const double whisker = limits::contact_soft * scene.strip.thickness;
+    const double initial_gap = limits::contact_soft * scene.strip.thickness;
     for (tool::RigidTool& t : scene.tools)
-        if (t.role == tool::Role::punch) t.position.y() -= gap_to(sagging, t) - whisker;
+        if (t.role == tool::Role::punch) t.position.y() -= gap_to(sagging, t) - initial_gap;
 }
 
 }  // namespace
 
 void place(StrokeScene& scene, double blank_position, double half_span, double at_x) {
-    const double whisker = limits::contact_soft * scene.strip.thickness;
+    const double initial_gap = limits::contact_soft * scene.strip.thickness;
     strip::level(scene.strip, blank_position, half_span, at_x);
 
     // From well above, down by the least distance again and again: a distance is never more than the way
@@ -81,10 +82,10 @@ void place(StrokeScene& scene, double blank_position, double half_span, double a
         if (in_zone(i)) bottom = std::min(bottom, scene.strip.y[i]);
     strip::move(scene.strip, 0.0, 0.0, 0.0, 0.0, top - bottom + 2.0 * scene.strip.thickness);
     double gap = gap_to(scene, tool::Role::die);
-    for (int i = 0; i < 400 && gap > whisker * 1.001; ++i) {
+    for (int i = 0; i < 400 && gap > initial_gap * 1.001; ++i) {
         if (gap > 1e9)
             throw OutOfRange("place", "the strip does not lie on the die", "place a bend line over the die");
-        strip::move(scene.strip, 0.0, 0.0, 0.0, 0.0, -(gap - whisker));
+        strip::move(scene.strip, 0.0, 0.0, 0.0, 0.0, -(gap - initial_gap));
         gap = gap_to(scene, tool::Role::die);
     }
 
@@ -97,12 +98,12 @@ void place(StrokeScene& scene, double blank_position, double half_span, double a
         if (t.role == tool::Role::punch)
             t.position.y() = strip_top + 2.0 * scene.strip.thickness - t.outline.box().low.y();
     gap = gap_to(scene, tool::Role::punch);
-    for (int i = 0; i < 400 && gap > whisker * 1.001; ++i) {
+    for (int i = 0; i < 400 && gap > initial_gap * 1.001; ++i) {
         if (gap > 1e9)
             throw OutOfRange("place", "the punch does not meet the strip",
                              "place a bend line under the punch");
         for (tool::RigidTool& t : scene.tools)
-            if (t.role == tool::Role::punch) t.position.y() -= gap - whisker;
+            if (t.role == tool::Role::punch) t.position.y() -= gap - initial_gap;
         gap = gap_to(scene, tool::Role::punch);
     }
     if (scene.weight > 0.0) meet_sagging_strip(scene);

@@ -60,7 +60,7 @@ void widen(State& s, const State& placed, const strip::StripState& whole, const 
 // The whole strip as it was placed, with its stresses.
 State placed_state(const StrokeScene& scene, const SolverOptions& options) {
     IncrementSolver solver(scene, options);
-    Condition c;
+    SolverState c;
     c.strip = scene.strip;
     solver.start(c);
     Recording r;

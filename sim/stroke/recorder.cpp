@@ -12,7 +12,7 @@ Recording begin_recording(const strip::StripState& strip, const tool::ToolSet& t
     return r;
 }
 
-void record(Recording& recording, const Condition& c, Phase phase) {
+void record(Recording& recording, const SolverState& c, Phase phase) {
     State s;
     s.phase = phase;
     s.travel = c.travel;

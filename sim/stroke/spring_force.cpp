@@ -26,12 +26,13 @@ SpringForce stop_force(const SpringStops& stops, double in) {
 
 }  // namespace
 
-SpringForce spring_force(const tool::Spring& spring, const SpringStops& stops, double share, double c) {
+SpringForce spring_force(const tool::Spring& spring, const SpringStops& stops, double load_fraction,
+                         double c) {
     const SpringForce low = stop_force(stops, stops.low - c), high = stop_force(stops, c - spring.solid);
     SpringForce f;
-    f.value = share * (spring.preload + spring.rate * c) - low.value + high.value;
-    f.slope = share * spring.rate + low.slope + high.slope;
-    f.energy = share * (spring.preload + 0.5 * spring.rate * c) * c + low.energy + high.energy;
+    f.value = load_fraction * (spring.preload + spring.rate * c) - low.value + high.value;
+    f.slope = load_fraction * spring.rate + low.slope + high.slope;
+    f.energy = load_fraction * (spring.preload + 0.5 * spring.rate * c) * c + low.energy + high.energy;
     return f;
 }
 

@@ -22,8 +22,9 @@ struct SpringForce {
     double slope = 0.0;   // d value / dc
     double energy = 0.0;  // N, 0 at c = 0 but for the stops' share
 };
-// share: how much of preload and rate is on, 0 to 1; the stops always are.
-SpringForce spring_force(const tool::Spring& spring, const SpringStops& stops, double share, double c);
+// load_fraction: how much of preload and rate is on, 0 to 1; the stops always are.
+SpringForce spring_force(const tool::Spring& spring, const SpringStops& stops, double load_fraction,
+                         double c);
 
 // The compression at which nothing presses on the tool: a little below its stop.
 double rest_compression(const tool::Spring& spring, const SpringStops& stops);

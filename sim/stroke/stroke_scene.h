@@ -31,10 +31,11 @@ struct FormingZone {
 };
 
 struct StrokeScene {
-    strip::StripState strip;  // placed: a whisker above the die
+    strip::StripState strip;  // placed: the initial gap above the die
     material::LayerLaw law;
-    tool::ToolSet tools;  // the punch's position is the one at travel 0, a whisker above the strip; those
-                          // that press come first
+    tool::ToolSet
+        tools;  // the punch's position is the one at travel 0, the initial gap above the strip; those
+                // that press come first
     double friction = 0.1;
     double weight = 0.0;          // N per mm2 of the strip's face, acts downwards; 0 leaves gravity out
     bool touches_itself = false;  // the strip's own faces may meet, as in a hem

@@ -71,7 +71,7 @@ void time_parts(const film::FilmJob& job, const film::FilmOptions& options) {
     std::vector<std::uint8_t> yuv;
     for (std::size_t i = 0; i < shots.size(); i += 11, ++count) {
         const double start = thread_seconds();
-        const picture::DrawingList drawn = film::draw_frame(job, options, list, shots[i].moment);
+        const picture::DrawingList drawn = film::draw_frame(job, options, list, shots[i].instant);
         const double is_drawn = thread_seconds();
         picture::paint(drawn, pixels);
         const double is_painted = thread_seconds();

@@ -37,18 +37,18 @@ void bends(const BenchSetup& setup) {
 
 void shown(const BenchSetup& setup) {
     BenchWork work;
-    BenchWish wish;
-    wish.setup = setup;
-    wish.way = 0.5 * deepest(setup);
-    work.show(wish);
+    BenchRequest request;
+    request.setup = setup;
+    request.way = 0.5 * deepest(setup);
+    work.show(request);
     while (!work.take()) std::this_thread::sleep_for(std::chrono::milliseconds(1));
     int count = 0;
     double bent = 0.0, painted = 0.0;
     const auto begin = Clock::now();
     while (seconds_since(begin) < 3.0) {
         if (!work.busy()) {
-            wish.way = hand(deepest(setup), seconds_since(begin));
-            work.show(wish);
+            request.way = hand(deepest(setup), seconds_since(begin));
+            work.show(request);
         }
         if (const auto result = work.take())
             ++count, bent += result->bend_seconds, painted += result->paint_seconds;

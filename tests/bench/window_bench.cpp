@@ -15,7 +15,7 @@
 #include "render/ui/display.h"
 #include "render/ui/window.h"
 #include "scenes/files/case/read_case.h"
-#include "scenes/window/job/easel.h"
+#include "scenes/window/job/picture_painter.h"
 #include "scenes/window/main_show.h"
 
 using namespace overbend;
@@ -78,16 +78,16 @@ void paint_alone() {
     window::RunProgress progress;
     const files::Case c = files::read_case("cases/cable-hook/case.toml");
     const auto job = std::make_shared<const window::RanJob>(run_job(c, window::Wanted(cancelled), progress));
-    window::Wish wish;
-    wish.reel = make_reel(job, {width, height}, picture::Lens::shown, picture::Charts::shown);
-    window::Easel easel;
+    window::PictureRequest request;
+    request.playback = make_playback(job, {width, height}, picture::Lens::shown, picture::Charts::shown);
+    window::PicturePainter painter;
     int painted = 0;
     const auto begin = Clock::now();
-    for (; seconds_since(begin) < 0.5 * seconds; wish.at += 1.0) {
-        easel.paint(wish);
+    for (; seconds_since(begin) < 0.5 * seconds; request.at += 1.0) {
+        painter.paint(request);
         std::optional<window::Painted> picture;
-        while (!(picture = easel.take())) std::this_thread::yield();
-        easel.give_back(*picture);
+        while (!(picture = painter.take())) std::this_thread::yield();
+        painter.give_back(*picture);
         ++painted;
     }
     std::printf("pictures of %d x %d painted, none shown: %.1f a second\n", width, height,

@@ -78,7 +78,7 @@ async function player(page, number) {
 const pointsOf = d => d.replace(/[MZ]/g, "").split("L").map(p => p.trim().split(/\s+/).map(Number));
 const number = words => Number(words.replace("\u2212", "-").replace(/[^0-9.\-]/g, ""));
 
-// The moments' passages, drawn shapes and readouts are those of the data and of results.json.
+// The instants' passages, drawn shapes and readouts are those of the data and of results.json.
 async function checkAgainstData(page, results, n) {
   about("stroke " + n + " against its data");
   const p = await player(page, n), data = await p.data(), step = results.steps[n - 1];

@@ -39,9 +39,9 @@ void check_linear(double low, double high, int most) {
         CHECK(std::abs(v - step * std::round(v / step)) < 1e-12 * std::abs(v) + 1e-9 * step);
     CHECK(t.front() == axis.low);
     CHECK(t.back() == doctest::Approx(axis.high));
-    const double whisker = 1e-6 * (high - low) + 1e-12 * std::abs(high);
-    CHECK(axis.low <= low + whisker);
-    CHECK(axis.high >= high - whisker);
+    const double rounding = 1e-6 * (high - low) + 1e-12 * std::abs(high);
+    CHECK(axis.low <= low + rounding);
+    CHECK(axis.high >= high - rounding);
     // not more than a step of each side is empty
     if (high > low) CHECK(axis.high - high < step * (1.0 + 1e-6));
     CHECK(std::set<std::string>(axis.numbers.begin(), axis.numbers.end()).size() == t.size());

@@ -112,7 +112,7 @@ TEST_CASE("force over travel is the recording's, in kN on the strip's width") {
     CHECK_FALSE(chart.now);
 }
 
-TEST_CASE("the curve passes through its points, and the dot stands at its moment") {
+TEST_CASE("the curve passes through its points, and the dot stands at its instant") {
     const ForceTravel chart = some_force({});
     DrawingList list = draw_force_travel(chart, {}, Theme::light);
     const ChartLook look = chart_look({}, Theme::light);
@@ -166,8 +166,8 @@ TEST_CASE("a limit near the curve is drawn as a line with its words, a far one i
 TEST_CASE("the moment's curve has its stop and its end marked, and says where it was taken") {
     const MomentCurvature chart = some_moment(1);
     CHECK(chart.bends[0].loading.size() == 26);
-    CHECK(chart.bends[0].let_go.front().moment == chart.bends[0].loading.back().moment);
-    CHECK(chart.bends[0].let_go.back().curvature < chart.bends[0].loading.back().curvature);
+    CHECK(chart.bends[0].unloading.front().moment == chart.bends[0].loading.back().moment);
+    CHECK(chart.bends[0].unloading.back().curvature < chart.bends[0].loading.back().curvature);
     const DrawingList list = draw_moment_curvature(chart, {}, Theme::light);
     CHECK(says(list, "loaded 0."));
     CHECK(says(list, "free 0."));

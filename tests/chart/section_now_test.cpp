@@ -1,4 +1,4 @@
-// Any section of the strip at any moment: at the bend it is the section of greatest curvature that the
+// Any section of the strip at any instant: at the bend it is the section of greatest curvature that the
 // other charts take, away from it nothing has happened, and the path goes as far as the stroke has come.
 // On a real stroke.
 
@@ -52,12 +52,12 @@ TEST_CASE("the path goes as far as the stroke has come, on axes that stand still
     const double early = 0.5 * bent.loaded + 0.25;
     const SectionNow half = section_now(recording(), early, bent.blank_position);
     CHECK(half.loading.size() == static_cast<std::size_t>(early) + 2);
-    CHECK(half.let_go.empty());
+    CHECK(half.unloading.empty());
     CHECK(half.loading.back().curvature == half.at.curvature);
     CHECK(half.loading.back().curvature >= half.loading[half.loading.size() - 2].curvature);
     const SectionNow free = section_now(recording(), last(), bent.blank_position);
-    CHECK(free.let_go.size() > 1);
-    CHECK(free.let_go.front().moment == free.loading.back().moment);  // one path
+    CHECK(free.unloading.size() > 1);
+    CHECK(free.unloading.front().moment == free.loading.back().moment);  // one path
     CHECK(free.at.moment < 0.02 * free.loading.back().moment);
     CHECK(free.moment.high == half.moment.high);
     CHECK(free.curvature.high == half.curvature.high);
@@ -75,9 +75,9 @@ TEST_CASE("away from the bend nothing has happened") {
 
 TEST_CASE("its charts can be read, and refuse a box without room") {
     const double line = 0.5 * (recording().blank_position.front() + recording().blank_position.back());
-    for (const double moment : {0.0, 0.4 * last(), last()})
+    for (const double instant : {0.0, 0.4 * last(), last()})
         for (const Theme theme : {Theme::light, Theme::dark}) {
-            const SectionNow now = section_now(recording(), moment, line, 0);
+            const SectionNow now = section_now(recording(), instant, line, 0);
             const ChartLook look{theme, 11.0};
             for (const auto add : {add_stress_now, add_plastic_strain_now, add_moment_so_far}) {
                 DrawingList list;

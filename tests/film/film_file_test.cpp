@@ -95,7 +95,7 @@ TEST_CASE("an MP4 is what presentation programs play") {
     CHECK(found["r_frame_rate"] == "12/1");
     CHECK(found["avg_frame_rate"] == "12/1");
     CHECK(found["nb_read_frames"] == std::to_string(film.frames));
-    CHECK(film.frames == static_cast<int>(timeline(two.job, small_film()).moments.size()));
+    CHECK(film.frames == static_cast<int>(timeline(two.job, small_film()).instants.size()));
     CHECK(std::abs(std::stod(found["duration"]) - film.frames / 12.0) < 0.001);
     CHECK(is_whole_mp4(film.file));
     CHECK(film.bytes == std::filesystem::file_size(film.file));
@@ -132,13 +132,13 @@ TEST_CASE("the frames that go to the encoder are the same for 1, 2 and 5 painter
     options.cards = Cards::shown;
     const FrameList list = timeline(two.job, options);
     const std::vector<Shot> shots = shots_of(list);
-    CHECK(frames_in(shots) == static_cast<int>(list.moments.size()));
-    CHECK(shots.size() < list.moments.size());  // what looks the same is painted once
+    CHECK(frames_in(shots) == static_cast<int>(list.instants.size()));
+    CHECK(shots.size() < list.instants.size());  // what looks the same is painted once
     for (const FrameBytes form : {FrameBytes::bgrx, FrameBytes::yuv420p}) {
         std::vector<std::vector<std::uint8_t>> one;
         paint_in_order(two.job, options, list, shots, form, 1,
                        [&](const std::vector<std::uint8_t>& bytes, const Shot& shot) {
-                           CHECK(shot.moment == shots[one.size()].moment);
+                           CHECK(shot.instant == shots[one.size()].instant);
                            one.push_back(bytes);
                        });
         REQUIRE(one.size() == shots.size());
@@ -162,8 +162,8 @@ TEST_CASE("a shot that stands for many frames looks as each of them would") {
     const FilmOptions options = small_film();
     const FrameList list = timeline(two.job, options);
     for (const Shot& shot : shots_of(list))
-        CHECK(as_text(draw_frame(two.job, options, list, shot.moment)) ==
-              as_text(draw_frame(two.job, options, list, shot.moment + shot.frames - 1)));
+        CHECK(as_text(draw_frame(two.job, options, list, shot.instant)) ==
+              as_text(draw_frame(two.job, options, list, shot.instant + shot.frames - 1)));
 }
 
 TEST_CASE("what is thrown while frames are taken ends the painting") {

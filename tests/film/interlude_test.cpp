@@ -25,8 +25,8 @@ bool has_words(const DrawingList& list, const std::string& words) {
 
 std::vector<int> frames_of(const FrameList& list, Passage passage, int from, int to) {
     std::vector<int> frames;
-    for (int i = 0; i < static_cast<int>(list.moments.size()); ++i) {
-        const Moment& m = list.moments[i];
+    for (int i = 0; i < static_cast<int>(list.instants.size()); ++i) {
+        const Instant& m = list.instants[i];
         if (m.passage == passage && m.from == from && m.to == to) frames.push_back(i);
     }
     return frames;
@@ -72,8 +72,8 @@ TEST_CASE("the old tools go out of the picture, and the new ones come in with th
     const FrameList list = timeline(two.job, options);
     const std::vector<int> change = frames_of(list, Passage::change, 0, 1);
     REQUIRE(change.size() == 54);
-    CHECK(list.moments[change.front()].caption == "Take out: the punch vee-60.");
-    CHECK(list.moments[change.back()].caption == "Put in: the punch narrow.");
+    CHECK(list.instants[change.front()].caption == "Take out: the punch vee-60.");
+    CHECK(list.instants[change.back()].caption == "Put in: the punch narrow.");
     CHECK_FALSE(has_words(draw_frame(two.job, options, list, change.front()), "punch: narrow"));
     CHECK(has_words(draw_frame(two.job, options, list, change.back()), "punch: narrow"));
     CHECK(has_words(draw_frame(two.job, options, list, change.back()), "die: two-way"));  // it has stayed
@@ -92,13 +92,13 @@ TEST_CASE("words can be read in all that is between two strokes") {
     options.frames_per_second = 6.0;
     const FrameList list = timeline(two.job, options);
     bool slid_off = false, slid_in = false;
-    for (int i = 0; i < static_cast<int>(list.moments.size()); ++i) {
-        if (!between_strokes(list.moments[i].passage)) continue;
+    for (int i = 0; i < static_cast<int>(list.instants.size()); ++i) {
+        if (!between_strokes(list.instants[i].passage)) continue;
         CAPTURE(i);
         tests::check_words(draw_frame(two.job, options, list, i));
         slid_off =
-            slid_off || list.moments[i].caption.find("slid off along the bend line") != std::string::npos;
-        slid_in = slid_in || list.moments[i].caption.find("slide the strip in along") != std::string::npos;
+            slid_off || list.instants[i].caption.find("slid off along the bend line") != std::string::npos;
+        slid_in = slid_in || list.instants[i].caption.find("slide the strip in along") != std::string::npos;
     }
     CHECK(slid_off);
     CHECK(slid_in);

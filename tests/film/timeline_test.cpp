@@ -1,4 +1,4 @@
-// Moments of a film: in order, without jumps, with words that fit.
+// Instants of a film: in order, without jumps, with words that fit.
 
 #include "render/film/timeline.h"
 
@@ -20,7 +20,7 @@ namespace {
 
 int count(const FrameList& list, int stroke, Passage passage) {
     int n = 0;
-    for (const Moment& m : list.moments) n += m.stroke == stroke && m.passage == passage ? 1 : 0;
+    for (const Instant& m : list.instants) n += m.stroke == stroke && m.passage == passage ? 1 : 0;
     return n;
 }
 
@@ -32,14 +32,14 @@ TEST_CASE("a film lasts as long as was asked for") {
     const FrameList list = timeline(two.job, options);
     // Set up and lay in, two strokes, from one to the other without other tools, and the end.
     const double between = 1.8 + 1.1 + (6.0 - 1.8) + 0.9;
-    CHECK(std::abs(static_cast<int>(list.moments.size()) - 30.0 * (8.0 + between + 8.0)) <= 8);
+    CHECK(std::abs(static_cast<int>(list.instants.size()) - 30.0 * (8.0 + between + 8.0)) <= 8);
     CHECK(count(list, 0, Passage::turn) == 66);
     CHECK(count(list, 1, Passage::turn) == 0);
     CHECK(count(list, 0, Passage::change) == 54);  // once, at the beginning
     CHECK(count(list, 0, Passage::dwell) == 15);
     options.seconds_per_stroke = 4.0;
     options.frames_per_second = 10.0;
-    CHECK(std::abs(static_cast<int>(timeline(two.job, options).moments.size()) - 10.0 * (8.0 + between)) <=
+    CHECK(std::abs(static_cast<int>(timeline(two.job, options).instants.size()) - 10.0 * (8.0 + between)) <=
           8);
     options.cards = Cards::shown;
     CHECK(count(timeline(two.job, options), 0, Passage::title) == 40);
@@ -50,7 +50,7 @@ TEST_CASE("the free strip is held for a second and a half when nothing moves any
     const TwoStrokes two;
     const FrameList list = timeline(two.job, {});
     int still = 0;
-    for (const Moment& m : list.moments)
+    for (const Instant& m : list.instants)
         still +=
             m.stroke == 0 && m.passage == Passage::free && m.punch_travel == -list.looks[0].raised ? 1 : 0;
     CHECK(still >= 45);
@@ -60,7 +60,7 @@ TEST_CASE("the ram comes down much faster than it presses") {
     const TwoStrokes two;
     const FrameList list = timeline(two.job, {});
     double approach = 0.0, press = 0.0, last = 1e9;
-    for (const Moment& m : list.moments) {
+    for (const Instant& m : list.instants) {
         if (m.stroke != 0 || !in_a_stroke(m.passage)) continue;
         const double travel = m.punch_travel.value_or(state_at(two.lip, m.at).travel);
         if (last < 1e8 && m.passage == Passage::approach) approach = std::max(approach, travel - last);
@@ -75,7 +75,7 @@ TEST_CASE("a stroke's moments run from the first state to the last, never back")
     const FrameList list = timeline(two.job, {});
     double last = 0.0;
     bool loaded_seen = false;
-    for (const Moment& m : list.moments) {
+    for (const Instant& m : list.instants) {
         if (m.stroke != 0 || !in_a_stroke(m.passage)) continue;
         CHECK(m.at >= last);
         if (m.passage == Passage::press) CHECK(m.at - last < 2.0);
@@ -90,7 +90,7 @@ TEST_CASE("the punch comes down, and goes up again, without a jump") {
     const TwoStrokes two;
     const FrameList list = timeline(two.job, {});
     double last = -list.looks[0].raised;
-    for (const Moment& m : list.moments) {
+    for (const Instant& m : list.instants) {
         if (m.stroke != 0 || !in_a_stroke(m.passage)) continue;
         const double travel = m.punch_travel.value_or(state_at(two.lip, m.at).travel);
         CHECK(std::abs(travel - last) < 0.1 * list.looks[0].raised);
@@ -104,7 +104,7 @@ TEST_CASE("captions tell the angles under load and free") {
     const FrameList list = timeline(two.job, {});
     std::string free;
     std::string turn, set_up, lay_in;
-    for (const Moment& m : list.moments) {
+    for (const Instant& m : list.instants) {
         if (m.stroke == 0 && m.passage == Passage::free) free = m.caption;
         if (m.passage == Passage::turn) turn = m.caption;
         if (m.passage == Passage::change) set_up = m.caption;
@@ -126,7 +126,7 @@ TEST_CASE("words can be read in every part of a film") {
         FilmOptions options;
         options.size = size;
         const FrameList list = timeline(two.job, options);
-        for (int i = 0; i < static_cast<int>(list.moments.size()); i += 7) {
+        for (int i = 0; i < static_cast<int>(list.instants.size()); i += 7) {
             CAPTURE(size.width);
             CAPTURE(i);
             tests::check_words(draw_frame(two.job, options, list, i));
@@ -139,11 +139,11 @@ TEST_CASE("a springback drawn larger has its true size again before the part is 
     FilmOptions options;
     options.springback_scale = 6.0;
     const FrameList list = timeline(two.job, options);
-    for (std::size_t i = 0; i < list.moments.size(); ++i) {
-        const Moment& m = list.moments[i];
+    for (std::size_t i = 0; i < list.instants.size(); ++i) {
+        const Instant& m = list.instants[i];
         if (m.passage == Passage::retract) CHECK(m.springback_scale == 6.0);
         if (m.passage < Passage::retract || m.passage > Passage::free) CHECK(m.springback_scale == 1.0);
-        if (m.passage == Passage::free && list.moments[i + 1].passage == Passage::away)
+        if (m.passage == Passage::free && list.instants[i + 1].passage == Passage::away)
             CHECK(m.springback_scale == doctest::Approx(1.0));
     }
 }
@@ -159,7 +159,7 @@ TEST_CASE("over strokes that are left out no part is carried: it is taken away, 
     CHECK(count(list, 1, Passage::change) > 0);
     bool told = false;
     for (const Text& text :
-         tests::words_of(draw_frame(two.job, {}, list, static_cast<int>(list.moments.size()) - 1)))
+         tests::words_of(draw_frame(two.job, {}, list, static_cast<int>(list.instants.size()) - 1)))
         told = told || text.words == "step 3 of 4";
     CHECK(told);
 }
@@ -168,11 +168,11 @@ TEST_CASE("an interference is shown in its states only") {
     TwoStrokes two;
     two.job.strokes[0].interferences = {{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 20}};
     const FrameList list = timeline(two.job, {});
-    for (int i = 0; i < static_cast<int>(list.moments.size()); i += 5) {
+    for (int i = 0; i < static_cast<int>(list.instants.size()); i += 5) {
         bool shown = false;
         for (const Text& text : tests::words_of(draw_frame(two.job, {}, list, i)))
             shown = shown || text.words == "interference 0.42 mm";
-        const Moment& m = list.moments[i];
+        const Instant& m = list.instants[i];
         CHECK(shown == (m.stroke == 0 && in_a_stroke(m.passage) && m.at >= 10.0 && m.at <= 20.0));
     }
 }
@@ -185,7 +185,7 @@ TEST_CASE("a stroke that was not solved to its end is shown as far as it came") 
     CHECK(count(list, 0, Passage::press) > 0);
     CHECK(count(list, 0, Passage::retract) == 0);
     CHECK_FALSE(list.looks[0].bends[0].free);
-    tests::check_words(draw_frame(two.job, {}, list, static_cast<int>(list.moments.size()) - 1));
+    tests::check_words(draw_frame(two.job, {}, list, static_cast<int>(list.instants.size()) - 1));
 }
 
 TEST_CASE("the springback of a bend that closes is told as such") {
@@ -195,7 +195,7 @@ TEST_CASE("the springback of a bend that closes is told as such") {
     two.job.strokes[0].bends[0].free = 1.52;
     const FrameList list = timeline(two.job, {});
     std::string free;
-    for (const Moment& m : list.moments)
+    for (const Instant& m : list.instants)
         if (m.passage == Passage::free) free = m.caption;
     CHECK(free.find("closes") != std::string::npos);
     CHECK(free.find("springback \u22121.1\u00b0") != std::string::npos);
@@ -231,7 +231,7 @@ TEST_CASE("a film that cannot be is an error with a name") {
     CHECK_THROWS_AS(timeline(two.job, {}), OutOfRange);
     two.job.strip_width = 20.0;
     const FrameList list = timeline(two.job, {});
-    CHECK_THROWS_AS(draw_frame(two.job, {}, list, static_cast<int>(list.moments.size())), OutOfRange);
+    CHECK_THROWS_AS(draw_frame(two.job, {}, list, static_cast<int>(list.instants.size())), OutOfRange);
 }
 
 TEST_CASE("an interference is where it is in each of its states") {
@@ -240,15 +240,15 @@ TEST_CASE("an interference is where it is in each of its states") {
     hit.in_states = {{{1.0, 7.0}, 0.10}, {{2.0, 7.0}, 0.20}, {{3.0, 7.0}, 0.30}};
     two.job.strokes[0].interferences = {hit};
     const FrameList list = timeline(two.job, {});
-    Moment moment;
-    moment.stroke = 0;
-    moment.passage = Passage::press;
+    Instant instant;
+    instant.stroke = 0;
+    instant.passage = Passage::press;
     for (const auto& [at, depth] : {std::pair<double, const char*>(10.0, "interference 0.10 mm"),
                                     {10.8, "interference 0.20 mm"},
                                     {12.0, "interference 0.30 mm"}}) {
-        moment.at = at;
+        instant.at = at;
         bool shown = false;
-        for (const Text& text : tests::words_of(draw_moment(two.job, {}, list, moment)))
+        for (const Text& text : tests::words_of(draw_instant(two.job, {}, list, instant)))
             shown = shown || text.words == depth;
         CHECK(shown);
     }
@@ -258,8 +258,8 @@ TEST_CASE("between two frames of a passage everything is between them") {
     const TwoStrokes two;
     const FrameList list = timeline(two.job, {});
     const auto first = [&](Passage passage) {
-        for (std::size_t i = 0; i < list.moments.size(); ++i)
-            if (list.moments[i].passage == passage && list.moments[i + 1].passage == passage)
+        for (std::size_t i = 0; i < list.instants.size(); ++i)
+            if (list.instants[i].passage == passage && list.instants[i + 1].passage == passage)
                 return static_cast<double>(i);
         return -1.0;
     };
@@ -267,9 +267,9 @@ TEST_CASE("between two frames of a passage everything is between them") {
          {Passage::approach, Passage::press, Passage::retract, Passage::free, Passage::away, Passage::turn}) {
         const double i = first(passage);
         REQUIRE(i >= 0.0);
-        const Moment& a = list.moments[static_cast<std::size_t>(i)];
-        const Moment& b = list.moments[static_cast<std::size_t>(i) + 1];
-        const Moment m = moment_at(list, i + 0.25);
+        const Instant& a = list.instants[static_cast<std::size_t>(i)];
+        const Instant& b = list.instants[static_cast<std::size_t>(i) + 1];
+        const Instant m = instant_at(list, i + 0.25);
         CHECK(m.at == doctest::Approx(0.75 * a.at + 0.25 * b.at));
         CHECK(m.part == doctest::Approx(0.75 * a.part + 0.25 * b.part));
         if (a.punch_travel)
@@ -278,8 +278,8 @@ TEST_CASE("between two frames of a passage everything is between them") {
     }
     // From one passage to the next nothing is blended, and outside there is nothing.
     double end = first(Passage::press);
-    while (list.moments[static_cast<std::size_t>(end) + 1].passage == Passage::press) end += 1.0;
-    CHECK(moment_at(list, end + 0.5).at == list.moments[static_cast<std::size_t>(end)].at);
-    CHECK(moment_at(list, -3.0).part == list.moments.front().part);
-    CHECK(moment_at(list, 1e9).at == list.moments.back().at);
+    while (list.instants[static_cast<std::size_t>(end) + 1].passage == Passage::press) end += 1.0;
+    CHECK(instant_at(list, end + 0.5).at == list.instants[static_cast<std::size_t>(end)].at);
+    CHECK(instant_at(list, -3.0).part == list.instants.front().part);
+    CHECK(instant_at(list, 1e9).at == list.instants.back().at);
 }

@@ -2,8 +2,7 @@
 //
 // Here    the laws' own formulas are the reference: flow_point.
 // Allowed stress 1e-6, slope 1e-3 of the law's (far from it at p = 0, where a Swift law of small e0 is steep:
-// 1e-2),
-//         integral's difference quotient 1e-6. Measured: printed.
+//         1e-2), integral's difference quotient 1e-6. Measured: printed.
 
 #include "sim/material/flow_curve.h"
 

@@ -3,8 +3,7 @@
 //
 // Here    central differences over 2e-6 of stretch and of curvature times thickness.
 // Allowed N, M 1e-5 of the yield force and moment, tangents 1e-3 of the elastic ones (a layer that begins to
-// flow
-//         within the difference puts its share on the latter). Measured: printed.
+//         flow within the difference puts its share on the latter). Measured: printed.
 
 #include "sim/material/section.h"
 
@@ -108,8 +107,8 @@ TEST_SUITE("material") {
     TEST_CASE("a section that is let go carries nothing") {
         Section s(card_with(Swift{520.0, 0.006, 0.22}));
         for (const std::vector<double>& p : to_and_fro) s.bend(p[0], p[1]);
-        const FreeSection free = let_go(s.law, s.layers.height.data(), s.layers.weight.data(), count,
-                                        s.history.data(), 1.001, -0.05);
+        const FreeSection free = release(s.law, s.layers.height.data(), s.layers.weight.data(), count,
+                                         s.history.data(), 1.001, -0.05);
         REQUIRE(free.solved);
         const SectionResponse r = s.at(free.G, free.k);
         const double N0 = s.law.plane_strain_yield() * thickness;

@@ -1,8 +1,8 @@
 // The cards against the standards' ranges: strength from the card's own flow curve, modulus, elongation.
 //
 // Here    tensile strength is the greatest engineering stress of the flow curve, where d sigma / d eps =
-// sigma;
-//         the cards' sources say what they were made from, so that this shows that they were made right.
+//         sigma; the cards' sources say what they were made from, so that this shows that they were made
+//         right.
 
 #include <doctest/doctest.h>
 

@@ -52,8 +52,10 @@ TEST_SUITE("outside") {
     // M = Y' T^2/4 (1 - (k_e/k)^2/3),  k_e = 2 Y'/(E' T),  k_free = k - 12 M/(E' T^3)
     //
     // Source  textbook of plasticity: R. Hill, The Mathematical Theory of Plasticity, Oxford 1950 (from
-    // memory). Here    plane strain, as above. Holds   strains small against 1: k T < 0.02 here. Allowed 0.2
-    // per cent; measured 0.05 in the moment, 0.14 in the curvature that stays, with 41 layers.
+    //         memory).
+    // Here    plane strain, as above.
+    // Holds   strains small against 1: k T < 0.02 here.
+    // Allowed 0.2 per cent; measured 0.05 in the moment, 0.14 in the curvature that stays, with 41 layers.
     TEST_CASE("a perfectly plastic strip carries and keeps what the closed form says") {
         const double T = 1.0, E = 200e3, Y = 300.0;
         const Card card = perfectly_plastic(E, Y);
@@ -105,9 +107,8 @@ TEST_SUITE("outside") {
     // height k T^2/8 towards the concave side.
     //
     // Source  R. Hill, The Mathematical Theory of Plasticity, Oxford 1950, bending of a wide sheet (from
-    // memory).
-    //         The reference height follows from its fibre without stretch, of radius (a + b)/2: by the
-    //         constant volume, the squared stretch 1 + k^2 T^2/4 - 2 z k is 1 there.
+    //         memory). The reference height follows from its fibre without stretch, of radius (a + b)/2: by
+    //         the constant volume, the squared stretch 1 + k^2 T^2/4 - 2 z k is 1 there.
     // Here    Y/E = 1.5e-5 for rigid, 64 layers.
     // Allowed moment 0.3 per cent, thickness 1e-3 T, height 2e-3 T; measured 0.22, 9e-4, 1.2e-3.
     TEST_CASE("a rigid-plastic strip keeps its thickness and moment at large strain") {

@@ -1,6 +1,8 @@
 // Decks for CalculiX, a general-purpose finite-element solver, and what it answers.
 //
-// Plane strain, eight-node elements of reduced integration (CPE8R). Units  mm, N, MPa; 1 mm of width.
+// Plane strain, eight-node elements of reduced integration (CPE8R).
+//
+// Units  mm, N, MPa; 1 mm of width.
 
 #pragma once
 

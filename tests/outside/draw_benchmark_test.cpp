@@ -9,8 +9,7 @@
 //         memory, as are the orders: walls curl; aluminium springs back more than mild steel; a holder that
 //         presses harder leaves less.
 // Here    the holder's force shared by both sides; r-values the mean of three directions; friction 0.1 with
-// the
-//         cylinder, where none is given; 11 layers.
+//         the cylinder, where none is given; 11 layers.
 
 #include <doctest/doctest.h>
 
@@ -65,8 +64,7 @@ struct Drawn {
 // before.
 //
 // Source  bending under tension over a radius: Z. Marciniak, J. L. Duncan & S. J. Hu, Mechanics of Sheet
-// Metal
-//         Forming, 2nd ed., Oxford 2002, ch. 10 (from memory).
+//         Metal Forming, 2nd ed., Oxford 2002, ch. 10 (from memory).
 double force_by_hand(const material::Card& card, double t, double mu, double holder_kN) {
     const double r = card.r_value, wide = (1.0 + r) / std::sqrt(1.0 + 2.0 * r), R = 5.0 + 0.5 * t;
     const auto m = [&](double hoop) {

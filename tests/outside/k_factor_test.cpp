@@ -3,8 +3,7 @@
 // Here    ours is a strip of the row's metal in pure bending to the row's inside radius: the share of the
 //         thickness at which the length is that of the blank (k_factor_of). Nothing about it is put in.
 // Allowed 0.05, a twelfth of the thickness in the length of a right-angled bend. Rules with steps are looked
-// at
-//         in the middle of each step.
+//         at in the middle of each step.
 
 #include <doctest/doctest.h>
 

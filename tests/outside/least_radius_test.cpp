@@ -3,9 +3,8 @@
 //   R/T = 0.5/r - 1 with the reduction of area r: the outer fibre is stretched by as much as r says.
 //
 // Here    overbend has no limit of its own for a radius: what it gives is the outer fibre's strain. The
-// formula is
-//         held against that strain directly, with the fibre's reduction 1 - exp(-strain). Of the tables the
-//         order is checked: stronger strip is allowed no more strain in the outer fibre.
+//         formula is held against that strain directly, with the fibre's reduction 1 - exp(-strain). Of the
+//         tables the order is checked: stronger strip is allowed no more strain in the outer fibre.
 // Allowed 10 per cent for the formula, which leaves the neutral layer in the middle.
 
 #include <doctest/doctest.h>

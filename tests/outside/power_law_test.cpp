@@ -3,11 +3,9 @@
 //   M = K' T^(n+2) k^n / ((n+2) 2^(n+1)),  K' = K (2/sqrt3)^(n+1),  k_free = k - 12 M/(E' T^3)
 //
 // Source  W. F. Hosford & R. M. Caddell, Metal Forming (from memory); the metals' K and n: S. Kalpakjian & S.
-// R.
-//         Schmid, Manufacturing Engineering and Technology, table 2.3 (from memory; handbook.csv).
+//         R. Schmid, Manufacturing Engineering and Technology, table 2.3 (from memory; handbook.csv).
 // Here    nu is nearly 0.5, so that elastic strain keeps the volume as plastic strain does, as the formula
-// has it;
-//         surface strains of 2.5 per cent, small against 1. Moduli of the metal's kind, from memory.
+//         has it; surface strains of 2.5 per cent, small against 1. Moduli of the metal's kind, from memory.
 // Allowed 2 per cent in the moment, 5 per cent in what springs back.
 
 #include <doctest/doctest.h>

@@ -37,8 +37,8 @@ TEST_SUITE("outside") {
             return About{"springs", "Bhandari, ex. 10.1", id, of, unit};
         };
         const SpringWire wire{"cold drawn, 1090 MPa", 1090.0, 0.0, 0.5, 12.5, 81370.0, 0.5};
-        SpringWish wish;
-        wish.force_end = 1250.0, wish.travel = 30.0, wish.index = 6.0, wish.gap = 1.0;
+        SpringRequest request;
+        request.force_end = 1250.0, request.travel = 30.0, request.index = 6.0, request.gap = 1.0;
         const auto wire_needed = [&](double load) {
             const double at_one = shear_stress({1.0, 6.0, 1.0, wire.shear_modulus}, load);
             return std::sqrt(at_one / (wire.allowed * wire.strength(1.0)));
@@ -51,7 +51,7 @@ TEST_SUITE("outside") {
             if (sold == 0.0 && d >= wire_needed(1250.0)) sold = d;
         compare(about("SPR-BH-wire", "wire, as sold", "mm"), printed.number(1), sold, absolute(1e-9));
 
-        const ChosenSpring s = spring_of(wish, wire, sold, 6.0 * sold);
+        const ChosenSpring s = spring_of(request, wire, sold, 6.0 * sold);
         compare(about("SPR-BH-mean", "mean diameter", "mm"), handbook_row("SPR-BH-mean").number(),
                 s.spring.coil_diameter, absolute(1e-9));
         compare(about("SPR-BH-active", "active turns", ""), handbook_row("SPR-BH-active").number(),

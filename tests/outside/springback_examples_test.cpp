@@ -7,8 +7,7 @@
 //         the curvature 1/R with that R. Formulas with Y and E alone are a narrow strip, free across its
 //         width.
 // Allowed what the example prints; where the strip is thick for its radius (T/R above 0.1), the large
-// strain's
-//         share on top: 0.2 per cent.
+//         strain's share on top: 0.2 per cent.
 
 #include <doctest/doctest.h>
 

@@ -3,10 +3,9 @@
 //
 // Source  Tabellenbuch Metall, page on blanks and springback (values seen; the heading r2/s from memory).
 // Here    a strip in pure bending to the inside radius r2; both angles are those of the same arc, so the
-// factor is
-//         the quotient of the curvatures. DC01 by two flow curves known from elsewhere: the perfectly plastic
-//         one of 220 MPa, and the card dc01 as it comes. The other rows are of tempers that the page does not
-//         state: they are looked at as an order, and nothing is fitted to them.
+//         factor is the quotient of the curvatures. DC01 by two flow curves known from elsewhere: the
+//         perfectly plastic one of 220 MPa, and the card dc01 as it comes. The other rows are of tempers that
+//         the page does not state: they are looked at as an order, and nothing is fitted to them.
 // Allowed 0.02 for DC01.
 
 #include <doctest/doctest.h>

@@ -2,7 +2,9 @@
 //
 // Half of the symmetric strip, 8 CPE8R elements through its thickness; the nose's and the shoulder's arcs are
 // patches of elements all of whose nodes are held or moved; surface-to-surface penalty contact with friction.
-// Travel counts from first touch. Units  mm, N per mm of width, degrees.
+// Travel counts from first touch.
+//
+// Units  mm, N per mm of width, degrees.
 
 #pragma once
 

@@ -7,8 +7,7 @@
 //         matrices of full severity, from memory. Each row sums to 1, since white stays white: checked.
 // Here    applied to linear light, results held to 0 to 1.
 // Allowed a distance of 8 in CIELAB between what must be told apart (2 is just seen), 20 between the ends of
-// a
-//         scale; tools are hatched in different directions besides.
+//         a scale; tools are hatched in different directions besides.
 
 #include <doctest/doctest.h>
 

@@ -43,7 +43,7 @@ StageInfo plain() {
 
 struct Golden {
     std::string name;
-    double moment;
+    double instant;
     StageInfo info;
 };
 
@@ -80,7 +80,7 @@ const stroke::Recording& recording() {
 }
 
 DrawingList list_of(const Golden& g) {
-    return draw_stage(recording(), g.moment, g.info, size);
+    return draw_stage(recording(), g.instant, g.info, size);
 }
 
 std::string path_of(const Golden& g) {

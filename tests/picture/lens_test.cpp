@@ -171,8 +171,8 @@ TEST_CASE("the magnifier is shown when asked for, says how large, and stays whil
         fixed(view.lens->magnification,
               view.lens->magnification == std::floor(view.lens->magnification) ? 0 : 1) +
         " times as large";
-    for (const double moment : {0.0, 12.0, held, released})
-        CHECK(says(draw_stage(r, moment, info, size, view), times));
+    for (const double instant : {0.0, 12.0, held, released})
+        CHECK(says(draw_stage(r, instant, info, size, view), times));
     info.lens = Lens::hidden;
     CHECK_FALSE(says(draw_stage(r, held, info, size, view), times));
     info.lens = Lens::shown;

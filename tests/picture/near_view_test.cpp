@@ -53,9 +53,9 @@ TEST_CASE("from nearer and from aside, names and magnifier keep to the picture's
             if (near.lens) CHECK_FALSE(overlap(label.box, near.lens->box));
         }
         if (near.lens) CHECK(holds(near.stage, near.lens->box));
-        for (const double moment : {0.0, 12.0, 25.0, 28.0}) {
-            CAPTURE(moment);
-            tests::check_words(draw_stage(r, moment, info(), size, near));
+        for (const double instant : {0.0, 12.0, 25.0, 28.0}) {
+            CAPTURE(instant);
+            tests::check_words(draw_stage(r, instant, info(), size, near));
         }
     }
     const View same = zoomed(r, fitted, {}, size, options(), Names::placed_anew);
@@ -105,12 +105,12 @@ TEST_CASE("an interference beyond what is seen stands at the stage's edge and sa
 
 TEST_CASE("a place on the strip is found again, with its layer") {
     const stroke::Recording r = synthetic_recording();
-    for (const double moment : {0.0, 14.3, 25.0}) {
-        const stroke::State s = state_at(r, moment);
+    for (const double instant : {0.0, 14.3, 25.0}) {
+        const stroke::State s = state_at(r, instant);
         for (const double at : {0.6, 9.0, 17.9, 18.4, 26.0, 41.0}) {
             const Station cut = station_at(r, s, at);
             for (int k = 0; k < r.layers(); ++k) {
-                CAPTURE(moment);
+                CAPTURE(instant);
                 CAPTURE(at);
                 CAPTURE(k);
                 const double height = 0.5 * (cut.edge[k] + cut.edge[k + 1]);

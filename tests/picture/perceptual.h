@@ -1,9 +1,8 @@
 // How different two pictures look: both softened a little and compared pixel by pixel in CIELAB.
 //
 // Softening  [1 2 1] / 4 across and down, four times: a blur of 1.4 pixels (standard deviation), as the eye
-// blurs
-//            what it looks at from where the whole picture is seen. It takes the edge off edges that another
-//            release of the painting libraries smooths otherwise.
+//            blurs what it looks at from where the whole picture is seen. It takes the edge off edges that
+//            another release of the painting libraries smooths otherwise.
 // Distance   CIE 1976: 2 is just seen side by side, 5 at once.
 // Alpha      pictures with alpha are laid on white and on black, and the larger distance counts.
 

@@ -19,8 +19,8 @@ using overbend::tests::words_of;
 
 namespace {
 
-constexpr double held_moment = 25.0;
-constexpr double free_moment = 28.0;
+constexpr double held_instant = 25.0;
+constexpr double free_instant = 28.0;
 
 StageInfo plain_info() {
     StageInfo info;
@@ -45,13 +45,13 @@ StageInfo full_info() {
     info.bends = {{"lip", 18.0, 6.0, 1.62, 1.575}, {"outer root", 28.0, 2.0, 0.1, 0.05}};
     info.interferences = {{{6.0, 7.0}, 0.42, "flange and punch"}, {{-5.0, 6.0}, 0.13, "flange and holder"}};
     info.least_clearance = 12.34;
-    info.ghost = held_moment;
+    info.ghost = held_instant;
     return info;
 }
 
 }  // namespace
 
-TEST_CASE("the same moment gives the same list") {
+TEST_CASE("the same instant gives the same list") {
     const stroke::Recording r = synthetic_recording();
     const std::string once = as_text(draw_stage(r, 16.4, plain_info(), {1280, 720}));
     CHECK(once == as_text(draw_stage(r, 16.4, plain_info(), {1280, 720})));
@@ -63,19 +63,19 @@ TEST_CASE("words are large enough, apart, and inside the picture") {
     for (const PictureSize size : {PictureSize{1280, 720}, PictureSize{1920, 1080}, PictureSize{1024, 768},
                                    PictureSize{1080, 1080}, PictureSize{1080, 1920}, PictureSize{320, 180}})
         for (const StageInfo& given : {plain_info(), full_info()})
-            for (const double moment : {0.0, 3.7, 16.4, held_moment, 26.5, free_moment}) {
+            for (const double instant : {0.0, 3.7, 16.4, held_instant, 26.5, free_instant}) {
                 StageInfo info = given;
-                info.colouring = moment > 20.0 ? Colouring::plastic_strain : Colouring::hoop_stress;
+                info.colouring = instant > 20.0 ? Colouring::plastic_strain : Colouring::hoop_stress;
                 CAPTURE(size.width);
                 CAPTURE(size.height);
-                CAPTURE(moment);
-                check_words(draw_stage(r, moment, info, size));
+                CAPTURE(instant);
+                check_words(draw_stage(r, instant, info, size));
             }
 }
 
 TEST_CASE("the picture says force, travel and angle with their units") {
     const stroke::Recording r = synthetic_recording();
-    const DrawingList list = draw_stage(r, held_moment, plain_info(), {1280, 720});
+    const DrawingList list = draw_stage(r, held_instant, plain_info(), {1280, 720});
     std::set<std::string> words;
     for (const Text& text : words_of(list)) words.insert(text.words);
     CHECK(words.count("1.42 kN"));  // 71 N/mm on 20 mm
@@ -85,13 +85,13 @@ TEST_CASE("the picture says force, travel and angle with their units") {
     CHECK(words.count("step 2 of 5"));
 }
 
-TEST_CASE("a moment, size or count that cannot be is an error with a name") {
+TEST_CASE("an instant, size or count that cannot be is an error with a name") {
     const stroke::Recording r = synthetic_recording();
     CHECK_THROWS_WITH_AS(draw_stage(r, 0.0, plain_info(), {0, 720}), doctest::Contains("0 x 720 px"),
                          OutOfRange);
     CHECK_THROWS_AS(draw_stage(r, 0.0, plain_info(), {5000, 720}), OutOfRange);
     CHECK_THROWS_AS(draw_stage(r, 0.0, plain_info(), {320, 2160}), OutOfRange);
-    CHECK_THROWS_WITH_AS(draw_stage(r, 29.0, plain_info(), {1280, 720}), doctest::Contains("moment"),
+    CHECK_THROWS_WITH_AS(draw_stage(r, 29.0, plain_info(), {1280, 720}), doctest::Contains("instant"),
                          OutOfRange);
     CHECK_THROWS_AS(draw_stage(r, -0.1, plain_info(), {1280, 720}), OutOfRange);
     CHECK_THROWS_AS(draw_stage(stroke::Recording{}, 0.0, plain_info(), {1280, 720}), OutOfRange);

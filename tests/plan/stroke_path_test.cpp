@@ -37,7 +37,7 @@ TEST_CASE("a V stroke begins flat, and ends at its angle") {
     CHECK(start.right.at.y() == doctest::Approx(0.5));
     CHECK(start.right.at.x() == doctest::Approx(1.5));
     CHECK(end.right.turn() + end.left.turn() == doctest::Approx(p.loaded));
-    CHECK(at(p, let_go(p)).right.turn() == doctest::Approx(0.5 * p.free));
+    CHECK(at(p, free_at(p)).right.turn() == doctest::Approx(0.5 * p.free));
     CHECK(end.ram < start.ram);
 }
 
@@ -83,12 +83,12 @@ TEST_CASE("an offset's halves end a step apart, and keep level") {
 TEST_CASE("nothing moves faster than the bounds say") {
     const StrokePath p = vee();
     const PathSpeed bound = fastest(p);
-    const int moments = 2000;
-    for (int i = 0; i < moments; ++i) {
-        const PathPoint a = at(p, static_cast<double>(i) / moments), b = at(p, (i + 1.0) / moments);
-        CHECK((b.right.at - a.right.at).norm() * moments <= bound.shift);
-        CHECK(std::abs(b.right.turn() - a.right.turn()) * moments <= bound.turn);
-        CHECK(std::abs(b.ram - a.ram) * moments <= bound.ram);
+    const int instants = 2000;
+    for (int i = 0; i < instants; ++i) {
+        const PathPoint a = at(p, static_cast<double>(i) / instants), b = at(p, (i + 1.0) / instants);
+        CHECK((b.right.at - a.right.at).norm() * instants <= bound.shift);
+        CHECK(std::abs(b.right.turn() - a.right.turn()) * instants <= bound.turn);
+        CHECK(std::abs(b.ram - a.ram) * instants <= bound.ram);
     }
 }
 

@@ -1,5 +1,5 @@
 // Whether a half-formed strip has room, found by conservative advancement and remembered, against looking at
-// many moments and many points of its surface with the outlines' exact distance. Parts and tools are drawn at
+// many instants and many points of its surface with the outlines' exact distance. Parts and tools are drawn at
 // random.
 
 #include "sim/plan/stroke_room.h"
@@ -61,10 +61,10 @@ struct Least {
     double punch = 1e300, die = 1e300;
 };
 Least sampled(const Scene& scene, const Side& side, bool mirror, BendSet made) {
-    constexpr int moments = 240;
+    constexpr int instants = 240;
     Least least;
-    for (int m = 0; m <= moments; ++m) {
-        const PathPoint point = at(scene.path, static_cast<double>(m) / moments);
+    for (int m = 0; m <= instants; ++m) {
+        const PathPoint point = at(scene.path, static_cast<double>(m) / instants);
         const Frame& f = mirror ? point.left : point.right;
         for (int g = 0; g < side.groups(); ++g)
             for (const clearance::Convex& piece : pieces_of(side, g, made, scene.reach))

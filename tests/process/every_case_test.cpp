@@ -8,8 +8,7 @@
 //         force: 1e-4 along the ram, 1e-3 across it (where the hold of rigid modes has its share), and
 //         rounding between the contacts and the punch force that is told.
 // Measured work 0.04 to 0.21 per cent, 0.27 with the pad and 0.58 wiped; forces 7e-8 to 3e-5 along, up to
-// 4e-4
-//         across (the channel), 4e-16.
+//          4e-4 across (the channel), 4e-16.
 
 #include <doctest/doctest.h>
 

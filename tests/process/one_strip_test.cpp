@@ -28,7 +28,7 @@ TEST_CASE("a coined V comes out sharper than an air bent one and hardly springs 
     CHECK(std::abs(coined.free / degree - 90.0) < 1.5);
 }
 
-TEST_CASE("an offset's bends are alike, and its tools stand a whisker from the strip") {
+TEST_CASE("an offset's bends are alike, and its tools stand the initial gap from the strip") {
     const OffsetBend b = plain<OffsetBend>();
     const StripStroke s = offset_stroke(b);
     check_placed(s.scene);

@@ -141,14 +141,14 @@ TEST_CASE("a stroke that hits something says so, and marks the place in the pane
     check_legible(slide, 18.0, 15);
 }
 
-TEST_CASE("panels of a stroke are to one scale, and hold the whole strip at their moments") {
+TEST_CASE("panels of a stroke are to one scale, and hold the whole strip at their instants") {
     const stroke::Recording r = tests::synthetic_recording();
-    const double loaded = loaded_moment(r);
+    const double loaded = loaded_instant(r);
     CHECK(r.states[static_cast<std::size_t>(loaded)].phase == stroke::Phase::held);
     const Rect box{10.0, 20.0, 400.0, 300.0};
     const View view = choose_panel_view(r, {0.0, loaded}, box, 12.0);
-    for (const double moment : {0.0, loaded}) {
-        const stroke::State s = state_at(r, moment);
+    for (const double instant : {0.0, loaded}) {
+        const stroke::State s = state_at(r, instant);
         for (std::size_t i = 0; i < s.x.size(); ++i) {
             const Point p = view.on_picture({s.x[i], s.y[i]});
             CHECK(holds(box, {p.x(), p.y(), 0.0, 0.0}));
@@ -170,16 +170,16 @@ TEST_CASE("names in panels keep clear of the strip as it is seen, and so do the 
     int names = 0;
     for (const job::StepResult& step : job.steps) {
         const stroke::Recording& r = step.stroke.recording;
-        const double loaded = loaded_moment(r);
+        const double loaded = loaded_instant(r);
         const View view = choose_panel_view(r, {0.0, loaded}, layout.stage, u);
         std::vector<int> pressing;
         for (int t = 0; t < static_cast<int>(r.tools.size()); ++t)
             if (tool::presses(r.tools[t].role)) pressing.push_back(t);
-        for (const double moment : {0.0, loaded}) {
+        for (const double instant : {0.0, loaded}) {
             CAPTURE(step.name);
-            CAPTURE(moment);
-            const stroke::State s = state_at(r, moment);
-            const double travel = moment == 0.0 ? -panel_raise(r, view) : s.travel;
+            CAPTURE(instant);
+            const stroke::State s = state_at(r, instant);
+            const double travel = instant == 0.0 ? -panel_raise(r, view) : s.travel;
             const Swept strip = swept_in(s, r.thickness, view);
             const std::vector<ToolLabel> labels = place_labels(r, view, layout, {s, travel, pressing});
             CHECK(labels.size() == pressing.size());

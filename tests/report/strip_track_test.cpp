@@ -1,9 +1,8 @@
 // The strip in whole numbers against the shape that pictures are drawn from (render/picture/strip_shape.h).
 //
 // Allowed  a station within half a quantum of each coordinate; a point between two stations within `chord`
-// and the
-//          quantum of the chord between them; a colour within half a step of the mean it stands for, and
-//          within 4 steps of the layer where an interval is one of many.
+//          and the quantum of the chord between them; a colour within half a step of the mean it stands for,
+//          and within 4 steps of the layer where an interval is one of many.
 
 #include <doctest/doctest.h>
 

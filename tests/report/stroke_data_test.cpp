@@ -142,7 +142,7 @@ TEST_CASE("data: least clearance of every state") {
     });
 }
 
-TEST_CASE("data: the player's moments run from placed to free and only forwards in time") {
+TEST_CASE("data: the player's instants run from placed to free and only forwards in time") {
     for_every_stroke([](const RanJob&, const job::StepResult& step, const nlohmann::json& data) {
         const std::vector<int> rows = unpacked_rows(data["pace"]["keys"], 3);
         REQUIRE(rows.size() % 3 == 0);

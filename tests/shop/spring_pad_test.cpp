@@ -25,22 +25,23 @@ TEST_CASE("Wahl's factor and the shear stress") {
 // 20 turns in the wire's way: (6 + 2) x 4 = 32 solid; gaps of 0.5 between 8 turns: 7 x 0.5 = 3.5; 300 N over
 // 31.52 N/mm is 9.518 mm: 45.02 free.
 TEST_CASE("lengths of a spring") {
-    SpringWish wish;
-    wish.force_start = 300.0 - 31.5215 * 8.0, wish.force_end = 300.0, wish.travel = 8.0, wish.gap = 0.5;
-    const ChosenSpring s = spring_of(wish, spring_wires()[0], 4.0, 24.0);
+    SpringRequest request;
+    request.force_start = 300.0 - 31.5215 * 8.0, request.force_end = 300.0, request.travel = 8.0,
+    request.gap = 0.5;
+    const ChosenSpring s = spring_of(request, spring_wires()[0], 4.0, 24.0);
     CHECK(s.spring.turns == 6.0);
     CHECK(s.solid_length == Approx(32.0));
     CHECK(s.free_length == Approx(45.02).epsilon(1e-3));
     CHECK(s.installed_length == Approx(43.5));
     CHECK(s.slenderness == Approx(45.02 / 24.0).epsilon(1e-3));
-    CHECK(s.force_start == Approx(wish.force_start).epsilon(1e-3));
+    CHECK(s.force_start == Approx(request.force_start).epsilon(1e-3));
 }
 
-// Gaps by EN 13906-1 where the wish gives none: 6 (0.0015 x 24^2 / 4 + 0.1 x 4) = 3.696; 32 + 3.696 + 8.
+// Gaps by EN 13906-1 where the request gives none: 6 (0.0015 x 24^2 / 4 + 0.1 x 4) = 3.696; 32 + 3.696 + 8.
 TEST_CASE("least gaps between the turns") {
-    SpringWish wish;
-    wish.force_start = 300.0 - 31.5215 * 8.0, wish.force_end = 300.0, wish.travel = 8.0;
-    const ChosenSpring s = spring_of(wish, spring_wires()[0], 4.0, 24.0);
+    SpringRequest request;
+    request.force_start = 300.0 - 31.5215 * 8.0, request.force_end = 300.0, request.travel = 8.0;
+    const ChosenSpring s = spring_of(request, spring_wires()[0], 4.0, 24.0);
     CHECK(s.installed_length == Approx(43.696));
     CHECK(s.free_length == Approx(32.0 + 3.696 + 300.0 / 31.5215).epsilon(1e-3));
 }
@@ -48,49 +49,49 @@ TEST_CASE("least gaps between the turns") {
 // Wire of 4 mm: 2211 / 4^0.145 = 1808.4 MPa, of which 45 per cent may be shear: 813.8; oil-tempered
 // 1855 / 4^0.187 = 1431.4, 50 per cent: 715.7. Shigley, tables 10-4 and 10-6.
 TEST_CASE("what the wires bear") {
-    SpringWish wish;
-    wish.force_start = 50.0, wish.force_end = 300.0, wish.travel = 8.0;
+    SpringRequest request;
+    request.force_start = 50.0, request.force_end = 300.0, request.travel = 8.0;
     CHECK(spring_wires()[0].strength(4.0) == Approx(1808.4).epsilon(1e-4));
     CHECK(spring_wires()[1].strength(4.0) == Approx(1431.4).epsilon(1e-4));
-    CHECK(spring_of(wish, spring_wires()[0], 4.0, 24.0).allowed_stress == Approx(813.8).epsilon(1e-4));
-    CHECK(spring_of(wish, spring_wires()[1], 4.0, 24.0).allowed_stress == Approx(715.7).epsilon(1e-4));
+    CHECK(spring_of(request, spring_wires()[0], 4.0, 24.0).allowed_stress == Approx(813.8).epsilon(1e-4));
+    CHECK(spring_of(request, spring_wires()[1], 4.0, 24.0).allowed_stress == Approx(715.7).epsilon(1e-4));
 }
 
-TEST_CASE("random wishes: what is chosen does what was wished") {
+TEST_CASE("random requests: what is chosen does what was asked for") {
     std::mt19937 random(17);
     std::uniform_real_distribution<double> start(0.0, 600.0), more(50.0, 800.0), travel(2.0, 25.0);
     int found = 0;
     for (int i = 0; i < 200; ++i) {
-        SpringWish wish;
-        wish.force_start = start(random), wish.force_end = wish.force_start + more(random);
-        wish.travel = travel(random);
-        const std::optional<ChosenSpring> s = choose_spring(wish);
+        SpringRequest request;
+        request.force_start = start(random), request.force_end = request.force_start + more(random);
+        request.travel = travel(random);
+        const std::optional<ChosenSpring> s = choose_spring(request);
         if (!s) continue;
         ++found;
         const double rate = tool::spring_rate(s->spring);
         CHECK(s->rate == Approx(rate));
         CHECK(s->stress <= s->allowed_stress);
         CHECK(s->slenderness < buckles_from);
-        // no stiffer than wished, so that it presses at least so hard at the start; as hard at the end
-        CHECK(s->force_start >= wish.force_start - 1e-9);
+        // no stiffer than asked for, so that it presses at least so hard at the start; as hard at the end
+        CHECK(s->force_start >= request.force_start - 1e-9);
         CHECK((s->free_length - s->installed_length) * rate == Approx(s->force_start).epsilon(1e-9));
-        CHECK((s->free_length - s->installed_length + wish.travel) * rate == Approx(wish.force_end));
+        CHECK((s->free_length - s->installed_length + request.travel) * rate == Approx(request.force_end));
         // and not solid yet at the end
-        CHECK(s->installed_length - wish.travel > s->solid_length);
+        CHECK(s->installed_length - request.travel > s->solid_length);
     }
     CHECK(found > 150);
 }
 
 TEST_CASE("a lighter spring is not to be had in the series") {
-    SpringWish wish;
-    wish.force_start = 400.0, wish.force_end = 600.0, wish.travel = 10.0;
-    const std::optional<ChosenSpring> chosen = choose_spring(wish);
+    SpringRequest request;
+    request.force_start = 400.0, request.force_end = 600.0, request.travel = 10.0;
+    const std::optional<ChosenSpring> chosen = choose_spring(request);
     REQUIRE(chosen);
     for (const SpringWire& wire : spring_wires())
         for (const double d : wire_series()) {
             if (d < wire.least || d > wire.most) continue;
             for (double index = 4.0; index <= 12.0; index += 0.5) {
-                const ChosenSpring s = spring_of(wish, wire, d, index * d);
+                const ChosenSpring s = spring_of(request, wire, d, index * d);
                 const bool does = s.stress <= s.allowed_stress && s.slenderness < buckles_from &&
                                   s.spring.turns >= 2.0 && s.spring.turns <= 25.0;
                 if (does) CHECK(s.mass >= chosen->mass);
@@ -98,28 +99,28 @@ TEST_CASE("a lighter spring is not to be had in the series") {
         }
 }
 
-TEST_CASE("room, and wishes that cannot be") {
-    SpringWish wish;
-    wish.force_start = 400.0, wish.force_end = 600.0, wish.travel = 10.0;
-    const std::optional<ChosenSpring> free = choose_spring(wish);
+TEST_CASE("room, and requests that cannot be") {
+    SpringRequest request;
+    request.force_start = 400.0, request.force_end = 600.0, request.travel = 10.0;
+    const std::optional<ChosenSpring> free = choose_spring(request);
     REQUIRE(free);
-    wish.most_outside = 0.9 * (free->spring.coil_diameter + free->spring.wire);
-    const std::optional<ChosenSpring> slim = choose_spring(wish);
+    request.most_outside = 0.9 * (free->spring.coil_diameter + free->spring.wire);
+    const std::optional<ChosenSpring> slim = choose_spring(request);
     if (slim) {
-        CHECK(slim->spring.coil_diameter + slim->spring.wire <= wish.most_outside);
+        CHECK(slim->spring.coil_diameter + slim->spring.wire <= request.most_outside);
         CHECK(slim->mass >= free->mass);
     }
-    wish.most_outside = 1e9, wish.most_length = 0.9 * free->installed_length;
-    const std::optional<ChosenSpring> low = choose_spring(wish);
+    request.most_outside = 1e9, request.most_length = 0.9 * free->installed_length;
+    const std::optional<ChosenSpring> low = choose_spring(request);
     REQUIRE(low);
-    CHECK(low->installed_length <= wish.most_length);
+    CHECK(low->installed_length <= request.most_length);
     CHECK(low->mass >= free->mass);
-    wish.most_length = 5.0;  // less than its travel
-    CHECK_FALSE(choose_spring(wish));
-    wish.most_length = 1e9, wish.most_outside = 3.0;
-    CHECK_FALSE(choose_spring(wish));
-    wish.force_end = 400.0;
-    CHECK_THROWS_AS(choose_spring(wish), OutOfRange);
-    wish.force_end = 500.0, wish.travel = 0.0;
-    CHECK_THROWS_AS(choose_spring(wish), OutOfRange);
+    request.most_length = 5.0;  // less than its travel
+    CHECK_FALSE(choose_spring(request));
+    request.most_length = 1e9, request.most_outside = 3.0;
+    CHECK_FALSE(choose_spring(request));
+    request.force_end = 400.0;
+    CHECK_THROWS_AS(choose_spring(request), OutOfRange);
+    request.force_end = 500.0, request.travel = 0.0;
+    CHECK_THROWS_AS(choose_spring(request), OutOfRange);
 }

@@ -14,7 +14,7 @@ namespace overbend::tests {
 struct StagedStroke {
     const stroke::Recording* recording = nullptr;
     picture::StageInfo info;  // with the angles, which are told once they have come to be
-    double loaded_at = 0.0;   // the moment at the stop
+    double loaded_at = 0.0;   // the instant at the stop
     double free_at = 0.0;     // the last one
 };
 
@@ -65,17 +65,17 @@ struct StageJob {
     }
 };
 
-// The information at a moment: what comes after the stop has its ghost, and angles are told once they have
+// The information at an instant: what comes after the stop has its ghost, and angles are told once they have
 // come to be.
-inline picture::StageInfo info_at(const StagedStroke& stroke, double moment) {
+inline picture::StageInfo info_at(const StagedStroke& stroke, double instant) {
     picture::StageInfo info = stroke.info;
-    if (moment > stroke.loaded_at) info.ghost = stroke.loaded_at;
+    if (instant > stroke.loaded_at) info.ghost = stroke.loaded_at;
     for (picture::BendMark& bend : info.bends) {
         const auto angle_at = [&](double when) {
             return measured(*stroke.recording, picture::state_at(*stroke.recording, when), bend).angle;
         };
-        if (moment >= stroke.loaded_at) bend.loaded = angle_at(stroke.loaded_at);
-        if (moment >= stroke.free_at) bend.free = angle_at(stroke.free_at);
+        if (instant >= stroke.loaded_at) bend.loaded = angle_at(stroke.loaded_at);
+        if (instant >= stroke.free_at) bend.free = angle_at(stroke.free_at);
     }
     return info;
 }

@@ -52,13 +52,13 @@ StageInfo with_look(StageInfo info, const Look& look) {
     return info;
 }
 
-void check_moment(const StagedStroke& stroke, double moment, const Look& look, const PictureSize& size,
-                  const View& view, std::optional<double> punch_travel) {
-    CAPTURE(moment);
-    StageInfo info = with_look(info_at(stroke, moment), look);
+void check_instant(const StagedStroke& stroke, double instant, const Look& look, const PictureSize& size,
+                   const View& view, std::optional<double> punch_travel) {
+    CAPTURE(instant);
+    StageInfo info = with_look(info_at(stroke, instant), look);
     info.caption = "Press: the punch goes down and bends the strip.";
     info.punch_travel = punch_travel;
-    const DrawingList list = draw_stage(*stroke.recording, moment, info, size, view);
+    const DrawingList list = draw_stage(*stroke.recording, instant, info, size, view);
     check_words(list, 6);
     check_uncovered(list);
     // What lies below words is the same at all sizes but for where there was room for them.
@@ -92,11 +92,11 @@ void check_job(const StageJob& job) {
                 CAPTURE(stroke.info.step_name);
                 const View view = choose_view(*stroke.recording, size, with_look(stroke.info, look));
                 check_lens(stroke, view);
-                check_moment(stroke, 0.0, look, size, view, -raised_by(*stroke.recording, view));
+                check_instant(stroke, 0.0, look, size, view, -raised_by(*stroke.recording, view));
                 for (const double part : {0.45, 1.0})
-                    check_moment(stroke, part * stroke.loaded_at, look, size, view, {});
-                check_moment(stroke, 0.5 * (stroke.loaded_at + stroke.free_at), look, size, view, {});
-                check_moment(stroke, stroke.free_at, look, size, view, {});
+                    check_instant(stroke, part * stroke.loaded_at, look, size, view, {});
+                check_instant(stroke, 0.5 * (stroke.loaded_at + stroke.free_at), look, size, view, {});
+                check_instant(stroke, stroke.free_at, look, size, view, {});
             }
 }
 
@@ -128,9 +128,9 @@ TEST_CASE("the words of the demo's angles stand still while the strip moves") {
             const View view = choose_view(*stroke.recording, size, info);
             REQUIRE(view.angles.size() == info.bends.size());
             std::map<std::string, std::vector<Rect>> lines;  // by the bend's name
-            for (double moment = 0.0; moment <= stroke.free_at; moment += 0.5)
+            for (double instant = 0.0; instant <= stroke.free_at; instant += 0.5)
                 for (const Item& item :
-                     draw_stage(*stroke.recording, moment, info_at(stroke, moment), size, view).items) {
+                     draw_stage(*stroke.recording, instant, info_at(stroke, instant), size, view).items) {
                     const Text* text = std::get_if<Text>(&item);
                     if (text == nullptr || !holds(view.stage, painted_box(*text))) continue;
                     if (text->words.find("\u00b0") == std::string::npos) continue;

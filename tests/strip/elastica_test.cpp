@@ -40,8 +40,8 @@ TEST_SUITE("strip") {
     // L^2/EI.
     //
     // Source  K. Mattiasson, "Numerical results from large deflection beam and frame problems analysed by
-    // means of elliptic
-    //         integrals", Int. J. Numer. Methods Eng. 17 (1981) 145-153, table of the end-loaded cantilever.
+    //         means of elliptic integrals", Int. J. Numer. Methods Eng. 17 (1981) 145-153, table of the
+    //         end-loaded cantilever.
     // Allowed 1e-4; measured: printed.
     TEST_CASE("an end-loaded cantilever bends as the elliptic integrals say") {
         struct Row {

@@ -37,11 +37,11 @@ stroke::StrokeResult squeeze(double breadth, double friction, double travel) {
     scene.friction = friction;
     const strip::FineZone zone{10.0, 0.6 * breadth, 10.0};
     scene.strip = strip::flat_strip(thickness, strip::mesh_blank(20.0, thickness, {zone}, {}), 11);
-    const double whisker = 1e-3 * thickness;
+    const double initial_gap = 1e-3 * thickness;
     scene.tools = {{"punch", tool::Role::punch, tool::block_facing_down({breadth, 0.05, 0.05, 10.0}),
-                    Vec2(10.0, 0.5 * thickness + whisker)},
+                    Vec2(10.0, 0.5 * thickness + initial_gap)},
                    {"die", tool::Role::die, tool::block_facing_up({40.0, 1.0, 1.0, 10.0}),
-                    Vec2(10.0, -0.5 * thickness - whisker)}};
+                    Vec2(10.0, -0.5 * thickness - initial_gap)}};
     scene.stop.kind = stroke::StopKind::travel;
     scene.stop.value = travel;
     scene.stop.left = 0.0, scene.stop.right = 20.0;
@@ -57,12 +57,11 @@ TEST_SUITE("stroke") {
     // Source  slab analysis of plane-strain compression: W. F. Hosford & R. M. Caddell, Metal Forming (from
     //         memory).
     // Here    perfectly plastic, squeezed by a fiftieth; the punch's corners of 0.05 mm belong to its
-    // breadth. Holds   for a punch that is broad against the thickness: either edge bends the strip into its
-    // step and
+    //         breadth.
+    // Holds   for a punch that is broad against the thickness: either edge bends the strip into its step and
     //         squeezes some tenth of a millimetre beyond (with a punch three thicknesses broad 12 per cent).
     // Allowed 5 per cent of the force for a punch 12 thicknesses broad, 9 for 6; measured 2.7 and 8.2.
-    // Residue 2
-    //         per cent, of which friction has most; measured 1.5.
+    //         Residue 2 per cent, of which friction has most; measured 1.5.
     TEST_CASE("a strip between flat tools is squeezed by the force of the closed form") {
         for (const double friction : {0.0, 0.05, 0.1})
             for (const double breadth : {6.0, 12.0}) {

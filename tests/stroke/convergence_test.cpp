@@ -1,9 +1,8 @@
 // What a stroke gives must not hang on the mesh, the layers, the increments and the contact's stiffness.
 //
 // Here    t 1 mm, opening 8, nose and shoulders 1, 2 mm of travel (some 70 degrees of bend), flanges of 20
-// and 200 mm,
-//         a metal that hardens and one that does not. Against the default: elements half as long; twice the
-//         layers; increments of travel and curvature halved; contact twice and half as stiff.
+//         and 200 mm, a metal that hardens and one that does not. Against the default: elements half as long;
+//         twice the layers; increments of travel and curvature halved; contact twice and half as stiff.
 // Allowed 0.1 degree of the free angle, 2 per cent of the peak force.
 // Measured  0.062 degree (layers doubled), 0.05 (contact half as stiff); peak force 0.5 per cent.
 

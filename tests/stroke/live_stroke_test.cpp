@@ -28,7 +28,7 @@ double angle(const job::StripStroke& v, const stroke::Recording& r, const stroke
 void same_as_in_one_go(const job::StripStroke& v, stroke::LiveStroke& live, double travel) {
     CAPTURE(travel);
     REQUIRE(live.press_to(travel) == doctest::Approx(travel));
-    const stroke::StrokeResult by_hand = live.let_go();
+    const stroke::StrokeResult by_hand = live.release();
     const stroke::StrokeResult at_once = job::press_strip(v, {stroke::StopKind::travel, travel}, {}).stroke;
     REQUIRE(by_hand.solved());
     CHECK(angle(v, by_hand.recording, by_hand.recording.states.back()) ==
@@ -64,5 +64,5 @@ TEST_CASE("as far as there is room, and from there back") {
     CHECK_FALSE(live.held_by().empty());
     CHECK(live.press_to(1.0) == doctest::Approx(1.0));
     CHECK(live.held_by().empty());
-    CHECK(live.let_go().solved());
+    CHECK(live.release().solved());
 }

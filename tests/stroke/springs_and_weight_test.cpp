@@ -83,12 +83,12 @@ TEST_SUITE("stroke") {
     // give way.
     TEST_CASE("a pad alone carries what its spring says, and lifts the strip again") {
         stroke::StrokeScene scene = flat_scene(12.0, 2.0, 6.0);
-        const double whisker = 1e-3 * thickness;
+        const double initial_gap = 1e-3 * thickness;
         const tool::Block block{20.0, 1.0, 1.0, 10.0};
         tool::RigidTool punch{"punch", tool::Role::punch, tool::block_facing_down(block),
-                              Vec2(6.0, 0.5 * thickness + whisker)};
+                              Vec2(6.0, 0.5 * thickness + initial_gap)};
         scene.tools = {punch, on_spring(tool::Role::pad, tool::block_facing_up(block),
-                                        Vec2(6.0, -0.5 * thickness - whisker), {20.0, 5.0})};
+                                        Vec2(6.0, -0.5 * thickness - initial_gap), {20.0, 5.0})};
         scene.stop.kind = stroke::StopKind::travel;
         scene.stop.value = 3.0;
         const stroke::StrokeResult r = stroke::press(scene, {});

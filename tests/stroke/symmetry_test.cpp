@@ -2,8 +2,7 @@
 //
 // Source  symmetry.
 // Allowed 2e-4 mm of the free strip's points and 1e-3 degree of its angle: the equilibrium's tolerance and
-// the stop's, not the
-//         symmetry's. Measured: printed.
+//         the stop's, not the symmetry's. Measured: printed.
 
 #include <doctest/doctest.h>
 

@@ -115,9 +115,8 @@ TEST_SUITE("stroke") {
     // P = k Rm T^2 / W for each mm of width, k from 1.2 to 1.45.
     //
     // Source  S. Kalpakjian & S. R. Schmid, Manufacturing Engineering and Technology, sheet-metal forming,
-    // has k = 1.3;
-    //         M. P. Groover, Fundamentals of Modern Manufacturing, 1.33 (both from memory). The spread 1.2
-    //         to 1.45 over W/T is common practice, no source.
+    //         has k = 1.3; M. P. Groover, Fundamentals of Modern Manufacturing, 1.33 (both from memory). The
+    //         spread 1.2 to 1.45 over W/T is common practice, no source.
     // Here    Rm = K n^n exp(e0 - n) of a Swift law K (e0 + p)^n (Considere), greatest force of a bend to 90
     //         degrees. The trade measures W between the corners where a groove of 90 degrees meets the die's
     //         top, before they are rounded: 2 R tan 22.5 less than between the arcs' centres. With the

@@ -4,15 +4,13 @@
 // Here    300 strokes from a seed that is printed; OVERBEND_SWEEP_COUNT and OVERBEND_SWEEP_SEED give others:
 //         3000 by hand.
 // Checked at most 0.3 per cent (of a few hundred, one) end without a result. Every fourth is pressed once
-// more
-//         with a mesh a quarter finer and increments two thirds as large: where the audit passes (residue
-//         below 1 per cent) the free angle agrees within 0.5 degree and 3 per cent of the loaded one, for a
-//         result may depend on neither. Not so a jam: where in the squeeze it ends is a limit that was
-//         chosen.
+//         more with a mesh a quarter finer and increments two thirds as large: where the audit passes
+//         (residue below 1 per cent) the free angle agrees within 0.5 degree and 3 per cent of the loaded
+//         one, for a result may depend on neither. Not so a jam: where in the squeeze it ends is a limit that
+//         was chosen.
 // Measured  3000 from seed 2: 9 without a result, three of them bent to an edge, four of them channels
-// without a
-//         pad and with hardly any friction. Of 746 pressed again 1 differs, by 2.2 degrees: an offset clamped
-//         between its tools with friction 0.27.
+//         without a pad and with hardly any friction. Of 746 pressed again 1 differs, by 2.2 degrees: an offset
+//         clamped between its tools with friction 0.27.
 
 #include <doctest/doctest.h>
 

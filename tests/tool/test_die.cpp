@@ -104,8 +104,7 @@ TEST_SUITE("tool") {
     }
 
     // Area   the block less the groove: the sharp wedge, less what the arcs take of its three corners. An arc
-    // of
-    //        radius r in a corner that turns by a takes r^2 (tan(a/2) - a/2).
+    //        of radius r in a corner that turns by a takes r^2 (tan(a/2) - a/2).
     TEST_CASE("V die: the area is the block's less the groove's") {
         const VeeDie die = vee();
         const VeeFace& face = die.faces[0];

@@ -1,4 +1,4 @@
-// Work beside the window: the newest wish counts, and nothing is left behind.
+// Work beside the window: the newest request counts, and nothing is left behind.
 
 #include "scenes/window/shared/background.h"
 
@@ -28,7 +28,7 @@ int for_ever(const Wanted& wanted) {
 
 }  // namespace
 
-TEST_CASE("what is wished for comes, once") {
+TEST_CASE("what is asked for comes, once") {
     Background<int> background;
     background.start([](const Wanted&) { return 7; });
     CHECK(wait_for(background) == 7);
@@ -36,7 +36,7 @@ TEST_CASE("what is wished for comes, once") {
     CHECK_FALSE(background.busy());
 }
 
-TEST_CASE("a newer wish ends the older one") {
+TEST_CASE("a newer request ends the older one") {
     Background<int> background;
     background.start(for_ever);
     CHECK(background.busy());

@@ -68,7 +68,7 @@ TEST_CASE("pure bending keeps what the section keeps") {
     CHECK(1.0 / bent.radius_loaded == doctest::Approx(1.0 / (10.0 - 0.5 * point.thickness)).epsilon(1e-4));
     CHECK(bent.free / bent.loaded == doctest::Approx(point.free_curvature / point.curvature).epsilon(0.002));
     // Along an arc: the ends are where the radius says.
-    const stroke::State& held = bent.recording.states[static_cast<std::size_t>(bent.held_moment())];
+    const stroke::State& held = bent.recording.states[static_cast<std::size_t>(bent.held_instant())];
     CHECK(held.theta.back() - held.theta.front() == doctest::Approx(bent.loaded));
     CHECK(bent.recording.states.back().phase == stroke::Phase::free);
 }

@@ -76,7 +76,7 @@ TEST_CASE("bench: the punch follows the mouse, and let go the strip springs back
     CHECK(b.state().way > before + 0.1);
     REQUIRE(b.user.wait());
     CHECK(b.state().phase == BenchPhase::free);
-    CHECK(b.told().shown->wish.look.let_go == 1.0);
+    CHECK(b.told().shown->request.look.released == 1.0);
     b.keep("bench-free");
     CHECK(b.told().shown->way == doctest::Approx(b.state().way));
     const VeeResult alone =
@@ -197,7 +197,7 @@ TEST_CASE("bench: a class guesses, and the angle is told nowhere until then") {
     Bench b;
     b.key(K::G);
     CHECK(b.state().game.stage == GuessStage::guessing);
-    CHECK(b.told().shown->wish.look.free == FreeAngle::hidden);
+    CHECK(b.told().shown->request.look.free == FreeAngle::hidden);
     b.key(K::L);
     CHECK(b.state().phase == BenchPhase::pressed);
     CHECK_FALSE(b.user.has("Find it"));
@@ -210,14 +210,14 @@ TEST_CASE("bench: a class guesses, and the angle is told nowhere until then") {
     b.keep("bench-guess");
     b.click("Show it");
     CHECK(b.state().phase == BenchPhase::free);
-    CHECK(b.told().shown->wish.look.free == FreeAngle::told);
-    CHECK(b.told().shown->wish.look.line.substr(0, 8) == "Nearest:");
+    CHECK(b.told().shown->request.look.free == FreeAngle::told);
+    CHECK(b.told().shown->request.look.line.substr(0, 8) == "Nearest:");
     b.keep("bench-guess-shown");
     const std::string card = b.state().setup.metals[0].card;
     b.click("New round");
     CHECK(b.state().setup.metals[0].card != card);
     CHECK(b.state().game.guesses.empty());
-    CHECK(b.told().shown->wish.look.free == FreeAngle::hidden);
+    CHECK(b.told().shown->request.look.free == FreeAngle::hidden);
     b.click("Guess");
     CHECK(b.state().game.stage == GuessStage::off);
 }

@@ -1,4 +1,4 @@
-// What is to be said about a job, with its moments and places.
+// What is to be said about a job, with its instants and places.
 
 #include <doctest/doctest.h>
 

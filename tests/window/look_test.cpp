@@ -15,10 +15,10 @@ TEST_CASE("picture, timeline and charts of a section look like the golden ones")
     window::Remembered r;
     r.width = 1024, r.height = 640;
     Session s("wrong-order", r);
-    const window::Stretch stroke = s.reel().strokes[1];
+    const window::Stretch stroke = s.playback().strokes[1];
     s.scrub_to(std::floor(stroke.first + 0.5 * (stroke.last - stroke.first)));
     s.key(K::Period), s.key(K::Comma);  // to a whole frame
-    const window::Stretch hit = s.reel().interferences.front();
+    const window::Stretch hit = s.playback().interferences.front();
     s.key(K::I);
     REQUIRE(s.at() == hit.first);
     s.user.wheel(s.corner() + s.shown()->view.stage.centre(), -2.0);

@@ -11,8 +11,8 @@ using K = sf::Keyboard;
 
 TEST_CASE("a job comes up at its first stroke and stands still") {
     Session s("wrong-order");
-    CHECK(s.at() == s.reel().strokes[0].first);
-    CHECK(s.shown()->moment.passage == film::Passage::placed);
+    CHECK(s.at() == s.playback().strokes[0].first);
+    CHECK(s.shown()->instant.passage == film::Passage::placed);
     const int before = s.window.frames();
     for (int i = 0; i < 50; ++i) s.window.turn(s.show);
     CHECK(s.window.frames() == before);
@@ -36,22 +36,22 @@ TEST_CASE("it plays by the clock, and stops where it was stopped") {
     const int frames = s.window.frames();
     while (clock.getElapsedTime().asSeconds() < 1.5f) s.window.turn(s.show);
     CHECK(s.window.frames() > frames + 3);  // a slow machine shows fewer
-    CHECK(s.shown()->wish.at > begin);
+    CHECK(s.shown()->request.at > begin);
     s.user.click("Play");
     REQUIRE(s.user.wait());
     CHECK(s.show.process().head().playing == Playing::no);
     const double spent = clock.getElapsedTime().asSeconds();
     CHECK(s.at() > begin + 30.0);
     CHECK(s.at() < begin + 30.0 * spent + 1.0);
-    CHECK(s.shown()->wish.at == s.at());
+    CHECK(s.shown()->request.at == s.at());
 }
 
 TEST_CASE("frames and strokes, by buttons and keys") {
     Session s("wrong-order");
-    const auto strokes = s.reel().strokes;
+    const auto strokes = s.playback().strokes;
     s.click("Stroke on");
     CHECK(s.at() == strokes[1].first);
-    CHECK(s.shown()->moment.stroke == 1);
+    CHECK(s.shown()->instant.stroke == 1);
     s.key(K::RBracket);
     CHECK(s.at() == strokes[2].first);
     s.click("Stroke back");
@@ -69,16 +69,16 @@ TEST_CASE("frames and strokes, by buttons and keys") {
 TEST_CASE("the first interference") {
     Session s("wrong-order");
     s.click("First interference");
-    CHECK(s.at() == s.reel().interferences.front().first);
-    CHECK(s.shown()->moment.stroke == 1);
+    CHECK(s.at() == s.playback().interferences.front().first);
+    CHECK(s.shown()->instant.stroke == 1);
     // It is above what is seen at first, and brought into view.
-    const film::TimedInterference& f = s.reel().film.strokes[1].interferences.front();
+    const film::TimedInterference& f = s.playback().film.strokes[1].interferences.front();
     REQUIRE_FALSE(f.in_states.empty());
     const picture::Point mark = s.shown()->view.on_picture(f.in_states.front().first);
     CHECK(picture::holds(s.shown()->view.stage, {mark.x(), mark.y(), 0.0, 0.0}));
     s.key(K::LBracket);
     s.key(K::I);
-    CHECK(s.at() == s.reel().interferences.front().first);
+    CHECK(s.at() == s.playback().interferences.front().first);
     s.keep("interference");
 }
 
@@ -92,24 +92,24 @@ TEST_CASE("no interference, none to go to") {
 
 TEST_CASE("the timeline is scrubbed, and the picture follows") {
     Session s("wrong-order");
-    const auto stroke = s.reel().strokes[2];
+    const auto stroke = s.playback().strokes[2];
     s.scrub_to(0.5 * (stroke.first + stroke.last));
     CHECK(s.at() == doctest::Approx(0.5 * (stroke.first + stroke.last)).epsilon(0.01));
-    CHECK(s.shown()->moment.stroke == 2);
+    CHECK(s.shown()->instant.stroke == 2);
     const ui::Control bar = s.user.find("Timeline");
     s.user.drag(bar.box.centre(), {bar.box.x - 50.0, bar.box.centre().y()});
     REQUIRE(s.user.wait());
     CHECK(s.at() == 0.0);
     s.user.drag(bar.box.centre(), {bar.box.right() + 50.0, bar.box.centre().y()});
     REQUIRE(s.user.wait());
-    CHECK(s.at() == s.reel().last());
+    CHECK(s.at() == s.playback().last());
     s.user.point_at(bar.box.centre());  // tells what is there
     s.keep("timeline");
 }
 
 TEST_CASE("a looped stroke does not end") {
     Session s("one-bend-dc01");
-    const auto stroke = s.reel().strokes[0];
+    const auto stroke = s.playback().strokes[0];
     s.click("Loop");
     s.scrub_to(stroke.last - 3.0);
     s.user.key(K::Space);
@@ -125,10 +125,10 @@ TEST_CASE("a looped stroke does not end") {
 
 TEST_CASE("the film's end stops it, and play begins anew") {
     Session s("one-bend-dc01");
-    s.scrub_to(s.reel().last() - 2.0);
+    s.scrub_to(s.playback().last() - 2.0);
     s.user.key(K::Space);
     REQUIRE(s.user.wait(10.0));
-    CHECK(s.at() == s.reel().last());
+    CHECK(s.at() == s.playback().last());
     CHECK(s.show.process().head().playing == Playing::no);
     s.user.key(K::Space);
     s.user.key(K::Space);

@@ -25,7 +25,7 @@ TEST_CASE("a run is cancelled and done again, and the picture stays meanwhile") 
     CHECK(s.at() > before);  // and it still answers
     s.click("Run");
     CHECK(s.show.process().job() != first);
-    CHECK(s.at() == s.reel().strokes[1].first);  // it has kept its place
+    CHECK(s.at() == s.playback().strokes[1].first);  // it has kept its place
 }
 
 TEST_CASE("another file is opened, a bad one is refused, and what was there stays") {
@@ -38,12 +38,12 @@ TEST_CASE("another file is opened, a bad one is refused, and what was there stay
     REQUIRE(s.user.wait());
     s.user.frames(2);
     s.keep("refused");
-    CHECK(s.reel().strokes.size() == 3);
+    CHECK(s.playback().strokes.size() == 3);
     CHECK(s.at() == before);
     s.show.dropped({"cases/one-bend-dc01/case.toml"});
     REQUIRE(s.user.wait());
-    CHECK(s.reel().strokes.size() == 1);
-    CHECK(s.at() == s.reel().strokes[0].first);  // a film of its own begins at its beginning
+    CHECK(s.playback().strokes.size() == 1);
+    CHECK(s.at() == s.playback().strokes[0].first);  // a film of its own begins at its beginning
     CHECK(std::filesystem::path(s.show.remembered().last_case).filename() == "case.toml");
 }
 

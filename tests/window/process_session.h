@@ -32,7 +32,7 @@ struct Session {
     }
 
     const std::optional<window::Painted>& shown() { return show.process().shown(); }
-    const window::Reel& reel() { return *shown()->wish.reel; }
+    const window::Playback& playback() { return *shown()->request.playback; }
     double at() { return show.process().head().at; }
 
     picture::Point corner() {
@@ -48,15 +48,17 @@ struct Session {
         const picture::Point off = at - corner() - view.stage.centre();
         return {view.centre.x() + off.x() / view.scale, view.centre.y() - off.y() / view.scale};
     }
-    stroke::State state() { return drawn_state(reel(), shown()->moment); }
-    const stroke::Recording& recording() { return *reel().film.strokes[shown()->moment.stroke].recording; }
+    stroke::State state() { return drawn_state(playback(), shown()->instant); }
+    const stroke::Recording& recording() {
+        return *playback().film.strokes[shown()->instant.stroke].recording;
+    }
 
     // To a frame, by pointing at the timeline.
     void scrub_to(double frame) {
         const ui::Control bar = user.find("Timeline");
         const double edge = 0.4 * 15.0;
-        user.click_at(
-            {bar.box.x + edge + (bar.box.width - 2.0 * edge) * frame / reel().last(), bar.box.centre().y()});
+        user.click_at({bar.box.x + edge + (bar.box.width - 2.0 * edge) * frame / playback().last(),
+                       bar.box.centre().y()});
         REQUIRE(user.wait());
     }
     void click(const std::string& words) {

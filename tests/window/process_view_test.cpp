@@ -16,14 +16,14 @@ namespace {
 
 // While it is pressed, near the stop.
 void to_the_press(Session& s) {
-    const window::Stretch& stroke = s.reel().strokes[0];
+    const window::Stretch& stroke = s.playback().strokes[0];
     s.scrub_to(stroke.first + 0.45 * (stroke.last - stroke.first));
-    REQUIRE(s.shown()->moment.passage == film::Passage::press);
+    REQUIRE(s.shown()->instant.passage == film::Passage::press);
 }
 
 // The bend's place on the screen.
 Point bend(Session& s) {
-    const double line = s.reel().film.strokes[0].bends[0].blank_position;
+    const double line = s.playback().film.strokes[0].bends[0].blank_position;
     return s.on_screen(picture::spot_on(s.recording(), s.state(), line).at);
 }
 
@@ -101,11 +101,11 @@ TEST_CASE("names go along while it moves, and find their places when it rests") 
     for (int tries = 0; tries < 20 && !carried; ++tries) {
         s.user.wheel(bend(s), tries % 2 == 0 ? 2.0 : -2.0);
         s.user.frames(3);
-        carried = s.shown()->wish.names == picture::Names::carried_along;
+        carried = s.shown()->request.names == picture::Names::carried_along;
     }
     CHECK(carried);
     REQUIRE(s.user.wait());
-    CHECK(s.shown()->wish.names == picture::Names::placed_anew);
+    CHECK(s.shown()->request.names == picture::Names::placed_anew);
     check_names(s);
 }
 
@@ -135,11 +135,11 @@ TEST_CASE("colours, charts and springback as they are chosen") {
     to_the_press(s);
     s.user.choose("Colours", "plastic strain");
     REQUIRE(s.user.wait());
-    CHECK(s.shown()->wish.colouring == picture::Colouring::plastic_strain);
+    CHECK(s.shown()->request.colouring == picture::Colouring::plastic_strain);
     CHECK(s.show.remembered().plastic_strain);
     s.keep("plastic_strain");
     s.key(K::C);
-    CHECK(s.shown()->wish.colouring == picture::Colouring::hoop_stress);
+    CHECK(s.shown()->request.colouring == picture::Colouring::hoop_stress);
     const double narrow = s.shown()->view.stage.width;
     s.click("Charts");
     CHECK(s.shown()->view.stage.width > narrow + 100.0);
@@ -150,9 +150,9 @@ TEST_CASE("colours, charts and springback as they are chosen") {
     s.user.click_at({slider.box.x + 0.5 * slider.box.width, slider.box.centre().y()});
     REQUIRE(s.user.wait());
     CHECK(s.show.remembered().springback_scale > 5.0);
-    const window::Stretch& stroke = s.reel().strokes[0];
+    const window::Stretch& stroke = s.playback().strokes[0];
     s.scrub_to(stroke.first + 0.8 * (stroke.last - stroke.first));
-    CHECK(s.shown()->moment.springback_scale > 5.0);
+    CHECK(s.shown()->instant.springback_scale > 5.0);
     s.keep("springback");
 }
 
@@ -160,9 +160,9 @@ TEST_CASE("what is chosen is remembered") {
     window::Remembered r;
     r.charts = false, r.lens = false, r.plastic_strain = true, r.springback_scale = 5.0, r.speed = 0.5;
     Session s("one-bend-dc01", r);
-    CHECK(s.reel().options.charts == picture::Charts::hidden);
-    CHECK(s.reel().options.lens == picture::Lens::hidden);
-    CHECK(s.shown()->wish.colouring == picture::Colouring::plastic_strain);
+    CHECK(s.playback().options.charts == picture::Charts::hidden);
+    CHECK(s.playback().options.lens == picture::Lens::hidden);
+    CHECK(s.shown()->request.colouring == picture::Colouring::plastic_strain);
     CHECK(s.show.process().head().speed == 0.5);
     const window::Remembered again = s.show.remembered();
     CHECK_FALSE(again.charts);
@@ -191,7 +191,7 @@ TEST_CASE("a click on the strip shows what is there, and it follows") {
     CHECK_FALSE(s.user.has("Close section"));  // that was not on the strip
 
     // On its lower side, where it is pulled.
-    const double line = s.reel().film.strokes[0].bends[0].blank_position;
+    const double line = s.playback().film.strokes[0].bends[0].blank_position;
     const picture::Station cut = picture::station_at(s.recording(), s.state(), line);
     s.user.click_at(s.on_screen(cut.at(0.8 * cut.edge.front())));
     REQUIRE(s.user.wait());
@@ -203,14 +203,14 @@ TEST_CASE("a click on the strip shows what is there, and it follows") {
     CHECK(now.layers[*now.marked].height < 0.0);
     CHECK(now.layers[*now.marked].stress > 100.0);
     CHECK(now.layers[*now.marked].plastic_strain > 0.0);
-    CHECK(now.let_go.empty());
+    CHECK(now.unloading.empty());
     CHECK(s.user.has("Section charts"));
     s.keep("section");
 
-    const window::Stretch& stroke = s.reel().strokes[0];
+    const window::Stretch& stroke = s.playback().strokes[0];
     s.scrub_to(stroke.last);
     REQUIRE(s.shown()->section);
-    CHECK(s.shown()->section->let_go.size() > 1);
+    CHECK(s.shown()->section->unloading.size() > 1);
     CHECK(std::abs(s.shown()->section->at.moment) < 0.02 * now.at.moment);
     s.keep("section_free");
     const double before = s.shown()->section->blank_position;
@@ -234,7 +234,7 @@ TEST_CASE("a click on the strip shows what is there, and it follows") {
 
 TEST_CASE("a bend that is made keeps its path in later strokes, whichever way the strip lies") {
     Session s("cable-hook");
-    const auto strokes = s.reel().strokes;
+    const auto strokes = s.playback().strokes;
     s.key(K::N);
     s.scrub_to(strokes[0].last);
     const chart::SectionNow made = *s.shown()->section;
@@ -243,7 +243,7 @@ TEST_CASE("a bend that is made keeps its path in later strokes, whichever way th
     for (std::size_t k = 1; k < strokes.size(); ++k) {
         CAPTURE(k);
         s.scrub_to(0.5 * (strokes[k].first + strokes[k].last));
-        REQUIRE(s.shown()->moment.stroke == static_cast<int>(k));
+        REQUIRE(s.shown()->instant.stroke == static_cast<int>(k));
         const chart::SectionNow& later = *s.shown()->section;
         // The path comes in one piece to where it is now: it is bent no more but a little, elastically.
         REQUIRE_FALSE(later.before.empty());
@@ -260,7 +260,7 @@ TEST_CASE("what is shown can be had as a drawing, zoomed and marked as it is") {
     s.key(K::E);
     s.key(K::N);
     s.user.point_at({3.0, 3.0});
-    const picture::DrawingList list = window::Easel::drawing_of(s.shown()->wish);
+    const picture::DrawingList list = window::PicturePainter::drawing_of(s.shown()->request);
     const picture::Pixels drawn = picture::paint(list), seen = s.user.screenshot();
     const Point corner = s.corner();
     int different = 0;

@@ -40,7 +40,7 @@ struct OnDisk {
         }
         return false;
     }
-    // The same without a wish.
+    // The same without a request.
     void goes_by(float seconds) {
         for (const sf::Clock clock; clock.getElapsedTime().asSeconds() < seconds;) window.turn(show);
     }

@@ -89,9 +89,8 @@ TEST_CASE("what a stroke asks of the press is read off its recording") {
     CHECK(std::abs(shop.strokes[0].demand.load_centre) < 0.05);
 }
 
-// All that presses on the foot in the recorded state, summed up about the middle of the shank's section: N /
-// h
-// +- 6 M / h^2.
+// All that presses on the foot in the recorded state, summed up about the middle of the shank's section:
+// N / h +- 6 M / h^2.
 TEST_CASE("the L-shaped foot of the demo is bent as beam theory has it") {
     const ShopReport shop = shop_report(demo(), demo_job());
     const ToolInShop& foot = tool_called(demo(), shop, "L foot");

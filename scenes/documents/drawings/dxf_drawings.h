@@ -1,8 +1,7 @@
 // Tools, blank and part as DXF drawings for wire erosion and laser, true to size in mm, nothing rounded.
 //
 // Layers  CONTOUR (what is cut), CUT_OUT (holes and slots), BEND_UP and BEND_DOWN (bend lines, not to be
-// cut),
-//         CENTRE_LINE, TEXT (what it is).
+//         cut), CENTRE_LINE, TEXT (what it is).
 
 #pragma once
 

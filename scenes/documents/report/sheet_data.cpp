@@ -129,7 +129,7 @@ report::SheetStroke stroke_data(const files::Case& c, const job::JobResult& job,
         stroke.angles.push_back({c.part.bends[b.bend].name, b.drawing, b.loaded, b.free});
     if (result.stroke.outcome != stroke::Outcome::reached)
         stroke.findings.push_back(as_sentence(result.stroke.reason));
-    const double loaded = picture::loaded_moment(result.stroke.recording);
+    const double loaded = picture::loaded_instant(result.stroke.recording);
     for (const job::Interference& f : result.interferences)
         if (f.first_state <= loaded && loaded <= f.last_state)
             stroke.hits.push_back({f.deepest.at, -f.deepest.distance});

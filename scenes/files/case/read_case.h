@@ -19,8 +19,7 @@
 //             at and across: to the middle, from the left end and the lower edge of the blank
 //   [[tool]]  name, kind, and by kind, as in sim/tool/punch.h and die.h:
 //     vee-punch      angle_deg, nose_radius_mm, height_mm (60), shank_width_mm (12, or more for a large
-//     nose),
-//                    relief = { side = "left" or "right", from_mm, to_mm, set_back_mm, neck_mm,
+//                    nose), relief = { side = "left" or "right", from_mm, to_mm, set_back_mm, neck_mm,
 //                    root_radius_mm (0) } (none): room for a return flange. from and to: above the nose;
 //                    set_back: of its face past the punch's axis, negative short of it
 //     vee-die        faces = one or two of { angle_deg, opening_mm, shoulder_radius_mm (1),
@@ -39,26 +38,25 @@
 //     wiping-punch   width_mm, corner_radius_mm (0), clearance_mm from the die's wall, height_mm (60)
 //     wiping-die     width_mm, edge_radius_mm of its right edge, height_mm (60)
 //     pad, clamp     width_mm, corner_radius_mm (0), height_mm (15), and of a pad always, of a clamp unless
-//     it
-//                    is firm: spring = { preload_N_per_mm (0), rate_N_per_mm2 (0), travel_mm (no limit) },
+//                    it is firm: spring = { preload_N_per_mm (0), rate_N_per_mm2 (0), travel_mm (no limit) },
 //                    per mm of the strip's width, not both 0; or one or more wound springs, of which the
 //                    strip's width takes its share: spring = { wire_mm, coil_mm (mean diameter), turns,
 //                    shear_modulus_MPa, count (1), preload_N (0) of all together, travel_mm (no limit) }
 //     outline        points = [ { x_mm, y_mm, radius_mm (0), bulge (0) } ... ], or file = path of a DXF
-//     drawing
-//                    in mm whose lines, arcs, circles and polylines make one closed outline, with layer
-//                    (all), gap_mm (0.01) up to which gaps are closed, origin_mm = [x, y] of the tool's
+//                    drawing in mm whose lines, arcs, circles and polylines make one closed outline, with
+//                    layer (all), gap_mm (0.01) up to which gaps are closed, origin_mm = [x, y] of the tool's
 //                    origin in the drawing ([0, 0]), turn_deg (0) counter-clockwise about it
 //   [[step]]  name, bends = [ names ], punch = name, die = name or { tool = name, face = 1 or 2 (1) }
-//             pad = name (none), in a channel-die; clamp = name or { tool = name, on = "frame" or "ram"
-//             ("frame") }, with a wiping-die and there only: it holds the strip left of the edge, what lies
-//             right is wiped down place = { face = "up" or "down" ("up"), first = "left" or "right" ("left"),
-//             shift_mm (0) } stop = { free_deg } or { travel_mm } or { force_kN } (the angle of the drawing),
-//             or, of a hem laid by flat tools, { gap_mm } between its inner faces (twice the drawing's inside
-//             radius) free_deg is above 0 whatever the sense of the bend A bend may be named in several
-//             steps, which press it again, if all but the last have a stop; a hem is one that flat tools
-//             press last
-//             of every kind besides: steel = name of a tool steel's card or .toml file (not told),
+//             pad = name (none), in a channel-die
+//             clamp = name or { tool = name, on = "frame" or "ram" ("frame") }, with a wiping-die and there
+//             only: it holds the strip left of the edge, what lies right is wiped down
+//             place = { face = "up" or "down" ("up"), first = "left" or "right" ("left"), shift_mm (0) }
+//             stop = { free_deg } or { travel_mm } or { force_kN } (the angle of the drawing), or, of a hem
+//             laid by flat tools, { gap_mm } between its inner faces (twice the drawing's inside radius);
+//             free_deg is above 0 whatever the sense of the bend
+//             A bend may be named in several steps, which press it again, if all but the last have a stop; a
+//             hem is one that flat tools press last.
+//   [[tool]]  of every kind besides: steel = name of a tool steel's card or .toml file (not told),
 //             rating_kN_per_m (not told) that it may be loaded with, length_mm along the bend line (the
 //             strip's width and 20), price (none) of a tool that is bought
 //   press = name of a press or .toml file, at the top, or instead of it the table

@@ -12,9 +12,8 @@
 namespace overbend::job {
 
 // pairs  of neighbouring bends of like sense: the first is to be bent when the second is made, whose flange
-// then leans
-//        over it. For each V punch of the case, one that is cut out far enough for all of them, on its right
-//        side: a strip is turned end for end to bring a flange there.
+//        then leans over it. For each V punch of the case, one that is cut out far enough for all of them, on
+//        its right side: a strip is turned end for end to bring a flange there.
 //
 // Where the flange is at the stroke's end follows from the drawing: up along the flat between the bends, at
 // half the first one's angle, and back over the second. The cut's plane face stands off its end, and its

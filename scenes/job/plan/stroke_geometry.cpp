@@ -75,27 +75,28 @@ void set_wiping(const files::Case& c, const files::Step& step, plan::StrokePath&
     path.clearance = punch->clearance;
 }
 
-double let_go_of(const files::Case& c, const Blank& blank, int bend) {
-    if (!blank.let_go.empty()) return blank.let_go[bend];
+double springback_curvature_of(const files::Case& c, const Blank& blank, int bend) {
+    if (!blank.springback_curvature.empty()) return blank.springback_curvature[bend];
     const double hold = material::width_hold(c.width / c.thickness);
-    return plan::curvature_let_go(c.material, hold, c.thickness, c.part.bends[bend].inside_radius);
+    return plan::springback_curvature(c.material, hold, c.thickness, c.part.bends[bend].inside_radius);
 }
 
 }  // namespace
 
 Blank planning_blank(const files::Case& c) {
     Blank blank = make_blank(c);
-    std::vector<double> let_go;
+    std::vector<double> springback_curvature;
     for (std::size_t b = 0; b < c.part.bends.size(); ++b) {
         // bends drawn alike let go alike
         const auto same = std::find_if(
             c.part.bends.begin(), c.part.bends.begin() + static_cast<long>(b),
             [&](const files::Bend& o) { return o.inside_radius == c.part.bends[b].inside_radius; });
         const auto index = same - c.part.bends.begin();
-        let_go.push_back(index < static_cast<long>(b) ? let_go[index]
-                                                      : let_go_of(c, blank, static_cast<int>(b)));
+        springback_curvature.push_back(index < static_cast<long>(b)
+                                           ? springback_curvature[index]
+                                           : springback_curvature_of(c, blank, static_cast<int>(b)));
     }
-    blank.let_go = let_go;
+    blank.springback_curvature = springback_curvature;
     return blank;
 }
 
@@ -145,7 +146,7 @@ double loaded_by_rule(const files::Case& c, const Blank& blank, const files::Ste
                       const plan::StrokePath& path) {
     const int bend = step.bends.front();
     const double arc = (c.part.bends[bend].inside_radius + 0.5 * c.thickness) * path.free;
-    const double loaded = path.free + let_go_of(c, blank, bend) * springing_length(path, arc);
+    const double loaded = path.free + springback_curvature_of(c, blank, bend) * springing_length(path, arc);
     // a wall goes no further than the foot's side
     if (const auto* foot = shape_of<tool::ChannelPunch>(c, step.punch))
         return std::max(path.free, std::min(loaded, right_angle + foot->side_relief));

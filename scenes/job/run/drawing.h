@@ -16,7 +16,8 @@ struct Blank {
     double length = 0.0;
     std::vector<double> bend_line;  // middle of each bend
     std::vector<double> half_arc;   // half of each bend's allowance
-    std::vector<double> let_go;     // 1/mm, curvature that each bend lets go by rule; empty: not worked out
+    std::vector<double>
+        springback_curvature;  // 1/mm, curvature that each bend lets go by rule; empty: not worked out
     // Middle of flat i (0 left of the first bend).
     double flat_middle(int i) const;
 };

@@ -71,14 +71,14 @@ SpringAdvice as_given(const files::Tool& tool, const files::WoundSprings& wound,
 std::optional<SpringAdvice> chosen_for(const files::Case& c, const files::Tool& tool,
                                        const tool::Spring& spring, double travel) {
     const double start = spring.preload * c.width, end = start + spring.rate * travel * c.width;
-    shop::SpringWish wish;
-    wish.travel = travel;
-    wish.most_outside = width_of(tool);
+    shop::SpringRequest request;
+    request.travel = travel;
+    request.most_outside = width_of(tool);
     for (const int count : counts) {
-        wish.force_start = start / count;
-        wish.force_end = std::max(end, start * (spring.rate > 0.0 ? 1.0 : constant_rises)) / count;
-        if (!(wish.force_end > wish.force_start)) return std::nullopt;
-        const std::optional<shop::ChosenSpring> each = shop::choose_spring(wish);
+        request.force_start = start / count;
+        request.force_end = std::max(end, start * (spring.rate > 0.0 ? 1.0 : constant_rises)) / count;
+        if (!(request.force_end > request.force_start)) return std::nullopt;
+        const std::optional<shop::ChosenSpring> each = shop::choose_spring(request);
         if (each) return SpringAdvice{*each, count, false, travel};
     }
     return std::nullopt;

@@ -37,7 +37,7 @@ struct BenchScene::Inside {
         cards = files::known_cards();
         state = begin_bench(left);
     }
-    BenchWish wish() const;
+    BenchRequest request() const;
     void take();
     void look_for_overbend();
     void draw_picture(Ui& ui);
@@ -48,14 +48,14 @@ BenchScene::BenchScene(const Remembered& remembered) : in_(std::make_unique<Insi
 }
 BenchScene::~BenchScene() = default;
 
-BenchWish BenchScene::Inside::wish() const {
-    BenchWish w;
+BenchRequest BenchScene::Inside::request() const {
+    BenchRequest w;
     w.setup = state.setup;
     w.way = state.way;
     w.size = size;
     w.look.theme = theme;
     w.look.free = window::told(state);
-    w.look.let_go = let_go_part(state);
+    w.look.released = released_part(state);
     const bool known = told.shown && !told.shown->readings.empty();
     w.look.line = game_line(state, known ? told.shown->readings.front().free / degree : 0.0);
     return w;
@@ -69,8 +69,8 @@ void BenchScene::Inside::take() {
             unseen = true;
             if (!shown->trouble) {
                 // Of ways that were really bent, not painted alone, in tools that stood there already.
-                const bool bent = told.shown && told.shown->wish.way != shown->wish.way &&
-                                  same(told.shown->wish.setup, shown->wish.setup);
+                const bool bent = told.shown && told.shown->request.way != shown->request.way &&
+                                  same(told.shown->request.setup, shown->request.setup);
                 if (bent && shown->bend_seconds > 0.0) told.rate = 1.0 / shown->bend_seconds;
                 fresh = shown->board;
                 shown->board.reset();
@@ -102,10 +102,10 @@ Motion BenchScene::motion() {
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
     if (!in.drawn) return Motion::still;
-    go_on(in.state, std::min(seconds, 0.1));
+    advance(in.state, std::min(seconds, 0.1));
     in.take();
-    const BenchWish wanted = in.wish();
-    const bool fulfilled = in.work.wished() && same(*in.work.wished(), wanted);
+    const BenchRequest wanted = in.request();
+    const bool fulfilled = in.work.requested() && same(*in.work.requested(), wanted);
     if (!fulfilled && !in.work.busy()) in.work.show(wanted);
     if (in.unseen) return Motion::moving;
     const bool waits =
@@ -142,7 +142,7 @@ void BenchScene::Inside::draw_picture(Ui& ui) {
     }
     if (dragging && !input.held) {
         dragging = false;
-        let_go(state);
+        release(state);
     }
 }
 

@@ -131,9 +131,9 @@ bool same(const BoardSize& a, const BoardSize& b) {
     return a.width == b.width && a.height == b.height && a.letter == b.letter;
 }
 
-double moment_at(const BentStrip& strip, double let_go) {
-    const double held = strip.held_moment();
-    return held + let_go * (strip.free_moment() - held);
+double instant_at(const BentStrip& strip, double released) {
+    const double held = strip.held_instant();
+    return held + released * (strip.free_instant() - held);
 }
 
 BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
@@ -167,8 +167,8 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
                                                       stage_info(s, plan, BoardInfo())));
         else
             plan.views.push_back(picture::choose_panel_view(
-                s.recording, {0.0, s.held_moment(), s.free_moment()}, picture_box(plan, i), 0.9 * u));
-        const chart::SectionNow now = chart::section_now(s.recording, s.free_moment(), s.section_at);
+                s.recording, {0.0, s.held_instant(), s.free_instant()}, picture_box(plan, i), 0.9 * u));
+        const chart::SectionNow now = chart::section_now(s.recording, s.free_instant(), s.section_at);
         const auto widen = [](chart::Extent& all, const chart::Extent& one) {
             all.take_in(one.low), all.take_in(one.high);
         };
@@ -190,14 +190,14 @@ DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& pl
     for (std::size_t i = 0; i < strips.size() && i < plan.tiles.size(); ++i) {
         const BentStrip& s = strips[i];
         const Rect box = picture_box(plan, i);
-        const double at = moment_at(s, info.let_go);
-        const bool back = info.let_go > 0.0;
+        const double at = instant_at(s, info.released);
+        const bool back = info.released > 0.0;
         if (strips.size() == 1) {
             add_angles_alone(list, s, plan.tiles[i], plan, info);
             picture::StageInfo stage = stage_info(s, plan, info);
             stage.caption = back ? "Let go: the strip springs back" : "Pressed";
-            if (info.let_go >= 1.0) stage.caption = "Free: nothing touches the strip";
-            if (back) stage.ghost = s.held_moment();
+            if (info.released >= 1.0) stage.caption = "Free: nothing touches the strip";
+            if (back) stage.ghost = s.held_instant();
             lay_on(list, picture::draw_stage(s.recording, at, stage, stage_size(box), plan.views[i]),
                    {box.x, box.y});
         } else {
@@ -207,7 +207,7 @@ DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& pl
             panel.theme = info.theme;
             panel.colour_limit = plan.colour_limit;
             panel.words = picture::ToolWords::hidden;
-            if (back) panel.ghost = s.held_moment();
+            if (back) panel.ghost = s.held_instant();
             picture::add_panel(list, s.recording, at, panel, plan.views[i]);
         }
     }

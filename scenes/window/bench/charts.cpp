@@ -51,7 +51,7 @@ struct Sheets {
         for (std::size_t i = 0; i < strips.size(); ++i) {
             const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
             chart::add_curve(list, f, points(sections[i].loading), curve);
-            chart::add_curve(list, f, points(sections[i].let_go), thin(curve));
+            chart::add_curve(list, f, points(sections[i].unloading), thin(curve));
             chart::add_dot(list, f, {sections[i].at.curvature, sections[i].at.moment}, curve.colour);
         }
     }
@@ -70,10 +70,10 @@ struct Sheets {
         for (std::size_t i = 0; i < strips.size(); ++i) {
             const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
             const chart::ForceTravel force =
-                chart::force_travel(strips[i].recording, bench_width, moment_at(strips[i], info.let_go));
+                chart::force_travel(strips[i].recording, bench_width, instant_at(strips[i], info.released));
             std::vector<Point> down, back;
             for (const chart::ForcePoint& p : force.loading) down.emplace_back(p.travel, p.force);
-            if (info.let_go > 0.0)
+            if (info.released > 0.0)
                 for (const chart::ForcePoint& p : force.going_back)
                     if (p.travel >= force.now->travel) back.emplace_back(p.travel, p.force);
             chart::add_curve(list, f, down, curve);
@@ -89,7 +89,8 @@ void add_bench_charts(DrawingList& list, const std::vector<BentStrip>& strips, c
                       const BoardInfo& info) {
     Sheets sheets{list, strips, plan, info, {info.theme, 0.86 * plan.size.letter}, {}};
     for (const BentStrip& s : strips)
-        sheets.sections.push_back(chart::section_now(s.recording, moment_at(s, info.let_go), s.section_at));
+        sheets.sections.push_back(
+            chart::section_now(s.recording, instant_at(s, info.released), s.section_at));
     const int count = plan.kind == BenchKind::vee ? 3 : 2;
     const auto box = [&](int i) {
         const double h = plan.charts.height / count;

@@ -46,7 +46,7 @@ struct BenchPanel {
     void way() {
         const double limit = deepest(state.setup);
         Flow flow;
-        if (button(flow, "Let go", {K::L}, "The punch goes back and the strip springs back")) let_go(state);
+        if (button(flow, "Let go", {K::L}, "The punch goes back and the strip springs back")) release(state);
         if (button(flow, "Press again", {K::P}, "To the same travel")) press_to(state, state.way);
         if (button(flow, "Reset", {K::R}, "Tools, figures and travel as at the beginning")) reset(state);
         double value = state.way;

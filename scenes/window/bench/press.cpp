@@ -25,7 +25,7 @@ BentStrip read(const BenchMetal& metal, const job::StripStroke& s, stroke::Strok
     bent.metal = metal;
     bent.recording = std::move(result.recording);
     const double left = s.bends.front().left, right = s.bends.front().right;
-    const stroke::State& held = bent.recording.states[static_cast<std::size_t>(bent.held_moment())];
+    const stroke::State& held = bent.recording.states[static_cast<std::size_t>(bent.held_instant())];
     const job::BendShape loaded = job::bend_shape(bent.recording, held, left, right);
     const job::BendShape free = job::bend_shape(bent.recording, bent.recording.states.back(), left, right);
     bent.loaded = loaded.angle, bent.radius_loaded = loaded.inside_radius;
@@ -48,7 +48,7 @@ struct BenchPress::Inside {
         if (setup.kind == BenchKind::pure) return bend_purely(setup, static_cast<int>(i), way);
         Place& p = places[i];
         const double reached = p.live->press_to(way);
-        BentStrip bent = read(setup.metals[i], p.stroke, p.live->let_go());
+        BentStrip bent = read(setup.metals[i], p.stroke, p.live->release());
         if (reached < way - 1e-6) bent.held_by = p.live->held_by();
         return bent;
     }
@@ -79,7 +79,7 @@ BenchPress::BenchPress(const BenchSetup& setup) : in_(std::make_unique<Inside>()
         const double before = in_->limit;
         for (const BentStrip& b : in_->deepest)
             if (!b.held_by.empty()) {
-                const double reached = b.recording.states[static_cast<std::size_t>(b.held_moment())].travel;
+                const double reached = b.recording.states[static_cast<std::size_t>(b.held_instant())].travel;
                 if (reached >= in_->limit) continue;
                 in_->limit = reached;
                 in_->limited_by = b.metal.name + ": " + b.held_by;

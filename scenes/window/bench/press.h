@@ -28,8 +28,8 @@ struct BentStrip {
     double section_at = 0.0;                        // mm of the blank: where it is bent most
     std::string held_by;                            // why it went no further; empty: it did
     double springback() const { return loaded - free; }
-    double held_moment() const { return picture::loaded_moment(recording); }
-    double free_moment() const { return static_cast<double>(recording.states.size()) - 1.0; }
+    double held_instant() const { return picture::loaded_instant(recording); }
+    double free_instant() const { return static_cast<double>(recording.states.size()) - 1.0; }
 };
 
 class BenchPress {

@@ -121,19 +121,19 @@ void press_to(BenchState& state, double way) {
     state.phase = BenchPhase::pressed;
 }
 
-void let_go(BenchState& state) {
+void release(BenchState& state) {
     if (told(state) == FreeAngle::hidden) return;
     state.phase = BenchPhase::springing_back;
     state.seconds = 0.0;
 }
 
-void go_on(BenchState& state, double seconds) {
+void advance(BenchState& state, double seconds) {
     if (state.phase != BenchPhase::springing_back) return;
     state.seconds += seconds;
     if (state.seconds >= spring_seconds) state.phase = BenchPhase::free;
 }
 
-double let_go_part(const BenchState& state) {
+double released_part(const BenchState& state) {
     if (state.phase == BenchPhase::pressed) return 0.0;
     if (state.phase == BenchPhase::free) return 1.0;
     const double part = std::clamp(state.seconds / spring_seconds, 0.0, 1.0);
@@ -164,7 +164,7 @@ void take_guess(BenchState& state) {
 void show_angle(BenchState& state) {
     if (state.game.stage != GuessStage::guessing) return;
     state.game.stage = GuessStage::shown;
-    let_go(state);
+    release(state);
 }
 
 void new_round(BenchState& state, const std::vector<std::string>& cards) {

@@ -48,9 +48,9 @@ void next_metal(BenchState& state);  // that the sliders show
 void reset(BenchState& state);       // figures, tools and way as at the beginning; metals by their cards
 
 void press_to(BenchState& state, double way);  // held within what the tools have room for
-void let_go(BenchState& state);                // not while a class still guesses
-void go_on(BenchState& state, double seconds);
-double let_go_part(const BenchState& state);  // 0 pressed to 1 free
+void release(BenchState& state);               // not while a class still guesses
+void advance(BenchState& state, double seconds);
+double released_part(const BenchState& state);  // 0 pressed to 1 free
 
 void begin_game(BenchState& state);
 void end_game(BenchState& state);

@@ -14,12 +14,12 @@ double seconds_since(std::chrono::steady_clock::time_point begin) {
 }
 
 bool same(const BoardInfo& a, const BoardInfo& b) {
-    return a.theme == b.theme && a.free == b.free && a.let_go == b.let_go && a.line == b.line;
+    return a.theme == b.theme && a.free == b.free && a.released == b.released && a.line == b.line;
 }
 
 }  // namespace
 
-bool same(const BenchWish& a, const BenchWish& b) {
+bool same(const BenchRequest& a, const BenchRequest& b) {
     return a.way == b.way && same(a.size, b.size) && same(a.look, b.look) && same(a.setup, b.setup);
 }
 
@@ -43,22 +43,22 @@ struct BenchWork::Bench {
         return {};
     }
 
-    BenchShown show(const BenchWish& wish) {
+    BenchShown show(const BenchRequest& request) {
         BenchShown shown;
-        shown.wish = wish;
+        shown.request = request;
         auto begin = std::chrono::steady_clock::now();
-        shown.trouble = set_up(wish.setup);
+        shown.trouble = set_up(request.setup);
         if (shown.trouble) return shown;
-        if (way != wish.way) press->bend_to(way = wish.way);
+        if (way != request.way) press->bend_to(way = request.way);
         shown.bend_seconds = seconds_since(begin);
         begin = std::chrono::steady_clock::now();
-        if (!plan || !same(plan->size, wish.size)) plan = plan_board(*press, wish.size);
+        if (!plan || !same(plan->size, request.size)) plan = plan_board(*press, request.size);
         shown.board = std::make_shared<picture::Pixels>();
-        picture::paint(draw_board(press->strips(), *plan, wish.look), *shown.board);
+        picture::paint(draw_board(press->strips(), *plan, request.look), *shown.board);
         shown.paint_seconds = seconds_since(begin);
         for (const BentStrip& s : press->strips())
             shown.readings.push_back({s.metal.name, s.loaded, s.free, s.radius_loaded, s.radius_free});
-        shown.way = std::min(wish.way, press->way_limit());
+        shown.way = std::min(request.way, press->way_limit());
         shown.limit = press->way_limit(), shown.limited_by = press->limited_by();
         shown.px_per_mm = plan->views.front().scale;
         return shown;
@@ -67,9 +67,9 @@ struct BenchWork::Bench {
 
 BenchWork::BenchWork() : bench_(std::make_shared<Bench>()) {}
 
-void BenchWork::show(const BenchWish& wish) {
-    wished_ = wish;
-    background_.start_next([bench = bench_, wish](const Wanted&) { return bench->show(wish); });
+void BenchWork::show(const BenchRequest& request) {
+    requested_ = request;
+    background_.start_next([bench = bench_, request](const Wanted&) { return bench->show(request); });
 }
 
 }  // namespace overbend::window

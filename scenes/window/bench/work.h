@@ -14,13 +14,13 @@
 
 namespace overbend::window {
 
-struct BenchWish {
+struct BenchRequest {
     BenchSetup setup;
     double way = 0.0;  // mm, or 1/mm in pure bending
     BoardSize size;
     BoardInfo look;
 };
-bool same(const BenchWish& a, const BenchWish& b);
+bool same(const BenchRequest& a, const BenchRequest& b);
 
 // What is told in words: rad, mm.
 struct BenchReading {
@@ -30,7 +30,7 @@ struct BenchReading {
 };
 
 struct BenchShown {
-    BenchWish wish;
+    BenchRequest request;
     std::optional<BenchTrouble> trouble;  // then there is nothing but this
     std::shared_ptr<picture::Pixels> board;
     std::vector<BenchReading> readings;
@@ -44,8 +44,8 @@ struct BenchShown {
 class BenchWork {
   public:
     BenchWork();
-    void show(const BenchWish& wish);
-    const std::optional<BenchWish>& wished() const { return wished_; }
+    void show(const BenchRequest& request);
+    const std::optional<BenchRequest>& requested() const { return requested_; }
     bool busy() const { return background_.busy(); }
     // What has been finished, once. Throws what bending or drawing threw.
     std::optional<BenchShown> take() { return background_.take(); }
@@ -53,7 +53,7 @@ class BenchWork {
   private:
     struct Bench;  // what the working thread keeps
     std::shared_ptr<Bench> bench_;
-    std::optional<BenchWish> wished_;
+    std::optional<BenchRequest> requested_;
     Background<BenchShown> background_;
 };
 

@@ -11,7 +11,7 @@ namespace {
 
 constexpr auto tell_every = std::chrono::milliseconds(100);
 
-bool same(const ReelShape& a, const ReelShape& b) {
+bool same(const PlaybackShape& a, const PlaybackShape& b) {
     return a.size.width == b.size.width && a.size.height == b.size.height && a.lens == b.lens &&
            a.charts == b.charts;
 }
@@ -54,7 +54,7 @@ double JobWork::part_done() const {
     return count > 0 ? (step + part) / count : 0.0;
 }
 
-void JobWork::shape(const ReelShape& wanted) {
+void JobWork::shape(const PlaybackShape& wanted) {
     if (wanted_ && same(*wanted_, wanted)) return;
     wanted_ = wanted;
     make_film();
@@ -63,7 +63,7 @@ void JobWork::shape(const ReelShape& wanted) {
 void JobWork::make_film() {
     if (!job_ || !job_->has_strokes() || !wanted_) return;
     builder_.start([job = job_, shape = *wanted_](const Wanted&) {
-        return make_reel(job, shape.size, shape.lens, shape.charts);
+        return make_playback(job, shape.size, shape.lens, shape.charts);
     });
 }
 
@@ -81,8 +81,8 @@ bool JobWork::take() {
         changed = true;
     }
     try {
-        if (std::optional<SharedReel> made = builder_.take()) {
-            reel_ = *made;
+        if (std::optional<SharedPlayback> made = builder_.take()) {
+            playback_ = *made;
             changed = true;
         }
     } catch (const std::exception& error) {

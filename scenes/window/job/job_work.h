@@ -7,12 +7,12 @@
 #include <optional>
 #include <string>
 
-#include "scenes/window/job/reel.h"
+#include "scenes/window/job/playback.h"
 
 namespace overbend::window {
 
 // What a film is made for.
-struct ReelShape {
+struct PlaybackShape {
     picture::PictureSize size;
     picture::Lens lens = picture::Lens::shown;
     picture::Charts charts = picture::Charts::shown;
@@ -31,12 +31,12 @@ class JobWork {
     double part_done() const;
 
     // To be told in every frame.
-    void shape(const ReelShape& wanted);
+    void shape(const PlaybackShape& wanted);
 
     // The newest job that ran, even if it has no strokes; none yet.
     const SharedJob& job() const { return job_; }
     // The film that is shown; of an older job while the newest is being made ready.
-    const SharedReel& reel() const { return reel_; }
+    const SharedPlayback& playback() const { return playback_; }
     // Why there is nothing newer to be shown, in words.
     const std::string& trouble() const { return trouble_; }
     // The run was cancelled: what is shown is not what the case says now.
@@ -52,14 +52,14 @@ class JobWork {
     int opening_ = 0;  // of how many cases
     RunProgress progress_;
     SharedJob job_;
-    SharedReel reel_;
-    std::optional<ReelShape> wanted_;
+    SharedPlayback playback_;
+    std::optional<PlaybackShape> wanted_;
     std::string trouble_;
     bool behind_ = false;
     std::vector<double> usual_travel_;  // mm, of each step's stop the last time
     std::chrono::steady_clock::time_point told_{};
     Background<RanJob> runner_;
-    Background<SharedReel> builder_;
+    Background<SharedPlayback> builder_;
 };
 
 }  // namespace overbend::window

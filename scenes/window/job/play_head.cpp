@@ -10,60 +10,60 @@ namespace {
 constexpr double usual_speeds[] = {0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0};
 constexpr double just_begun = 12.0;  // frames: going back from there leads to the stroke before
 
-const Stretch& present(const PlayHead& head, const Reel& reel) {
-    return reel.strokes[stroke_at(reel, head.at)];
+const Stretch& present(const PlayHead& head, const Playback& playback) {
+    return playback.strokes[stroke_at(playback, head.at)];
 }
 
 }  // namespace
 
-void go_on(PlayHead& head, const Reel& reel, double seconds) {
+void advance(PlayHead& head, const Playback& playback, double seconds) {
     if (head.playing == Playing::no) return;
-    const Stretch stroke = present(head, reel);
+    const Stretch stroke = present(head, playback);
     const bool was_in = head.at >= stroke.first && head.at <= stroke.last;
-    head.at += seconds * head.speed * reel.frames.frames_per_second;
+    head.at += seconds * head.speed * playback.frames.frames_per_second;
     if (head.looping == Looping::yes && was_in && head.at > stroke.last) {
         const double length = std::max(1, stroke.last - stroke.first);
         head.at = stroke.first + std::fmod(head.at - stroke.last, length);
     }
-    if (head.at < reel.last()) return;
-    head.at = reel.last();
+    if (head.at < playback.last()) return;
+    head.at = playback.last();
     head.playing = Playing::no;
 }
 
-void play_or_pause(PlayHead& head, const Reel& reel) {
+void play_or_pause(PlayHead& head, const Playback& playback) {
     head.playing = head.playing == Playing::yes ? Playing::no : Playing::yes;
-    if (head.playing == Playing::yes && head.at >= reel.last()) head.at = 0.0;
+    if (head.playing == Playing::yes && head.at >= playback.last()) head.at = 0.0;
 }
 
-void go_to(PlayHead& head, const Reel& reel, double at) {
+void go_to(PlayHead& head, const Playback& playback, double at) {
     head.playing = Playing::no;
-    head.at = std::clamp(at, 0.0, reel.last());
+    head.at = std::clamp(at, 0.0, playback.last());
 }
 
-void step_frames(PlayHead& head, const Reel& reel, int count) {
+void step_frames(PlayHead& head, const Playback& playback, int count) {
     const double whole = count > 0 ? std::floor(head.at + 1e-9) : std::ceil(head.at - 1e-9);
-    go_to(head, reel, whole + count);
+    go_to(head, playback, whole + count);
 }
 
-void next_stroke(PlayHead& head, const Reel& reel) {
-    for (const Stretch& s : reel.strokes)
+void next_stroke(PlayHead& head, const Playback& playback) {
+    for (const Stretch& s : playback.strokes)
         if (s.first > head.at) {
             head.at = s.first;
             return;
         }
-    head.at = reel.last();
+    head.at = playback.last();
 }
 
-void previous_stroke(PlayHead& head, const Reel& reel) {
+void previous_stroke(PlayHead& head, const Playback& playback) {
     double to = 0.0;
-    for (const Stretch& s : reel.strokes)
+    for (const Stretch& s : playback.strokes)
         if (s.first < head.at - just_begun) to = s.first;
     head.at = to;
 }
 
-bool go_to_first_interference(PlayHead& head, const Reel& reel) {
-    if (reel.interferences.empty()) return false;
-    go_to(head, reel, reel.interferences.front().first);
+bool go_to_first_interference(PlayHead& head, const Playback& playback) {
+    if (playback.interferences.empty()) return false;
+    go_to(head, playback, playback.interferences.front().first);
     return true;
 }
 

@@ -4,7 +4,7 @@
 
 #include <optional>
 
-#include "scenes/window/job/reel.h"
+#include "scenes/window/job/playback.h"
 
 namespace overbend::window {
 
@@ -20,17 +20,17 @@ struct PlayHead {
 };
 
 // Goes on by so many seconds of the clock; stops at the film's end, or begins the looped stroke again.
-void go_on(PlayHead& head, const Reel& reel, double seconds);
+void advance(PlayHead& head, const Playback& playback, double seconds);
 
 // From the end it begins anew.
-void play_or_pause(PlayHead& head, const Reel& reel);
+void play_or_pause(PlayHead& head, const Playback& playback);
 
 // All of these stop it, but for the strokes.
-void go_to(PlayHead& head, const Reel& reel, double at);
-void step_frames(PlayHead& head, const Reel& reel, int count);  // to whole frames
-void next_stroke(PlayHead& head, const Reel& reel);
-void previous_stroke(PlayHead& head, const Reel& reel);           // first to the beginning of the present one
-bool go_to_first_interference(PlayHead& head, const Reel& reel);  // false: there is none
+void go_to(PlayHead& head, const Playback& playback, double at);
+void step_frames(PlayHead& head, const Playback& playback, int count);  // to whole frames
+void next_stroke(PlayHead& head, const Playback& playback);
+void previous_stroke(PlayHead& head, const Playback& playback);  // first to the beginning of the present one
+bool go_to_first_interference(PlayHead& head, const Playback& playback);  // false: there is none
 
 // The next of the usual speeds.
 double faster(double speed);

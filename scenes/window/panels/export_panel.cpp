@@ -14,10 +14,10 @@ void ExportPanel::begin(const std::string& folder) {
     if (!folder.empty()) folder_ = folder;
 }
 
-void ExportPanel::draw(Ui& ui, const Wish& seen, const SharedJob& job) {
+void ExportPanel::draw(Ui& ui, const PictureRequest& seen, const SharedJob& job) {
     ui.words_before(0.25);
     ui.text("Folder", folder_, "Where the files go; it is made if it is not there");
-    if (!seen.reel || !job) return ui.words("There is nothing to be written yet.", Ui::Weight::muted);
+    if (!seen.playback || !job) return ui.words("There is nothing to be written yet.", Ui::Weight::muted);
     ui.begin_enabled(exporter_.busy() ? Enabled::no : Enabled::yes);
     ui.words("The picture as it is seen", Ui::Weight::heading);
     Flow flow;

@@ -14,7 +14,7 @@ class ExportPanel {
     // folder: where files went the last time; empty: not known
     void begin(const std::string& folder);
     const std::string& folder() const { return folder_; }
-    void draw(ui::Ui& ui, const Wish& seen, const SharedJob& job);
+    void draw(ui::Ui& ui, const PictureRequest& seen, const SharedJob& job);
 
     // Takes in what has been written; see Exporter.
     bool take() { return exporter_.take(); }

@@ -52,34 +52,35 @@ void write_frame(const picture::DrawingList& list, FrameForm form, const fs::pat
 
 }  // namespace
 
-picture::DrawingList picture_of(const Wish& seen) {
-    const Reel& reel = *seen.reel;
-    const film::Moment moment = moment_of(reel, seen.at, seen.springback_scale);
+picture::DrawingList picture_of(const PictureRequest& seen) {
+    const Playback& playback = *seen.playback;
+    const film::Instant instant = instant_of(playback, seen.at, seen.springback_scale);
     film::FrameList frames;
-    frames.frames_per_second = reel.frames.frames_per_second;
-    frames.looks = reel.frames.looks;
+    frames.frames_per_second = playback.frames.frames_per_second;
+    frames.looks = playback.frames.looks;
     frames.colour_limit =
-        seen.colouring == picture::Colouring::hoop_stress ? reel.stress_limit : reel.strain_limit;
+        seen.colouring == picture::Colouring::hoop_stress ? playback.stress_limit : playback.strain_limit;
     for (int i = 0; i < static_cast<int>(frames.looks.size()); ++i) {
         picture::View& view = frames.looks[i].view;
-        const bool shown = i == moment.stroke || i == moment.from || i == moment.to;
+        const bool shown = i == instant.stroke || i == instant.from || i == instant.to;
         const bool zoomed = seen.zoom.times != 1.0 || !seen.zoom.shift.isZero(0.0);
         picture::ViewOptions how;
-        how.charts = reel.options.charts, how.lens = reel.options.lens;
-        for (const picture::BendMark& bend : reel.film.strokes[i].bends)
+        how.charts = playback.options.charts, how.lens = playback.options.lens;
+        for (const picture::BendMark& bend : playback.film.strokes[i].bends)
             how.bend_lines.push_back(bend.blank_position);
         if (shown && zoomed)
-            view = picture::zoomed(*reel.film.strokes[i].recording, view, seen.zoom, reel.options.size, how,
-                                   picture::Names::placed_anew);
+            view = picture::zoomed(*playback.film.strokes[i].recording, view, seen.zoom,
+                                   playback.options.size, how, picture::Names::placed_anew);
         if (view.lens && seen.lens_at) view.lens->blank_position = *seen.lens_at;
     }
-    film::FilmOptions options = reel.options;
+    film::FilmOptions options = playback.options;
     options.theme = seen.theme, options.colouring = seen.colouring;
-    picture::DrawingList list = film::draw_moment(reel.film, options, frames, moment);
-    if (seen.mark && film::in_a_stroke(moment.passage))
-        add_section_mark(list, *reel.film.strokes[moment.stroke].recording, drawn_state(reel, moment),
-                         frames.looks[moment.stroke].view, seen.mark->blank_position,
-                         layer_in(reel, moment.stroke, *seen.mark), seen.theme);
+    picture::DrawingList list = film::draw_instant(playback.film, options, frames, instant);
+    if (seen.mark && film::in_a_stroke(instant.passage))
+        add_section_mark(list, *playback.film.strokes[instant.stroke].recording,
+                         drawn_state(playback, instant), frames.looks[instant.stroke].view,
+                         seen.mark->blank_position, layer_in(playback, instant.stroke, *seen.mark),
+                         seen.theme);
     return list;
 }
 
@@ -91,28 +92,28 @@ std::shared_ptr<Exporter::Progress> Exporter::begin(const std::string& what) {
     return progress_;
 }
 
-void Exporter::frame(const Wish& seen, FrameForm form, const fs::path& folder) {
+void Exporter::frame(const PictureRequest& seen, FrameForm form, const fs::path& folder) {
     begin("picture");
     background_.start([seen, form, folder](const Wanted&) {
         make_folder(folder);
-        const double second = seen.at / seen.reel->frames.frames_per_second;
+        const double second = seen.at / seen.playback->frames.frames_per_second;
         const fs::path file = folder / (words("frame_%06.2fs", second) + ending(form));
         write_frame(picture_of(seen), form, file);
         return Written{lies(file)};
     });
 }
 
-void Exporter::film(const Wish& seen, const fs::path& folder) {
+void Exporter::film(const PictureRequest& seen, const fs::path& folder) {
     const auto progress = begin("film");
     background_.start([seen, folder, progress](const Wanted& wanted) {
         film::require_encoder();
         make_folder(folder);
-        const SharedJob& job = seen.reel->job;
-        const film::FilmJob film = documents::film_data(job->c, job->result, seen.reel->steps);
+        const SharedJob& job = seen.playback->job;
+        const film::FilmJob film = documents::film_data(job->c, job->result, seen.playback->steps);
         film::FilmOptions how;
         how.size = {1920, 1080};
         how.theme = seen.theme, how.colouring = seen.colouring;
-        how.lens = seen.reel->options.lens, how.charts = seen.reel->options.charts;
+        how.lens = seen.playback->options.lens, how.charts = seen.playback->options.charts;
         how.cards = film::Cards::shown;
         how.springback_scale = seen.springback_scale;
         const int threads = static_cast<int>(std::max(1u, std::thread::hardware_concurrency()));

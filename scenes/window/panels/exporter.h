@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/window/job/easel.h"
+#include "scenes/window/job/picture_painter.h"
 #include "scenes/window/shared/background.h"
 
 namespace overbend::window {
@@ -21,9 +21,9 @@ class Exporter {
     // or not at all. What is being written is given up.
     //
     // The picture as it was last wished for, as frame_SECONDS.png and so on.
-    void frame(const Wish& seen, FrameForm form, const std::filesystem::path& folder);
+    void frame(const PictureRequest& seen, FrameForm form, const std::filesystem::path& folder);
     // film.mp4, 1920 x 1080, in the colours that are shown.
-    void film(const Wish& seen, const std::filesystem::path& folder);
+    void film(const PictureRequest& seen, const std::filesystem::path& folder);
     // report.html and sheets.pdf.
     void report(const SharedJob& job, const std::filesystem::path& folder);
     void cancel();
@@ -52,7 +52,7 @@ class Exporter {
     Background<Written> background_;
 };
 
-// The picture of a wish as a list, as the window shows it; names placed anew.
-picture::DrawingList picture_of(const Wish& seen);
+// The picture of a request as a list, as the window shows it; names placed anew.
+picture::DrawingList picture_of(const PictureRequest& seen);
 
 }  // namespace overbend::window

@@ -11,7 +11,7 @@ namespace overbend::window {
 
 namespace {
 
-enum class Moment { stop, free };
+enum class Instant { stop, free };
 
 class Collected {
   public:
@@ -24,17 +24,17 @@ class Collected {
     }
 
     // A step of the job as it was run; its bend marks the place.
-    std::optional<FindingPlace> at_step(int step, Moment moment, int bend = -1) const {
+    std::optional<FindingPlace> at_step(int step, Instant instant, int bend = -1) const {
         const stroke::Recording* recording = recorded(step);
         if (!recording) return {};
         FindingPlace place{step, static_cast<int>(recording->states.size()) - 1, {}};
-        if (moment == Moment::stop) place.state = state_at(*recording, 1e300);
+        if (instant == Instant::stop) place.state = state_at(*recording, 1e300);
         const std::vector<int>& bends = job_.c.steps[step].bends;
         mark_bend(place, *recording, bend >= 0 ? bend : bends.empty() ? -1 : bends.front());
         return place;
     }
     std::optional<FindingPlace> at_travel(int step, double travel) const {
-        std::optional<FindingPlace> place = at_step(step, Moment::stop);
+        std::optional<FindingPlace> place = at_step(step, Instant::stop);
         if (!place) return {};
         const stroke::Recording& recording = *recorded(step);
         place->state = state_at(recording, travel);
@@ -47,7 +47,7 @@ class Collected {
         for (int i = static_cast<int>(job_.result.steps.size()) - 1; i >= 0; --i) {
             const std::vector<int>& bends = job_.c.steps[i].bends;
             if (std::find(bends.begin(), bends.end(), bend) != bends.end())
-                return at_step(i, Moment::free, bend);
+                return at_step(i, Instant::free, bend);
         }
         return {};
     }
@@ -89,7 +89,7 @@ void add_strokes(const RanJob& job, Collected& all) {
         const job::StepResult& step = job.result.steps[i];
         const std::string whose = "step '" + step.name + "': ";
         if (step.stroke.outcome != stroke::Outcome::reached)
-            all.add(FindingWeight::against, whose + step.stroke.reason, all.at_step(i, Moment::stop));
+            all.add(FindingWeight::against, whose + step.stroke.reason, all.at_step(i, Instant::stop));
         for (const job::Interference& f : step.interferences) {
             const int state = f.deepest.state >= 0 ? f.deepest.state : f.first_state;
             all.add(FindingWeight::against, whose + f.words, FindingPlace{i, state, f.deepest.at});
@@ -98,9 +98,9 @@ void add_strokes(const RanJob& job, Collected& all) {
         if (job.c.press && force > job.c.press->force)
             all.add(FindingWeight::against,
                     whose + words("%.1f kN is more than the press's %.1f kN", force, job.c.press->force),
-                    all.at_step(i, Moment::stop));
+                    all.at_step(i, Instant::stop));
         for (const std::string& w : step.warnings)
-            all.add(FindingWeight::caution, whose + w, all.at_step(i, Moment::stop));
+            all.add(FindingWeight::caution, whose + w, all.at_step(i, Instant::stop));
         for (const std::string& w : step.remarks)
             all.add(FindingWeight::remark, whose + w, FindingPlace{i, 0, {}});
     }
@@ -124,7 +124,7 @@ void add_rules(const RanJob& job, Collected& all) {
         const FindingWeight weight = f.stops ? FindingWeight::against : FindingWeight::caution;
         std::optional<FindingPlace> place;
         if (f.place == plan::RulePlace::bend) place = all.at_bend(f.index);
-        if (f.place == plan::RulePlace::step) place = all.at_step(f.index, Moment::stop);
+        if (f.place == plan::RulePlace::step) place = all.at_step(f.index, Instant::stop);
         all.add(weight, job::place_words(job.c, f) + ": " + f.words, place);
     }
 }
@@ -139,12 +139,12 @@ void add_shop(const RanJob& job, Collected& all) {
             const bool told = check.what == "force" && check.verdict == shop::Verdict::over;
             if (check.verdict == shop::Verdict::fine || told) continue;
             all.add(weight_of(check.verdict), "step '" + job.c.steps[s.step].name + "': " + check.words,
-                    all.at_step(s.step, Moment::stop));
+                    all.at_step(s.step, Instant::stop));
         }
     for (const job::ToolInShop& t : job.shop.tools) {
         const std::string whose = "tool '" + job.c.tools[t.tool].name + "': ";
         std::optional<FindingPlace> place;
-        if (t.contact) place = all.at_step(t.contact->step, Moment::stop);
+        if (t.contact) place = all.at_step(t.contact->step, Instant::stop);
         if (t.section) place = all.at_travel(t.section->step, t.section->travel);
         for (const shop::Check& check : t.checks)
             if (check.verdict != shop::Verdict::fine)

@@ -1,4 +1,4 @@
-// All that is to be said about a job that ran, as a list, each with the moment and the place where it is
+// All that is to be said about a job that ran, as a list, each with the instant and the place where it is
 // seen.
 
 #pragma once

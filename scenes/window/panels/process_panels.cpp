@@ -70,7 +70,7 @@ void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
         const std::optional<UnsavedAnswer> answer =
             draw_unsaved(ui, "Changes of the case are not saved; " + name + " is to be opened in its place.",
                          "Open without them", "Stay here", {K::O, true});
-        if (answer == UnsavedAnswer::go_on) read(*wanted_);
+        if (answer == UnsavedAnswer::proceed) read(*wanted_);
         if (answer) wanted_.reset();
         return;
     }
@@ -153,7 +153,7 @@ double ProcessPanels::width() const {
     return panel_ == Panel::figures ? 26.0 : 22.0;
 }
 
-std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork& work, const Wish& seen) {
+std::optional<FindingPlace> ProcessPanels::draw(Ui& ui, JobWork& work, const PictureRequest& seen) {
     if (panel_ == Panel::exports) export_panel_.draw(ui, seen, work.job());
     if (panel_ == Panel::figures) figures_panel_.draw(ui, work.job(), seen.theme);
     if (panel_ == Panel::findings) return findings_panel_.draw(ui, work.job());

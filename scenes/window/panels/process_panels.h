@@ -34,7 +34,7 @@ class ProcessPanels {
     const char* name() const;  // of the chosen one: each is scrolled by itself
     double width() const;      // in letters' sizes
     // The chosen one; returns the place of a finding that was clicked. seen: what the picture shows.
-    std::optional<FindingPlace> draw(ui::Ui& ui, JobWork& work, const Wish& seen);
+    std::optional<FindingPlace> draw(ui::Ui& ui, JobWork& work, const PictureRequest& seen);
 
   private:
     void draw_keys(ui::Ui& ui, JobWork& work);

@@ -56,10 +56,10 @@ std::optional<files::Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
     return asked;
 }
 
-std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, const std::string& go_on,
+std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, const std::string& proceed,
                                           const std::string& stay, const ui::Key& key) {
     std::optional<UnsavedAnswer> answer;
-    if (ui.button(go_on, key, "What was changed here is lost")) answer = UnsavedAnswer::go_on;
+    if (ui.button(proceed, key, "What was changed here is lost")) answer = UnsavedAnswer::proceed;
     ImGui::SameLine();
     if (ui.button(stay, leave_key)) answer = UnsavedAnswer::stay;
     ImGui::SameLine();

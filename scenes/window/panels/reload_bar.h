@@ -16,9 +16,9 @@ namespace overbend::window {
 std::optional<files::Case> draw_reload_bar(ui::Ui& ui, WatchedFile& watched);
 
 // Something that would lose what was changed in the case and is in no file yet: what the user says to it,
-// when he does. go_on, stay: the words of the buttons.
-enum class UnsavedAnswer { go_on, stay };
-std::optional<UnsavedAnswer> draw_unsaved(ui::Ui& ui, const std::string& words, const std::string& go_on,
+// when he does. proceed, stay: the words of the buttons.
+enum class UnsavedAnswer { proceed, stay };
+std::optional<UnsavedAnswer> draw_unsaved(ui::Ui& ui, const std::string& words, const std::string& proceed,
                                           const std::string& stay, const ui::Key& key);
 
 // What is wrong with a file that was to be opened; true when it has been read.

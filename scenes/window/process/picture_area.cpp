@@ -16,7 +16,7 @@ namespace {
 
 constexpr double furthest = 0.3, nearest = 40.0;  // times
 constexpr double a_notch = 1.2;                   // of the wheel
-constexpr auto at_rest_after = std::chrono::milliseconds(200);
+constexpr auto still_after = std::chrono::milliseconds(200);
 
 }  // namespace
 
@@ -37,23 +37,23 @@ void PictureArea::show(const Painted& painted) {
 
 Place PictureArea::place_of(const Point& at) const {
     // By the zoom as it is now: the picture may be a frame behind it.
-    const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
+    const picture::View& view = shown_->request.playback->frames.looks[shown_->instant.stroke].view;
     const double scale = zoom_.times * view.scale;
     const Point off = at - view.stage.centre();
     return view.centre + zoom_.shift + Place(off.x(), -off.y()) / scale;
 }
 
 std::optional<SectionMark> PictureArea::mark_at(const Point& at, double near) const {
-    const Reel& reel = *shown_->wish.reel;
-    const film::Moment& m = shown_->moment;
+    const Playback& playback = *shown_->request.playback;
+    const film::Instant& m = shown_->instant;
     const picture::Rect stage = shown_->view.stage;
     const bool on_stage =
         at.x() >= stage.x && at.x() <= stage.right() && at.y() >= stage.y && at.y() <= stage.bottom();
     if (!on_stage || !film::in_a_stroke(m.passage)) return {};
-    const picture::StripHit hit =
-        picture::nearest_on_strip(*reel.film.strokes[m.stroke].recording, drawn_state(reel, m), place_of(at));
-    if (hit.outside * zoom_.times * reel.frames.looks[m.stroke].view.scale > near) return {};
-    const files::Step& step = reel.job->c.steps[reel.steps[m.stroke]];
+    const picture::StripHit hit = picture::nearest_on_strip(*playback.film.strokes[m.stroke].recording,
+                                                            drawn_state(playback, m), place_of(at));
+    if (hit.outside * zoom_.times * playback.frames.looks[m.stroke].view.scale > near) return {};
+    const files::Step& step = playback.job->c.steps[playback.steps[m.stroke]];
     return SectionMark{hit.blank_position, hit.layer, step.face == files::Face::down};
 }
 
@@ -66,7 +66,8 @@ void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>&
     const bool far_enough =
         ImGui::GetIO().MouseDragMaxDistanceSqr[0] >= 16.0f || input.dragged_right != Point(Point::Zero());
     if (dragged != Point(Point::Zero()) && far_enough) {
-        const double scale = zoom_.times * shown_->wish.reel->frames.looks[shown_->moment.stroke].view.scale;
+        const double scale =
+            zoom_.times * shown_->request.playback->frames.looks[shown_->instant.stroke].view.scale;
         move(Place(-dragged.x(), dragged.y()) / scale);
     }
     if (input.double_clicked) {
@@ -87,7 +88,7 @@ void PictureArea::fit() {
 }
 
 void PictureArea::zoom_about(const Point& at, double factor) {
-    const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
+    const picture::View& view = shown_->request.playback->frames.looks[shown_->instant.stroke].view;
     const Point about = picture::holds(view.stage, {at.x(), at.y(), 0.0, 0.0}) ? at : view.stage.centre();
     const Place fixed = place_of(about);
     zoom_.times = std::clamp(zoom_.times * factor, furthest, nearest);
@@ -101,7 +102,7 @@ void PictureArea::zoom_by(double factor) {
 
 void PictureArea::pan_by(double right, double up) {
     if (!shown_) return;
-    const picture::View& view = shown_->wish.reel->frames.looks[shown_->moment.stroke].view;
+    const picture::View& view = shown_->request.playback->frames.looks[shown_->instant.stroke].view;
     move(Place(right * view.width_mm(), up * view.height_mm()) / zoom_.times);
 }
 
@@ -110,14 +111,14 @@ void PictureArea::move(const Place& by) {
     moved_ = std::chrono::steady_clock::now();
 }
 
-void PictureArea::look_at(const Reel& reel, int stroke, const Place& place) {
+void PictureArea::look_at(const Playback& playback, int stroke, const Place& place) {
     zoom_.times = std::max(zoom_.times, 2.0);
-    zoom_.shift = place - reel.frames.looks[stroke].view.centre;
+    zoom_.shift = place - playback.frames.looks[stroke].view.centre;
     moved_ = std::chrono::steady_clock::now();
 }
 
-void PictureArea::bring_into_view(const Reel& reel, int stroke, const Place& place) {
-    const picture::View& fitted = reel.frames.looks[stroke].view;
+void PictureArea::bring_into_view(const Playback& playback, int stroke, const Place& place) {
+    const picture::View& fitted = playback.frames.looks[stroke].view;
     picture::View view = fitted;
     view.scale *= zoom_.times, view.centre += zoom_.shift;
     const Point at = view.on_picture(place);
@@ -132,7 +133,7 @@ void PictureArea::bring_into_view(const Reel& reel, int stroke, const Place& pla
 }
 
 bool PictureArea::moving() const {
-    return std::chrono::steady_clock::now() - moved_ < at_rest_after;
+    return std::chrono::steady_clock::now() - moved_ < still_after;
 }
 
 }  // namespace overbend::window

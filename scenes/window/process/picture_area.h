@@ -7,7 +7,7 @@
 
 #include "render/ui/texture.h"
 #include "render/ui/ui.h"
-#include "scenes/window/job/easel.h"
+#include "scenes/window/job/picture_painter.h"
 
 namespace overbend::window {
 
@@ -32,11 +32,11 @@ class PictureArea {
     const std::optional<double>& pointed() const { return pointed_; }
 
     void fit();
-    void zoom_by(double factor);                                              // about the stage's middle
-    void pan_by(double right, double up);                                     // parts of what is seen
-    void look_at(const Reel& reel, int stroke, const picture::Place& place);  // from near
+    void zoom_by(double factor);           // about the stage's middle
+    void pan_by(double right, double up);  // parts of what is seen
+    void look_at(const Playback& playback, int stroke, const picture::Place& place);  // from near
     // From further off, if it is not seen.
-    void bring_into_view(const Reel& reel, int stroke, const picture::Place& place);
+    void bring_into_view(const Playback& playback, int stroke, const picture::Place& place);
     // Names wait for it to come to rest.
     bool moving() const;
 

@@ -35,7 +35,7 @@ void draw_speed(ui::Ui& ui, PlayHead& head, Flow& flow) {
 
 }  // namespace
 
-Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Reel& reel) {
+Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Playback& playback) {
     Flow flow;
     const auto button = [&](const char* words, const ui::Key& key, const char* tip) {
         flow.next_button(words);
@@ -44,21 +44,22 @@ Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Reel& reel) {
     flow.next_button("Play");
     if (ui.toggle("Play", head.playing == Playing::yes ? Chosen::yes : Chosen::no, {K::Space},
                   "Play, or pause"))
-        play_or_pause(head, reel);
+        play_or_pause(head, playback);
     if (button("Stroke back", {K::LBracket}, "To the beginning of this stroke, or of the one before"))
-        previous_stroke(head, reel);
-    if (button("Frame back", {K::Comma}, "")) step_frames(head, reel, -1);
-    if (button("Frame on", {K::Period}, "")) step_frames(head, reel, 1);
-    if (button("Stroke on", {K::RBracket}, "To the beginning of the next stroke")) next_stroke(head, reel);
+        previous_stroke(head, playback);
+    if (button("Frame back", {K::Comma}, "")) step_frames(head, playback, -1);
+    if (button("Frame on", {K::Period}, "")) step_frames(head, playback, 1);
+    if (button("Stroke on", {K::RBracket}, "To the beginning of the next stroke"))
+        next_stroke(head, playback);
     flow.next_button("Loop");
     if (ui.toggle("Loop", head.looping == Looping::yes ? Chosen::yes : Chosen::no, {K::L},
                   "This stroke, over and over"))
         head.looping = head.looping == Looping::yes ? Looping::no : Looping::yes;
     draw_speed(ui, head, flow);
-    ui.begin_enabled(reel.interferences.empty() ? Enabled::no : Enabled::yes);
+    ui.begin_enabled(playback.interferences.empty() ? Enabled::no : Enabled::yes);
     Went went = Went::nowhere_else;
     if (button("First interference", {K::I}, "Where the strip first meets what it should not") &&
-        go_to_first_interference(head, reel))
+        go_to_first_interference(head, playback))
         went = Went::to_an_interference;
     ui.end_enabled();
     return went;

@@ -9,6 +9,6 @@ namespace overbend::window {
 
 enum class Went { nowhere_else, to_an_interference };
 
-Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Reel& reel);
+Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Playback& playback);
 
 }  // namespace overbend::window

@@ -24,7 +24,7 @@ struct ProcessScene::Inside {
     std::string trouble;    // with the picture
     ViewChoice look;
     PlayHead head;
-    SharedReel seen;  // the film that the head is in
+    SharedPlayback seen;  // the film that the head is in
     std::optional<SectionMark> mark;
     picture::Theme theme = picture::Theme::light;
     std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
@@ -36,10 +36,10 @@ struct ProcessScene::Inside {
     ProcessPanels panels;
     std::optional<Painted> fresh;  // painted, not shown yet
     JobWork work;
-    Easel easel;
+    PicturePainter painter;
 
-    void take_reel();
-    Wish wish() const;
+    void take_playback();
+    PictureRequest request() const;
     void draw_middle(Ui& ui);
     void draw_picture(Ui& ui, double width, double height);
     void draw_panels(Ui& ui);
@@ -62,18 +62,18 @@ void ProcessScene::open(const std::filesystem::path& file) {
 }
 
 // The head keeps its place in a film of the same case.
-void ProcessScene::Inside::take_reel() {
-    if (work.reel() == seen) return;
-    const SharedReel next = work.reel();
+void ProcessScene::Inside::take_playback() {
+    if (work.playback() == seen) return;
+    const SharedPlayback next = work.playback();
     const bool same_case = seen && seen->job->opening == next->job->opening;
     head.at = same_case ? same_place(*seen, head.at, *next) : next->strokes.front().first;
     if (!same_case) mark.reset(), picture.fit();
     seen = next;
 }
 
-Wish ProcessScene::Inside::wish() const {
-    Wish w;
-    w.reel = seen;
+PictureRequest ProcessScene::Inside::request() const {
+    PictureRequest w;
+    w.playback = seen;
     w.at = head.at;
     w.theme = theme;
     w.colouring = look.colouring;
@@ -97,7 +97,7 @@ Motion ProcessScene::motion() {
     Inside& in = *in_;
     in.unseen = in.work.take() || in.unseen;
     in.unseen = in.panels.take(in.work) || in.unseen;
-    if (in.work.reel()) in.take_reel();
+    if (in.work.playback()) in.take_playback();
     const auto now = std::chrono::steady_clock::now();
     const double seconds = std::chrono::duration<double>(now - in.clock).count();
     in.clock = now;
@@ -105,10 +105,10 @@ Motion ProcessScene::motion() {
         return in.unseen                            ? Motion::moving
                : in.work.busy() || in.panels.busy() ? Motion::awaiting
                                                     : Motion::still;
-    go_on(in.head, *in.seen, std::min(seconds, 0.25));
+    advance(in.head, *in.seen, std::min(seconds, 0.25));
     try {
-        if (std::optional<Painted> painted = in.easel.take()) {
-            if (in.fresh) in.easel.give_back(*in.fresh);
+        if (std::optional<Painted> painted = in.painter.take()) {
+            if (in.fresh) in.painter.give_back(*in.fresh);
             in.fresh = std::move(painted);
             in.unseen = true;
         }
@@ -116,10 +116,10 @@ Motion ProcessScene::motion() {
         in.trouble = error.what();
         in.unseen = true;
     }
-    const Wish wanted = in.wish();
-    const bool fulfilled = in.easel.wished() && same(*in.easel.wished(), wanted);
-    if (!fulfilled && !in.easel.busy()) in.easel.paint(wanted);
-    const bool waits = !fulfilled || in.easel.busy() || in.work.busy() || in.panels.busy() ||
+    const PictureRequest wanted = in.request();
+    const bool fulfilled = in.painter.requested() && same(*in.painter.requested(), wanted);
+    if (!fulfilled && !in.painter.busy()) in.painter.paint(wanted);
+    const bool waits = !fulfilled || in.painter.busy() || in.work.busy() || in.panels.busy() ||
                        in.head.playing == Playing::yes || in.picture.moving();
     return in.unseen ? Motion::moving : waits ? Motion::awaiting : Motion::still;
 }
@@ -132,7 +132,7 @@ void ProcessScene::draw(Ui& ui, picture::Theme theme, double) {
     if (in.fresh) {
         in.picture.show(*in.fresh);
         in.section.show(*in.fresh);
-        in.easel.give_back(*in.fresh);
+        in.painter.give_back(*in.fresh);
         in.fresh.reset();
     }
     in.panels.draw_row(ui, in.work, in.trouble);
@@ -156,7 +156,7 @@ void ProcessScene::Inside::draw_panels(Ui& ui) {
     const double side = panels.width() * ImGui::GetFontSize();
     ImGui::BeginChild(panels.name(), {static_cast<float>(side), 0.0f});
     ui.scroll_by_keys();
-    if (const std::optional<FindingPlace> place = panels.draw(ui, work, wish())) go_to(*place);
+    if (const std::optional<FindingPlace> place = panels.draw(ui, work, request())) go_to(*place);
     ImGui::Dummy({0.0f, 0.5f * ImGui::GetFontSize()});  // the last line is whole at the end
     ImGui::EndChild();
     ImGui::SameLine();
@@ -173,7 +173,7 @@ void ProcessScene::Inside::go_to(const FindingPlace& place) {
 // Where it is when it begins, if that is beyond what is seen.
 void ProcessScene::Inside::show_interference() {
     const Stretch& hit = seen->interferences.front();
-    const double at = seen->frames.moments[hit.first].at;
+    const double at = seen->frames.instants[hit.first].at;
     for (const film::TimedInterference& f : seen->film.strokes[hit.stroke].interferences)
         if (at >= f.first_state && at <= f.last_state)
             picture.bring_into_view(*seen, hit.stroke,

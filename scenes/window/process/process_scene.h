@@ -5,7 +5,7 @@
 #include <filesystem>
 #include <memory>
 
-#include "scenes/window/job/easel.h"
+#include "scenes/window/job/picture_painter.h"
 #include "scenes/window/job/play_head.h"
 #include "scenes/window/shared/scene.h"
 

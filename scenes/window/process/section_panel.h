@@ -4,7 +4,7 @@
 
 #include "render/ui/texture.h"
 #include "render/ui/ui.h"
-#include "scenes/window/job/easel.h"
+#include "scenes/window/job/picture_painter.h"
 
 namespace overbend::window {
 
@@ -13,7 +13,7 @@ class SectionPanel {
     void show(const Painted& painted);
     // Returns true when it is to be closed.
     bool draw(ui::Ui& ui, const SectionMark& mark);
-    // px, of the charts that have room in it; asked for in the next wish
+    // px, of the charts that have room in it; asked for in the next request
     int chart_width() const { return width_; }
     int chart_height() const { return height_; }
     double chart_letter() const { return letter_; }

@@ -44,21 +44,21 @@ std::string cut_to(const std::string& words, double width) {
     return "";
 }
 
-void draw_strokes(const Bar& bar, const Reel& reel, const PlayHead& head, picture::Theme theme) {
+void draw_strokes(const Bar& bar, const Playback& playback, const PlayHead& head, picture::Theme theme) {
     ImDrawList* list = ImGui::GetWindowDrawList();
     const picture::ThemeColours& t = picture::theme_colours(theme);
     const double middle = 0.5 * (bar.upper() + bar.lower());
     list->AddRectFilled({px(bar.x(0)), px(middle - 0.18 * bar.letter)},
                         {px(bar.x(bar.last)), px(middle + 0.18 * bar.letter)},
                         imgui(picture::mixed(t.panel, t.ink, 0.10)), px(0.18 * bar.letter));
-    for (const Stretch& s : reel.strokes) {
+    for (const Stretch& s : playback.strokes) {
         const bool here = head.at >= s.first && head.at < s.last + 1.0;
         const double x = bar.x(s.first), right = bar.x(s.last);
         list->AddRectFilled({px(x), px(bar.upper())}, {px(right), px(bar.lower())},
                             imgui(picture::mixed(t.panel, here ? t.accent : t.ink, here ? 0.40 : 0.14)),
                             px(0.2 * bar.letter));
         const std::string name =
-            std::to_string(reel.steps[s.stroke] + 1) + " " + reel.film.strokes[s.stroke].step_name;
+            std::to_string(playback.steps[s.stroke] + 1) + " " + playback.film.strokes[s.stroke].step_name;
         const std::string words = cut_to(name, right - x - 0.6 * bar.letter);
         const ImVec2 size = ImGui::CalcTextSize(words.c_str());
         list->AddText({px(0.5 * (x + right - size.x)), px(middle - 0.5 * size.y)}, imgui(t.ink),
@@ -66,10 +66,10 @@ void draw_strokes(const Bar& bar, const Reel& reel, const PlayHead& head, pictur
     }
 }
 
-void draw_interferences(const Bar& bar, const Reel& reel, picture::Theme theme) {
+void draw_interferences(const Bar& bar, const Playback& playback, picture::Theme theme) {
     ImDrawList* list = ImGui::GetWindowDrawList();
     const picture::ThemeColours& t = picture::theme_colours(theme);
-    for (const Stretch& s : reel.interferences) {
+    for (const Stretch& s : playback.interferences) {
         const double x = bar.x(s.first), right = std::max(bar.x(s.last), x + 0.3 * bar.letter);
         list->AddRectFilled({px(x), px(bar.lower())}, {px(right), px(bar.bottom())}, imgui(t.alarm));
         list->AddTriangleFilled({px(x - 0.35 * bar.letter), px(bar.bottom())},
@@ -79,14 +79,14 @@ void draw_interferences(const Bar& bar, const Reel& reel, picture::Theme theme) 
 }
 
 // "12.4 s, hook: press"
-std::string told_at(const Reel& reel, double at) {
-    const film::Moment& m = reel.frames.moments[static_cast<std::size_t>(at)];
+std::string told_at(const Playback& playback, double at) {
+    const film::Instant& m = playback.frames.instants[static_cast<std::size_t>(at)];
     if (m.passage == film::Passage::finished)
-        return words("%.1f s, the finished part", at / reel.frames.frames_per_second);
+        return words("%.1f s, the finished part", at / playback.frames.frames_per_second);
     std::string passage = m.caption.substr(0, m.caption.find(':'));
     if (!passage.empty()) passage.front() = static_cast<char>(std::tolower(passage.front()));
-    const std::string& name = reel.film.strokes[m.stroke].step_name;
-    return words("%.1f s, ", at / reel.frames.frames_per_second) + name +
+    const std::string& name = playback.film.strokes[m.stroke].step_name;
+    return words("%.1f s, ", at / playback.frames.frames_per_second) + name +
            (passage.empty() ? "" : ": " + passage);
 }
 
@@ -106,20 +106,20 @@ double time_bar_height() {
     return 2.35 * ImGui::GetFontSize();
 }
 
-std::optional<double> draw_time_bar(ui::Ui& ui, const Reel& reel, const PlayHead& head,
+std::optional<double> draw_time_bar(ui::Ui& ui, const Playback& playback, const PlayHead& head,
                                     picture::Theme theme) {
     const ImVec2 corner = ImGui::GetCursorScreenPos();
     const double letter = ImGui::GetFontSize(), whole = ImGui::GetContentRegionAvail().x;
     const Bar bar{corner.x + 0.4 * letter, std::max(1.0, whole - 0.8 * letter), corner.y, letter,
-                  reel.last()};
+                  playback.last()};
     const ui::PictureInput input = ui.area("Timeline", whole, time_bar_height());
-    draw_strokes(bar, reel, head, theme);
-    draw_interferences(bar, reel, theme);
+    draw_strokes(bar, playback, head, theme);
+    draw_interferences(bar, playback, theme);
     draw_head(bar, head, theme);
     const double pointed = std::clamp((corner.x + input.at.x() - bar.left) / bar.width, 0.0, 1.0) * bar.last;
     if (input.hovered && !input.held) {
         ImGui::SetNextWindowPos({ImGui::GetIO().MousePos.x, corner.y}, ImGuiCond_Always, {0.5f, 1.0f});
-        ImGui::SetTooltip("%s", told_at(reel, std::floor(pointed)).c_str());
+        ImGui::SetTooltip("%s", told_at(playback, std::floor(pointed)).c_str());
     }
     if (!input.held) return {};
     return pointed;

@@ -12,7 +12,8 @@
 namespace overbend::window {
 
 // Over the whole width that is left. Returns the frame that is pointed at.
-std::optional<double> draw_time_bar(ui::Ui& ui, const Reel& reel, const PlayHead& head, picture::Theme theme);
+std::optional<double> draw_time_bar(ui::Ui& ui, const Playback& playback, const PlayHead& head,
+                                    picture::Theme theme);
 // px
 double time_bar_height();
 

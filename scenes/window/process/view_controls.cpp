@@ -36,21 +36,21 @@ void draw_colours(ui::Ui& ui, ViewChoice& choice, Flow& flow) {
 }
 
 // Of the stroke that is shown: its first bend, then the next one.
-void mark_bend(const Reel& reel, const PlayHead& head, std::optional<SectionMark>& mark) {
-    const int stroke = stroke_at(reel, head.at);
-    const film::StrokeFilm& film = reel.film.strokes[stroke];
+void mark_bend(const Playback& playback, const PlayHead& head, std::optional<SectionMark>& mark) {
+    const int stroke = stroke_at(playback, head.at);
+    const film::StrokeFilm& film = playback.film.strokes[stroke];
     if (film.bends.empty()) return;
     std::size_t next = 0;
     for (std::size_t b = 0; b < film.bends.size(); ++b)
         if (mark && mark->blank_position == film.bends[b].blank_position) next = (b + 1) % film.bends.size();
-    const files::Step& step = reel.job->c.steps[reel.steps[stroke]];
+    const files::Step& step = playback.job->c.steps[playback.steps[stroke]];
     mark = SectionMark{film.bends[next].blank_position, film.recording->layers() - 1,
                        step.face == files::Face::down};
 }
 
 // Along the strip, or through its thickness.
-void move_mark(const Reel& reel, double along, int layers, SectionMark& mark) {
-    const stroke::Recording& r = *reel.film.strokes.front().recording;
+void move_mark(const Playback& playback, double along, int layers, SectionMark& mark) {
+    const stroke::Recording& r = *playback.film.strokes.front().recording;
     const double end = std::max(r.blank_position.front(), r.blank_position.back());
     mark.blank_position = std::clamp(mark.blank_position + along, 0.0, end);
     mark.layer = std::clamp(mark.layer + layers, 0, r.layers() - 1);
@@ -73,15 +73,15 @@ void draw_zoom(ui::Ui& ui, PictureArea& picture, Flow& flow) {
     pan("Look down", K::S, 0.0, -key_pan);
 }
 
-void draw_section(ui::Ui& ui, const Reel& reel, const PlayHead& head, std::optional<SectionMark>& mark,
-                  Flow& flow) {
+void draw_section(ui::Ui& ui, const Playback& playback, const PlayHead& head,
+                  std::optional<SectionMark>& mark, Flow& flow) {
     flow.next_button("Section");
     if (ui.button("Section", {K::N}, "Stress through the thickness at the bend; or click on the strip"))
-        mark_bend(reel, head, mark);
+        mark_bend(playback, head, mark);
     if (!mark) return;
-    const double step = 0.25 * reel.job->c.thickness;
+    const double step = 0.25 * playback.job->c.thickness;
     const auto move = [&](const char* words, const ui::Key& key, double along, int layers) {
-        if (ui.key(words, key)) move_mark(reel, along, layers, *mark);
+        if (ui.key(words, key)) move_mark(playback, along, layers, *mark);
     };
     move("Section to the blank's left", {K::Comma, false, true}, -step, 0);
     move("Section to the blank's right", {K::Period, false, true}, step, 0);
@@ -109,14 +109,14 @@ void remember_choice(const ViewChoice& choice, Remembered& r) {
     r.springback_scale = choice.springback_scale;
 }
 
-void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, const Reel& reel,
+void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, const Playback& playback,
                         const PlayHead& head, std::optional<SectionMark>& mark) {
     Flow flow;
     draw_zoom(ui, picture, flow);
-    draw_section(ui, reel, head, mark, flow);
+    draw_section(ui, playback, head, mark, flow);
     flow.next_button("Charts");
     const bool room =
-        reel.options.charts == picture::Charts::shown || choice.charts == picture::Charts::hidden;
+        playback.options.charts == picture::Charts::shown || choice.charts == picture::Charts::hidden;
     ui.begin_enabled(room ? ui::Enabled::yes : ui::Enabled::no);
     if (ui.toggle("Charts", chosen(choice.charts == picture::Charts::shown), {K::H},
                   room ? "Figures and the force curve beside the strip"

@@ -18,7 +18,7 @@ struct ViewChoice {
 ViewChoice remembered_choice(const Remembered& remembered);
 void remember_choice(const ViewChoice& choice, Remembered& remembered);
 
-void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, const Reel& reel,
+void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, const Playback& playback,
                         const PlayHead& head, std::optional<SectionMark>& mark);
 
 }  // namespace overbend::window

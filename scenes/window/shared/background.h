@@ -1,5 +1,5 @@
-// Work on a thread of its own, so that a window never waits for it. The newest wish alone counts: what was
-// wished before is cancelled or never begun.
+// Work on a thread of its own, so that a window never waits for it. The newest request alone counts: what was
+// asked for before is cancelled or never begun.
 
 #pragma once
 
@@ -60,7 +60,7 @@ class Background {
         wake_.notify_all();
     }
 
-    // Lets what is being done come to its end, and does this next instead of what waits: for wishes that come
+    // Lets what is being done come to its end, and does this next instead of what waits: for requests that come
     // faster than they can be fulfilled, where each result is worth showing.
     void start_next(Work work) {
         {

@@ -7,13 +7,13 @@
 
 namespace overbend::stroke {
 
-bool IncrementSolver::let_go(Condition& c) {
+bool IncrementSolver::release(SolverState& c) {
     const strip::StripState& s = c.strip;
     std::vector<double> G(nodes_ - 1), k(nodes_ - 1);
     for (int e = 0; e + 1 < nodes_; ++e) {
         const material::FreeSection free =
-            material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(c.strip, e),
-                             c.stretch[e], c.curvature[e]);
+            material::release(law_, s.layer_height.data(), s.layer_weight.data(), layers_,
+                              history(c.strip, e), c.stretch[e], c.curvature[e]);
         if (!free.solved) return false;
         G[e] = free.G, k[e] = free.k;
     }
@@ -35,7 +35,7 @@ bool IncrementSolver::let_go(Condition& c) {
     contacts_.groups_used = 0;
     contacts_.points.clear();
     std::fill(active_.begin(), active_.end(), 0.0);
-    std::fill(spread_moment_.begin(), spread_moment_.end(), 0.0);
+    std::fill(length_scale_moment_.begin(), length_scale_moment_.end(), 0.0);
     // The balance of work ends with the tools: what the strip gives up now, nobody takes.
     const Audit balance = c.audit;
     start_layers(c);
@@ -46,7 +46,7 @@ bool IncrementSolver::let_go(Condition& c) {
     return true;
 }
 
-double IncrementSolver::free_turn(Condition& c, double left, double right) {
+double IncrementSolver::free_turn(SolverState& c, double left, double right) {
     strip::StripState& s = c.strip;
     const double low = std::min(left, right), high = std::max(left, right);
     double turn = 0.0;
@@ -56,8 +56,8 @@ double IncrementSolver::free_turn(Condition& c, double left, double right) {
         const double inside = std::min(b, high) - std::max(a, low);
         if (inside <= 0.0) continue;
         const material::FreeSection free =
-            material::let_go(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(s, e),
-                             c.stretch[e], c.curvature[e]);
+            material::release(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(s, e),
+                              c.stretch[e], c.curvature[e]);
         turn += inside * (free.solved ? free.k : c.curvature[e]);
     }
     return turn;

@@ -33,21 +33,21 @@ struct Audit {
     }
 };
 
-struct Condition {
+struct SolverState {
     strip::StripState strip;
     std::vector<double> u;                     // x, y, theta of every node in turn, then the compression of
                                                // every spring
     std::vector<double> stress, width_stress;  // layers, MPa
     std::vector<double> stretch, curvature;    // elements
     std::vector<double> active;                // of each element's moment what layers carry that have flowed
-    std::vector<double> spread_moment;         // of the length-scale term on the nodes, N mm per mm
+    std::vector<double> length_scale_moment;   // of the length-scale term on the nodes, N mm per mm
     double friction_rate = 0.0;                // of the last increment, N mm per mm of the ram and mm width
     std::vector<double> last_move;             // of u in the last increment
     std::vector<double> move_before;           // and in the one before it
     double last_ram_move = 0.0;                // 0: there is none to go on from
     double ram_move_before = 0.0;
     std::vector<double> compression;  // of each tool's spring, 0 without one
-    double share = 1.0;               // of the weight and of clamps in the frame that is on
+    double load_fraction = 1.0;       // of the weight and of clamps in the frame that is on
     double contact_energy = 0.0;      // in the contacts and in the springs,
     double spring_energy = 0.0;       // N mm per mm
     double travel = 0.0;

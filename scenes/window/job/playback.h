@@ -20,37 +20,37 @@ struct Stretch {
     int first = 0, last = 0;
 };
 
-struct Reel {
+struct Playback {
     SharedJob job;
     std::vector<int> steps;     // of each stroke of the film, index into the job's steps
     film::FilmJob film;         // points into the job
-    film::FilmOptions options;  // springback drawn twice as large: see moment_of
+    film::FilmOptions options;  // springback drawn twice as large: see instant_of
     film::FrameList frames;
     double stress_limit = 0.0, strain_limit = 0.0;  // ends of the colours' scales
     std::vector<Stretch> strokes;                   // one a stroke: all that is in it
     std::vector<Stretch> interferences;             // in their order
 
-    double last() const { return static_cast<double>(frames.moments.size()) - 1.0; }
+    double last() const { return static_cast<double>(frames.instants.size()) - 1.0; }
 };
-using SharedReel = std::shared_ptr<const Reel>;
+using SharedPlayback = std::shared_ptr<const Playback>;
 
 // Throws OutOfRange: a size that cannot be, a job without strokes.
-SharedReel make_reel(const SharedJob& job, const picture::PictureSize& size, picture::Lens lens,
-                     picture::Charts charts);
+SharedPlayback make_playback(const SharedJob& job, const picture::PictureSize& size, picture::Lens lens,
+                             picture::Charts charts);
 
 // What is seen at a frame, between two of them in proportion.
-film::Moment moment_of(const Reel& reel, double at, double springback_scale);
+film::Instant instant_of(const Playback& playback, double at, double springback_scale);
 
-// The strip at a moment within a stroke, with its springback as large as it is drawn.
-stroke::State drawn_state(const Reel& reel, const film::Moment& moment);
+// The strip at an instant within a stroke, with its springback as large as it is drawn.
+stroke::State drawn_state(const Playback& playback, const film::Instant& instant);
 
 // The stroke at a frame; between two the one to come, at the end the last one.
-int stroke_at(const Reel& reel, double at);
+int stroke_at(const Playback& playback, double at);
 
 // The frame that shows a recorded state best; none when the film does not show the step.
-std::optional<double> frame_of_state(const Reel& reel, int step, double state);
+std::optional<double> frame_of_state(const Playback& playback, int step, double state);
 
-// The same place in another reel: the same stroke and part of its way.
-double same_place(const Reel& from, double at, const Reel& to);
+// The same place in another playback: the same stroke and part of its way.
+double same_place(const Playback& from, double at, const Playback& to);
 
 }  // namespace overbend::window
