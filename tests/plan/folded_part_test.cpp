@@ -1,11 +1,12 @@
 // The half-formed strip by rule: against walks and sums done here.
 
 #include "sim/plan/folded_part.h"
-#include "sim/units.h"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
+
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::plan;

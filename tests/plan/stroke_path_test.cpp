@@ -1,11 +1,12 @@
 // How strip and punch move by geometry: touching is checked here from the definition of touching.
 
 #include "sim/plan/stroke_path.h"
-#include "sim/units.h"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
+
+#include "sim/units.h"
 
 using namespace overbend::plan;
 using Eigen::Vector2d;

@@ -6,7 +6,6 @@
 // surfaces' curvature, times this overlap). Measured: printed.
 
 #include "sim/stroke/self_contact.h"
-#include "sim/units.h"
 
 #include <doctest/doctest.h>
 
@@ -14,6 +13,8 @@
 #include <cmath>
 #include <cstdio>
 #include <vector>
+
+#include "sim/units.h"
 
 using namespace overbend;
 
