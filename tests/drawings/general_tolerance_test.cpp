@@ -8,6 +8,7 @@
 #include "sim/units.h"
 
 using namespace overbend::documents;
+using overbend::degree;
 
 TEST_CASE("lengths, radii and angles have the tolerance of their row") {
     CHECK(length_tolerance(0.49) == 0.0);

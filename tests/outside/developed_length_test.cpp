@@ -13,6 +13,7 @@
 
 using namespace overbend::plan;
 using namespace overbend::tests;
+using overbend::degree;
 
 namespace {
 

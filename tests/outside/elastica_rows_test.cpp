@@ -18,6 +18,7 @@
 #include "tests/strip/cantilever.h"
 
 using namespace overbend::tests;
+using overbend::pi;
 
 namespace {
 

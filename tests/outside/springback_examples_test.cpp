@@ -20,6 +20,8 @@
 
 using namespace overbend::material;
 using namespace overbend::tests;
+using overbend::degree;
+using overbend::pi;
 
 namespace {
 

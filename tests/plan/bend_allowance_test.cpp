@@ -19,6 +19,8 @@ namespace {
 
 using namespace overbend::plan;
 using overbend::tests::relative_error;
+using overbend::degree;
+using overbend::pi;
 
 }  // namespace
 

@@ -10,6 +10,7 @@
 
 using namespace overbend::plan;
 using Eigen::Vector2d;
+using overbend::degree;
 
 namespace {
 

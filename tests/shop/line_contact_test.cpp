@@ -15,6 +15,7 @@
 
 using namespace overbend::shop;
 using doctest::Approx;
+using overbend::pi;
 
 TEST_CASE("line contact of steel on steel") {
     const double modulus = contact_modulus({210e3, 0.3}, {210e3, 0.3});

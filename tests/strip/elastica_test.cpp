@@ -12,6 +12,7 @@
 
 using overbend::tests::Cantilever;
 using overbend::tests::solve_for;
+using overbend::pi;
 
 namespace {
 

@@ -13,6 +13,7 @@
 
 using namespace overbend::tool;
 using namespace overbend::tests;
+using overbend::degree;
 
 namespace {
 

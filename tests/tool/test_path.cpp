@@ -11,6 +11,7 @@
 
 using namespace overbend::tool;
 using namespace overbend::tests;
+using overbend::degree;
 
 namespace {
 

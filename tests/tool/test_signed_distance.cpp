@@ -19,6 +19,7 @@
 
 using namespace overbend::tool;
 using namespace overbend::tests;
+using overbend::degree;
 
 namespace {
 
