@@ -4,10 +4,10 @@
 
 #include <doctest/doctest.h>
 
+using namespace overbend;
 using namespace overbend::files;
 using namespace overbend::job;
 using namespace overbend::window;
-namespace render = overbend::render;
 
 namespace {
 

@@ -6,10 +6,10 @@
 
 #include "scenes/files/case/read_case.h"
 
+using namespace overbend;
 using namespace overbend::files;
 using namespace overbend::job;
 using namespace overbend::window;
-namespace render = overbend::render;
 
 namespace {
 
