@@ -23,7 +23,7 @@ struct StageJob {
     job::JobResult result;
     std::vector<StagedStroke> strokes;
 
-    explicit StageJob(const std::string& path) : c(files::read_case(path)), result(run_process(c, {})) {
+    explicit StageJob(const std::string& path) : c(files::read_case(path)), result(job::run_process(c, {})) {
         std::vector<const stroke::Recording*> recordings;
         for (const job::StepResult& step : result.steps) recordings.push_back(&step.stroke.recording);
         const double limit = picture::colour_limit(recordings, picture::Colouring::hoop_stress);
