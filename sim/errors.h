@@ -1,4 +1,4 @@
-// Named errors of the mechanics. What is thrown here says what was asked, what is wrong and what would
+// Named errors of the mechanics. What is thrown here says what was asked for, what is wrong and what would
 // be right; the edge of the program turns it into a message with file, line and key.
 
 #pragma once
@@ -8,10 +8,10 @@
 
 namespace overbend {
 
-// A caller's value that cannot be: a radius below zero, a nose that does not fit its groove.
+// A caller's value that is not possible: a radius below zero, a nose too large for its groove.
 struct OutOfRange : std::invalid_argument {
     // name   what is out of range, in the trade's words ("nose radius")
-    // wrong  the value found, with its unit, and why it cannot be
+    // wrong  the value found, with its unit, and why it is wrong
     // right  what would be right
     OutOfRange(const std::string& name_, const std::string& wrong_, const std::string& right_)
         : std::invalid_argument(name_ + ": " + wrong_ + "; " + right_),

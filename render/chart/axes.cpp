@@ -22,7 +22,7 @@ double round_step(double value) {
 
 void set_linear_ticks(Axis& axis, const Extent& extent, int most_ticks) {
     double low = extent.low, high = extent.high;
-    // What is left of 0 by rounding takes no step of its own.
+    // A remainder of 0 by rounding gets no step.
     const double rest = 1e-6 * std::max(std::abs(low), std::abs(high));
     if (std::abs(low) < rest) low = 0.0;
     if (std::abs(high) < rest) high = 0.0;
@@ -93,7 +93,7 @@ Axis make_axis(const std::string& words, const Extent& extent, int most_ticks, S
     if (!(std::isfinite(extent.low) && std::isfinite(extent.high) && extent.low <= extent.high &&
           std::abs(extent.low) < 1e299))
         throw OutOfRange("range of the axis '" + words + "'", "not finite or empty",
-                         "give finite values, one at least");
+                         "give at least one finite value");
     if (scale == Scale::logarithmic && !(extent.low > 0.0))
         throw OutOfRange("range of the axis '" + words + "'", tick_number(extent.low, 0.01),
                          "a logarithmic axis takes values above 0");

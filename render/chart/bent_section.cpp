@@ -50,7 +50,7 @@ BentSection find_section(const stroke::Recording& r, double from, double to) {
     if (greatest < 0.0 || section.loaded < 0)
         throw OutOfRange("section of the strip",
                          picture::fixed(low, 2) + " to " + picture::fixed(high, 2) + " mm of the blank",
-                         "there must be a pressed element between");
+                         "no computed part of the strip lies there");
     return section;
 }
 

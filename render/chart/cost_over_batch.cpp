@@ -40,7 +40,7 @@ void check(const CostOverBatch& chart) {
     for (const CostCurve& curve : chart.curves) {
         if (curve.points.size() < 2)
             throw OutOfRange("points of the cost of '" + curve.name + "'",
-                             std::to_string(curve.points.size()), "a curve has two at least");
+                             std::to_string(curve.points.size()), "a curve needs at least two");
         double before = 0.0;
         for (const CostPoint& p : curve.points) {
             if (!(p.batch > before && p.per_part > 0.0 && std::isfinite(p.batch) &&

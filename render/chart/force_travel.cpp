@@ -35,7 +35,7 @@ ChartInfo info_of(const ForceTravel& chart, const ChartLook& look, double peak) 
     for (const std::vector<ForcePoint>* part : {&chart.loading, &chart.going_back})
         for (const ForcePoint& p : *part) info.across.take_in(p.travel), info.up.take_in(1.03 * p.force);
     info.key = {{"pressing", curve_look(look, 0)}};
-    if (!chart.going_back.empty()) info.key.push_back({"going back", curve_look(look, 1)});
+    if (!chart.going_back.empty()) info.key.push_back({"ram returning", curve_look(look, 1)});
     for (const ForceLimit& l : chart.limits)
         if (is_drawn(l, peak))
             info.up.take_in(1.05 * l.force);
@@ -86,7 +86,7 @@ void add_force_travel(picture::DrawingList& list, const picture::Rect& box, cons
                       const ChartLook& look) {
     if (chart.loading.size() < 2)
         throw OutOfRange("points of a force over travel", std::to_string(chart.loading.size()),
-                         "a curve has two at least");
+                         "a curve needs at least two");
     const picture::ThemeColours& colours = picture::theme_colours(look.theme);
     const ForcePoint peak = peak_of(chart);
     ChartFrame frame = add_frame(list, box, info_of(chart, look, peak.force), look);

@@ -1,7 +1,7 @@
-// The punch's force over its travel through a stroke: pressing, going back, and what press or tools bear.
+// The punch's force over its travel through a stroke: pressing, returning, and the limits of press and tools.
 //
-// A limit far above the curve would press it flat against the axis: above 2.5 times the peak it is told in
-// words below the chart instead of being drawn.
+// A limit far above the curve would press it flat against the axis: above 2.5 times the peak it is stated in
+// words below the chart, not drawn.
 //
 // Units  mm from first touch, kN on the strip's whole width.
 
@@ -22,11 +22,11 @@ struct ForcePoint {
 };
 
 struct ForceLimit {
-    std::string words;   // "the press bears", "rated force of the press"
+    std::string words;   // "rated force of the press"
     double force = 0.0;  // kN, > 0
 };
 
-// A limit far above the peak (kN) is told, not drawn.
+// A limit far above the peak (kN) is stated in words, not drawn.
 bool is_drawn(const ForceLimit& limit, double peak);
 std::string limit_words(const ForceLimit& limit);
 std::string limit_above_words(const ForceLimit& limit, double peak);

@@ -201,7 +201,7 @@ ChartFrame add_frame(picture::DrawingList& list, const picture::Rect& box, const
     if (frame.plot.width < 8.0 * u || height < 5.0 * u)
         throw OutOfRange("room for a chart",
                          picture::fixed(box.width, 0) + " x " + picture::fixed(box.height, 0) + " px",
-                         "its words leave no room for its curves; give more, or smaller words");
+                         "its text leaves no room for its curves; give more room, or smaller text");
     frame.words.inside = frame.plot;
     frame.across = fitting_axis(info, frame.plot.width, u);
     add_grid(list, frame);
@@ -249,7 +249,7 @@ picture::DrawingList chart_page(const ChartSize& size, const std::string& title,
     if (size.width < 320 || size.width > 4000 || size.height < 320 || size.height > 4000)
         throw OutOfRange("size of a chart",
                          std::to_string(size.width) + " x " + std::to_string(size.height) + " px",
-                         "it must be 320 to 4000 px either way");
+                         "it must be 320 to 4000 px wide and high");
     picture::DrawingList list;
     list.title = title;
     list.width = size.width;

@@ -1,5 +1,5 @@
-// What all charts have in common: heading, key, axes with their grid, remarks below, and words that find room
-// beside the curves. A chart's kind adds its curves.
+// What all charts have in common: heading, key, axes with their grid, remarks below, and labels placed beside
+// the curves. A chart's kind adds its curves.
 //
 // Units  picture pixels; values in the axes' units.
 

@@ -15,11 +15,11 @@ std::vector<picture::Point> values(const std::vector<SectionPoint>& points) {
 }
 
 void check(const MomentCurvature& chart) {
-    if (chart.bends.empty()) throw OutOfRange("bends of a moment over curvature", "0", "give one at least");
+    if (chart.bends.empty()) throw OutOfRange("bends of a moment over curvature", "0", "give at least one");
     for (const MomentCurve& bend : chart.bends)
         if (bend.loading.size() < 2)
             throw OutOfRange("points of the moment at '" + bend.name + "'",
-                             std::to_string(bend.loading.size()), "a curve has two at least");
+                             std::to_string(bend.loading.size()), "a curve needs at least two");
 }
 
 // "Greatest curvature under load, at 18.2 mm of the blank; a bend in a die is not under one moment."
@@ -27,8 +27,8 @@ std::string section_words(const MomentCurvature& chart) {
     std::string where;
     for (const MomentCurve& bend : chart.bends)
         where += words("%s%.1f mm", where.empty() ? "" : " and ", bend.blank_position);
-    return "Taken where the curvature is greatest under load, at " + where +
-           " of the blank: along a bend between punch and die the moment falls off to either side.";
+    return "At the place of greatest curvature under load, " + where +
+           " from the blank's left end. The moment falls to both sides of it, towards punch and die.";
 }
 
 ChartInfo info_of(const MomentCurvature& chart, const ChartLook& look) {
@@ -44,7 +44,7 @@ ChartInfo info_of(const MomentCurvature& chart, const ChartLook& look) {
     for (std::size_t i = 0; i < chart.bends.size(); ++i) {
         const std::string of = named ? chart.bends[i].name + ": " : "";
         info.key.push_back({of + "pressing", curve_look(look, static_cast<int>(2 * i))});
-        info.key.push_back({of + "let go", curve_look(look, static_cast<int>(2 * i + 1))});
+        info.key.push_back({of + "released", curve_look(look, static_cast<int>(2 * i + 1))});
     }
     info.remarks.push_back(section_words(chart));
     return info;

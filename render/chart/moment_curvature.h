@@ -1,5 +1,5 @@
-// The moment at a bend over its curvature through a stroke: up to the stop, and down the let-go line to the
-// curvature that stays.
+// The moment at a bend over its curvature through a stroke: up to the stop, and down the unloading line to
+// the free curvature.
 //
 // Units  1/mm, N mm per mm of width.
 

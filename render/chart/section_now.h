@@ -1,6 +1,6 @@
-// Any section of the strip at any instant of a stroke: the stress and the plastic strain of its layers then,
-// and its moment over its curvature so far. The axes hold the whole stroke, so that they stand still while it
-// goes on.
+// Any section of the strip at any instant of a stroke: the stress and the plastic strain of its layers,
+// and its moment over curvature up to then. The axes cover the whole stroke, so that they stay fixed
+// during it.
 //
 // Units  mm, 1/mm, MPa, N mm per mm of width.
 

@@ -11,14 +11,14 @@ namespace overbend::chart {
 
 namespace {
 
-constexpr double seen = 0.01;  // an elastic core thinner than this part of the thickness is told as none
+constexpr double seen = 0.01;  // an elastic core thinner than this part of the thickness is not drawn
 
 void check(const StressThroughThickness& chart) {
     if (chart.loaded.size() < 3 || chart.loaded.size() != chart.free.size())
         throw OutOfRange(
             "layers of a section",
             std::to_string(chart.loaded.size()) + " loaded, " + std::to_string(chart.free.size()) + " free",
-            "give the same layers twice, three at least");
+            "give the same layers for both, at least three");
     if (!(chart.lower < chart.upper))
         throw OutOfRange("surfaces of a section", words("%g and %g mm", chart.lower, chart.upper),
                          "the lower one must lie below the upper one");
@@ -33,12 +33,13 @@ bool core_is_seen(const StressThroughThickness& chart) {
 }
 
 std::string core_words(const StressThroughThickness& chart) {
-    if (!chart.core) return "Under load no layer is left elastic.";
+    if (!chart.core) return "Under load, all layers are plastic.";
     const double core = chart.core->high - chart.core->low;
     if (!core_is_seen(chart))
-        return words("Under load the elastic core is thinner than %.2f mm: too thin to be drawn.",
+        return words("Under load, the elastic core is less than %.2f mm thick: too thin to draw.",
                      seen * thickness(chart));
-    return words("Under load the elastic core (shaded) is %.2f mm of %.2f mm.", core, thickness(chart));
+    return words("Under load, the elastic core (shaded) is %.2f mm of %.2f mm thick.", core,
+                 thickness(chart));
 }
 
 std::vector<picture::Point> values(const std::vector<LayerPoint>& layers) {
@@ -52,15 +53,15 @@ ChartInfo info_of(const StressThroughThickness& chart, const ChartLook& look) {
     ChartInfo info;
     info.title = chart.title;
     info.across_words = "hoop stress, MPa (compression \u2212, tension +)";
-    info.up_words = "height over the mid-line, mm";
+    info.up_words = "height above the mid-line, mm";
     info.across = {0.0, 0.0};
     info.up = {chart.lower, chart.upper};
     for (const std::vector<LayerPoint>* layers : {&chart.loaded, &chart.free})
         for (const LayerPoint& l : *layers) info.across.take_in(l.stress), info.up.take_in(l.height);
     info.key = {{"loaded", curve_look(look, 0)}, {"free", curve_look(look, 1)}};
     info.remarks = {core_words(chart),
-                    words("Taken where the curvature is greatest under load, at %.1f mm of the blank; stress "
-                          "beyond the radial one, at the layers' middles.",
+                    words("At the place of greatest curvature under load, %.1f mm from the blank's left end. "
+                          "Stress: hoop minus radial, at the middle of each layer.",
                           chart.blank_position)};
     return info;
 }

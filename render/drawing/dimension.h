@@ -25,7 +25,7 @@ struct Dimension {
     // Lengths: between these, across (x alone), upright (y alone) or along the line from the one to the
     // other.
     Vec2 from = Vec2::Zero(), to = Vec2::Zero();
-    Beside beside = Beside::above;  // where the dimension line had best stand; the other side does too
+    Beside beside = Beside::above;  // preferred side of the dimension line; the other side is allowed
     double half_thickness = 0.0;    // along: of the strip whose mid-line from and to lie on
     std::vector<double> lanes;      // x (upright) or y (across) within the outline, tried first
 
@@ -35,7 +35,7 @@ struct Dimension {
     double start = 0.0, sweep = 0.0;  // rad, counter-clockwise; of an angle: from one leg to the other
     bool convex = true;
 
-    // Angles: `centre` is the vertex; the legs' straight edges lie so far along the directions start and
+    // Angles: `centre` is the vertex; the legs' straight edges lie this far along the directions start and
     // start + sweep from it, 0 and 0 where there is none.
     double first_from = 0.0, first_to = 0.0;
     double second_from = 0.0, second_to = 0.0;

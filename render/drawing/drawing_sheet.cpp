@@ -57,7 +57,7 @@ picture::Rect outline_box(const DrawingSheet& sheet, const OnPaper& paper) {
     return box_of(points);
 }
 
-// What the dimensions have to mind.
+// What the dimensions must avoid.
 Ink view_ink(const DrawingSheet& sheet, const OnPaper& paper) {
     Ink ink;
     for (const std::vector<picture::Point>& polygon : polygons(sheet, paper))
@@ -108,7 +108,7 @@ std::optional<Layout> laid_out(const DrawingSheet& sheet, const Paper& paper, do
     return layout;
 }
 
-// The largest scale at which all find their places; where that is less than a fifth of the largest that the
+// The largest scale at which all dimensions fit; where that is less than a fifth of the largest that the
 // outline has room at, what lacks least.
 std::optional<Layout> best_on(const DrawingSheet& sheet, const std::vector<Paper>& choice) {
     std::optional<Layout> best;
@@ -131,7 +131,7 @@ Layout chosen(const DrawingSheet& sheet) {
     if (small && small->placed.missing.empty() && small->on_paper.scale >= 1.0) return *small;
     std::optional<Layout> large = best_on(sheet, {papers[2]});
     if (!small && !large)
-        throw OutOfRange("drawing", "it is too large for any sheet", "give a thing of at most 20 m");
+        throw OutOfRange("drawing", "it is too large for any sheet", "give something of at most 20 m");
     if (!large) return *small;
     if (!small || large->placed.missing.size() < small->placed.missing.size()) return *large;
     return large->on_paper.scale > small->on_paper.scale &&
@@ -205,11 +205,11 @@ double hatch_distance(const picture::Rect& box) {
 
 void check(const DrawingSheet& sheet) {
     if (sheet.outlines.empty() || sheet.outlines.front().size() < 2)
-        throw OutOfRange("drawing", "it has no outline", "give one of two lines or arcs at least");
+        throw OutOfRange("drawing", "it has no outline", "give one of at least two lines or arcs");
     for (const std::vector<std::string>& row : sheet.table.rows)
         if (row.size() != sheet.table.heads.size())
-            throw OutOfRange("drawing", "a row of its table is not as wide as its head",
-                             "give one entry a head");
+            throw OutOfRange("drawing", "a row of its table has more or fewer cells than its head",
+                             "give one cell for each column");
 }
 
 }  // namespace
@@ -226,7 +226,7 @@ DrawnSheet draw_sheet(const DrawingSheet& given) {
     DrawnSheet drawn;
     for (const int i : layout.placed.missing) drawn.missing.push_back(sheet.dimensions[i].words);
     if (!drawn.missing.empty()) {
-        std::string told = "Without room on the drawing:";
+        std::string told = "Dimensions that do not fit:";
         for (const std::string& words : drawn.missing) told += " " + words + ";";
         told.back() = '.';
         sheet.notes.push_back(told);

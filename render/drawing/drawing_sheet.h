@@ -1,8 +1,8 @@
 // A drawing on a sheet of paper: one view to a true scale with its dimensions, a table, notes, a title block.
 //
 // The sheet is A4, upright or lying, or A3 lying where a larger scale than A4's is wanted. Scales are those
-// of ISO 5455 (10:1, 5:1, 2:1, 1:1, 1:2, 1:5, 1:10 ...): the largest at which all dimensions find their
-// places.
+// of ISO 5455 (10:1, 5:1, 2:1, 1:1, 1:2, 1:5, 1:10 ...): the largest at which all dimensions
+// fit.
 //
 // Units  mm of the thing, y up; the list that comes out is in mm on paper, y down: 1 unit is 1 mm.
 // Source scales: ISO 5455:1979, sheets: ISO 5457:1999, both from memory.
@@ -53,7 +53,7 @@ struct DrawnSheet {
     std::string scale_words;                         // "2:1"
     double scale = 1.0;                              // mm on paper a mm
     picture::Point origin = picture::Point::Zero();  // where the view's own origin stands on paper
-    std::vector<std::string> missing;  // dimensions that found no place; they are told in a note
+    std::vector<std::string> missing;                // dimensions that do not fit; a note lists them
 };
 
 // Throws OutOfRange: nothing to draw, or larger than 1:100 brings onto A3.

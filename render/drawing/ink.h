@@ -45,8 +45,8 @@ double reach(const Label& label, const picture::Point& way);
 
 bool line_meets(const picture::Rect& box, const picture::Point& a, const picture::Point& b);
 
-// What speaks against `more` beside `there`, within `area`: below spoilt it is the worse the more it crosses;
-// from spoilt on it cannot be (words on words or on lines, lines along one another, off the paper).
+// Penalty of `more` beside `there`, within `area`: below spoilt, it grows with every crossing;
+// from spoilt on, the place is not allowed (words on words or lines, lines along each other, off the paper).
 constexpr double spoilt = 1e6;
 double cost(const Ink& there, const Ink& more, const picture::Rect& area);
 

@@ -1,8 +1,8 @@
 // Gives dimensions their places on paper: dimension lines with arrows and extension lines, leaders of radii,
 // arcs of angles, so that no words lie on lines or other words and no lines run along one another.
 //
-// Every dimension has a list of ways to be drawn; of those that can be, the one with the fewest crossings,
-// nearest to what it measures, is taken. One that finds none is tried first in another round.
+// Every dimension has a list of candidate positions. Of the allowed ones, the one with the fewest crossings,
+// nearest to what it measures, is used. A dimension without an allowed position goes first in the next round.
 //
 // Units  mm; on paper y down.
 
@@ -24,7 +24,7 @@ struct OnPaper {
 
 struct Way {
     Ink ink;
-    double effort = 0.0;  // what speaks against it whatever else there is
+    double effort = 0.0;  // its penalty by itself
 };
 
 // box: of the outline, on paper.
@@ -38,9 +38,9 @@ std::vector<Ink> mark_row(const std::vector<Dimension>& marks, const OnPaper& pa
 
 struct Placed {
     Ink ink;                   // the dimensions alone
-    std::vector<int> missing;  // indices of those that found no place
+    std::vector<int> missing;  // indices of those that do not fit
 };
-// there: outline and centre lines on paper, that the dimensions have to mind.
+// there: outline and centre lines on paper, which the dimensions must avoid.
 Placed place_dimensions(const std::vector<Dimension>& dimensions, const OnPaper& paper, const Ink& there,
                         const picture::Rect& box, const picture::Rect& area);
 

@@ -14,11 +14,11 @@ constexpr double between = 1.6;   // mm, words of the row
 constexpr double straight = 3.0;  // mm, before a line turns to its words
 constexpr double slant = 8.0;     // mm, in height, for the turn
 
-// Places as near to those wanted as they can be with these distances between neighbours, in the same order:
-// neighbours that would touch move together, to the mean of what they want.
+// Places as near as possible to the preferred ones with these distances between neighbours, in the same
+// order: neighbours that would touch move together, to the mean of their preferences.
 std::vector<double> spread(const std::vector<double>& wanted, const std::vector<double>& half_width) {
     struct Block {
-        double sum = 0.0;  // of what its members want of the first one's place
+        double sum = 0.0;  // of the places that its members prefer for the first one
         std::size_t first = 0, count = 0;
         double width = 0.0;  // from its first member to its last
         double place() const { return sum / static_cast<double>(count); }

@@ -6,6 +6,7 @@
 #include "render/picture/cautions.h"
 #include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
+#include "sim/counted.h"
 #include "sim/units.h"
 
 namespace overbend::film {
@@ -93,10 +94,6 @@ void add_part(Card& card, const Part& part) {
     card.list.items.emplace_back(std::move(shape));
 }
 
-std::string counted(int count, const char* one, const char* more) {
-    return std::to_string(count) + " " + (count == 1 ? one : more);
-}
-
 // Without digits that say nothing: 1, 1.5, 0.25.
 std::string plain(double value) {
     std::string words = picture::fixed(value, 2);
@@ -114,9 +111,8 @@ std::string strip_words(const FilmJob& job) {
 
 std::string work_words(const FilmJob& job) {
     const int strokes = job.step_count > 0 ? job.step_count : static_cast<int>(job.strokes.size());
-    std::string words = counted(strokes, "stroke", "strokes");
-    if (job.finished)
-        words = counted(static_cast<int>(job.finished->bends.size()), "bend", "bends") + " in " + words;
+    std::string words = counted(static_cast<std::size_t>(strokes), "stroke");
+    if (job.finished) words = counted(job.finished->bends.size(), "bend") + " in " + words;
     const int shown = static_cast<int>(job.strokes.size());
     if (shown < strokes)
         words += ", of which " + std::to_string(shown) + (shown == 1 ? " is shown" : " are shown");

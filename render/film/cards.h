@@ -6,7 +6,7 @@
 
 namespace overbend::film {
 
-// Title, material, strip, strokes and bends, the part as it will be, and what to mind at the press.
+// Title, material, strip, strokes and bends, the finished part, and the safety notes.
 picture::DrawingList draw_title_card(const FilmJob& job, const FilmOptions& options);
 
 // The finished part, its bends numbered, and a table of their angles: as drawn and as made.

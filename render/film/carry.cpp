@@ -85,7 +85,7 @@ double eased(double part) {
 Carry find_carry(const stroke::Recording& before, const stroke::Recording& after) {
     const Places a = along_blank(before, before.states.back());
     const Places b = along_blank(after, after.states.front());
-    // The order of the nodes tells whether the strip was turned end for end; its shape, whether it was turned
+    // The order of the nodes shows whether the strip was turned end for end; its shape, whether it was turned
     // over.
     const bool reversed = runs_left(before) != runs_left(after);
     const Turning plain = reversed ? Turning::end_for_end : Turning::none;
@@ -123,11 +123,11 @@ std::string carry_words(const Carry& carry) {
         case Turning::end_for_end:
             return "the part is turned end for end";
         case Turning::over:
-            return "the part is turned over, its other face up";
+            return "the part is turned over, other face up";
         case Turning::both:
             return "the part is turned end for end and over";
         default:
-            return "the part is moved on to its next bend";
+            return "the part is moved to its next bend";
     }
 }
 

@@ -1,4 +1,4 @@
-// How the strip gets from where one stroke leaves it to where the next one wants it.
+// How the strip moves from its position after one stroke to its position for the next.
 //
 // The two recordings hold the same strip, moved rigidly, perhaps turned end for end, turned over, or both.
 // Which of these it was is found from the shapes: nodes are matched by their position on the blank. Units mm,
@@ -24,8 +24,8 @@ struct Carry {
 
 Carry find_carry(const stroke::Recording& before, const stroke::Recording& after);
 
-// How the part is held while it is off the die: shifted by so much, and drawn so much larger, as when it
-// comes towards the onlooker.
+// How the part is held while it is off the die: shifted by so much, and drawn so much larger, as if moved
+// towards the viewer.
 struct Hold {
     picture::Place shift = picture::Place::Zero();  // mm
     double growth = 0.0;                            // part of its size
@@ -38,7 +38,7 @@ struct Carried {
     double moved = 0.0;
 };
 
-// The motion of the drawn strip. At rest, {0, 0, 0} is where the stroke before leaves it and {0, 1, 1} where
+// The motion of the drawn strip. {0, 0, 0} is where the stroke before leaves it and {0, 1, 1} where
 // the next one wants it; off the die it is held as the two holds have it.
 picture::StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before,
                                const Hold& after);
@@ -46,7 +46,7 @@ picture::StripMotion motion_at(const Carry& carry, const Carried& carried, const
 // "the part is turned end for end"; how it is moved in the picture's plane is plain to see.
 std::string carry_words(const Carry& carry);
 
-// From 0 to 1 with rest at both ends; held outside.
+// From 0 to 1, with zero speed at both ends; constant outside.
 double eased(double part);
 
 }  // namespace overbend::film

@@ -20,7 +20,7 @@ using KeepGoing = std::function<bool()>;
 
 // Thrown when it said false. Nothing is left of what was begun.
 struct Interrupted : std::exception {
-    const char* what() const noexcept override { return "interrupted; nothing half done is left"; }
+    const char* what() const noexcept override { return "interrupted; unfinished files were removed"; }
 };
 
 class ChildProcess {

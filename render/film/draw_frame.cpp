@@ -12,7 +12,7 @@ namespace overbend::film {
 
 namespace {
 
-// Angles are told when they have come to be.
+// Angles are shown once they are reached.
 void hide_what_is_to_come(Passage passage, std::vector<picture::BendMark>& bends) {
     for (picture::BendMark& bend : bends) {
         if (passage < Passage::dwell || passage > Passage::away) bend.loaded.reset();

@@ -107,8 +107,8 @@ std::string encoder_path(const fs::path& path) {
 }
 
 std::string ended_words(int status) {
-    if (status > 128) return std::string("the encoder was ended: ") + ::strsignal(status - 128);
-    return "the encoder ended before its time, with status " + std::to_string(status);
+    if (status > 128) return std::string("the encoder was stopped: ") + ::strsignal(status - 128);
+    return "the encoder stopped early, with status " + std::to_string(status);
 }
 
 // On the disk, not only on its way there. Empty, or the reason.
@@ -159,7 +159,7 @@ Encoder::~Encoder() {
 
 void Encoder::fail(const std::string& status) {
     std::string words = child_->last_words();
-    // It tells of the name that the film has meanwhile, and what it was about: the reason stands behind that.
+    // The message begins with the temporary file name; the reason follows it.
     const std::string meanwhile = encoder_path(beside_) + ": ";
     const std::size_t at = words.rfind(meanwhile);
     if (at != std::string::npos) words = words.substr(at + meanwhile.size());
@@ -180,13 +180,13 @@ std::uintmax_t Encoder::bytes_written() const {
 
 void Encoder::wait_for_success(const KeepGoing& keep_going) {
     const int status = child_->finish(keep_going);
-    // It may tell of a full disk and end with status 0 all the same.
+    // It may report a full disk and still end with status 0.
     if (status != 0 || !child_->last_words().empty()) fail(ended_words(status));
 }
 
 std::uintmax_t Encoder::finish_encoding(const KeepGoing& keep_going) {
     wait_for_success(keep_going);
-    if (coding_ == Coding::mp4 && !is_whole_mp4(beside_)) fail("the film came out incomplete");
+    if (coding_ == Coding::mp4 && !is_whole_mp4(beside_)) fail("the film is incomplete");
     return bytes_written();
 }
 

@@ -16,12 +16,12 @@ namespace {
 void check_even(const picture::PictureSize& size) {
     if (size.width % 2 == 0 && size.height % 2 == 0) return;
     const auto even = [](int n) { return std::to_string(n + n % 2); };
-    throw OutOfRange("picture size", std::to_string(size.width) + " x " + std::to_string(size.height) + " px",
-                     "an MP4 needs an even width and height: " + even(size.width) + " x " +
-                         even(size.height) + " px would do");
+    throw OutOfRange(
+        "picture size", std::to_string(size.width) + " x " + std::to_string(size.height) + " px",
+        "an MP4 needs an even width and height: use " + even(size.width) + " x " + even(size.height) + " px");
 }
 
-// Tells how far a film is, and whether to go on.
+// Reports the progress of a film, and whether to go on.
 class Told {
   public:
     Told(const FilmProgress& progress, std::string what, int wanted)
@@ -134,7 +134,7 @@ WrittenFilm write_gif(const FilmJob& job, const FilmOptions& options, const std:
         try {
             WrittenFilm film = try_gif(job, smaller, file, limit, threads, progress);
             if (rung > 0)
-                film.made_smaller = "made smaller, from " + size_words(rungs[0].size) + " and " +
+                film.made_smaller = "reduced from " + size_words(rungs[0].size) + " and " +
                                     rate_words(rungs[0].frames_per_second) + ", to keep to " +
                                     megabytes(static_cast<double>(limit));
             return film;

@@ -39,7 +39,8 @@ double opened(const picture::BendMark& bend) {
 }
 
 std::string free_words(const std::vector<picture::BendMark>& bends) {
-    if (bends.empty() || !bends.front().loaded || !bends.front().free) return "nothing touches the strip";
+    if (bends.empty() || !bends.front().loaded || !bends.front().free)
+        return "the tools no longer touch the strip";
     if (bends.size() == 1) {
         const picture::BendMark& bend = bends.front();
         return std::string("the bend ") + (opened(bend) < 0.0 ? "closes" : "opens") + " from " +
@@ -93,14 +94,14 @@ std::string change_words(const Instant& instant, const StrokeFilm* before, const
     const std::string come = tool_names(after, sides);
     const std::string go = before ? tool_names(*before, sides) : "";
     if (go == come) return "Set up: " + come + ", turned for the next bend.";
-    if (before && instant.part < new_tools_from) return "Take out: " + go + ".";
-    return "Put in: " + come + ".";
+    if (before && instant.part < new_tools_from) return "Remove: " + go + ".";
+    return "Fit: " + come + ".";
 }
 
 std::string lay_in_words(const StrokeFilm& after) {
     std::string words = after.way_in == Way::along_the_bend_line
-                            ? "Lay in: slide the strip in along the bend line"
-                            : "Lay in: set the strip on the die";
+                            ? "Load: slide the strip in along the bend line"
+                            : "Load: place the strip on the die";
     const std::string of = names(after.bends);
     if (!of.empty()) words += " for " + of;
     return words + ".";
@@ -108,10 +109,9 @@ std::string lay_in_words(const StrokeFilm& after) {
 
 std::string away_words(const StrokeFilm& before, bool last) {
     if (before.way_off == Way::along_the_bend_line)
-        return "Take away: the part is slid off along the bend line, towards you; the punch bars every other "
-               "way.";
-    return last ? "Take away: the part is lifted off and is done."
-                : "Take away: the part is lifted off the die.";
+        return "Unload: slide the part off along the bend line, towards you; the punch blocks every other "
+               "direction.";
+    return last ? "Unload: lift the finished part off." : "Unload: lift the part off the die.";
 }
 
 }  // namespace
@@ -121,13 +121,13 @@ std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook&
         case Passage::placed:
             return "Place: " + placed_words(stroke) + ".";
         case Passage::approach:
-            return "Approach: the ram comes down fast until the punch meets the strip.";
+            return "Approach: the ram comes down fast until the punch touches the strip.";
         case Passage::press:
             return press_words(stroke);
         case Passage::dwell:
             return "Dwell: " + dwell_words(stroke, look) + ".";
         case Passage::retract:
-            return "Retract: the punch goes back, and the strip springs back.";
+            return "Retract: the punch goes up, and the strip springs back.";
         case Passage::free:
             return "Free: " + free_words(look.bends) + ".";
         default:
@@ -140,7 +140,7 @@ std::string between_caption(const Instant& m, const FilmJob& job, const Carry& c
         case Passage::away:
             return away_words(job.strokes[m.from], m.to < 0);
         case Passage::turn:
-            return std::string(carry.turning == Turning::none ? "Carry: " : "Turn: ") + carry_words(carry) +
+            return std::string(carry.turning == Turning::none ? "Move: " : "Turn: ") + carry_words(carry) +
                    ".";
         case Passage::change:
             return change_words(m, m.from >= 0 ? &job.strokes[m.from] : nullptr, job.strokes[m.to]);

@@ -56,7 +56,7 @@ void remove_half(const std::vector<Sequence>& sequences) {
 void make_empty(const fs::path& folder) {
     std::error_code error;
     fs::create_directories(folder, error);
-    if (error) throw std::runtime_error("folder cannot be made: " + folder.string() + ": " + error.message());
+    if (error) throw std::runtime_error("cannot create folder: " + folder.string() + ": " + error.message());
     remove_frames(folder);
 }
 
@@ -164,7 +164,7 @@ class Workshop {
         changed_.notify_all();
     }
 
-    // Tells the caller how far it is, in the caller's own thread.
+    // Reports progress, in the caller's own thread.
     void watch(const Progress& progress) {
         std::unique_lock<std::mutex> lock(mutex_);
         int told = -1;

@@ -1,4 +1,4 @@
-// Between two strokes: the tools that leave and come, the part that is taken away and laid in.
+// Between two strokes: tools removed and fitted, the part unloaded and loaded.
 //
 // What hangs on the ram goes up out of the picture and comes down from there; what stands on the bed goes
 // down and comes up; the gauge slides. A side of which no tool is changed stays.
@@ -32,7 +32,7 @@ picture::View turning_view(const FilmJob& job, const FrameList& frames, int from
 picture::DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
                                   const Instant& instant);
 
-// What a frame's stage is told in any passage.
+// What the stage of a frame needs in every phase.
 picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
                               int stroke, const Instant& instant);
 

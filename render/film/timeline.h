@@ -2,7 +2,7 @@
 //
 // A stroke: the strip lies placed, the ram comes down fast, presses slowly, dwells, goes back, and the free
 // strip is shown beside its shape under load. Between two strokes the part is taken away, turned as it has to
-// be, tools are changed where others are needed, and the part is laid in. At either end there may be a card:
+// be, tools are changed where others are needed, and the part is loaded. At either end there may be a card:
 // the title, and the finished part.
 //
 // Units  mm, rad, seconds, N per mm; press coordinates.
@@ -28,7 +28,7 @@ struct TimedInterference {
     std::vector<std::pair<picture::Place, double>> in_states = {};
 };
 
-// How the strip gets to its place, or off it: as the picture sees it, or towards the onlooker.
+// How the strip gets to its place, or off it: in the plane of the picture, or towards the viewer.
 enum class Way { in_the_plane, along_the_bend_line };
 
 struct StrokeFilm {
@@ -146,7 +146,7 @@ FrameList timeline(const FilmJob& job, const FilmOptions& options);
 picture::DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
                                 int index);
 
-// Between two frames, for whoever shows them slowly: 0 to the last one's index, held there. Within a passage
+// Between two frames, for slow playback: 0 to the last one's index, held there. Within a passage
 // of a stroke, or between strokes, all that moves is blended in proportion; from one passage to the next it
 // is the frame before.
 Instant instant_at(const FrameList& frames, double index);

@@ -19,7 +19,7 @@ struct BendMark {
     double reach = 0.0;  // along the blank, to where the flats' directions are taken; 0: beyond the tools'
                          // contacts, see found_reach
     std::optional<double> loaded;  // bend angle under load, once it is known
-    std::optional<double> free;    // bend angle after the tools let go, once it is known
+    std::optional<double> free;    // bend angle after release, once it is known
     double reach_after = 0.0;      // reach towards the blank's right end where it differs; 0: the same
 };
 

@@ -10,7 +10,7 @@ namespace {
 using stroke::Recording;
 using stroke::State;
 
-constexpr double flowed = 1e-6;         // plastic strain above which a layer counts as having flowed
+constexpr double flowed = 1e-6;         // plastic strain above which a layer counts as yielded
 constexpr double least_bending = 0.01;  // curvature times thickness
 
 // The two elements whose middles a station lies between, and the part of the second.
@@ -38,7 +38,7 @@ double strain_of(const Recording& recording, const State& state, const Between& 
                     static_cast<double>(state.plastic_strain[at.after * layers + layer]));
 }
 
-// Reference height of the front between layer k, which has not flowed, and the next one outwards (way +1 up,
+// Reference height of the front between layer k, which has not yielded, and the next one outwards (way +1 up,
 // -1 down).
 double front(const Recording& recording, const State& state, const Between& at, int k, int way) {
     const std::vector<double>& z = recording.layer_height;
@@ -57,7 +57,7 @@ double front(const Recording& recording, const State& state, const Between& at, 
 std::optional<Core> elastic_core(const Recording& recording, const State& state, const Station& station) {
     const Between at = between_elements(state, station.along);
     const int layers = recording.layers();
-    // The layers without plastic strain that are nearest to the middle; those that lie between flowed ones.
+    // The layers without plastic strain that are nearest to the middle; those that lie between yielded ones.
     int best = -1;
     for (int k = 0; k < layers; ++k)
         if (strain_of(recording, state, at, k) <= flowed &&

@@ -1,4 +1,4 @@
-// The lines within a strip's section: what has never flowed, and what is as long as it was in the blank.
+// The lines within a strip's section: what has never yielded, and what is as long as it was in the blank.
 //
 // Units  mm; heights over the mid-line.
 
@@ -10,13 +10,13 @@
 
 namespace overbend::picture {
 
-// From the lower to the upper end of the layers that have never flowed, at a station; none when all have.
+// From the lower to the upper end of the layers that have never yielded, at a station; none when all have.
 // The front runs between the last layer without plastic strain and the first one with it, where the strain of
-// the next layers, run on in a straight line, comes to nought.
+// the next layers, extrapolated in a straight line, becomes zero.
 struct Core {
     double low = 0.0;
     double high = 0.0;
-    bool whole = false;  // nothing has flowed: the core is the section
+    bool whole = false;  // nothing has yielded: the core is the section
 };
 std::optional<Core> elastic_core(const stroke::Recording& recording, const stroke::State& state,
                                  const Station& at);

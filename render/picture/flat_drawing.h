@@ -2,7 +2,7 @@
 // proportions.
 //
 // Bend lines are dash-dot lines, each with a flag above (name, angle, up or down, inside radius) and its
-// distance from the left end below; what a bend takes of the blank is tinted. Flags that would overlap stand
+// distance from the left end below; bend allowances are tinted. Flags that would overlap stand
 // in steps, the leftmost highest: a flag lies over its right-hand neighbours' lines only where those have
 // ended.
 //
@@ -20,7 +20,7 @@ namespace overbend::picture {
 struct FlatBendLine {
     std::string name;
     double at = 0.0;             // mm from the left end, 0 < at < length, rising
-    double half_width = 0.0;     // of what the bend takes of the blank, mm either side
+    double half_width = 0.0;     // of the bend allowance, mm on either side
     double angle = 0.0;          // rad, positive bends up
     double inside_radius = 0.0;  // mm, of the drawing
 };
@@ -37,7 +37,7 @@ struct FlatSheet {
     std::string remark;    // one line: how the lines were found
     double length = 0.0;   // mm, > 0
     double width = 0.0;    // mm, > 0
-    double mass_g = 0.0;   // 0: not told
+    double mass_g = 0.0;   // 0: not given
     std::vector<FlatBendLine> bends;
     std::vector<FlatHole> holes;
     std::vector<std::string> cautions;
@@ -45,7 +45,7 @@ struct FlatSheet {
 
 // height: of the picture, pixels, 400 to 4000. It is as wide as a sheet of paper lying on its side (ISO 216),
 // wider when the flags need it. The smallest words are 1/45 of the height. Throws OutOfRange: the height; a
-// sheet without length or width; flags that find no room on any picture.
+// sheet without length or width; labels that do not fit on any picture.
 DrawingList draw_flat(const FlatSheet& sheet, int height);
 
 }  // namespace overbend::picture

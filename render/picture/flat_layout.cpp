@@ -59,7 +59,7 @@ void make_labels(FlatLayout& s, double name_room) {
                                      ? "hole " + short_number(hole.width)
                                      : "slot " + short_number(hole.length) + " x " + short_number(hole.width);
         s.below.push_back({hole.at,
-                           {hole.too_near ? size + ", too near a bend" : size,
+                           {hole.too_near ? size + ", too close to a bend" : size,
                             fixed(hole.at, 2) + " | " + fixed(hole.across, 2)},
                            hole.too_near ? alarm_colour() : ink(),
                            hole.across});
@@ -84,7 +84,7 @@ void make_cautions(FlatLayout& s) {
     for (std::size_t i = 0; i < given.cautions.size(); ++i) {
         const std::size_t left = given.cautions.size() - i;
         if (i + 1 == most && left > 1) {
-            s.words.push_back("and " + std::to_string(left) + " cautions more: overbend blank prints them");
+            s.words.push_back("and " + std::to_string(left) + " more cautions: see overbend blank");
             break;
         }
         const double room = s.width - 2.0 * s.margin();
@@ -152,7 +152,7 @@ void fit(FlatLayout& s) {
                 for (s.width = sheet; s.width <= limit; s.width += s.width / 5)
                     if (fits(s)) return;
             }
-    throw OutOfRange("flat pattern", "its bend lines stand too close for their words on any picture",
+    throw OutOfRange("flat pattern", "its bend lines are too close together for their labels",
                      "draw fewer bends at once");
 }
 

@@ -25,7 +25,7 @@ struct FlatLayout {
     double unit = 0.0;  // the smallest words
     int width = 0, height = 0;
     std::vector<FlatLabel> above, below;
-    int lines_above = 3, lines_below = 2;  // of a flag; 1 where many stand over one another
+    int lines_above = 3, lines_below = 2;  // of a flag; 1 where many are stacked
     std::vector<Flag> flags_above, flags_below;
     double scale = 0.0;  // pixels a mm
     Rect blank;
@@ -46,7 +46,7 @@ Colour alarm_colour();
 // 12.5, 90: as few decimals as it takes, two at most.
 std::string short_number(double value);
 
-// Where all labels find room at this height. Throws OutOfRange: nowhere.
+// Positions of all labels at this height. Throws OutOfRange: they do not fit.
 FlatLayout lay_out_flat(const FlatSheet& sheet, int height);
 
 }  // namespace overbend::picture

@@ -25,7 +25,7 @@ bool has_fonts(const fs::path& folder) {
     return true;
 }
 
-// A configuration that knows these fonts and no other, and no rules. It is shared by all threads and kept to
+// A configuration with only these fonts and no rules. It is shared by all threads and kept to
 // the program's end, since they may lay out words to the last.
 FcConfig* own_fonts() {
     FcConfig* config = FcConfigCreate();

@@ -66,7 +66,7 @@ void check_size(const PictureSize& size) {
     if (size.width < 320 || size.width > 3840 || size.height < 180 || size.height > 2160)
         throw OutOfRange("picture size", found, "it must be 320 to 3840 px wide and 180 to 2160 px high");
     if (16 * size.width < 9 * size.height)
-        throw OutOfRange("picture size", found + " is too narrow for words of a size that can be read",
+        throw OutOfRange("picture size", found + " is too narrow for text of a readable size",
                          "the width must be at least 9/16 of the height");
 }
 

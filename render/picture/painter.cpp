@@ -19,7 +19,7 @@
 #include "sim/errors.h"
 
 #if defined(__SANITIZE_ADDRESS__)
-// Fontconfig and Pango keep what they know of the fonts until the program ends; that is no leak of ours, and
+// Fontconfig and Pango keep font data until the program ends; that is not our leak, and
 // stderr is to stay empty of it. The names are the sanitizer's own hooks.
 extern "C" const char* __lsan_default_suppressions() {
     return "leak:libfontconfig\nleak:libpango\n";
@@ -64,7 +64,7 @@ void check_size(const DrawingList& list) {
     if (list.width < 1 || list.height < 1 || list.width > 16384 || list.height > 16384)
         throw OutOfRange("picture size",
                          std::to_string(list.width) + " x " + std::to_string(list.height) + " px",
-                         "it must be 1 to 16384 px either way");
+                         "it must be 1 to 16384 px wide and high");
 }
 
 void set_colour(cairo_t* cairo, const Colour& c) {
@@ -345,7 +345,7 @@ namespace {
 
 // unit: points of 1/72 inch.
 std::string pdf_of(const std::vector<DrawingList>& pages, double unit) {
-    if (pages.empty()) throw OutOfRange("pages", "0", "a document has one at least");
+    if (pages.empty()) throw OutOfRange("pages", "0", "a document needs at least one");
     for (const DrawingList& page : pages) check_size(page);
     std::string bytes;
     const Handle<cairo_surface_t> surface(cairo_pdf_surface_create_for_stream(

@@ -65,7 +65,7 @@ void add_plain_strip(Sheet& sheet) {
     sheet.list.items.emplace_back(std::move(strip));
 }
 
-// Of the tools whose names are asked for.
+// Of the tools whose names are shown.
 std::vector<ToolLabel> labels_at(const Recording& recording, const View& view, const Layout& layout,
                                  const State& state, const PanelInfo& info) {
     if (info.words == ToolWords::hidden) return {};
@@ -88,7 +88,7 @@ void add_frame(Sheet& sheet) {
 View choose_panel_view(const Recording& recording, const std::vector<double>& instants, const Rect& box,
                        double unit) {
     check_recording(recording);
-    if (instants.empty()) throw OutOfRange("instants of a panel", "0", "give one at least");
+    if (instants.empty()) throw OutOfRange("instants of a panel", "0", "give at least one");
     const Box seen = worth_seeing(recording, instants);
     View view;
     const double room = 0.8 * unit;

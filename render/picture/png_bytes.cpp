@@ -17,14 +17,14 @@ namespace overbend::picture {
 namespace {
 
 [[noreturn]] void fail(png_structp, png_const_charp why) {
-    throw std::runtime_error(std::string("PNG cannot be made: ") + why);
+    throw std::runtime_error(std::string("PNG cannot be created: ") + why);
 }
 
 void append(png_structp png, png_bytep piece, size_t length) {
     static_cast<std::string*>(png_get_io_ptr(png))->append(reinterpret_cast<const char*>(piece), length);
 }
 
-// The library's handles, let go on every way out.
+// The library's handles, released on every exit.
 struct Writer {
     png_structp png = png_create_write_struct(PNG_LIBPNG_VER_STRING, nullptr, fail, nullptr);
     png_infop info = png ? png_create_info_struct(png) : nullptr;
@@ -53,7 +53,7 @@ void write_row_with_alpha(png_structp png, const std::uint8_t* bgra, int width, 
 std::string png_bytes(const Pixels& pixels) {
     std::string bytes;
     Writer writer;
-    if (!writer.info) throw std::runtime_error("PNG cannot be made: no memory");
+    if (!writer.info) throw std::runtime_error("PNG cannot be created: no memory");
     const bool opaque = pixels.alpha == Alpha::unused;
     png_set_write_fn(writer.png, &bytes, append, nullptr);
     png_set_IHDR(writer.png, writer.info, pixels.width, pixels.height, 8,

@@ -95,13 +95,13 @@ void circle_worst(DrawingList& list, const ProfileSheet& sheet, const Layout& l)
     }
 }
 
-// "Most off, circled: flat 4 by 0.09 mm, bend 'lip' by 0.08 mm."
+// "Largest deviations (circled): flat 4 by 0.09 mm, bend 'lip' by 0.08 mm."
 std::string worst_words(const ProfileSheet& sheet) {
     std::string told;
     for (const ProfilePlace& p : sheet.places)
         if (p.worst)
-            told += words("%s%s by %.2f mm", told.empty() ? "Most off, circled: " : ", ", p.name.c_str(),
-                          (p.made - p.drawn).norm());
+            told += words("%s%s by %.2f mm", told.empty() ? "Largest deviations (circled): " : ", ",
+                          p.name.c_str(), (p.made - p.drawn).norm());
     return told;
 }
 
@@ -126,7 +126,7 @@ void paint_words(DrawingList& list, const ProfileSheet& sheet, const Layout& l) 
     x += 0.24 * room;
     add_line(list, {x, y - 0.35 * l.unit}, {x + box, y - 0.35 * l.unit}, okabe_ito::vermillion,
              0.12 * l.unit);
-    add_text(list, words("deviation, %g times", l.enlarged), {x + 1.3 * box, y}, l.unit, colours().ink);
+    add_text(list, words("deviation \u00d7 %g", l.enlarged), {x + 1.3 * box, y}, l.unit, colours().ink);
     y += 1.4 * step;
     add_text(list, fitted(estimate_words() + " Lengths in mm.", l.unit, room), {left, y}, l.unit,
              colours().muted);
@@ -136,7 +136,7 @@ void check(const ProfileSheet& sheet, int height) {
     if (height < 400 || height > 4000)
         throw OutOfRange("picture height", std::to_string(height) + " px", "give 400 to 4000");
     if (sheet.drawn.size() < 2 || sheet.made.size() < 2 || !(sheet.thickness > 0.0))
-        throw OutOfRange("profile", "it has no length or no thickness", "give two points at least");
+        throw OutOfRange("profile", "it has no length or no thickness", "give at least two points");
 }
 
 }  // namespace

@@ -45,7 +45,7 @@ StageInfo completed(const Recording& recording, const StageInfo& info) {
     return whole;
 }
 
-// The strip with its springback as large as it is asked for. The middle between the stroke's bends stays.
+// The strip with its springback enlarged as asked. The middle between the stroke's bends stays in place.
 State drawn_state(const Recording& recording, double instant, const StageInfo& info, const State& actual) {
     if (!info.ghost || info.springback_scale == 1.0 || instant <= *info.ghost) return actual;
     double low = recording.blank_position.front();

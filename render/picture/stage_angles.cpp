@@ -41,7 +41,7 @@ std::vector<CalloutLine> angle_words(const Sheet& sheet, const BendMark& mark) {
     return lines;
 }
 
-// Whether the words have their places for the whole stroke; else they find room picture by picture.
+// Whether the words have fixed places for the whole stroke; otherwise they are placed picture by picture.
 bool are_placed(const Sheet& sheet) {
     return !sheet.info.bends.empty() && sheet.view.angles.size() == sheet.info.bends.size();
 }
@@ -60,7 +60,7 @@ Rect plate_in(const Sheet& sheet, const AnglePlace& place, const std::vector<Cal
     return plate;
 }
 
-// While the strip goes through their place the panel alone tells the angle.
+// While the strip crosses their place, only the panel shows the angle.
 bool is_shown(const Sheet& sheet, const AnglePlace& place) {
     return off_strip(place.box, sheet.state, sheet.recording.thickness, sheet.view, 0.5 * sheet.unit());
 }
@@ -107,7 +107,7 @@ void add_angle_words(Sheet& sheet, const BendMark& mark, const std::optional<Ang
         add_lines(sheet, lines, plate, place->anchor == Anchor::right ? Across::right : Across::left);
         return;
     }
-    if (are_placed(sheet)) return;  // there is no room that lasts; the panel says the same
+    if (are_placed(sheet)) return;  // no place is free for the whole stroke; the panel shows the same
     const double beyond =
         bend_under_load(sheet, mark) ? 0.9 * u : 0.2 * u;  // the arc under load, if there is one
     add_callout(sheet, lines, on_arc(a, a.radius + beyond, a.middle()), a.middle(), 0.6 * u,

@@ -1,4 +1,4 @@
-// The elastic core in the strip: the lines between what has flowed and what never has, and its hatching.
+// The elastic core in the strip: the lines between yielded and never yielded layers, and its hatching.
 
 #include <algorithm>
 #include <cmath>

@@ -97,7 +97,7 @@ void add_lines(Sheet& sheet, const std::vector<CalloutLine>& lines, const Rect& 
 std::optional<Rect> free_room(const Sheet& sheet, const Point& near, double direction, double away,
                               double width, double height);
 
-// The limits of what has flowed in the strip, and with Hatch::shown a fine hatching of what has not.
+// The limits of what has yielded in the strip, and with Hatch::shown a fine hatching of what has not.
 enum class Hatch { shown, hidden };
 void add_core(Sheet& sheet, const std::vector<Station>& at, Hatch hatch);
 // A small square of it, for a legend.

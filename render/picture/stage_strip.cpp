@@ -13,7 +13,7 @@ namespace {
 using stroke::Recording;
 using stroke::State;
 
-// Steps of colour on either side of nought: more than the eye tells apart, few enough that equal neighbours
+// Steps of colour on either side of zero: more than the eye tells apart, few enough that equal neighbours
 // are painted as one.
 constexpr int colour_steps = 60;
 

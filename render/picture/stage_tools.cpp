@@ -10,7 +10,7 @@ namespace overbend::picture {
 
 namespace {
 
-// The outline with its arcs as curves. The picture's y goes down, so a turn changes its sign.
+// The outline with its arcs as curves. The picture's y points down, so a turn changes its sign.
 Path tool_path(const tool::RigidTool& tool, const Place& position, const View& view) {
     Path path;
     for (const tool::Piece& piece : tool.outline.pieces()) {
@@ -49,7 +49,7 @@ void hatch_line(const std::vector<Point>& outline, const Point& along, const Poi
     }
 }
 
-// Lines across the outline, at rest on the tool: they move with it.
+// Lines across the outline, fixed to the tool: they move with it.
 Path hatching(const std::vector<Point>& outline, const Point& origin, double direction, double spacing,
               const Rect& stage) {
     const Point along(std::cos(direction), std::sin(direction));

@@ -121,7 +121,7 @@ std::vector<std::string> wrapped(const std::string& words, double size, double f
 std::string fixed(double value, int decimals) {
     if (!std::isfinite(value)) return "\u2013";
     const double unit = std::pow(10.0, -decimals);
-    if (std::abs(value) < 0.5 * unit) value = 0.0;  // no minus before a nought
+    if (std::abs(value) < 0.5 * unit) value = 0.0;  // no minus before zero
     char digits[64];
     const auto end =
         std::to_chars(digits, digits + sizeof digits, std::abs(value), std::chars_format::fixed, decimals);

@@ -78,7 +78,7 @@ int points_inside(const Seen& seen, std::size_t tool, const Rect& box) {
 }
 
 // How far a box reaches out of a tool to either side, one less the other, when it lies over all of it there:
-// nought for words in the middle of a tool that is narrower than they are.
+// zero for words in the middle of a tool that is narrower than they are.
 std::optional<double> off_middle(const std::vector<Point>& outline, const Rect& box) {
     double left = 1e300;
     double right = -1e300;
@@ -103,10 +103,10 @@ double distance_to(const std::vector<Point>& outline, const Rect& box) {
     return std::hypot(dx, dy);
 }
 
-constexpr double beside = 5000.0;      // what speaks against a place that is not on the tool
+constexpr double beside = 5000.0;      // penalty of a place that is not on the tool
 constexpr double on_another = 1500.0;  // a ninth of it on another tool: it would seem to be that one's name
 
-// What speaks against a place, in pixels; the least wins. Best on the tool, near its middle, far from the
+// Penalty of a place, in pixels; the smallest wins. Best on the tool, near its middle, far from the
 // strip's side of it; then in the middle of a tool that is narrower than the words; else wholly beside the
 // tool and near it, on nothing else.
 double against(const Seen& seen, int tool, tool::Role role, const Rect& box, const View& view, double u) {

@@ -1,4 +1,4 @@
-// Finds room for the tools' names: on the tool itself where it can be, else beside it, and never where the
+// Places the tools' names: on the tool itself where possible, else beside it, and never where the
 // strip comes during the stroke.
 
 #pragma once

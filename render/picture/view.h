@@ -78,7 +78,7 @@ struct Zoom {
     Place shift = Place::Zero();  // mm
 };
 
-// The view from nearer or from aside. Names, note and magnifier find their places anew: with
+// The view zoomed or panned. Names, note and magnifier are placed again: with
 // Names::placed_anew as in choose_view; carried along, quickly, while it still moves: they go with what they
 // lie on, and are left out where they would not be whole.
 enum class Names { placed_anew, carried_along };

@@ -2,7 +2,7 @@
 
 const PLACE = 0.005; // mm
 
-// Zigzag numbers of seven bits a byte; a nought is followed by the count of noughts, less one.
+// Zigzag numbers of seven bits per byte; a zero is followed by the count of zeros, minus one.
 function unpack(text) {
   const bytes = atob(text);
   const values = [];

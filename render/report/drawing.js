@@ -279,7 +279,7 @@ function makeDrawing(stroke, svg, palette) {
       marks += "M" + pair(deep.x - r, -deep.y) + "a" + pair(r, r) + " 0 1 0 " + pair(2 * r, 0) + "a" + pair(r, r) + " 0 1 0 " + pair(-2 * r, 0);
       for (const s of [1, -1])
         marks += "M" + pair(deep.x - 0.6 * r, -deep.y - s * 0.6 * r) + "L" + pair(deep.x + 0.6 * r, -deep.y + s * 0.6 * r);
-      write(inBox(deep) ? "interference" : "interference, beyond the picture", deep.x, -deep.y - r - 0.5 * options.words / scale, {kind: "hit-words"});
+      write(inBox(deep) ? "interference" : "interference, outside the picture", deep.x, -deep.y - r - 0.5 * options.words / scale, {kind: "hit-words"});
     }
     nearCase.setAttribute("d", d);
     near.setAttribute("d", d);

@@ -92,7 +92,7 @@ std::vector<std::string> limits_above(const ForceCurve& curve) {
 
 std::string force_chart(const ForceCurve& curve) {
     if (curve.points.size() < 2)
-        throw std::invalid_argument("a force-travel curve needs two points at least");
+        throw std::invalid_argument("a force-travel curve needs at least two points");
     const Axes a = axes_of(curve);
     const std::size_t last = curve.points.size() - 1, turn = std::min(curve.turn, last);
     std::string svg = words(

@@ -24,7 +24,7 @@ struct ForceCurve {
     std::string label;                      // what it shows, for those who do not see it
 };
 
-// The limits that stand so far above the curve that the chart leaves them out, a sentence each.
+// The limits too far above the curve for the chart, one sentence each.
 std::vector<std::string> limits_above(const ForceCurve& curve);
 
 // Throws std::invalid_argument: fewer than two points.

@@ -51,8 +51,8 @@ std::string verdict_section(const Page& page) {
     const bool good = page.verdict == Verdict::feasible;
     std::string html = "<section id=\"verdict\" aria-labelledby=\"verdict-head\">\n<div class=\"verdict " +
                        std::string(good ? "good" : "bad") + "\">" + (good ? good_sign : bad_sign) +
-                       "<div><h2 id=\"verdict-head\">" + (good ? "Feasible" : "Not feasible as it is") +
-                       "</h2><p>" + escaped(page.verdict_words) + "</p></div></div>\n";
+                       "<div><h2 id=\"verdict-head\">" + (good ? "Feasible" : "Not feasible") + "</h2><p>" +
+                       escaped(page.verdict_words) + "</p></div></div>\n";
     if (!page.findings.empty()) html += "<div class=\"findings\">" + list_html(page.findings) + "</div>\n";
     return html + terms_html(page.facts, "facts") + "</section>\n";
 }
@@ -65,9 +65,8 @@ std::string stroke_section(const PageStroke& s) {
     html += "<div class=\"player\" data-stroke=\"" + id +
             "-data\">\n<div class=\"stage\"></div>\n<div class=\"beside\">" + "<figure class=\"chart\">" +
             force_chart(s.curve) +
-            "<figcaption>Force over travel; dashed: on the way back. Click to go to that "
-            "moment." +
-            above + "</figcaption></figure></div>\n</div>\n";
+            "<figcaption>Force over travel; dashed: ram returning. Click to jump to that point." + above +
+            "</figcaption></figure></div>\n</div>\n";
     html += "<div class=\"stills\"></div>\n<noscript><figure>" + s.still.svg + "<figcaption>" +
             escaped(s.still.caption) + "</figcaption></figure></noscript>\n";
     html += terms_html(s.facts, "terms");
@@ -83,15 +82,14 @@ std::string shop_html(const PageShop& shop) {
                        figure_html(shop.cost, "Cost of a part over the batch") +
                        tables_html(shop.cost_tables, "cost");
     if (!shop.traces.empty())
-        cost += "<details><summary>How each figure of the cost was worked out</summary>\n" +
+        cost += "<details><summary>How each cost figure is calculated</summary>\n" +
                 terms_html(shop.traces, "terms") + "</details>\n";
     const std::string html =
         part("Press", paragraphs_html(shop.press_words) + tables_html(shop.press_tables, "press")) +
-        part("What the tools bear",
-             paragraphs_html(shop.tool_words) + tables_html(shop.tool_tables, "tools")) +
+        part("Tool strength", paragraphs_html(shop.tool_words) + tables_html(shop.tool_tables, "tools")) +
         part("Cost", cost);
     if (html.empty()) return "";
-    return html + part("Where a margin is thin", shop.cautions.empty() ? "" : list_html(shop.cautions)) +
+    return html + part("Small margins", shop.cautions.empty() ? "" : list_html(shop.cautions)) +
            part("Not checked", shop.not_checked.empty() ? "" : list_html(shop.not_checked));
 }
 
@@ -126,17 +124,16 @@ std::vector<Part> parts_of(const Page& page) {
     add("results", "Angles, forces, clearances", tables_html(page.result_tables, "results"));
     add("shop", "Press, tools and cost", shop_html(page.shop));
     if (!page.drawings.empty())
-        add("drawings", "Drawings for the workshop",
+        add("drawings", "Workshop drawings",
             paragraphs_html(page.drawing_words) + drawings_html(page.drawings));
-    add("rules", "Rules of the trade",
-        paragraphs_html(page.rule_words) + tables_html(page.rule_tables, "rules"));
-    add("method", "How the numbers were obtained",
+    add("rules", "Shop rules", paragraphs_html(page.rule_words) + tables_html(page.rule_tables, "rules"));
+    add("method", "How the figures are calculated",
         paragraphs_html(page.method_words) + tables_html(page.method_tables, "method") +
             (page.material.empty() ? ""
                                    : "<h3>The material card</h3>\n" + terms_html(page.material, "terms")));
     if (!page.cautions.empty())
         add("cautions", "Cautions", "<div class=\"cautions\">" + list_html(page.cautions) + "</div>\n");
-    if (!page.glossary.empty()) add("words", "Words of the trade", terms_html(page.glossary, "terms"));
+    if (!page.glossary.empty()) add("words", "Glossary", terms_html(page.glossary, "terms"));
     return parts;
 }
 
@@ -171,8 +168,7 @@ std::string filled(const std::string& frame, const std::vector<Term>& values) {
         bool known = false;
         for (const Term& value : values)
             if (value.word == name) text += value.meaning, known = true;
-        if (!known)
-            throw std::invalid_argument("the page's frame asks for '" + name + "', which there is not");
+        if (!known) throw std::invalid_argument("the page template has an unknown field '" + name + "'");
         at = close + 2;
     }
 }
@@ -191,7 +187,7 @@ std::string page_html(const Page& page) {
          {"css", colour_variables() + page_style},
          {"contents", contents_html(parts)},
          {"sections", sections},
-         {"foot", "Estimates, to be proved by a trial bend. Made by " + escaped(page.generator) + "."},
+         {"foot", "Estimates: check them with a trial bend. Made by " + escaped(page.generator) + "."},
          {"data", data_of(page)},
          {"script", "(function () {\n\"use strict\";\n" + std::string(page_script) + "})();"}});
 }

@@ -1,4 +1,4 @@
-// Starts the players when they come near the screen, and makes the stills that paper has in their place.
+// Starts the players when they come near the screen, and makes the stills that replace them on paper.
 
 const page = JSON.parse(document.getElementById("page-data").textContent);
 const players = new Map();

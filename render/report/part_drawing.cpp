@@ -88,7 +88,7 @@ void add_blank(picture::DrawingList& list, const picture::Rect& box, double leng
                                         1.0,
                                         {},
                                         std::nullopt});
-    double above = -1e300, below = -1e300;  // right ends of the words so far
+    double above = -1e300, below = -1e300;  // right ends of the words already placed
     for (std::size_t i = 0; i < at.size(); ++i) {
         const double x = box.x + scale * at[i];
         picture::add_line(list, {x, strip.y - 2.0}, {x, strip.bottom() + 2.0}, colours().ink, 1.0,

@@ -17,7 +17,7 @@ function choice(parent, words, options) {
   return select;
 }
 
-// With a true minus sign, and none before a nought.
+// With a true minus sign, and none before zero.
 function fixed(value, decimals) {
   const words = value.toFixed(decimals);
   return Number(words) === 0 ? words.replace("-", "") : words.replace("-", "\u2212");
@@ -49,10 +49,10 @@ function makePlayer(holder, data, page) {
   const saysWords = html("span", {}, says), saysHit = html("strong", {class: "alarm"}, says);
   const controls = html("div", {class: "controls", role: "group", "aria-label": "Player: " + named}, stage);
   const scrub = html("div", {class: "scrub"}, controls);
-  const slider = html("input", {type: "range", min: 0, max: Math.round(length / step), step: 1, "aria-label": "Moment of the stroke"}, scrub);
+  const slider = html("input", {type: "range", min: 0, max: Math.round(length / step), step: 1, "aria-label": "Position in the stroke"}, scrub);
   const play = html("button", {type: "button", class: "play"}, controls, "Play");
   const jumps = html("div", {class: "jumps"}, controls);
-  const speed = choice(controls, "Speed", [["0.25", "a quarter"], ["0.5", "half"], ["1", "as is"], ["2", "twice"]]);
+  const speed = choice(controls, "Speed", [["0.25", "quarter"], ["0.5", "half"], ["1", "normal"], ["2", "double"]]);
   speed.value = "1";
   const loopLabel = html("label", {}, controls);
   const loop = html("input", {type: "checkbox"}, loopLabel);
@@ -127,11 +127,11 @@ function makePlayer(holder, data, page) {
     say(instant, full);
   }
 
-  // Spoken when a passage begins or the picture is at rest, and no oftener than once in two seconds while it plays.
+  // Spoken when a phase begins or the picture stops, and at most once in two seconds while it plays.
   function say(instant, words) {
     const now = performance.now(), passage = instant.passage.name;
     if (untouched || (playing && (passage === said || now - saidAt < 2000))) return;
-    if (document.activeElement === slider && !playing) return; // the slider tells it itself
+    if (document.activeElement === slider && !playing) return; // the slider announces it itself
     said = passage;
     saidAt = now;
     live.textContent = words;
@@ -153,7 +153,7 @@ function makePlayer(holder, data, page) {
     requestAnimationFrame(frame);
   }
 
-  // Who asks for little motion gets a still every second.
+  // With reduced motion, one still per second.
   function frame(now) {
     if (!playing) return;
     const passed = now - last;
@@ -248,7 +248,7 @@ function makeLegend(stage, stroke, page) {
   const middle = (page.palette.length - 1) / 2;
   function turn(look) {
     const stress = look === "stress", colours = stress ? page.palette : page.palette.slice(middle);
-    title.textContent = stress ? "Hoop stress, MPa: below 0 pressed, above 0 pulled" : "Plastic strain, per cent; white: elastic";
+    title.textContent = stress ? "Hoop stress, MPa: minus is compression, plus is tension" : "Plastic strain, per cent; white: elastic";
     bar.style.background = "linear-gradient(90deg," + colours.filter((c, i) => i % 4 === 0).join(",") + ")";
     ends.textContent = "";
     for (const part of stress ? [-1, -0.5, 0, 0.5, 1] : [0, 0.25, 0.5, 0.75, 1]) {

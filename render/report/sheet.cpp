@@ -11,14 +11,14 @@ namespace overbend::report {
 namespace {
 
 void check(const SheetData& data) {
-    if (data.strokes.empty()) throw OutOfRange("strokes on sheets", "0", "give one at least");
+    if (data.strokes.empty()) throw OutOfRange("strokes on sheets", "0", "give at least one");
     if (data.bends.empty() || data.flats.size() != data.bends.size() + 1 ||
         data.flat_middle.size() != data.flats.size() || data.bend_middle.size() != data.bends.size() ||
         data.profile.size() < 2)
         throw OutOfRange(
             "part on sheets",
             std::to_string(data.bends.size()) + " bends, " + std::to_string(data.flats.size()) + " flats",
-            "give one bend at least, one flat more, a place on the profile for each");
+            "give at least one bend, one more flat than bends, and a place on the profile for each");
     for (const SheetStroke& stroke : data.strokes) {
         if (stroke.recording == nullptr)
             throw OutOfRange("recording of stroke '" + stroke.name + "'", "none", "give one with states");

@@ -58,7 +58,7 @@ struct SheetStroke {
     std::optional<double> press;           // kN, rated
     std::vector<SheetAngle> angles;
     std::vector<SheetHit> hits;         // under the punch at the stop
-    std::vector<std::string> findings;  // warnings and what speaks against the stroke, sentences
+    std::vector<std::string> findings;  // warnings and problems of the stroke, as sentences
     std::vector<std::string> remarks;
 };
 

@@ -1,10 +1,11 @@
-// The first page: the part, its blank, the order of the strokes, what speaks against the job.
+// The first page: the part, its blank, the order of the strokes, problems of the job.
 
 #include <algorithm>
 
 #include "render/picture/text_width.h"
 #include "render/report/part_drawing.h"
 #include "render/report/sheet_pages.h"
+#include "sim/counted.h"
 
 namespace overbend::report {
 
@@ -70,7 +71,7 @@ void add_order(Paper& paper, const SheetData& data) {
     PaperTable table;
     table.columns = {
         {"no.", 0.05, picture::Across::middle},       {"stroke", 0.13, picture::Across::left},
-        {"tools", 0.24, picture::Across::left},       {"strip lies", 0.22, picture::Across::left},
+        {"tools", 0.24, picture::Across::left},       {"strip position", 0.22, picture::Across::left},
         {"gauge, mm", 0.085, picture::Across::right}, {"stop, mm", 0.08, picture::Across::right},
         {"peak, kN", 0.08, picture::Across::right},   {"free", 0.115, picture::Across::right}};
     for (std::size_t i = 0; i < data.strokes.size(); ++i) {
@@ -81,23 +82,22 @@ void add_order(Paper& paper, const SheetData& data) {
     add_table(paper, table);
     add_paragraph(paper,
                   "Gauge: from the punch's axis. Stop: travel of the punch from first touch. Peak: greatest "
-                  "force expected. Free: bend angle expected once the strip is let go, flat is 0\u00b0.");
+                  "force expected. Free: bend angle expected after release; flat is 0\u00b0.");
 }
 
 }  // namespace
 
 void add_overview(Paper& paper, const SheetData& data) {
     paper.heading = data.title;
-    paper.heading_remark =
-        std::to_string(data.strokes.size()) + (data.strokes.size() == 1 ? " stroke" : " strokes");
+    paper.heading_remark = counted(data.strokes.size(), "stroke");
     begin_page(paper);
     add_paragraph(paper, data.material);
     add_drawing(paper, data);
     add_flat_pattern(paper, data);
     add_order(paper, data);
-    add_section(paper, data.findings.empty() ? "Before you begin" : "What speaks against the job");
+    add_section(paper, data.findings.empty() ? "Before you begin" : "Problems");
     add_items(paper, data.findings);
-    add_items(paper, {"Mark each blank's left end and upper face: the sheets speak of both."});
+    add_items(paper, {"Mark each blank's left end and upper face: the sheets refer to both."});
 }
 
 }  // namespace overbend::report

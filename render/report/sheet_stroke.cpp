@@ -115,7 +115,7 @@ void add_pictures(Paper& paper, const SheetStroke& stroke, double height) {
     }
     const picture::Point foot(boxes.second.x, boxes.second.bottom() + below - 5.0);
     picture::add_scale_bar(paper.page(), foot, view.scale, 0.15 * paper.width(), body_size);
-    picture::add_text(paper.page(), "both to one scale", {boxes.second.right(), foot.y()}, body_size,
+    picture::add_text(paper.page(), "both to the same scale", {boxes.second.right(), foot.y()}, body_size,
                       picture::theme_colours(picture::Theme::light).ink, picture::Across::right);
     paper.y += height + 4.0;
 }
@@ -125,7 +125,7 @@ void add_tools_and_place(Paper& paper, const SheetStroke& stroke) {
     table.columns = {{"set up", 0.14, picture::Across::left}, {"", 0.86, picture::Across::left}};
     for (const SheetTool& t : stroke.tools)
         table.rows.push_back({capital(t.role), t.name + (t.figures.empty() ? "" : ": " + t.figures)});
-    table.rows.push_back({"Strip lies", capital(stroke.place) + ". " + stroke.turning});
+    table.rows.push_back({"Strip", capital(stroke.place) + ". " + stroke.turning});
     std::string gauge;
     for (const std::string& sentence : stroke.gauge_words) gauge += (gauge.empty() ? "" : " ") + sentence;
     table.rows.push_back({"Gauge", gauge});
@@ -134,8 +134,8 @@ void add_tools_and_place(Paper& paper, const SheetStroke& stroke) {
                                       stroke.stop_words});
     std::string force = words("peak %.2f kN (%.1f kN per m of width)", stroke.peak, stroke.peak_per_m);
     if (stroke.press && *stroke.press > 0.0)
-        force += words(", %.0f per cent of the %g kN that the press is rated for",
-                       100.0 * stroke.peak / *stroke.press, *stroke.press);
+        force += words(", %.0f per cent of the press's rated %g kN", 100.0 * stroke.peak / *stroke.press,
+                       *stroke.press);
     table.rows.push_back({"Force", capital(force) + "."});
     add_table(paper, table);
 }
@@ -188,10 +188,10 @@ void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) 
         paper.y += high;
     }
     if (data.angle_tolerance > 0.0)
-        add_paragraph(paper, "Turned through: flat is 0\u00b0. Tolerance \u00b1" +
+        add_paragraph(paper, "Bend angles: flat is 0\u00b0. Tolerance \u00b1" +
                                  in_degrees(data.angle_tolerance) + ", free.");
     else
-        add_paragraph(paper, "Turned through: flat is 0\u00b0.");
+        add_paragraph(paper, "Bend angles: flat is 0\u00b0.");
     paper.y += 4.0;
     add_write_ins(paper,
                   {{"travel set, mm", 0.15, 0.16}, {"force read, kN", 0.16, 0.16}, {"date", 0.07, 0.3}});
@@ -206,7 +206,7 @@ void add_stroke(Paper& paper, const SheetData& data, const SheetStroke& stroke, 
     add_tools_and_place(paper, stroke);
     add_angles(paper, data, stroke);
     if (!stroke.findings.empty()) {
-        add_section(paper, "Found in this stroke");
+        add_section(paper, "Findings");
         add_items(paper, stroke.findings);
     }
     if (!stroke.remarks.empty()) {

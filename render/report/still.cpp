@@ -30,7 +30,7 @@ struct Drawn {
     }
 };
 
-// Every second step of colour: half the letters, and no eye tells them apart.
+// Every second step of colour: half the text, and no visible difference.
 std::string layers(const Drawn& drawn) {
     const StripTrack& t = drawn.track;
     std::vector<std::string> of_step(static_cast<std::size_t>(colour_steps) + 1);

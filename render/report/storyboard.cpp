@@ -89,7 +89,7 @@ void add_legend(Page& page, const Storyboard& board, double y) {
     explain("hits a tool");
 }
 
-// What all panels have to have said of them.
+// What has to be stated for all panels.
 void add_foot(Page& page, const Storyboard& board, const std::string& which) {
     const double u = page.unit, y = page.list.height - 0.9 * u;
     const picture::Colour& muted = page.colours().muted;
@@ -99,7 +99,7 @@ void add_foot(Page& page, const Storyboard& board, const std::string& which) {
     const double left = page.room() - picture::text_width(which, u) - u;
     const std::string whole = picture::estimate_words() + " Dashed: the strip under load.";
     const bool fits = picture::text_width(whole, u) <= left;
-    picture::add_text(page.list, fits ? whole : "Estimates, to be proved. Dashed: under load.",
+    picture::add_text(page.list, fits ? whole : "Estimates: check them. Dashed: under load.",
                       {page.margin(), y}, u, muted);
 }
 
@@ -225,7 +225,7 @@ void add_stroke_row(Page& page, const StoryStroke& stroke, int number, const pic
 }
 
 void check(const Storyboard& board) {
-    if (board.strokes.empty()) throw OutOfRange("strokes of a storyboard", "0", "give one at least");
+    if (board.strokes.empty()) throw OutOfRange("strokes of a storyboard", "0", "give at least one");
     for (const StoryStroke& stroke : board.strokes) {
         if (stroke.recording == nullptr)
             throw OutOfRange("recording of stroke '" + stroke.name + "'", "none", "give one with states");

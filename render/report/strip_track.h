@@ -17,7 +17,7 @@
 namespace overbend::report {
 
 constexpr double place_quantum = 0.005;  // mm; every coordinate of a page is a multiple of it
-constexpr int colour_steps = 40;         // on either side of nought
+constexpr int colour_steps = 40;         // on either side of zero
 
 struct StripTrack {
     int states = 0;

@@ -123,7 +123,7 @@ Window window_of(const Recording& recording) {
         const picture::Place stands = stroke::tool_position(recording.tools, label.tool, pressed);
         const std::vector<picture::Point> outline =
             picture::tool_points(recording.tools[label.tool], stands, view);
-        // Words that stand over their tool's edge go on it where the word of its role has room there.
+        // Labels that overhang their tool's edge go on it where the word of its role has room there.
         picture::Point middle = label.box.centre();
         const auto [low, high] = span_at(outline, middle.y());
         const double role =

@@ -27,7 +27,7 @@ struct ShownLine {
     double blank_position = 0.0;
 };
 
-// What is told in each passage of the stroke, in whole sentences.
+// The caption of each phase of the stroke, in whole sentences.
 struct PassageWords {
     std::string placed, approach, press, dwell, retract, free;
 };

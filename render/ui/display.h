@@ -9,7 +9,7 @@
 namespace overbend::ui {
 
 // A connection to it of our own. To be kept as long as there is a window: a display without any connection
-// may begin anew, and the next one fail meanwhile.
+// may begin again, and the next one fail meanwhile.
 class Screen {
   public:
     Screen();

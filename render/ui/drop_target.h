@@ -21,7 +21,7 @@ class DropTarget {
     DropTarget(const DropTarget&) = delete;
     DropTarget& operator=(const DropTarget&) = delete;
 
-    // Answers whoever drags, and returns what has been dropped since the last time.
+    // Answers the program that drags, and returns what has been dropped since the last call.
     std::vector<std::filesystem::path> take();
 
   private:

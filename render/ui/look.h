@@ -9,7 +9,7 @@ namespace overbend::ui {
 void set_colours(picture::Theme theme);
 
 // Loads the pictures' font at so many pixels, and sizes of controls to suit. Once, after ImGui has its
-// context. Throws std::runtime_error: a font that is not there.
+// context. Throws std::runtime_error: a missing font.
 void set_sizes(double letter_px);
 
 }  // namespace overbend::ui

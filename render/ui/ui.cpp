@@ -258,8 +258,8 @@ bool Ui::key(const std::string& words, const Key& key) {
 void Ui::scroll_by_keys() {
     const float page = 0.8f * ImGui::GetWindowHeight();
     float by = 0.0f;
-    if (key("Panel, a page down", {sf::Keyboard::PageDown, true})) by = page;
-    if (key("Panel, a page up", {sf::Keyboard::PageUp, true})) by = -page;
+    if (key("Scroll panel down", {sf::Keyboard::PageDown, true})) by = page;
+    if (key("Scroll panel up", {sf::Keyboard::PageUp, true})) by = -page;
     if (by != 0.0f) ImGui::SetScrollY(std::clamp(ImGui::GetScrollY() + by, 0.0f, ImGui::GetScrollMaxY()));
 }
 

@@ -93,7 +93,7 @@ class Ui {
     // last control is not to be reached by Tab. For one panel in a frame.
     void scroll_by_keys();
 
-    // Words broken to the width; muted for remarks, alarm for what speaks against a job.
+    // Words broken to the width; muted for remarks, alarm for problems of a job.
     enum class Weight { plain, muted, alarm, heading };
     void words(const std::string& words, Weight weight = Weight::plain);
 
@@ -101,10 +101,10 @@ class Ui {
     void begin_enabled(Enabled enabled);
     void end_enabled();
 
-    // All shortcuts of this frame so far, a line each, for a panel of help.
+    // All shortcuts of this frame up to now, one per line, for the help panel.
     std::vector<std::pair<std::string, std::string>> shortcuts() const;
 
-    // ---- for whoever draws frames, and for scripts
+    // ---- for the code that draws frames, and for scripts
     void begin_frame();
     const std::vector<Control>& controls() const { return controls_; }  // of this frame or the last one
     const std::string& framed() const { return frame_.framed(); }       // by the keyboard; empty: none yet

@@ -71,7 +71,7 @@ class Window {
     // ---- for scripts
     void handle(const sf::Event& event);     // as if it had come from the screen
     picture::Pixels screenshot(Show& show);  // of a frame that is painted for it
-    int frames() const { return frames_; }   // painted so far
+    int frames() const { return frames_; }   // painted until now
     const Ui& ui() const { return ui_; }
     sf::WindowHandle handle_on_screen() const { return window_.getSystemHandle(); }
     int width() const { return static_cast<int>(window_.getSize().x); }

@@ -50,13 +50,13 @@ bool run(const BendOptions& given) {
 void add_bend(CLI::App& app, int& status) {
     static BendOptions given;
     CLI::App* command = app.add_subcommand(
-        "bend",
-        "bend one strip between a punch and a die, from options alone: in a V die if no --kind is given");
+        "bend", "Bend one strip between a punch and a die, without a case file; default: a V die");
     add_bend_options(*command, given);
     command->footer(
-        "In brackets: the kinds that take an option. Give exactly one stop: --travel, --free, --force-per-mm "
+        "In brackets: the kinds of bend that use the option. Give exactly one stop: --travel, --free, "
+        "--force-per-mm "
         "or,\n"
-        "of a hem, --gap. Bend angles are turned through: 0 is flat.\n"
+        "of a hem, --gap. A bend angle of 0 is flat.\n"
         "Example: overbend bend --material dc01 --thickness 1 --die-opening 8 --shoulder 1 --nose 1 --free "
         "90\n"
         "Example: overbend bend --kind offset --material dc01 --thickness 1 --offset 5 --offset-angle 45 "

@@ -48,10 +48,10 @@ void check_vee(const BendOptions& given, const job::VeeBend& b) {
     const double most = job::open_die_travel * b.die_opening;
     const std::optional<double> travel = given.number("--travel");
     if (travel && !b.die_angle && *travel > most)
-        complain("--travel", millimetres(*travel) + " is more than an open die has room for; give at most " +
-                                 millimetres(most));
+        complain("--travel",
+                 millimetres(*travel) + " is too large for an open die; give at most " + millimetres(most));
     if (given.number("--bottom") && !b.die_angle)
-        complain("--bottom", "an open die has no bottom; give --die-angle, or leave it out");
+        complain("--bottom", "an open die has no bottom; give --die-angle, or remove it");
 }
 
 job::StripResult vee(const BendOptions& given, const material::Card& material,

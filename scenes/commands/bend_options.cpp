@@ -32,11 +32,10 @@ const std::vector<NumberOption>& stop_options() {
     static const std::vector<NumberOption> all = {
         {"--travel", "stop: travel of the punch from first touch, mm", between(0.0, 2500.0, "mm"), "",
          "vocwd"},
-        {"--free", "stop: where the (first) bend angle is this once the strip is let go, deg",
-         between(0.0, 180.0, "deg"), "", "vocw"},
+        {"--free", "stop: (first) bend angle after release, deg", between(0.0, 180.0, "deg"), "", "vocw"},
         {"--force-per-mm", "stop: force per mm of strip width, N/mm", between(0.0, 1e6, "N/mm"), "", "voch"},
-        {"--gap", "stop: between the inner faces of a hem as it is held, mm; 0 closes it", length(0.0, 100.0),
-         "", "h"}};
+        {"--gap", "stop: gap between the inner faces of a hem under load, mm; 0 closes it",
+         length(0.0, 100.0), "", "h"}};
     return all;
 }
 
@@ -47,30 +46,29 @@ const std::vector<NumberOption>& tool_options() {
         {"--nose", "nose radius of the punch, mm (offset: of the convex corners of both tools)",
          length(0.01, 200.0), "voh", ""},
         {"--die-angle",
-         "included angle of the die's groove, deg, such as 85; without it the die is open below the "
-         "shoulders",
+         "included angle of the die's groove, deg, such as 85; default: open below the shoulders",
          between(0.0, 180.0, "deg"), "", "v"},
-        {"--bottom", "radius of the groove's bottom, mm; 0.4 without it", length(0.0, 200.0), "", "v"},
-        {"--punch-angle", "included angle of the punch, deg; 30 without it", between(0.0, 180.0, "deg"), "",
+        {"--bottom", "radius of the groove's bottom, mm; default 0.4", length(0.0, 200.0), "", "v"},
+        {"--punch-angle", "included angle of the punch, deg; default 30", between(0.0, 180.0, "deg"), "",
          "v"},
         {"--offset", "step between the lands of an offset's tools, mm", length(0.05, 200.0), "o", ""},
         {"--offset-angle", "bend angle of their sloped faces, deg", from_to(1.0, 90.0, "deg"), "o", ""},
-        {"--root", "radius of their concave corners, mm; half a thickness without it", length(0.0, 200.0), "",
+        {"--root", "radius of their concave corners, mm; default half a thickness", length(0.0, 200.0), "",
          "o"},
-        {"--land", "length of their lands beyond the sharp corners, mm; 8 thicknesses without it",
+        {"--land", "length of their lands beyond the sharp corners, mm; default 8 thicknesses",
          length(0.1, 1000.0), "", "o"},
         {"--punch-width", "of the channel's or draw's punch, mm", length(0.2, 1000.0), "cd", ""},
         {"--corner", "corner radius of the punch, mm", length(0.0, 200.0), "cwd", ""},
         {"--clearance",
          "between punch and die, mm: beside a channel's, draw's or wiping punch, or between an offset's "
-         "closed faces; 1.1 (offset: 1.05) thicknesses without it",
+         "closed faces; default 1.1 (offset: 1.05) thicknesses",
          length(0.05, 200.0), "", "ocwd"},
         {"--depth", "of the channel, mm", length(0.1, 1000.0), "c", ""},
         {"--edge", "edge radius of the block over which a flange is wiped, mm", length(0.01, 200.0), "w", ""},
-        {"--hold", "length of the strip under the wiping clamp, mm; 10 thicknesses without it",
+        {"--hold", "length of the strip under the wiping clamp, mm; default 10 thicknesses",
          length(0.1, 1000.0), "", "w"},
         {"--hem", "length of the strip that is folded over, mm", length(0.2, 1000.0), "h", ""},
-        {"--first-free", "bend angle after a hem's first stroke, deg; 150 without it",
+        {"--first-free", "bend angle after a hem's first stroke, deg; default 150",
          from_to(100.0, 170.0, "deg"), "", "h"},
         {"--flange",
          "length of the strip, mm: each half (vee, offset), beside the punch (channel, draw), beyond the "
@@ -82,17 +80,16 @@ const std::vector<NumberOption>& tool_options() {
 const std::vector<NumberOption>& spring_options() {
     const auto preload = from_to(0.0, 1e5, "N/mm"), rate = from_to(0.0, 1e5, "N/mm2");
     static const std::vector<NumberOption> all = {
-        {"--pad-preload", "force of the channel's pad before it gives way, N per mm of strip width", preload,
+        {"--pad-preload", "preload of the channel's pad, N per mm of strip width", preload, "", "c"},
+        {"--pad-rate", "rate of its spring, N per mm of travel and mm of strip width", rate, "", "c"},
+        {"--pad-count", "number of springs (--pad-spring) under the pad; default 1", whole_from_to(1, 1000),
          "", "c"},
-        {"--pad-rate", "what its spring adds, N per mm of travel and mm of strip width", rate, "", "c"},
-        {"--pad-count", "how many springs of --pad-spring stand under the pad; 1 without it",
-         whole_from_to(1, 1000), "", "c"},
         {"--clamp-force",
-         "of the clamp (draw: of either clamp) before it gives way, N per mm of strip width; without it a "
-         "wiping clamp is firm",
+         "preload of the clamp (draw: of each clamp), N per mm of strip width; without it a wiping clamp is "
+         "rigid",
          preload, "d", "w"},
-        {"--clamp-rate", "what its spring adds, N per mm of travel and mm of strip width", rate, "", "wd"},
-        {"--clamp-count", "how many springs of --clamp-spring stand behind a clamp; 1 without it",
+        {"--clamp-rate", "rate of its spring, N per mm of travel and mm of strip width", rate, "", "wd"},
+        {"--clamp-count", "number of springs (--clamp-spring) behind a clamp; default 1",
          whole_from_to(1, 1000), "", "wd"}};
     return all;
 }
@@ -117,8 +114,8 @@ std::string millimetres(double value) {
 }
 
 void complain_of_kind(const std::string& option, BendKind kind, const std::string& kinds) {
-    complain(option, std::string("it does not belong to --kind ") + kind_word(kind) +
-                         "; leave it out, or give a kind that takes it: " + listed(kinds));
+    complain(option, std::string("it is not used by --kind ") + kind_word(kind) +
+                         "; remove it, or choose a kind that uses it: " + listed(kinds));
 }
 
 void check_kind(const BendOptions& given) {
@@ -175,7 +172,7 @@ void add_common(CLI::App& command, BendOptions& given) {
                 const auto found = std::find(kind_words.begin(), kind_words.end(), word);
                 given.kind = static_cast<BendKind>(found - kind_words.begin());
             },
-            "vee, offset, channel, wiping, hem or draw; vee without it")
+            "vee, offset, channel, wiping, hem or draw; default vee")
         ->check(one_of(kind_words));
     command.add_option("--material", given.material, "material card: a name such as dc01, or a file")
         ->required();
@@ -186,7 +183,7 @@ void add_common(CLI::App& command, BendOptions& given) {
         ->capture_default_str()
         ->check(from_to(0.0, 0.3, ""));
     add_width(command, given.width);
-    command.add_flag("--gravity", given.weighs, "let the strip's weight bend it too");
+    command.add_flag("--gravity", given.weighs, "include the weight of the strip");
     command.add_option("--layers", given.layers, "through the thickness")
         ->capture_default_str()
         ->check(whole_from_to(5, 41));
@@ -218,9 +215,9 @@ void add_bend_options(CLI::App& command, BendOptions& given) {
                 given.clamp_placed = true;
                 given.clamp_on = word == "ram" ? job::ClampStand::ram : job::ClampStand::frame;
             },
-            "where a wiping clamp's spring stands: frame or ram; frame without it")
+            "where a wiping clamp's spring is fixed: frame or ram; default frame")
         ->check(one_of({"frame", "ram"}));
-    command.add_flag("--curve", given.curve, "print the force over the travel too");
+    command.add_flag("--curve", given.curve, "also print the force over the travel");
     add_output(command, given.output);
 }
 
@@ -240,7 +237,8 @@ std::optional<tool::Spring> spring_of(const BendOptions& given, const std::strin
                       helix = "--" + behind + "-spring", count = "--" + behind + "-count";
     const std::vector<double>& wound = given.springs.at(helix);
     if (given.number(count) && wound.empty())
-        complain(count, "it counts the springs of " + helix + ", which is not given; give both or neither");
+        complain(count,
+                 "it is the number of springs of " + helix + ", which is not given; give both or neither");
     if (!given.number(preload) && !given.number(rate) && wound.empty()) return std::nullopt;
     const auto check_here = [](const std::string& options, const auto& made) {
         try {
@@ -256,7 +254,7 @@ std::optional<tool::Spring> spring_of(const BendOptions& given, const std::strin
         if (given.number(rate)) complain(rate + ", " + helix, "two rates are given; give exactly one");
         if (wound.size() != 4)
             complain(helix, std::to_string(wound.size()) + " numbers are given; give wire,coil,turns,G");
-        if (!given.width) complain(helix, "how much strip it presses on is not known; give --width, in mm");
+        if (!given.width) complain(helix, "the width of the strip is not known; give --width, in mm");
         const double rate_of_one = check_here(helix, [&] {
             return tool::spring_rate({wound[0], wound[1], wound[2], wound[3]});
         });

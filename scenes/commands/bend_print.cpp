@@ -95,7 +95,7 @@ void print_as_table(const job::StripResult& r, const BendOptions& given) {
     std::vector<Row> rows;
     add_rows(r, given, rows);
     rows.push_back({"outcome", stroke::outcome_words(r.stroke.outcome), ""});
-    rows.push_back({"energy not accounted for", fixed(r.stroke.audit.residue_percent(), 3), "%"});
+    rows.push_back({"energy balance error", fixed(r.stroke.audit.residue_percent(), 3), "%"});
     rows.push_back({"increments", std::to_string(r.stroke.increments), ""});
     rows.push_back({"iterations", std::to_string(r.stroke.iterations), ""});
     std::vector<Row> curve;

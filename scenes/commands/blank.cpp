@@ -46,7 +46,7 @@ void blank(const BlankOptions& options, int& status) {
 
 void add_blank(CLI::App& app, int& status) {
     CLI::App* command =
-        app.add_subcommand("blank", "The flat pattern of a case: bend lines, allowances, drawings");
+        app.add_subcommand("blank", "Flat pattern of a case: bend lines, allowances, drawings");
     const auto options = std::make_shared<BlankOptions>();
     command->add_option("case", options->file, "The case file")->required();
     command->add_option("--out", options->out, "Folder for blank.svg, blank.pdf and blank.png");

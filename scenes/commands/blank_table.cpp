@@ -47,8 +47,7 @@ void print_bends(const files::Case& c, const FlatPattern& pattern) {
 void print_lengths(const FlatPattern& pattern) {
     std::printf("\nDeveloped length: ");
     if (pattern.simulated) std::printf("%.2f mm by the mechanics, ", pattern.mechanics);
-    std::printf("%.2f mm by DIN 6935, %.2f mm by the handbook's straight line.\n", pattern.din,
-                pattern.handbook);
+    std::printf("%.2f mm by DIN 6935, %.2f mm by the handbook rule.\n", pattern.din, pattern.handbook);
 }
 
 void print_cutouts(const files::Case& c, const FlatPattern& pattern) {
@@ -64,7 +63,7 @@ void print_cutouts(const files::Case& c, const FlatPattern& pattern) {
                                        : "slot " + fixed(cut.length, 1) + "x" + fixed(cut.width, 1);
         std::printf("    %-16zu %8.2f %8.2f %14s %10.2f %10.2f  %s%s\n", i + 1, cut.at, cut.across,
                     size.c_str(), flat.edge_to_bend, flat.least, c.part.bends[flat.bend].name.c_str(),
-                    flat.too_near() ? ": too near" : "");
+                    flat.too_near() ? ": too close" : "");
     }
 }
 
@@ -76,19 +75,20 @@ void print_pattern(const files::Case& c, const FlatPattern& pattern) {
     std::printf("%s\n", documents::how_found(pattern));
     if (c.steps.empty())
         std::printf(
-            "The case has no steps: `overbend plan` finds them, and with them the mechanics' lines.\n");
+            "The case has no steps, so there are no bend lines by the mechanics. Run `overbend plan` "
+            "first.\n");
     print_bends(c, pattern);
     print_lengths(pattern);
     print_cutouts(c, pattern);
     bool any = false;
     for (const plan::RuleFinding& f : pattern.rules.findings) {
         if (!documents::on_the_blank(f)) continue;
-        if (!any) std::printf("\nCautions, by rules of the trade:\n");
+        if (!any) std::printf("\nCautions from shop rules:\n");
         any = true;
         std::printf("  - %s: %s [%s]\n", job::place_words(c, f).c_str(), f.words.c_str(), f.source.c_str());
     }
     if (pattern.simulated)
-        std::printf("\nBent so, the profile is at most %.2f mm off the drawing.\n",
+        std::printf("\nWith these bend lines, the profile deviates from the drawing by at most %.2f mm.\n",
                     pattern.job.profile.greatest());
     for (const std::string& f : pattern.job.findings) std::printf("  - %s\n", f.c_str());
     std::printf("\n%s\n", picture::estimate_words().c_str());

@@ -12,6 +12,7 @@
 #include "scenes/documents/results/results_json.h"
 #include "scenes/files/whole/whole_file.h"
 #include "scenes/job/run/job_rules.h"
+#include "sim/counted.h"
 #include "sim/units.h"
 
 namespace overbend::commands {
@@ -57,7 +58,7 @@ void print_rules(const files::Case& c, const job::RuleReport& rules) {
     bool any = false;
     for (const plan::RuleFinding& f : rules.findings) {
         if (f.stops) continue;
-        if (!any) std::printf("\nCautions, by rules of the trade:\n");
+        if (!any) std::printf("\nCautions from shop rules:\n");
         any = true;
         std::printf("  - %s: %s [%s]\n", job::place_words(c, f).c_str(), f.words.c_str(), f.source.c_str());
     }
@@ -80,17 +81,15 @@ void print_job(const files::Case& c, const job::JobResult& job, const job::ShopR
     print_bends(c, job);
     if (!job.finished_angle.empty())
         std::printf(
-            "\nThe finished profile is at most %.2f mm off the drawing on its flats, %.2f mm in its bends; a "
-            "blank "
-            "of %.2f mm would give its legs.\n",
+            "\nDeviation of the finished profile from the drawing: at most %.2f mm on its flats, %.2f mm in "
+            "its bends. A blank of %.2f mm gives the drawing's leg lengths.\n",
             job.profile.worst_on_flats.off, job.profile.worst_in_bends.off, job.fitted.length);
-    std::printf("\n%s\n", job.findings.empty() ? "Feasible: nothing found against this job."
-                                               : "Not feasible as it is:");
+    std::printf("\n%s\n", job.findings.empty() ? "Feasible: no problems found." : "Not feasible:");
     for (const std::string& f : job.findings) std::printf("  - %s\n", f.c_str());
     print_rules(c, job.rules);
     print_shop(shop);
     std::printf("\n%s\n", picture::brief_caution().c_str());
-    std::printf("(%.0f ms for %zu strokes)\n", wall, job.steps.size());
+    std::printf("(%.0f ms for %s)\n", wall, counted(job.steps.size(), "stroke").c_str());
 }
 
 void check(const CheckOptions& options, int& status) {
@@ -108,7 +107,7 @@ void check(const CheckOptions& options, int& status) {
 }  // namespace
 
 void add_check(CLI::App& app, int& status) {
-    CLI::App* command = app.add_subcommand("check", "Runs the whole job of a case: numbers and verdict");
+    CLI::App* command = app.add_subcommand("check", "Run the whole job: numbers and verdict");
     const auto options = std::make_shared<CheckOptions>();
     command->add_option("case", options->file, "The case file")->required();
     command->add_option("--out", options->out, "Folder for results.json");

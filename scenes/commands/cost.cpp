@@ -61,7 +61,7 @@ ordered_json against_json(const Job& job, const Job& other) {
 }
 
 void print_against(const Job& job, const Job& other, const std::vector<int>& batches) {
-    std::printf("\nAgainst it:\n\n");
+    std::printf("\nCompared with:\n\n");
     print_cost(other.c, other.shop, batches);
     std::printf("\n%s\n",
                 job::break_even_words(job.c.file, job.shop.cost, {other.c.file, other.shop.cost}).c_str());
@@ -110,17 +110,16 @@ void cost(const CostOptions& options, int& status) {
 }  // namespace
 
 void add_cost(CLI::App& app, int& status) {
-    CLI::App* command =
-        app.add_subcommand("cost", "What a part costs, over the size of the batch, figure by figure");
+    CLI::App* command = app.add_subcommand("cost", "Cost of a part over the batch size, item by item");
     const auto options = std::make_shared<CostOptions>();
     command->add_option("case", options->file, "The case file")->required();
     command
         ->add_option("--batch", options->batches,
-                     "batches to cost, such as 1,100,5000; without it 1 to 10000 and the case's own")
+                     "batch sizes, such as 1,100,5000; default: 1 to 10000 and the case's own")
         ->delimiter(',')
         ->check(whole_from_to(1, 100000000));
     command->add_option("--against", options->against,
-                        "another case of the same part, to find the batch from which it is cheaper");
+                        "another case of the same part; finds the batch size from which it is cheaper");
     command->add_option("--out", options->out, "Folder for cost.json, cost.svg, cost.pdf and cost.png");
     add_output(*command, options->output);
     command->footer("Example: overbend cost cases/cable-hook/case.toml --batch 100,5000 --out out/cost");

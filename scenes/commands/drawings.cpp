@@ -42,7 +42,7 @@ void drawings(const DrawingsOptions& options, int& status) {
         if (!options.output.quiet)
             std::printf("%-32s %s, %s%s\n", d.file.c_str(), d.sheet.paper.c_str(),
                         d.sheet.scale_words.c_str(),
-                        d.sheet.missing.empty() ? "" : ", not all sizes found room");
+                        d.sheet.missing.empty() ? "" : ", not all dimensions fit");
     }
     std::fflush(stdout);
     if (!c.steps.empty()) status = static_cast<int>(verdict(pattern.job));
@@ -57,10 +57,10 @@ void add_drawings(CLI::App& app, int& status) {
     command->add_option("case", options->file, "The case file")->required();
     command->add_option("--out", options->out, "Folder for tool-NAME, blank and part, as .svg and .pdf each")
         ->capture_default_str();
-    command->add_flag("--dxf", options->dxf, "DXF files too, for wire erosion and laser");
-    command->add_flag("--png", options->png, "PNG files too");
+    command->add_flag("--dxf", options->dxf, "also write DXF files, for wire erosion and laser");
+    command->add_flag("--png", options->png, "also write PNG files");
     command->add_flag("--tolerances", options->tolerances,
-                      "General tolerances of ISO 2768-m beside the sizes");
+                      "print general tolerances of ISO 2768-m beside the dimensions");
     add_quiet(*command, options->output);
     command->footer("Example: overbend drawings cases/cable-hook/case.toml --out out/hook --dxf");
     command->callback([options, &status] { drawings(*options, status); });

@@ -13,6 +13,7 @@
 #include "scenes/commands/job.h"
 #include "scenes/commands/shown_steps.h"
 #include "scenes/documents/report/film_data.h"
+#include "sim/counted.h"
 #include "sim/errors.h"
 
 namespace overbend::commands {
@@ -21,7 +22,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-// Everything that can be told before the job is run, which takes a while.
+// Everything that can be checked before the job is run, which takes a while.
 struct Asked {
     film::FilmOptions how;
     std::vector<int> steps;
@@ -52,7 +53,7 @@ job::JobResult run(const files::Case& c, const Output& output) {
     return result;
 }
 
-// Tells how far it is, now and then, and whether to go on.
+// Reports progress now and then, and whether to go on.
 film::FilmProgress watching(const Output& output) {
     const bool watched = shows_progress(output);
     const auto told = std::make_shared<int>(-1);
@@ -73,7 +74,8 @@ std::string without_zeros(double value) {
 
 void tell(const film::WrittenFilm& film) {
     std::cout << film.file.string() << ": " << film.size.width << "x" << film.size.height << ", "
-              << film.frames << " frames at " << without_zeros(film.frames_per_second) << " a second, "
+              << counted(static_cast<std::size_t>(film.frames), "frame") << " at "
+              << without_zeros(film.frames_per_second) << " per second, "
               << fixed(film.frames / film.frames_per_second, 1) << " s, "
               << fixed(static_cast<double>(film.bytes) / 1e6, 2) << " MB"
               << (film.made_smaller.empty() ? "" : "; ") << film.made_smaller << "\n";
@@ -106,7 +108,7 @@ void write_frames(const FilmCommand& given, const Asked& asked, const film::Film
     if (!painted.complete()) throw film::Interrupted();
     if (given.output.quiet) return;
     for (const film::Sequence& s : painted.sequences)
-        std::cout << s.folder.string() << ": " << s.frames << " frames, "
+        std::cout << s.folder.string() << ": " << counted(static_cast<std::size_t>(s.frames), "frame") << ", "
                   << (s.step_name.empty() ? "the whole job" : s.step_name) << "\n";
 }
 
@@ -140,7 +142,7 @@ void film(const FilmCommand& given, int& status) {
 }  // namespace
 
 void add_film(CLI::App& app, int& status) {
-    CLI::App* command = app.add_subcommand("film", "The job as a film: MP4, GIF, PNG frames, stills");
+    CLI::App* command = app.add_subcommand("film", "Film of the job: MP4, GIF, PNG frames, stills");
     const auto given = std::make_shared<FilmCommand>();
     add_options(*command, *given);
     command->footer(

@@ -17,7 +17,7 @@ picture::PictureSize read_size(const std::string& words) {
     const std::string width = words.substr(0, cross);
     const std::string height = cross == std::string::npos ? "" : words.substr(cross + 1);
     if (!digits(width) || !digits(height))
-        complain("--size", "\"" + words + "\" is no size; give WIDTHxHEIGHT in pixels, as in 1920x1080");
+        complain("--size", "\"" + words + "\" is not a size; give WIDTHxHEIGHT in pixels, such as 1920x1080");
     const picture::PictureSize size{std::stoi(width), std::stoi(height)};
     try {
         picture::check_size(size);
@@ -38,7 +38,7 @@ void check_together(const FilmCommand& given, const picture::PictureSize& size) 
                      std::string("a film as ") + opaque +
                          " has no transparency; give --formats png, or stills alone with --still");
     if (!given.still_forms.empty() && given.stills.empty())
-        complain("--still-as", "there is no still to be written; name its moment with --still");
+        complain("--still-as", "no still is asked for; choose its time with --still");
 }
 
 CLI::Validator on_or_off() {
@@ -57,27 +57,25 @@ void add_what(CLI::App& command, FilmCommand& given) {
     command.add_option("--out", given.out, "Folder for what is written")->capture_default_str();
     command
         .add_option("--formats", given.formats,
-                    "mp4 (film.mp4), gif (film.gif), png (a folder of frames for the job and one a stroke); "
-                    "with commas between. mp4 without it, or stills alone with --still")
+                    "mp4 (film.mp4), gif (film.gif), png (one folder of frames for the job and one for each "
+                    "stroke), separated by commas. Default: mp4, or only stills with --still")
         ->delimiter(',')
         ->check(one_of({"mp4", "gif", "png"}));
-    command.add_option("--steps", given.steps, "Steps that are shown: all, or names or numbers: 1,3 or 2-4")
+    command.add_option("--steps", given.steps, "Steps to show: all, or names or numbers such as 1,3 or 2-4")
         ->capture_default_str();
     command
-        .add_option(
-            "--still", given.stills,
-            "A still of one moment: STEP:PASSAGE, with placed, approach, press, dwell, retract or free, "
-            "as in 1:free; title or finished; or seconds from the film's beginning. May be repeated")
+        .add_option("--still", given.stills,
+                    "One still: STEP:PHASE, with placed, approach, press, dwell, retract or free, such as "
+                    "1:free; title or finished; or seconds from the start of the film. May be repeated")
         ->expected(1)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     command
-        .add_option("--still-as", given.still_forms,
-                    "svg, pdf, png, with commas between; all three without it")
+        .add_option("--still-as", given.still_forms, "svg, pdf, png, separated by commas; default: all three")
         ->delimiter(',')
         ->check(one_of({"svg", "pdf", "png"}));
     command
         .add_option("--gif-limit", given.gif_limit,
-                    "Most MB that the GIF may have: rate and width are lowered until it keeps to it")
+                    "Size limit of the GIF in MB: frame rate and width are reduced to stay within it")
         ->check(from_to(0.05, 2000.0, "MB"))
         ->capture_default_str();
 }
@@ -88,45 +86,41 @@ void add_look(CLI::App& command, FilmCommand& given) {
     command.add_option("--theme", given.theme, "light for paper, dark for a dark room")
         ->check(one_of({"light", "dark"}))
         ->capture_default_str();
-    command
-        .add_option("--backdrop", given.backdrop,
-                    "page, or transparent to be laid on something else (PNG frames and stills)")
+    command.add_option("--backdrop", given.backdrop, "page, or transparent (PNG frames and stills)")
         ->check(one_of({"page", "transparent"}))
         ->capture_default_str();
-    command
-        .add_option("--colour", given.colour, "What the layers' colours show: hoop stress or plastic strain")
+    command.add_option("--colour", given.colour, "Colours of the layers: hoop stress or plastic strain")
         ->check(one_of({"stress", "strain"}))
         ->capture_default_str();
-    command.add_option("--lens", given.lens, "A magnifier over the bend: on or off")
+    command.add_option("--lens", given.lens, "Magnifier over the bend: on or off")
         ->check(on_or_off())
         ->capture_default_str();
-    command.add_option("--charts", given.charts, "The panel of figures and the force curve: on or off")
+    command.add_option("--charts", given.charts, "Figures and force curve: on or off")
         ->check(on_or_off())
         ->capture_default_str();
-    command.add_option("--cards", given.cards, "A title card, and one of the finished part: on or off")
+    command.add_option("--cards", given.cards, "Title card and end card: on or off")
         ->check(on_or_off())
         ->capture_default_str();
     command
         .add_option("--springback-scale", given.springback_scale,
-                    "How many times larger than it is the springback is drawn; the picture says so")
+                    "Factor by which the springback is enlarged; the picture states it")
         ->check(from_to(1.0, 20.0, ""))
         ->capture_default_str();
 }
 
 void add_time(CLI::App& command, FilmCommand& given) {
-    command.add_option("--rate", given.frames_per_second, "Frames a second")
+    command.add_option("--rate", given.frames_per_second, "Frames per second")
         ->check(from_to(1.0, 120.0, ""))
         ->capture_default_str();
-    command.add_option("--seconds", given.seconds_per_stroke, "Seconds a stroke")
+    command.add_option("--seconds", given.seconds_per_stroke, "Seconds per stroke")
         ->check(from_to(1.0, 120.0, "s"))
         ->capture_default_str();
     command
-        .add_option(
-            "--between", given.seconds_between,
-            "Seconds between two strokes with a change of tools; without one it takes two thirds of it")
+        .add_option("--between", given.seconds_between,
+                    "Seconds between two strokes with a tool change; two thirds of it without a tool change")
         ->check(from_to(0.1, 60.0, "s"))
         ->capture_default_str();
-    command.add_option("--threads", given.threads, "Painters; 0: one a core")
+    command.add_option("--threads", given.threads, "Threads; 0: one per core")
         ->check(whole_from_to(0, 256))
         ->capture_default_str();
 }

@@ -34,10 +34,11 @@ std::optional<Passage> passage_named(const std::string& word) {
 }
 
 [[noreturn]] void refuse(const std::string& words) {
-    complain("--still",
-             "\"" + words +
-                 "\" names no moment; give STEP:PASSAGE, with placed, approach, press, dwell, retract "
-                 "or free, as in \"1:free\"; title or finished; or seconds from the film's beginning");
+    complain(
+        "--still",
+        "\"" + words +
+            "\" is not a time in the film; give STEP:PHASE, with placed, approach, press, dwell, retract or "
+            "free, such as \"1:free\"; title or finished; or seconds from the start of the film");
 }
 
 // "lip:free" as it may stand in a file's name.
@@ -83,7 +84,7 @@ int frame_of(const StillWanted& still, const film::FilmJob& job, const film::Fra
         const int frame =
             static_cast<int>(std::floor(std::min(1e8, *still.second * frames.frames_per_second)));
         if (frame >= count)
-            complain("--still", still.words + " s is after the film's end; it lasts " +
+            complain("--still", still.words + " s is after the end of the film; it lasts " +
                                     fixed(count / frames.frames_per_second, 2) + " s");
         return frame;
     }
@@ -94,9 +95,10 @@ int frame_of(const StillWanted& still, const film::FilmJob& job, const film::Fra
         if (is_card(m.passage) || job.strokes[m.stroke].number == still.step + 1) found.push_back(i);
     }
     if (found.empty())
-        complain("--still", "\"" + still.words +
-                                "\" is not in the film; choose its step with --steps, or show the cards with "
-                                "--cards on");
+        complain(
+            "--still",
+            "\"" + still.words +
+                "\" is not in the film; include its step with --steps, or turn cards on with --cards on");
     const bool moves = still.passage == Passage::approach || still.passage == Passage::press ||
                        still.passage == Passage::retract;
     if (moves) return found[found.size() / 2];

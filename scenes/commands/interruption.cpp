@@ -25,7 +25,7 @@ Interruption::Interruption() {
     sigemptyset(&noting.sa_mask);
     for (std::size_t i = 0; i < signals.size(); ++i) {
         ::sigaction(signals[i], nullptr, &before[i]);
-        // What whoever started us has shut out stays so, as nohup does.
+        // Signals ignored by our parent stay ignored, as with nohup.
         if (before[i].sa_handler != SIG_IGN) ::sigaction(signals[i], &noting, nullptr);
     }
 }

@@ -22,9 +22,9 @@ void check_folder(const std::string& out) {
     if (out.empty()) refuse(out, "has no name");
     std::filesystem::path there = std::filesystem::absolute(out).lexically_normal();
     while (!std::filesystem::exists(there) && there.has_relative_path()) there = there.parent_path();
-    if (!std::filesystem::is_directory(there)) refuse(out, "cannot be made");
+    if (!std::filesystem::is_directory(there)) refuse(out, "cannot be created");
     const std::filesystem::path trial = there / (".trial" + std::to_string(::getpid()));
-    if (!std::ofstream(trial)) refuse(out, "takes no files");
+    if (!std::ofstream(trial)) refuse(out, "cannot be written to");
     std::error_code error;
     std::filesystem::remove(trial, error);
 }
@@ -33,7 +33,7 @@ void check_folder(const std::string& out) {
 
 files::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
                           files::Needs needs) {
-    if (file.empty()) complain("case", "no file is named; give a case file");
+    if (file.empty()) complain("case", "no file given; give a case file");
     files::Case c = files::read_case(file, needs);
     if (out) check_folder(*out);
     return c;
@@ -65,7 +65,7 @@ Job run_job(const std::string& file, const std::optional<std::string>& out, cons
 void require_cost(const Job& job) {
     if (!job.result.solved)
         throw NotSolved("'" + job.c.title +
-                        "' was not solved, so there is nothing to cost: " + job.result.findings.front());
+                        "' was not solved, so there is no cost: " + job.result.findings.front());
 }
 
 Job add_alternative(Job& job, const std::string& file, const std::optional<std::string>& out,
@@ -74,7 +74,7 @@ Job add_alternative(Job& job, const std::string& file, const std::optional<std::
     require_cost(other);
     if (other.shop.cost.money != job.shop.cost.money)
         complain("--against", "one case counts in " + job.shop.cost.money + ", the other in " +
-                                  other.shop.cost.money + "; give both the same money in [cost]");
+                                  other.shop.cost.money + "; give both cases the same money in [cost]");
     job.shop.against = job::CostAlternative{other.c.title, other.shop.cost};
     return other;
 }
@@ -87,7 +87,7 @@ Exit verdict(const job::JobResult& result) {
 std::filesystem::path make_folder(const std::string& out) {
     std::error_code error;
     std::filesystem::create_directories(out, error);
-    if (error || !std::filesystem::is_directory(out)) refuse(out, "cannot be made");
+    if (error || !std::filesystem::is_directory(out)) refuse(out, "cannot be created");
     return out;
 }
 

@@ -1,4 +1,4 @@
-// Reading and running a case for the commands that need it, with progress for whoever watches.
+// Reading and running a case for the commands that need it, with progress on the terminal.
 
 #pragma once
 
@@ -25,7 +25,7 @@ struct Job {
 files::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
                           files::Needs needs = files::Needs::steps);
 
-// Progress for whoever watches; the case must outlive it.
+// Progress on the terminal; the case must outlive it.
 job::ProcessOptions with_progress(const files::Case& c, const Output& output);
 void clear_progress(const Output& output);
 

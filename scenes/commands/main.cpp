@@ -1,4 +1,4 @@
-// overbend COMMAND ...: finds the command, and tells what went wrong in one line with one exit status.
+// overbend COMMAND ...: finds the command, and reports an error in one line with an exit status.
 
 #include <exception>
 #include <iostream>
@@ -18,24 +18,23 @@ int complain(const std::string& what, Exit status) {
     return static_cast<int>(status);
 }
 
-// No command, or one that does not exist: told with those that do.
+// No command, or an unknown one: the message lists the known ones.
 std::string command_needed(const CLI::App& app, int argc, char** argv) {
     std::string known;
     for (const CLI::App* command : app.get_subcommands({}))
         known += (known.empty() ? "" : ", ") + command->get_name();
     const std::string wrong =
         argc > 1 ? "there is no command \"" + std::string(argv[1]) + "\"" : "no command is given";
-    return wrong + "; give one of " + known + " (overbend --help tells more)";
+    return wrong + "; give one of " + known + " (see overbend --help)";
 }
 
 int run(int argc, char** argv) {
     int status = static_cast<int>(Exit::done);
-    CLI::App app("Simulates the bending of flat strip on a press: what it will be, before it is bent.",
-                 "overbend");
+    CLI::App app("Simulates the bending of flat strip on a press, before you bend it.", "overbend");
     app.require_subcommand(1);
     app.set_version_flag("--version", std::string("overbend ") + OVERBEND_VERSION);
     app.footer(
-        "overbend COMMAND --help tells more, with an example.\n"
+        "overbend COMMAND --help explains a command, with an example.\n"
         "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
     overbend::commands::add_check(app, status);
     overbend::commands::add_plan(app, status);
@@ -59,8 +58,7 @@ int run(int argc, char** argv) {
         const auto called = app.get_subcommands();
         if (called.empty()) return complain(command_needed(app, argc, argv), Exit::bad_input);
         const std::string command = called.front()->get_name();
-        return complain(std::string(error.what()) + " (overbend " + command + " --help tells more)",
-                        Exit::bad_input);
+        return complain(std::string(error.what()) + " (overbend " + command + " --help)", Exit::bad_input);
     }
 }
 
@@ -78,6 +76,6 @@ int main(int argc, char** argv) {
     } catch (const std::exception& error) {
         return complain(error.what(), Exit::not_computed);
     } catch (...) {
-        return complain("something failed that has no name", Exit::not_computed);
+        return complain("unknown error", Exit::not_computed);
     }
 }

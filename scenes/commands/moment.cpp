@@ -71,7 +71,7 @@ void run(const MomentOptions& given) {
 void add_moment(CLI::App& app, int& status) {
     static MomentOptions given;
     CLI::App* command =
-        app.add_subcommand("moment", "bend a flat strip by a moment alone, to one curvature after another");
+        app.add_subcommand("moment", "Bend a flat strip by a pure moment to a list of curvatures");
     command->add_option("--material", given.material, "material card: a name such as dc01, or a file")
         ->required();
     command->add_option("--thickness", given.thickness, "of the strip, mm")
@@ -79,7 +79,7 @@ void add_moment(CLI::App& app, int& status) {
         ->check(from_to(0.05, 20.0, "mm"));
     command
         ->add_option("--curvatures", given.curvatures,
-                     "1/mm, in the order they are bent: a,b,c; 2/(inner + outer radius)")
+                     "1/mm, in bending order: a,b,c; 2/(inner + outer radius)")
         ->required()
         ->delimiter(',')
         ->check(from_to(-38.0, 38.0, "1/mm"));

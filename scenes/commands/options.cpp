@@ -47,7 +47,7 @@ std::string with_unit(const std::string& unit) {
 
 void require_finite(const nlohmann::ordered_json& value, const std::string& name) {
     if (value.is_number_float() && !std::isfinite(value.get<double>()))
-        throw NotSolved(name + " came out as no finite number");
+        throw NotSolved(name + " is not a finite number");
     if (!value.is_structured()) return;
     for (const auto& [key, inner] : value.items()) require_finite(inner, value.is_object() ? key : name);
 }
@@ -102,8 +102,8 @@ void add_output(CLI::App& command, Output& output) {
 void add_width(CLI::App& command, std::optional<double>& width) {
     command
         .add_option("--width", width,
-                    "of the strip, mm: from 8 thicknesses it is in plane strain, up to 1 uniaxial, between "
-                    "them in proportion; wide without it")
+                    "of the strip, mm: plane strain from 8 thicknesses, uniaxial up to 1, in proportion "
+                    "between them; default: wide")
         ->check(from_to(0.05, 1e5, "mm"));
 }
 
@@ -130,7 +130,7 @@ void print_rows(const std::vector<Row>& rows) {
 }
 
 std::string fixed(double value, int decimals) {
-    if (!std::isfinite(value)) throw NotSolved("a result came out as no finite number");
+    if (!std::isfinite(value)) throw NotSolved("a result is not a finite number");
     char text[64];
     std::snprintf(text, sizeof text, "%.*f", decimals, value);
     const std::string figures = text;

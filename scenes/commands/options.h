@@ -10,7 +10,7 @@
 
 namespace overbend::commands {
 
-// Checks of one number. What is wrong is told with what would be right; nan and inf never pass.
+// Checks of one number. The message says what is wrong and what would be right; nan and inf never pass.
 CLI::Validator from_to(double low, double high, const std::string& unit);  // low <= value <= high
 CLI::Validator between(double low, double high, const std::string& unit);  // low < value < high
 CLI::Validator whole_from_to(int low, int high);

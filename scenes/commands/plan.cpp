@@ -48,7 +48,7 @@ job::PlanOptions options_of(const PlanCommand& given) {
 
 std::string head_of(const files::Case& c, const job::PlanResult& plan) {
     std::string head = "Planned from " + c.file + ": bend lines, order, tools and stops.\n";
-    head += "Estimates, to be proved by a trial bend.\n";
+    head += "Estimates: check them with a trial bend.\n";
     for (const std::string& tool : plan.proposed) head += "Proposed " + tool + "\n";
     return head;
 }
@@ -78,26 +78,24 @@ void plan(const PlanCommand& given, int& status) {
 
 void add_plan(CLI::App& app, int& status) {
     CLI::App* command =
-        app.add_subcommand("plan", "Works out blank, tools, order and stops from the drawing, as a case");
+        app.add_subcommand("plan", "Plan blank, tools, order and stops from the drawing; writes a case");
     const auto given = std::make_shared<PlanCommand>();
-    command->add_option("case", given->file, "The case file; its steps are not looked at")->required();
+    command->add_option("case", given->file, "The case file; its steps are ignored")->required();
     command
         ->add_option("--out", given->out,
                      "Folder for the completed case.toml, its results.json and the profile on the drawing")
         ->capture_default_str();
-    command->add_option("--orders", given->orders, "How many orders are ranked")
+    command->add_option("--orders", given->orders, "Number of orders to rank")
         ->check(whole_from_to(1, 50))
         ->capture_default_str();
-    command
-        ->add_option("--clearance", given->clearance,
-                     "mm kept by rule between the strip and what it does not lie on")
+    command->add_option("--clearance", given->clearance, "minimum clearance in the search, mm")
         ->check(from_to(0.0, 100.0, "mm"))
         ->capture_default_str();
-    command->add_flag("--rack-only", given->rack_only, "propose no tools beyond the case's own");
-    command->add_option("--angle", given->angle_deg, "degrees that a finished angle may be off the drawing")
+    command->add_flag("--rack-only", given->rack_only, "use only the tools of the case");
+    command->add_option("--angle", given->angle_deg, "tolerance of the finished angles, degrees")
         ->check(from_to(0.001, 45.0, "deg"))
         ->capture_default_str();
-    command->add_option("--profile", given->profile, "mm that the finished profile may be off the drawing")
+    command->add_option("--profile", given->profile, "tolerance of the finished profile, mm")
         ->check(from_to(0.001, 100.0, "mm"))
         ->capture_default_str();
     add_output(*command, given->output);

@@ -7,6 +7,7 @@
 
 #include "render/picture/cautions.h"
 #include "scenes/commands/options.h"
+#include "sim/counted.h"
 #include "sim/units.h"
 
 namespace overbend::commands {
@@ -55,8 +56,8 @@ void print_orders(const job::PlanResult& plan) {
         if (!o.words.empty()) std::printf("%71s%s\n", "", o.words.c_str());
     }
     std::printf(
-        "Seconds are the case's [handling] added up; the first set-up counts as a change of tools and "
-        "gauge.\n");
+        "Seconds: total of the times in the case's [handling]; the first set-up counts as a change of tools "
+        "and gauge.\n");
 }
 
 void print_list(const char* head, const std::vector<std::string>& sentences) {
@@ -67,7 +68,7 @@ void print_list(const char* head, const std::vector<std::string>& sentences) {
 
 void print_rejected(const job::PlanResult& plan) {
     if (plan.rejected.empty()) return;
-    std::printf("\nTurned down:\n");
+    std::printf("\nRejected:\n");
     for (const job::Rejected& r : plan.rejected) std::printf("  - %s: %s\n", r.what.c_str(), r.why.c_str());
 }
 
@@ -108,32 +109,33 @@ void print_fit(const files::Case& c, const job::PlanResult& plan) {
     std::printf("\nBlank %.2f mm long (DIN 6935: %.2f); bend lines at", fit.job.blank.length,
                 job::make_blank(c).length);
     for (const double line : fit.job.blank.bend_line) std::printf(" %.2f", line);
-    std::printf(
-        " mm.\nAfter %d run%s the finished part is at most %.3f degrees and %.3f mm off the drawing.\n",
-        fit.runs, fit.runs == 1 ? "" : "s", fit.worst_angle / degree, fit.job.profile.greatest());
+    std::printf(" mm.\nAfter %s, the finished part is at most %.3f degrees and %.3f mm off the drawing.\n",
+                counted(static_cast<std::size_t>(fit.runs), "run").c_str(), fit.worst_angle / degree,
+                fit.job.profile.greatest());
 }
 
 }  // namespace
 
 void print_plan(const files::Case& c, const job::PlanResult& plan,
                 const std::optional<std::filesystem::path>& file) {
-    std::printf("%s\n%s, %g mm thick, %g mm wide; %zu bends\n", c.title.c_str(), c.material.title.c_str(),
-                c.thickness, c.width, c.part.bends.size());
-    std::printf("%ld strokes looked at by rule, with %d sets of bends made before them\n", plan.asked,
-                plan.sets);
+    std::printf("%s\n%s, %g mm thick, %g mm wide; %s\n", c.title.c_str(), c.material.title.c_str(),
+                c.thickness, c.width, counted(c.part.bends.size(), "bend").c_str());
+    std::printf("Search: %s checked by geometry, after %s of earlier bends\n",
+                counted(static_cast<std::size_t>(plan.asked), "stroke").c_str(),
+                counted(static_cast<std::size_t>(plan.sets), "set").c_str());
     print_list("Proposed tools:", plan.proposed);
     print_orders(plan);
     if (plan.found) {
         print_strokes(plan);
         print_fit(c, plan);
-        print_list("Changed on the way:", plan.fit.changed_tools);
+        print_list("Changes made by the planner:", plan.fit.changed_tools);
     }
     print_rejected(plan);
     if (!plan.found) {
-        print_list("There is no plan for this part:", plan.reasons);
-        print_list("With these tools added there would be an order:", plan.would_help);
+        print_list("No plan found for this part:", plan.reasons);
+        print_list("Adding these tools would make it possible:", plan.would_help);
     } else {
-        print_list("The drawing is not met to the last:", plan.fit.why_not);
+        print_list("The drawing is not met exactly:", plan.fit.why_not);
         std::printf("\n%s%s\n", plan.fit.meets ? "The drawing is met. " : "",
                     file ? ("The completed case is " + file->string()).c_str() : "");
     }

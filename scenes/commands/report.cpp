@@ -10,6 +10,7 @@
 #include "scenes/commands/job.h"
 #include "scenes/documents/report/report_files.h"
 #include "scenes/files/whole/whole_file.h"
+#include "sim/counted.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 
@@ -53,7 +54,8 @@ void report(const ReportCommand& given, int& status) {
             documents::write_figures(job.c, job.result, job.shop, figures, theme).size();
         const int drawn = write_drawings(drawings, make_folder((figures / "drawings").string()),
                                          DrawingKinds::paper_and_dxf);
-        tell(figures.string() + words(": %zu files, and %d in drawings", charts, drawn));
+        tell(figures.string() + ": " + counted(charts, "file") + ", and " +
+             counted(static_cast<std::size_t>(drawn), "file") + " in drawings");
     }
     std::fflush(stdout);
     status = static_cast<int>(verdict(job.result));
@@ -63,21 +65,21 @@ void report(const ReportCommand& given, int& status) {
 
 void add_report(CLI::App& app, int& status) {
     CLI::App* command =
-        app.add_subcommand("report", "The whole job as one web page, as sheets for the shop and as figures");
+        app.add_subcommand("report", "Report of the whole job: web page, sheets for the shop, figures");
     const auto given = std::make_shared<ReportCommand>();
     command->add_option("case", given->file, "The case file")->required();
     command->add_option("--out", given->out, "Folder for report.html, sheets.pdf and figures")
         ->capture_default_str();
-    command->add_option("--theme", given->theme, "Of the figures: light for paper, dark for a dark room")
+    command
+        ->add_option("--theme", given->theme, "Colours of the figures: light for paper, dark for a dark room")
         ->check(CLI::IsMember({"light", "dark"}))
         ->capture_default_str();
-    command->add_option("--only", given->only, "Parts of it: page, sheets, figures, with commas between")
+    command->add_option("--only", given->only, "What to write: page, sheets, figures, separated by commas")
         ->delimiter(',')
         ->allow_extra_args(false)  // what follows may be the case file
         ->check(one_of({"page", "sheets", "figures"}))
         ->default_str("page,sheets,figures");
-    command->add_option("--against", given->against,
-                        "Another case: its cost beside this one's, in the same money");
+    command->add_option("--against", given->against, "Another case, to compare its cost");
     add_quiet(*command, given->output);
     command->footer("Example: overbend report cases/cable-hook/case.toml --out out/hook");
     command->callback([given, &status] { report(*given, status); });

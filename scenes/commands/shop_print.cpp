@@ -4,6 +4,7 @@
 #include <cstdio>
 
 #include "scenes/commands/options.h"
+#include "sim/counted.h"
 
 namespace overbend::commands {
 
@@ -40,11 +41,12 @@ void print_springs(const files::Case& c, const ToolInShop& t) {
     const shop::ChosenSpring& s = advice.each;
     const char* const name = c.tools[t.tool].name.c_str();
     std::printf(
-        "  - '%s' goes in by %.1f mm: %s %d spring%s of %g mm %s, coil %g mm, %g turns that work; %.1f "
-        "N/mm each, %.0f to %.0f N, %.0f of %.0f MPa allowed",
-        name, advice.travel, advice.given ? "the case's" : "for example", advice.count,
-        advice.count == 1 ? "" : "s", s.spring.wire, s.wire.c_str(), s.spring.coil_diameter, s.spring.turns,
-        s.rate, s.force_start, s.force_end, s.stress, s.allowed_stress);
+        "  - '%s' deflects %.1f mm: %s %s of %g mm %s, coil %g mm, %g active turns; %.1f N/mm each, "
+        "%.0f to %.0f N, %.0f of %.0f MPa allowed",
+        name, advice.travel, advice.given ? "the case's" : "for example",
+        counted(static_cast<std::size_t>(advice.count), "spring").c_str(), s.spring.wire, s.wire.c_str(),
+        s.spring.coil_diameter, s.spring.turns, s.rate, s.force_start, s.force_end, s.stress,
+        s.allowed_stress);
     std::printf("; %s%.1f mm free, %.1f installed, %.1f solid\n", advice.given ? "at least " : "",
                 s.free_length, s.installed_length, s.solid_length);
     if (advice.given) return;
@@ -64,16 +66,17 @@ void print_list(const char* heading, const std::vector<std::string>& lines) {
 }  // namespace
 
 void print_tools(const files::Case& c, const job::ShopReport& shop) {
-    std::printf("%s\nTools as long as the strip is wide and %.0f mm where the case gives no length.\n\n",
-                c.title.c_str(), job::tool_length(c, files::Tool{}) - c.width);
+    std::printf(
+        "%s\nWhere the case gives no length, tools are as long as the strip is wide plus %.0f mm.\n\n",
+        c.title.c_str(), job::tool_length(c, files::Tool{}) - c.width);
     std::printf("    %-16s %-8s %6s %14s %7s %7s %8s %8s %8s %8s %7s\n", "tool", "steel", "mass", "block",
-                "milling", "erosion", "section", "pulled", "pressed", "contact", "margin");
+                "milling", "erosion", "section", "tension", "compr.", "contact", "margin");
     std::printf("    %-16s %-8s %6s %14s %7s %7s %8s %8s %8s %8s\n", "", "", "kg", "mm", "h", "h", "mm",
                 "MPa", "MPa", "MPa");
     for (const ToolInShop& t : shop.tools) print_tool(c, t);
     std::printf(
-        "\nThe section is the one that comes nearest to what its steel may be asked to bear; the margin is "
-        "over that,\nwith the contact's, above 1 within it.\n");
+        "\nSection: the one nearest to the limit of its steel. Margin: allowed stress divided by actual "
+        "stress,\nof section and contact; above 1 is within the limit.\n");
     bool any = false;
     for (const ToolInShop& t : shop.tools) {
         if (t.springs && !any) std::printf("\nSprings:\n");
@@ -81,20 +84,21 @@ void print_tools(const files::Case& c, const job::ShopReport& shop) {
         print_springs(c, t);
     }
     for (const job::SharedBlock& block : shop.shared)
-        std::printf("%s'%s' serves %d strokes: %.2f kg of steel saved against blocks of their own.\n",
+        std::printf("%s'%s' serves %d strokes: %.2f kg of steel saved compared with separate blocks.\n",
                     &block == &shop.shared.front() ? "\n" : "", c.tools[block.tool].name.c_str(), block.uses,
                     block.saved_kg);
-    print_list("Against the job:", shop.findings);
+    print_list("Problems:", shop.findings);
     print_list("Cautions:", shop.cautions);
     print_list("Not checked:", shop.not_checked);
-    std::printf("\nNominal stresses: an inner corner raises them, a sharp one two or three times.\n");
+    std::printf(
+        "\nStresses are nominal: at an inner corner they are higher, at a sharp one two or three times.\n");
 }
 
 void print_cost(const files::Case& c, const job::ShopReport& shop, const std::vector<int>& batches) {
     const shop::CostSheet& sheet = shop.cost;
     std::printf("%s\nCosts in %s%s\n\n    %-12s %10s %10s", c.title.c_str(), sheet.money.c_str(),
-                shop.cost_asked ? "" : ", at rates that are common practice: the case has no [cost]", "group",
-                "a part", "a batch");
+                shop.cost_asked ? "" : ", at common rates, because the case has no [cost] table", "group",
+                "per part", "per batch");
     for (const int batch : batches) std::printf(" %10s", ("of " + std::to_string(batch)).c_str());
     std::printf("\n");
     for (const shop::CostLine& line : sheet.lines) {
@@ -103,17 +107,17 @@ void print_cost(const files::Case& c, const job::ShopReport& shop, const std::ve
             std::printf(" %10.4f", line.per_part.value + line.per_batch.value / batch);
         std::printf("\n");
     }
-    std::printf("    %-12s %10.4f %10.2f", "a part", sheet.variable, sheet.fixed);
+    std::printf("    %-12s %10.4f %10.2f", "per part", sheet.variable, sheet.fixed);
     for (const int batch : batches) std::printf(" %10.4f", sheet.per_part(batch));
-    std::printf("\n    %-12s %10s %10s", "a batch", "", "");
+    std::printf("\n    %-12s %10s %10s", "per batch", "", "");
     for (const int batch : batches) std::printf(" %10.2f", sheet.of_batch(batch));
     std::printf("\n\n");
     for (const shop::ToolCost& t : sheet.tools)
         std::printf("    %-24s %10.2f\n", ("tool '" + t.name + "'").c_str(), t.cost.value);
-    std::printf("\n%.1f s of press time a part; %.1f per cent of the strip's steel comes into the part",
+    std::printf("\n%.1f s of press time a part; %.1f per cent of the strip ends up in the part",
                 sheet.press_time, 100.0 * sheet.strip_yield);
-    if (sheet.blanks_a_sheet > 0) std::printf(", %d blanks a sheet", sheet.blanks_a_sheet);
-    std::printf("; %.2f kWh a thousand parts.\n", sheet.energy_per_thousand);
+    if (sheet.blanks_a_sheet > 0) std::printf(", %d blanks per sheet", sheet.blanks_a_sheet);
+    std::printf("; %.2f kWh per thousand parts.\n", sheet.energy_per_thousand);
     for (const job::SharedBlock& block : shop.shared)
         std::printf("'%s' serves %d strokes: %.2f kg of tool steel saved.\n",
                     c.tools[block.tool].name.c_str(), block.uses, block.saved_kg);
@@ -123,9 +127,10 @@ void print_shop(const job::ShopReport& shop) {
     print_list("Cautions of the shop:", shop.cautions);
     for (const std::string& what : shop.not_checked) std::printf("Not checked: %s.\n", what.c_str());
     if (shop.cost_asked)
-        std::printf("\nA part of a batch of %d costs %s %s, by `overbend cost`; %.1f s of press time.\n",
-                    shop.rates.batch, fixed(shop.cost.per_part(shop.rates.batch), 3).c_str(),
-                    shop.cost.money.c_str(), shop.cost.press_time);
+        std::printf(
+            "\nIn a batch of %d, a part costs %s %s (see `overbend cost`) and takes %.1f s of press time.\n",
+            shop.rates.batch, fixed(shop.cost.per_part(shop.rates.batch), 3).c_str(), shop.cost.money.c_str(),
+            shop.cost.press_time);
 }
 
 }  // namespace overbend::commands

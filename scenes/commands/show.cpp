@@ -22,14 +22,14 @@ struct ShowCommand {
 };
 
 void show(const ShowCommand& given, int& status) {
-    if (given.file.empty() && !given.bench)
-        complain("CASE", "nothing is named to be shown; give a case file, or --bench");
-    // What is wrong with the case is told before there is a window.
+    if (given.file.empty() && !given.bench) complain("CASE", "nothing to show; give a case file, or --bench");
+    // Mistakes in the case are reported before the window opens.
     if (!given.file.empty()) files::read_case(given.file);
     const ui::Screen screen;
     if (const std::optional<std::string> why = screen.why_not())
-        throw std::runtime_error("no window: " + *why +
-                                 "; \"overbend film\" and \"overbend report\" show the same without one");
+        throw std::runtime_error(
+            "no window: " + *why +
+            "; \"overbend film\" and \"overbend report\" show the same without a window");
     const std::filesystem::path memory = window::remembered_file();
     window::Remembered remembered = window::read_remembered(memory);
     remembered.scene = given.bench ? window::SceneKind::bench : window::SceneKind::process;
@@ -51,11 +51,11 @@ void show(const ShowCommand& given, int& status) {
 
 void add_show(CLI::App& app, int& status) {
     CLI::App* command =
-        app.add_subcommand("show", "A window: step through a case, or bend by hand on the bench");
+        app.add_subcommand("show", "Window: step through a case, or bend by hand on the bench");
     const auto given = std::make_shared<ShowCommand>();
     command->add_option("CASE", given->file, "case file (TOML)");
-    command->add_flag("--bench", given->bench, "begin with the springback bench");
-    command->add_option("--theme", given->theme, "light or dark (as it was last)")
+    command->add_flag("--bench", given->bench, "start with the springback bench");
+    command->add_option("--theme", given->theme, "light or dark; default: as last time")
         ->check(one_of({"light", "dark"}));
     command->footer(
         "Example: overbend show cases/cable-hook/case.toml\n"

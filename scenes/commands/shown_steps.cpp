@@ -68,7 +68,7 @@ std::vector<int> chosen_steps(const files::Case& c, const std::string& list) {
         for (const int end : {*first, *last}) step_named(c, std::to_string(end), "--steps");
         for (int i = *first; i <= *last; ++i) chosen.insert(i - 1);
     }
-    if (chosen.empty()) complain("--steps", "no step is named; give \"all\", or of: " + known_steps(c));
+    if (chosen.empty()) complain("--steps", "no step given; give \"all\", or one of: " + known_steps(c));
     return {chosen.begin(), chosen.end()};
 }
 

@@ -1,4 +1,4 @@
-// overbend tools: the tools of a job as parts: steel, block, hours, and what they bear.
+// overbend tools: the tools of a job as parts: steel, block, hours and strength.
 
 #include <iostream>
 #include <memory>
@@ -46,8 +46,7 @@ void tools(const ToolsOptions& options, int& status) {
 }  // namespace
 
 void add_tools(CLI::App& app, int& status) {
-    CLI::App* command =
-        app.add_subcommand("tools", "The tools of a job as parts: stress, steel, blocks, hours, springs");
+    CLI::App* command = app.add_subcommand("tools", "Tools of a job: stress, steel, blocks, hours, springs");
     const auto options = std::make_shared<ToolsOptions>();
     command->add_option("case", options->file, "The case file")->required();
     command->add_option("--out", options->out, "Folder for tools.json");

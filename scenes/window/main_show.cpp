@@ -17,7 +17,7 @@ MainShow::MainShow(const Remembered& remembered, const std::optional<std::filesy
 }
 
 ui::Motion MainShow::motion() {
-    // Both are asked, so that neither keeps finished work waiting.
+    // Both are called, so that neither keeps finished work waiting.
     const ui::Motion process = process_.motion(), bench = bench_.motion();
     return remembered_.scene == SceneKind::process ? process : bench;
 }
@@ -55,16 +55,16 @@ void MainShow::draw_row(Ui& ui) {
         ImGui::SameLine();
     };
     scene("Process", SceneKind::process, {sf::Keyboard::F2}, "The strokes of a case, one after the other");
-    scene("Bench", SceneKind::bench, {sf::Keyboard::F3}, "One strip, pressed by hand and let go");
+    scene("Bench", SceneKind::bench, {sf::Keyboard::F3}, "One strip, pressed and released by hand");
     ImGui::SameLine(0.0f, 2.0f * ImGui::GetFontSize());
     if (ui.button(remembered_.dark ? "Light" : "Dark", {sf::Keyboard::F4}, "For paper, or for a dark room"))
         remembered_.dark = !remembered_.dark;
     ImGui::SameLine();
-    if (ui.button("Keys", {sf::Keyboard::F1}, "All keys of what is shown")) help_ = !help_;
+    if (ui.button("Keys", {sf::Keyboard::F1}, "Lists the keyboard shortcuts")) help_ = !help_;
     if (ui.key("Close the window", {sf::Keyboard::Q, true})) over_ = may_close();
 }
 
-// Asked twice, it is meant.
+// A second close request counts as a yes.
 bool MainShow::may_close() {
     if (leaving_ || !process_.unsaved()) return true;
     leaving_ = true;
@@ -75,9 +75,8 @@ bool MainShow::may_close() {
 void MainShow::draw_leaving(Ui& ui) {
     if (!leaving_) return;
     if (!process_.unsaved()) over_ = true;  // once they are saved nothing is in its way
-    const std::optional<UnsavedAnswer> answer =
-        draw_unsaved(ui, "Changes of the case are not saved (Ctrl+S saves them).", "Close without them",
-                     "Keep it open", {});
+    const std::optional<UnsavedAnswer> answer = draw_unsaved(
+        ui, "The case has unsaved changes (Ctrl+S saves them).", "Close without saving", "Keep open", {});
     if (answer == UnsavedAnswer::proceed) over_ = true;
     if (answer) leaving_ = false;
 }
@@ -94,8 +93,8 @@ void MainShow::draw_help(Ui& ui) {
                  ImGuiWindowFlags_AlwaysAutoResize | ImGuiWindowFlags_NoCollapse |
                      ImGuiWindowFlags_NoSavedSettings | ImGuiWindowFlags_NoTitleBar);
     auto lines = ui.shortcuts();
-    lines.emplace_back("Tab, Shift+Tab", "To the next control, and the one before");
-    lines.emplace_back("Space, arrows", "Use the control that is framed");
+    lines.emplace_back("Tab, Shift+Tab", "Next and previous control");
+    lines.emplace_back("Space, arrows", "Use the selected control");
     ui.words("Keys", Ui::Weight::heading);
     // Two columns, each read downwards.
     const std::size_t rows = (lines.size() + 1) / 2;

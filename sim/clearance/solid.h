@@ -1,7 +1,7 @@
 // Distance and overlap between a piece of the strip and a tool, a holder, the ram, the bed, the gauge.
 //
 // A solid is the closed chain of edges of its outline, arcs cut to chords; each edge is held against the
-// piece by Box2D's distance of convex shapes. What lies inside is told by the outline's exact signed
+// piece by Box2D's distance of convex shapes. What lies inside is decided by the outline's exact signed
 // distance, and so is the depth of an overlap: how far the deepest place of either is inside the other, to
 // the nearest way out.
 //

@@ -63,7 +63,7 @@ void check_law(const Table& law) {
         throw OutOfRange("table",
                          std::to_string(law.p.size()) + " plastic strains and " +
                              std::to_string(law.stress.size()) + " stresses",
-                         "give as many of one as of the other, at least one");
+                         "give the same number of both, at least one");
     }
     demand(law.p.front() == 0.0, "first plastic strain", law.p.front(),
            "give 0: the first stress is at yield");
@@ -71,9 +71,9 @@ void check_law(const Table& law) {
         demand_positive(law.stress[i], "stress", " (MPa)");
         if (i == 0) continue;
         demand(law.p[i] > law.p[i - 1] && std::isfinite(law.p[i]), "plastic strain", law.p[i],
-               "each must be above the one before");
+               "each must be greater than the one before");
         demand(law.stress[i] >= law.stress[i - 1], "stress", law.stress[i],
-               "none may be below the one before (softening is not worked with)");
+               "none may be below the one before (softening is not supported)");
     }
 }
 

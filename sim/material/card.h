@@ -70,7 +70,7 @@ struct Card {
 // What tables of least radii have: "steel", "stainless-1.4310", "aluminium-6061-t6", ...
 const std::vector<std::string>& metal_words();
 
-// Throws OutOfRange for a value that cannot be.
+// Throws OutOfRange for a value out of its range.
 void check(const Card& card);
 
 }  // namespace overbend::material

@@ -206,7 +206,7 @@ inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double 
         return r;
     }
 
-    // The residual falls with d and is convex: Newton comes down on the root from the left, after one step
+    // The residual falls with d and is convex: Newton converges to the root from the left, after one step
     // from anywhere.
     double d = guess;
     layer_detail::Trial t = layer_detail::plastic_trial(law, was, a, b, d);

@@ -1,7 +1,7 @@
-// Pure bending of a strip: moment, and the curvature that stays when the moment is let go.
+// Pure bending of a strip: moment, and the curvature that remains after unloading.
 //
 // One section of unit width, in plane strain unless told otherwise, no axial force. Every layer is followed
-// through loading and letting go, so the curvature that stays is a result; no springback formula is used.
+// through loading and unloading, so the remaining curvature is a result; no springback formula is used.
 //
 // Here a curvature is 2 / (inner radius + outer radius) of the strip as it is, positive closes the upper
 // side.
@@ -20,7 +20,7 @@ namespace overbend::material {
 struct BendingPoint {
     double curvature = 0.0;            // as asked for
     double moment = 0.0;               // under load
-    double free_curvature = 0.0;       // after letting go from here as a trial
+    double free_curvature = 0.0;       // after unloading from here as a trial
     double thickness = 0.0;            // under load
     double neutral_height = 0.0;       // reference height of the layer without stretch, mm from the mid-line
     double inner_log_strain = 0.0;     // at the concave surface
@@ -32,7 +32,7 @@ struct BendingPoint {
     std::vector<double> plastic_strain;  // accumulated equivalent
 };
 
-// Bends a flat, stress-free strip to each curvature in turn, and lets go from each as a trial: the strip that
+// Bends a flat, stress-free strip to each curvature in turn, and unloads from each as a trial: the strip that
 // is bent on to the next curvature is the loaded one.
 //
 // thickness   mm, > 0

@@ -134,7 +134,7 @@ FreeSection release(const LayerLaw& law, const double* heights, const double* we
             f.solved = true;
             return f;
         }
-        // A section that was flowing answers softly where it stands; the way back begins elastically.
+        // A section that was yielding responds with low stiffness; unloading begins elastically.
         if (i == 0 || !(s.N_G * s.M_k > s.N_k * s.N_k)) {
             const double whole = law.modulus * t;
             s.N_G = whole, s.M_k = whole * t * t / 12.0, s.N_k = 0.0;
@@ -143,7 +143,7 @@ FreeSection release(const LayerLaw& law, const double* heights, const double* we
         const double dG = -(s.M_k * s.N - s.N_k * s.M) / det;
         const double dk = -(s.N_G * s.M - s.N_k * s.N) / det;
         // Along the step to where the potential is least, or past half of the way there: a layer that has
-        // just flowed answers softly at first, and stiffly as soon as it is let go.
+        // just yielded responds with low stiffness at first, and with high stiffness as soon as it unloads.
         const double slope0 = s.N * dG + s.M * dk;
         double step = 1.0, low = 0.0, low_slope = slope0, high = 0.0, high_slope = 0.0;
         SectionResponse next;

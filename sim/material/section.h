@@ -31,7 +31,7 @@ struct SectionResponse {
     double N = 0.0, M = 0.0;
     double N_G = 0.0, N_k = 0.0, M_k = 0.0;  // derivatives; the tangent is symmetric
     double energy = 0.0;                     // potential of N and M from the history at the increment's start
-    double active = 0.0;  // moment of the layers that flow or have flowed, |.|, N mm per mm
+    double active = 0.0;  // moment of the layers that yield or have yielded, |.|, N mm per mm
     bool folded = false;  // lambda_z^2 <= 0 somewhere: no such section; all else is 0
 };
 

@@ -1,4 +1,4 @@
-// Developed length of a bend by the rules of the trade. These are estimates from tables, for a first blank
+// Developed length of a bend by shop rules. These are estimates from tables, for a first blank
 // and to compare with; what the strip really needs comes out of the simulated strokes.
 //
 // A bend allowance is the length of blank that goes into the bend, along its neutral fibre. A developed

@@ -57,7 +57,7 @@ class Search {
     }
 
   private:
-    // What is known of one set of made bends.
+    // Search data of one set of made bends.
     struct At {
         bool known = false;
         std::vector<Next> nexts;
@@ -203,7 +203,8 @@ void check(const OrderProblem& problem) {
                          "give 1 to " + std::to_string(most_bends_to_order));
     for (const Way& way : problem.ways)
         if (way.bends == 0 || (way.bends >> problem.bends) != 0)
-            throw OutOfRange("way", "it makes no bend, or one that is not there", "name the part's bends");
+            throw OutOfRange("way", "it makes no bend, or one that does not exist",
+                             "use the bends of the part");
 }
 
 }  // namespace

@@ -27,7 +27,7 @@ constexpr double sharpest_to_order =
 struct Way {
     BendSet bends = 0;         // one or two
     int tools = 0;             // which punch and die, as numbered by the caller
-    bool face_down = false;    // the blank's upper face looks down
+    bool face_down = false;    // the blank's upper face points down
     bool right_first = false;  // the blank's right end lies to the left
 };
 
@@ -75,7 +75,7 @@ struct OrderSearch {
     long asked = 0;                 // pairs of way and set for which `use` was called
 };
 
-// how_many >= 1. Throws OutOfRange: too many bends; a way that makes none, or one that is not there.
+// how_many >= 1. Throws OutOfRange: too many bends; a way that makes none, or one that does not exist.
 OrderSearch best_orders(const OrderProblem& problem, int how_many);
 
 // Two settings of the gauge that are one, mm.

@@ -27,7 +27,7 @@ constexpr std::array<DinRow, 3> din_rows = {
 
 std::optional<LeastRadius> din(double strength, const RadiusQuery& query, std::string& why_not) {
     if (strength <= 0.0) {
-        why_not = "the card gives no tensile strength, by which DIN 6935 goes";
+        why_not = "the card gives no tensile strength, which DIN 6935 needs";
         return std::nullopt;
     }
     const auto row = std::find_if(din_rows.begin(), din_rows.end(),
@@ -122,7 +122,7 @@ const std::map<std::string, double> textbook_rows = {
 std::optional<LeastRadius> least_radius(const material::Card& card, const RadiusQuery& query,
                                         std::string& why_not) {
     if (query.bend_angle > 170.0 * degree) {
-        why_not = "a hem is no bend of the tables";
+        why_not = "the tables do not cover hems";
         return std::nullopt;
     }
     if (card.metal == "steel") return din(card.tensile_strength, query, why_not);
@@ -134,8 +134,8 @@ std::optional<LeastRadius> least_radius(const material::Card& card, const Radius
         return LeastRadius{row->second * query.thickness,
                            words("%s: %g thicknesses", card.metal.c_str(), row->second),
                            "Kalpakjian and Schmid, table 16.3, from memory"};
-    why_not = card.metal.empty() ? "the card names no metal, by which a table could be chosen"
-                                 : "no table has this metal";
+    why_not =
+        card.metal.empty() ? "the card names no metal, so no table can be chosen" : "no table has this metal";
     return std::nullopt;
 }
 

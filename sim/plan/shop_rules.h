@@ -1,4 +1,4 @@
-// Rules of the trade about a bend and what lies near it on the blank. Rules about tools: tool_rules.h.
+// Shop rules about a bend and what lies near it on the blank. Rules about tools: tool_rules.h.
 //
 // A rule has a finding or none. All of them are cautions: they say where trouble is to be expected, not that
 // a strip cannot be bent so.
@@ -45,7 +45,7 @@ double least_hole_distance(double inside_radius, double thickness);
 //
 // Source  common practice, seen in public text, no standard behind it; its steps at 2.5 to 3 and at 8 to 9 mm
 //         are closed here with the smaller factor. The band is ours: below 2/3 of it (4 s for thin strip)
-//         the nose of a usual punch does not find room and the force doubles; above twice it (12 s) flanges
+//         the nose of a usual punch does not fit and the force doubles; above twice it (12 s) flanges
 //         get long, and springback and the scatter of the angle large.
 std::optional<RuleFinding> odd_opening(double die_opening, double thickness);
 double usual_opening(double thickness);

@@ -16,7 +16,7 @@ struct StrokePath {
     StrokeKind kind = StrokeKind::vee;
     double thickness = 0.0;
     double loaded = 0.0;          // bend angle under the punch, > 0
-    double free = 0.0;            // and let go, 0 < free <= loaded
+    double free = 0.0;            // after release, 0 < free <= loaded
     double half_allowance = 0.0;  // half the blank that goes into the (left) bend
     double nose = 0.0;        // radius of the punch's nose; of a foot's corners; of an offset punch's edge;
                               // of a wiping punch's corner
@@ -35,7 +35,7 @@ struct PathPoint {
     double ram = 0.0;   // height of the punch's origin
 };
 
-// s = 0: as laid in, the punch touching; 1: under the punch at the stop.
+// s = 0: as placed, the punch touching; 1: under the punch at the stop.
 PathPoint at(const StrokePath& path, double s);
 // The s at which the strip has the angle that it keeps.
 double free_at(const StrokePath& path);

@@ -118,7 +118,7 @@ bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& piece
     std::vector<const Obstacle*> near;
     for (int i = 0;;) {
         const PathPoint& point = instants_[i];
-        // what is so far from all the pieces that it bounds no step is left out
+        // what is too far from all the pieces to bound a step is left out
         const Vector2d middle = placed(half, round.middle, point);
         near.clear();
         for (const Obstacle& o : obstacles_) {
@@ -144,7 +144,7 @@ bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& piece
     }
 }
 
-// Whether the punch, or what moves with it, stands over the strip on the way down to this instant, or up from
+// Whether the punch, or what moves with it, is above the strip on the way down to this instant, or up from
 // it.
 bool StrokeRoom::is_under_punch(const Half& half, const std::vector<Convex>& pieces, double s) const {
     const PathPoint point = at(path_, s);
@@ -199,7 +199,7 @@ bool StrokeRoom::groups_meet(int left, BendSet made_left, int right, BendSet mad
     for (int i = 0;;) {
         const PathPoint& point = instants_[i];
         const Vector2d apart = placed(left_, round_a.middle, point) - placed(right_, round_b.middle, point);
-        // far apart, their circles tell enough
+        // far apart, comparing their circles is enough
         double least = apart.norm() - round_a.radius - round_b.radius;
         if (least < longest_step * speed) {
             there.clear();

@@ -30,12 +30,12 @@ struct Obstacle {
 };
 
 struct RoomOptions {
-    double margin = 0.2;                       // mm, kept from all that the strip does not lie on
-    double raised = 100.0;                     // mm, from touch to where the ram stands open
-    double gauge_low = 0.0, gauge_high = 0.0;  // heights between which the gauge feels for the strip
+    double margin = 0.2;    // mm, minimum clearance to everything that the strip does not lie on
+    double raised = 100.0;  // mm, from touch to where the ram stands open
+    double gauge_low = 0.0, gauge_high = 0.0;  // heights between which the gauge touches the strip
 };
 
-// What speaks against a stroke.
+// Why a stroke is not possible.
 struct Hit {
     bool left = false;  // which side, as it lies
     int group = 0;
@@ -59,7 +59,7 @@ class StrokeRoom {
     // Where the gauge stands: furthest right of the axis within its heights.
     double gauge(BendSet made_right);
 
-    // The worst of what is in the way, looked for with more care; nothing when there is room.
+    // The worst obstacle, searched more finely; nothing when there is room.
     std::optional<Hit> worst_hit(BendSet made_left, BendSet made_right) const;
     // How much too short the straight next to the bend is, left and right; <= 0 when it does.
     double missing_left(BendSet made_left) const;
@@ -88,7 +88,7 @@ class StrokeRoom {
 
     StrokePath path_;
     PathSpeed speed_;
-    std::vector<PathPoint> instants_;  // from laid in to the stop
+    std::vector<PathPoint> instants_;  // from placed to the stop
     double needed_ = 0.0;
     Half left_, right_;
     std::vector<Obstacle> obstacles_;

@@ -1,6 +1,6 @@
-// Rules about a V bend and its tools, by geometry: what a flange, a punch and a groove leave room for.
+// Rules about a V bend and its tools, by geometry: limits set by a flange, a punch and a groove.
 //
-// These stop a job: what they find cannot be pressed. The strip is taken as flats that are tangent to the
+// These stop a job: what they report cannot be pressed. The strip is taken as flats that are tangent to the
 // bend, which follows the nose; the simulated stroke knows better, and where there is one it decides.
 //
 // Units  mm, rad. Press coordinates as in sim/tool/tool_set.h.
@@ -28,10 +28,10 @@ struct FlangeOnDie {
 };
 
 // The blank that a flange needs from its bend line to its end, so that it rests on the shoulder's arc from
-// the first touch to the end of the stroke. With both flanges leaning by a, half of the bend's angle so far,
-// the strip's lower surface, tangent to the bend's outer arc (r + s) and to the shoulder's, touches the
+// the first touch to the end of the stroke. With both flanges leaning by a, half of the bend's angle up to
+// then, the strip's lower surface, tangent to the bend's outer arc (r + s) and to the shoulder's, touches the
 // shoulder (V/2 - (R + r + s) sin a) / cos a from the bend's end, which lies (r + s/2) a from the bend line.
-// The greatest over the stroke counts.
+// The maximum over the stroke counts.
 double flange_needed(const FlangeOnDie& f);
 
 // "flange on the die": from_line, what there is of it.
@@ -45,7 +45,7 @@ std::optional<RuleFinding> does_not_go_in(const tool::VeePunch& punch, const too
                                           double thickness);
 
 // The bend angle under load for a drawn one, from pure bending at the drawing's radius: the strip is bent by
-// a moment alone so far that it springs back to the drawing. A V bend springs back somewhat more, by what its
+// a moment alone, until it springs back to the drawing. A V bend springs back somewhat more, by what its
 // flanges bend between nose and shoulders. hold of the width, see sim/material/layer_law.h. Throws NotSolved.
 double loaded_angle(const material::Card& card, double thickness, double inside_radius, double bend_angle,
                     double hold);

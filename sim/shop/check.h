@@ -1,4 +1,4 @@
-// What a look at a machine or a tool came to: one figure against one limit.
+// The result of checking a machine or a tool: one figure against one limit.
 
 #pragma once
 
@@ -6,14 +6,14 @@
 
 namespace overbend::shop {
 
-enum class Verdict { fine, thin, over };  // within; within, but by little; beyond: it cannot or must not be
+enum class Verdict { fine, thin, over };  // within the limit; near it; beyond it: not possible
 
 struct Check {
     std::string what;  // "force"
     double figure = 0.0, limit = 0.0;
     std::string unit;
     Verdict verdict = Verdict::fine;
-    std::string words;   // the whole of it, without the name of the step or tool that it speaks of
+    std::string words;   // the whole of it, without the name of its step or tool
     std::string source;  // whose formula or limit it is
 };
 

@@ -30,9 +30,9 @@ Strip strip_of(const CostRates& rates, const JobFigures& job) {
     strip.a_sheet = blanks_on(*rates.sheet, job, rates.gap);
     if (strip.a_sheet < 1)
         throw OutOfRange("sheet",
-                         words("a blank of %.1f by %.1f mm does not go on %g by %g mm", job.blank_length,
-                               job.width, rates.sheet->length, rates.sheet->width),
-                         "give a larger sheet, or none for a coil of the part's width");
+                         words("a blank of %.1f by %.1f mm does not fit on a sheet of %g by %g mm",
+                               job.blank_length, job.width, rates.sheet->length, rates.sheet->width),
+                         "give a larger sheet, or no sheet for a coil of the part's width");
     strip.used_mass =
         rates.sheet->length * rates.sheet->width * area_to_kg / strip.a_sheet / (1.0 - rates.end_scrap);
     return strip;
@@ -85,10 +85,10 @@ CostLine pressing(const CostRates& r, const JobFigures& job) {
     return {"pressing",
             {press_seconds(r, job) / hour * hourly,
              r.money,
-             "(cycles + strokes x laying in + turning, flipping, sliding) / 3600 x (press + worker)",
+             "(cycles + strokes x loading + turning, flipping, sliding) / 3600 x (press + worker)",
              {{"cycles", job.press_cycles, "s"},
               {"strokes", 1.0 * job.strokes, ""},
-              {"laying in", r.lay_in, "s"},
+              {"loading", r.lay_in, "s"},
               {"turning, flipping, sliding", job.handling, "s"},
               {"press", r.press_per_hour, r.money + "/h"},
               {"worker", r.worker_per_hour, r.money + "/h"}}},

@@ -1,4 +1,4 @@
-// What a part costs, in a currency of one's own: per part, per batch, over the size of the batch.
+// What a part costs, in any currency: per part, per batch, over the size of the batch.
 //
 // A batch of n costs  fixed + n variable, a part  variable + fixed / n. Every figure is a Traced one, with
 // its formula and its inputs. All of it is arithmetic; the defaults are common practice without a source, in
@@ -33,7 +33,7 @@ struct CostRates {
     double cutting_speed = 50.0;                // mm/s
     double pierce = 0.5;                        // s, of every cut-out, and of a blank's outline on a sheet
     double cutting_per_hour = 80.0;
-    double lay_in = 3.0;  // s, of every stroke: taking up, laying in, putting down
+    double lay_in = 3.0;  // s, of every stroke: picking up, loading, putting down
     double press_per_hour = 30.0;
     double worker_per_hour = 45.0;
     double tool_steel_per_kg = 8.0;  // of steels that have no price of their own
@@ -78,7 +78,7 @@ struct JobFigures {
 
 struct CostLine {
     std::string group;  // "material"
-    Traced per_part;    // what every part costs anew
+    Traced per_part;    // cost of each part
     Traced per_batch;   // what is paid once a batch
 };
 

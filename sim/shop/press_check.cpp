@@ -44,7 +44,7 @@ void room(const PressLimits& press, const StrokeDemand& s, std::vector<Check>& a
               words("the closed tools stand %.1f mm high; the ram comes down to %.1f mm over the bed",
                     s.tools_closed, least));
     if (shut.verdict != Verdict::fine) {
-        shut.verdict = Verdict::thin;  // a plate mends it
+        shut.verdict = Verdict::thin;  // a plate makes up the difference
         shut.words += words(": put %.1f mm under the die", least - s.tools_closed);
     }
     all.push_back(shut);

@@ -1,5 +1,5 @@
-// Whether a press does a stroke: its force, the room between ram and bed, its stroke, the load on a few
-// millimetres of tool, where the load stands, the gauge's reach, the work and the time it takes.
+// Whether a press is sufficient for a stroke: its force, the room between ram and bed, its stroke, the load
+// on a few millimetres of tool, where the load stands, the gauge's reach, the work and the time it takes.
 //
 // Units  mm, kN, J, s; a strip's own forces N per mm of width, which is kN per metre.
 
@@ -22,7 +22,7 @@ struct RamSpeeds {
     double dwell = 0.2;       // s, held at the stop
 };
 
-// What is known of a press; what is absent is not checked.
+// Data of a press; what is absent is not checked.
 struct PressLimits {
     double force = 0.0;                   // kN, > 0
     double stroke = 0.0;                  // mm, > 0
@@ -30,13 +30,13 @@ struct PressLimits {
     std::optional<double> throat;         // mm, from the punch's axis back to the frame
     std::optional<double> gauge_reach;    // mm, furthest from the punch's axis
     std::optional<double> gauge_nearest;  // mm
-    std::optional<double> line_load;      // kN per m of tool that its holders bear
+    std::optional<double> line_load;      // kN per m of tool, rated load of its holders
     std::optional<double> off_centre;     // kN m, force times its distance from the ram's axis
     std::optional<double> energy;         // J a stroke: of a flywheel
     std::optional<RamSpeeds> speeds;
 };
 
-// What a stroke asks of it, from the simulation.
+// What a stroke requires of it, from the simulation.
 struct StrokeDemand {
     double strip_width = 0.0;  // mm, > 0
     double peak_force = 0.0;   // N per mm
@@ -51,7 +51,7 @@ struct StrokeDemand {
     std::optional<double> punch_rating, die_rating;  // kN per m that the tools are rated for
 };
 
-// Every one that can be asked of this press, the fine ones too.
+// Every check that applies to this press, passed ones too.
 std::vector<Check> press_checks(const PressLimits& press, const StrokeDemand& stroke);
 
 // Rise of the ram over its stop: what the part needs and a little more, at most the press's stroke.

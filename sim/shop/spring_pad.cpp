@@ -94,7 +94,7 @@ ChosenSpring spring_of(const SpringRequest& request, const SpringWire& wire, dou
                        double coil_diameter) {
     check(request);
     tool::HelicalSpring spring{diameter, coil_diameter, 1.0, wire.shear_modulus};
-    // A turn alone is so stiff; more turns share the wanted rate, rounded up to half ones.
+    // A turn alone is this stiff; more turns share the wanted rate, rounded up to half ones.
     const double wanted = (request.force_end - request.force_start) / request.travel;
     spring.turns = std::ceil(2.0 * tool::spring_rate(spring) / wanted - 1e-9) / 2.0;
     return spring_at_work(spring, wire, request.force_end, request.travel, request.gap);

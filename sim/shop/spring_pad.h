@@ -1,6 +1,6 @@
 // Choosing a helical compression spring of round wire for a pad, a clamp or an ejector.
 //
-// Ends closed and ground: two turns more than those that work.
+// Ends closed and ground: two turns more than the active ones.
 //
 // Units   mm, N, MPa.
 // Source  R. G. Budynas and J. K. Nisbett, Shigley's Mechanical Engineering Design, chapter 10, and V. B.
@@ -38,7 +38,7 @@ const std::vector<double>& wire_series();  // diameters, mm, rising
 double wahl_factor(double index);                                      // index D/d > 1
 double shear_stress(const tool::HelicalSpring& spring, double force);  // with Wahl's factor, MPa
 
-// What is wanted of every one of the springs that share the work.
+// Requirements for each of the springs that share the load.
 struct SpringRequest {
     double force_start = 0.0;                    // N, installed, >= 0
     double force_end = 0.0;                      // N, at the end of the travel, > force_start
@@ -66,7 +66,7 @@ struct ChosenSpring {
     double mass = 0.0;            // g
 };
 
-// The lightest that does it. nothing: none of the series does within the room.
+// The lightest that is sufficient. nothing: no spring of the series fits.
 // Throws OutOfRange: a request that cannot be.
 std::optional<ChosenSpring> choose_spring(const SpringRequest& request);
 
@@ -75,7 +75,7 @@ std::optional<ChosenSpring> choose_spring(const SpringRequest& request);
 ChosenSpring spring_at_work(const tool::HelicalSpring& spring, const SpringWire& wire, double force_end,
                             double travel, std::optional<double> gap = std::nullopt);
 
-// One with this wire and coil, whether it bears the stress and stands or not: turns, lengths, stress.
+// One with this wire and coil, whether it is strong and stable enough or not: turns, lengths, stress.
 ChosenSpring spring_of(const SpringRequest& request, const SpringWire& wire, double diameter,
                        double coil_diameter);
 

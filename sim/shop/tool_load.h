@@ -30,9 +30,9 @@ struct SectionLoad {
     double axial = 0.0;        // N per mm, tension positive
     double shear = 0.0;        // N per mm
     double bending = 0.0;      // N mm per mm
-    double tension = 0.0;      // MPa, of the fibre that is pulled most; 0 when none is
-    double compression = 0.0;  // MPa, > 0, of the one that is pressed most
-    // The larger share of what the steel may be asked to bear.
+    double tension = 0.0;      // MPa, of the fibre with most tension; 0 without tension
+    double compression = 0.0;  // MPa, > 0, of the fibre with most compression
+    // The larger part of the steel's allowable stress.
     double share(const Allowable& steel) const;
 };
 

@@ -1,4 +1,4 @@
-// What it takes to make a tool: the block of steel it is cut from, the time on the mill and on the wire.
+// Cost of making a tool: the block of steel it is cut from, the time on the mill and on the wire.
 //
 // The block is squared by milling, then the profile is cut by wire erosion along everything that does not lie
 // on the block's sides.

@@ -87,9 +87,9 @@ void find_held_face(ToolSections& s, HeldBy held) {
     }
     if (longest <= 1e-3)
         throw OutOfRange("tool",
-                         held == HeldBy::top ? "it has no level face at its top to be held by"
-                                             : "it has no level face at its bottom to stand on",
-                         "give its outline one");
+                         held == HeldBy::top ? "it has no horizontal top face to hold it by"
+                                             : "it has no horizontal bottom face to stand on",
+                         "add one to its outline");
 }
 
 }  // namespace

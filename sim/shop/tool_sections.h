@@ -1,8 +1,8 @@
-// Straight cuts through a tool's outline: every way in which it might give way, measured once.
+// Straight cuts through a tool's outline: every place where it might fail, measured once.
 //
 // A cut runs inside the solid from one point of the boundary to another. An outline has no holes, so a single
 // cut always parts it in two, and what acts on the one part is what the cut carries: statics alone, whatever
-// the shape. Cuts are laid in twelve directions 15 degrees apart, close together and beside every corner, so
+// the shape. Cuts run in twelve directions 15 degrees apart, close together and beside every corner, so
 // that necks, legs of a groove, the toe of an L-shaped foot and steps are met where they are thinnest.
 //
 // Units  mm, the tool's own coordinates.

@@ -1,4 +1,4 @@
-// Steels of which tools are made, and what they may be asked to bear.
+// Steels of which tools are made, and their allowable stresses.
 //
 // Units  MPa, kg/m3.
 

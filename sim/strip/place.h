@@ -9,10 +9,10 @@
 
 namespace overbend::strip {
 
-// Half a turn about the strip's long axis: the other face looks up, left stays left. Bend angles change sign.
+// Half a turn about the strip's long axis: the other face is up, left stays left. Bend angles change sign.
 void turn_over(StripState& strip);
 
-// Half a turn about the vertical: the right end lies left, the same face looks up. Bend angles keep their
+// Half a turn about the vertical: the right end lies left, the same face stays up. Bend angles keep their
 // sign.
 void turn_end_for_end(StripState& strip);
 

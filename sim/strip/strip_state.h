@@ -21,7 +21,7 @@ struct StripState {
     std::vector<double> layer_height;    // m, reference height of each layer, from -t/2 to t/2
     std::vector<double> layer_weight;    // m, Gauss weights; their sum is t
     std::vector<material::LayerHistory> history;  // n - 1 by m
-    bool face_down = false;                       // the blank's upper face looks down
+    bool face_down = false;                       // the blank's upper face points down
     bool turned = false;                          // the blank's left end lies to the right
 
     int nodes() const { return static_cast<int>(x.size()); }

@@ -45,7 +45,7 @@ class Bracket {
 // Presses from an earlier condition to a travel past it.
 bool Driver::press_to(const SolverState& from, double travel) {
     go_back(from);
-    // From the first touch the force rises from nought, and one increment would not see how.
+    // From the first touch the force rises from zero, and one increment would not see how.
     increment_ = (travel - from.travel) / (from.increments < 3 ? 8.0 : 1.0);
     while (now_.travel < travel - 1e-9 * scene_.strip.thickness)
         if (!step_down(travel)) return false;
@@ -65,7 +65,7 @@ bool Driver::load_to_force() {
         keep(Phase::pressing);
         if (!goes_on()) return false;
     }
-    return end_at(Outcome::travel_limit, "the tools close before the stop's force is reached");
+    return end_at(Outcome::travel_limit, "the tools close before the stop force is reached");
 }
 
 // From the state before the force was passed.
@@ -78,7 +78,7 @@ bool Driver::close_in_on_force(const SolverState& before) {
         bracket.take(goal, now_.punch_force - wanted);
     }
     if (std::abs(now_.punch_force - wanted) <= 1e-3 * wanted) return true;
-    return fail(Outcome::stop_missed, "the force jumps over the stop's");
+    return fail(Outcome::stop_missed, "the force jumps past the stop force");
 }
 
 // What the free angle would be from here: section by section, and set right by the last true way back.
@@ -86,7 +86,7 @@ double Driver::estimated_angle() {
     return sense_ * solver_.free_turn(now_, scene_.stop.left, scene_.stop.right) + offset_;
 }
 
-// The strip's sections are let go as an estimate, which costs as much as an increment; true ways back only
+// The strip's sections are unloaded as an estimate, which costs as much as an increment; true ways back only
 // near the stop.
 bool Driver::load_to_angle() {
     const Stop& stop = scene_.stop;
@@ -118,10 +118,10 @@ bool Driver::load_to_angle() {
                           "the strip is squeezed between punch and die, which bend it no further,");
         if (now_.punch_force > limits::force * solver_.force_scale())
             return fail(Outcome::force_limit,
-                        "the stop is not reached before the force is greater than tools bear,");
+                        "the force exceeds what tools can take before the stop is reached,");
         if (!goes_on()) return false;
     }
-    return end_at(Outcome::travel_limit, "the tools close before the stop's angle is reached");
+    return end_at(Outcome::travel_limit, "the tools close before the stop angle is reached");
 }
 
 // Presses from `early` to where the estimate meets the stop's angle; above: by how much it is past it at
@@ -172,7 +172,7 @@ bool Driver::close_in_on_angle(const SolverState& early, double excess) {
         return true;
     }
     char text[160];
-    std::snprintf(text, sizeof text, "the free angle jumps over the stop's, by %.3f degrees at least,",
+    std::snprintf(text, sizeof text, "the free angle jumps past the stop angle by at least %.3f degrees,",
                   least / degree);
     return fail(Outcome::stop_missed, text);
 }

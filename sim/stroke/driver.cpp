@@ -115,13 +115,13 @@ bool Driver::step_down(double limit) {
             // In a hem the inner face lies on itself, and cannot be sharper than that.
             if (!scene_.touches_itself && largest_curvature(now_) * t > limits::sharpest)
                 return fail(Outcome::folded,
-                            "the strip is bent to an edge and thins there as it does before it tears,");
+                            "the strip is bent to a sharp edge and thins there, as before tearing,");
             return true;
         }
         increment_ = 0.35 * move;
         if (increment_ >= limits::smallest_increment * t) continue;
         if (outcome == StepOutcome::folded)
-            return fail(Outcome::folded, "a section of the strip folds, sharper than a strip can be bent,");
+            return fail(Outcome::folded, "a section of the strip folds: no strip can be bent that sharply,");
         return fail(Outcome::increments_too_small,
                     squeezed(0.5)
                         ? "the strip is squeezed between punch and die, and no equilibrium is found,"
@@ -141,7 +141,7 @@ bool Driver::load_to_travel(double travel) {
 bool Driver::begin() {
     if (!in_equilibrium_)
         return fail(Outcome::increments_too_small,
-                    "the strip finds no rest on the die before the punch meets it,");
+                    "the strip does not settle on the die before the punch touches it,");
     keep(Phase::placed);
     return true;
 }
@@ -153,7 +153,7 @@ bool Driver::load_to_stop() {
     if (stop.kind == StopKind::free_angle) return load_to_angle();
     if (!load_to_travel(std::min(stop.value, stop.travel_limit))) return false;
     return stop.value <= stop.travel_limit ||
-           end_at(Outcome::travel_limit, "the tools close before the stop's travel");
+           end_at(Outcome::travel_limit, "the tools close before the stop travel");
 }
 
 double Driver::loaded_angle(const SolverState& c) const {
@@ -190,7 +190,7 @@ WayBack Driver::way_back() {
     back.retracted = now_;
     back.off = retract(back.retracted, back);
     back.free = back.retracted;
-    // Faces that lie on one another go on pressing; without them the sections are let go one by one.
+    // Touching faces keep pressing; without them, the sections are unloaded one by one.
     back.released = back.off && (scene_.touches_itself || solver_.release(back.free));
     back.angle = loaded_angle(back.free);
     return back;
@@ -249,9 +249,9 @@ StrokeResult Driver::turn_back() {
     result_.increments = end.increments;
     result_.iterations = end.iterations;
     result_.audit = back_->retracted.audit;
-    if (!back_->off) fail(Outcome::not_free, "no equilibrium is found as the punch goes back");
+    if (!back_->off) fail(Outcome::not_free, "no equilibrium is found as the punch retracts");
     if (back_->off && !back_->released)
-        fail(Outcome::not_free, "a section of the strip finds no state without load");
+        fail(Outcome::not_free, "a section of the strip has no state without load");
     record(result_.recording, end, Phase::free);
     result_.free = end.strip;
     return std::move(result_);

@@ -8,12 +8,12 @@
 
 namespace overbend::stroke {
 
-// The way back from a loaded state: the punch off, the strip let go.
+// From a loaded state back: punch off, strip released.
 struct WayBack {
     bool off = false;       // nothing touches the strip any more
     bool released = false;  // and its sections have found their states without load
     SolverState retracted;  // when the punch was off
-    SolverState free;       // and after letting go
+    SolverState free;       // and after release
     double angle = 0.0;     // free, between the stop's flats, rad
     Recording recording;    // states on the way
     std::vector<CurvePoint> curve;
@@ -37,7 +37,7 @@ class Driver {
     // What was recorded up to now.
     const std::vector<State>& states() const { return result_.recording.states; }
     const std::vector<CurvePoint>& curve() const { return result_.curve; }
-    bool begin();  // false: the strip finds no rest
+    bool begin();  // false: no equilibrium of the strip
     Mark mark() const { return {now_, increment_}; }
     // Earlier or later; states and curve are those recorded up to the mark at least.
     void go_to(const Mark& mark, const std::vector<State>& states, const std::vector<CurvePoint>& curve);

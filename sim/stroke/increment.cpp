@@ -212,8 +212,8 @@ void IncrementSolver::prepare(SolverState& c, double ram_move, double ratio) {
     if (touches_itself_)
         find_self_contacts(scene_, c.u, 2.0 * std::abs(ram_move) + 0.3 * thickness_, self_contacts_);
 
-    // Weights of the length-scale term, from the liveliest element within reach: one that has rested so far
-    // must not take all of a hinge on itself when it begins to flow.
+    // Weights of the length-scale term, from the most active element within reach: one that was inactive up
+    // to now must not take all of a hinge on itself when it begins to flow.
     std::fill(length_scale_.begin(), length_scale_.end(), 0.0);
     if (!(options_.length_scale > 0.0) || !(ratio > 0.0)) return;
     const double l = options_.length_scale * thickness_, reach = limits::length_scale_reach * thickness_;

@@ -1,4 +1,4 @@
-// One increment of a stroke: the ram moves a little, and the strip finds its equilibrium again.
+// One increment of a stroke: the ram moves a little, and the strip's new equilibrium is found.
 //
 // The increment is the minimum of an energy: sections (their potential from the last accepted state), shear,
 // contact, friction with lagged normal forces, the hold of rigid modes and the length-scale term. Newton's
@@ -9,11 +9,11 @@
 // length; a real strip cannot change its curvature within less than about half its thickness. Contact already
 // spreads the moment that far (see contact.h). What is left, hinges between two contacts, is held by
 //   1/2 sum L a (dk'')^2,  a = l^4 m / r
-// on the second derivative of the curvature increment dk along the strip, where layers have flowed: m is the
+// on the second derivative of the curvature increment dk along the strip, where layers have yielded: m is the
 // moment that those layers carry, r the curvature increment expected there (from the last increment), both
 // the largest within a third of the thickness, l in proportion to the thickness. It has no rate, it spares
 // elastic sections and curvatures that change slowly along the strip. l was set on the finite-element V
-// strokes of tests/outside so that hinges of a perfectly plastic strip come out as wide as there.
+// strokes of tests/outside so that hinges of a perfectly plastic strip are as wide as there.
 //
 // Units  mm, rad, MPa, N per mm width.
 
@@ -55,22 +55,22 @@ class IncrementSolver {
     // frame are on.
     void start(SolverState& state);
 
-    // Puts the weight and the clamps in the frame on, the ram at rest, and begins the balance of work. False:
-    // the strip finds no rest.
+    // Applies the weight and the clamps in the frame, with the ram still, and starts the energy balance.
+    // False: no equilibrium of the strip.
     bool apply_standing_loads(SolverState& state);
 
     // Moves the ram by ram_move (down positive). On success `state` is the new state, otherwise it is as
     // before.
     StepOutcome step(SolverState& state, double ram_move);
 
-    // Lets go of the strip: every section to no force and no moment, from where it is; the middle of the
+    // Releases the strip: every section to zero force and zero moment, from where it is; the middle of the
     // forming zone keeps its place. False: a section found no such state.
     bool release(SolverState& state);
 
-    // Turn between two blank positions as section-wise letting go would leave it; an estimate for stops.
+    // Turn between two blank positions after section-wise unloading; an estimate for stops.
     double free_turn(SolverState& state, double left, double right);
 
-    // Least gap to the tools of a role with the strip's unknowns at u, springs at rest; 1e300 when they are
+    // Least gap to the tools of a role with the strip's unknowns at u, springs unloaded; 1e300 when they are
     // far.
     double gap_at(const std::vector<double>& u, tool::Role role);
 

@@ -28,7 +28,7 @@ struct LiveStroke::Inside {
         if (driver.begin())
             keep_mark();
         else
-            farthest = 0.0, why = "the strip finds no rest on the die";
+            farthest = 0.0, why = "the strip does not settle on the die";
     }
     void keep_mark() {
         marks.push_back(driver.mark());

@@ -1,4 +1,4 @@
-// A stroke that is pressed by hand: down and up again as one likes, let go from anywhere.
+// A stroke pressed by hand: down and up again, released from anywhere.
 //
 //   LiveStroke stroke(scene, options);      // the scene's stop is not looked at
 //   stroke.press_to(3.2);                   // goes on from the whole increments it has made already

@@ -38,7 +38,7 @@ void bring_to_strip(const StrokeScene& scene, tool::RigidTool& t, double strip_l
     for (int i = 0; i < 400 && gap > initial_gap * 1.001; ++i) {
         if (gap > 1e9)
             throw OutOfRange("place",
-                             std::string("the ") + tool::role_word(t.role) + " does not meet the strip",
+                             std::string("the ") + tool::role_word(t.role) + " does not touch the strip",
                              "let it reach where the strip is bent");
         t.position.y() += (from_above ? -1.0 : 1.0) * (gap - initial_gap);
         gap = gap_to(scene, t);
@@ -100,7 +100,7 @@ void place(StrokeScene& scene, double blank_position, double half_span, double a
     gap = gap_to(scene, tool::Role::punch);
     for (int i = 0; i < 400 && gap > initial_gap * 1.001; ++i) {
         if (gap > 1e9)
-            throw OutOfRange("place", "the punch does not meet the strip",
+            throw OutOfRange("place", "the punch does not touch the strip",
                              "place a bend line under the punch");
         for (tool::RigidTool& t : scene.tools)
             if (t.role == tool::Role::punch) t.position.y() -= gap - initial_gap;

@@ -36,7 +36,7 @@ bool IncrementSolver::release(SolverState& c) {
     contacts_.points.clear();
     std::fill(active_.begin(), active_.end(), 0.0);
     std::fill(length_scale_moment_.begin(), length_scale_moment_.end(), 0.0);
-    // The balance of work ends with the tools: what the strip gives up now, nobody takes.
+    // The energy balance ends when the tools are off: energy released from here on is not counted.
     const Audit balance = c.audit;
     start_layers(c);
     accept(c, 0.0, Totals{});

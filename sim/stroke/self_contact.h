@@ -45,7 +45,7 @@ struct SelfContactSet {
 void find_self_contacts(const ContactScene& scene, const std::vector<double>& u, double reach,
                         SelfContactSet& set);
 
-// Sums over all points at u; gradient and matrix are added to, set.far is made anew. Returns the energy, N.
+// Sums over all points at u; gradient and matrix are added to, set.far is rebuilt. Returns the energy, N.
 double add_self_contacts(const ContactScene& scene, const std::vector<double>& u, SelfContactSet& set,
                          std::vector<double>& gradient, BandMatrix& matrix);
 

@@ -22,7 +22,7 @@ struct Audit {
     double weight = 0.0;                              // work of the strip's own weight on it
     double regularisation = 0.0;                      // hold of rigid modes and length-scale term
     double contact_start = 0.0, springs_start = 0.0;  // stored in them when the balance began
-    double largest = 0.0;  // largest work put in so far: what the residue is measured against,
+    double largest = 0.0;  // largest work put in up to now: reference of the residue,
     double least = 0.0;    // but no less than this: a strip that is touched, not bent
     double residue() const {
         return tools + weight - elastic - plastic - friction - contact - springs - regularisation;
@@ -39,7 +39,7 @@ struct SolverState {
                                                // every spring
     std::vector<double> stress, width_stress;  // layers, MPa
     std::vector<double> stretch, curvature;    // elements
-    std::vector<double> active;                // of each element's moment what layers carry that have flowed
+    std::vector<double> active;                // part of each element's moment carried by yielded layers
     std::vector<double> length_scale_moment;   // of the length-scale term on the nodes, N mm per mm
     double friction_rate = 0.0;                // of the last increment, N mm per mm of the ram and mm width
     std::vector<double> last_move;             // of u in the last increment

@@ -38,7 +38,7 @@ StrokeResult press_with_care(const StrokeScene& scene, const StrokeOptions& opti
     }
     if (best.solved() && best.audit.residue_percent() > limits::lost_balance) {
         char text[100];
-        std::snprintf(text, sizeof text, "the balance of work is open by %.1f per cent",
+        std::snprintf(text, sizeof text, "the energy balance is off by %.1f per cent",
                       best.audit.residue_percent());
         best.outcome = Outcome::unbalanced;
         best.reason = text;

@@ -1,5 +1,5 @@
 // A stroke from placing to free: the punch comes down to its stop, goes back until nothing touches it, and
-// the strip is let go. No formula gives the springback: it is what the mechanics does.
+// the strip is released. No formula gives the springback: it is a result of the mechanics.
 //
 // Units  mm, rad, MPa, N per mm of strip width. Press coordinates (see sim/tool/tool_set.h).
 
@@ -16,7 +16,7 @@
 
 namespace overbend::stroke {
 
-// How a stroke ended. With the first three the strip has been let go and the result is whole.
+// How a stroke ended. With the first three, the strip has been released and the result is complete.
 enum class Outcome {
     reached,
     travel_limit,  // the tools close before the stop is reached
@@ -46,7 +46,7 @@ struct CurvePoint {
 struct StrokeResult {
     Outcome outcome = Outcome::reached;
     std::string reason;      // in words, when it was not reached: why and where
-    strip::StripState free;  // in press coordinates, where the strip was let go
+    strip::StripState free;  // in press coordinates, where the strip was released
     Recording recording;
     std::vector<CurvePoint> curve;  // force over travel, loading and going back
     double stop_travel = 0.0;

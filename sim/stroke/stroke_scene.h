@@ -1,4 +1,4 @@
-// What a stroke is given: the strip as it is laid in, the tools, and where the punch turns back. Plain data.
+// What a stroke is given: the strip as placed, the tools, and where the punch turns back. Plain data.
 //
 // Units  mm, rad, MPa, N per mm of strip width. Press coordinates (see sim/tool/tool_set.h).
 

@@ -58,8 +58,8 @@ void check_piece(const Piece& piece) {
     const double start_off = std::abs(from_centre.norm() - piece.radius);
     const double end_off = (piece.centre + turned(from_centre, piece.sweep) - piece.end).norm();
     if (start_off > off_circle || end_off > off_circle) {
-        refuse("the arc from " + place(piece.start) + " to " + place(piece.end) + " misses its ends by " +
-                   mm(std::max(start_off, end_off)),
+        refuse("the arc from " + place(piece.start) + " to " + place(piece.end) +
+                   " misses its end points by " + mm(std::max(start_off, end_off)),
                "give a centre, radius and sweep that meet both ends");
     }
 }
@@ -70,7 +70,7 @@ void check_closed(const std::vector<Piece>& pieces) {
         const double gap = (next.start - pieces[i].end).norm();
         if (gap <= joined) continue;
         refuse("open by " + mm(gap) + " at " + place(pieces[i].end),
-               "let each piece start where the last ends");
+               "start each piece where the previous one ends");
     }
 }
 
@@ -186,7 +186,7 @@ ArcOutline::ArcOutline(std::vector<Piece> pieces) : pieces_(std::move(pieces)) {
         joints_.push_back(join(pieces_[(i + pieces_.size() - 1) % pieces_.size()], pieces_[i]));
     }
     if (const std::optional<Vec2> found = crossing(pieces_)) {
-        refuse("crosses or touches itself at " + place(*found), "give sides that meet at their ends alone");
+        refuse("crosses or touches itself at " + place(*found), "use sides that meet only at their ends");
     }
     box_ = box_of(pieces_);
     const double area = signed_area(pieces_);

@@ -17,9 +17,9 @@ struct Block {
     double height = 0.0;        // > either radius
 };
 
-// The working face looks up, the block stands below it: a die, a pad.
+// The working face is on top, the block is below it: a die, a pad.
 ArcOutline block_facing_up(const Block& block);
-// The working face looks down, the block stands above it: a punch, a clamp. Left stays left.
+// The working face is at the bottom, the block is above it: a punch, a clamp. Left stays left.
 ArcOutline block_facing_down(const Block& block);
 
 }  // namespace overbend::tool

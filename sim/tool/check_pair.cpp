@@ -29,7 +29,7 @@ void check_pair(const VeePunch& punch, const VeeFace& face, double thickness) {
     if (punch.angle > face.angle + rounding) {
         throw OutOfRange("punch angle",
                          deg(punch.angle) + " is wider than the groove, which has " + deg(face.angle),
-                         "take a punch of at most " + deg(face.angle));
+                         "use a punch of at most " + deg(face.angle));
     }
     const double outer_radius = punch.nose_radius + thickness;
     const double between_shoulders = 0.5 * face.die_opening;
@@ -37,12 +37,12 @@ void check_pair(const VeePunch& punch, const VeeFace& face, double thickness) {
     const double largest_outer = std::max(between_shoulders, flanks_first);
     if (outer_radius <= largest_outer + rounding) return;
     const double largest_nose = largest_outer - thickness;
-    throw OutOfRange(
-        "nose radius",
-        mm(punch.nose_radius) + " with a strip of " + mm(thickness) + " round it is " +
-            mm(2.0 * outer_radius) + " wide and does not go into an opening of " + mm(face.die_opening),
-        largest_nose > 0.0 ? "take a nose of at most " + mm(largest_nose) + " or a wider groove"
-                           : "take a groove with an opening of more than " + mm(2.0 * thickness));
+    throw OutOfRange("nose radius",
+                     mm(punch.nose_radius) + " with a strip of " + mm(thickness) + " round it is " +
+                         mm(2.0 * outer_radius) + " wide and does not fit in an opening of " +
+                         mm(face.die_opening),
+                     largest_nose > 0.0 ? "use a nose of at most " + mm(largest_nose) + " or a wider groove"
+                                        : "use a groove with an opening of more than " + mm(2.0 * thickness));
 }
 
 namespace {
@@ -55,7 +55,7 @@ double largest_root(double convex_radius, double clearance, double angle, double
 
 void check_root(const char* name, double root_radius, double largest) {
     if (root_radius <= largest + rounding) return;
-    throw OutOfRange(name, mm(root_radius) + " pinches the strip against the other tool's corner",
+    throw OutOfRange(name, mm(root_radius) + " pinches the strip against the corner of the other tool",
                      "at most " + mm(largest) + " fits");
 }
 
@@ -92,8 +92,8 @@ void check_pair(const ChannelPunch& punch, const ChannelDie& die, double thickne
     throw OutOfRange("punch width",
                      mm(punch.width) + " leaves " + mm(beside) + " on either side in an opening of " +
                          mm(die.die_opening) + ", less than the strip's thickness",
-                     widest > 0.0 ? "take a foot of at most " + mm(widest)
-                                  : "take an opening of more than " + mm(2.0 * thickness));
+                     widest > 0.0 ? "use a foot of at most " + mm(widest)
+                                  : "use an opening of more than " + mm(2.0 * thickness));
 }
 
 }  // namespace overbend::tool

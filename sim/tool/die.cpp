@@ -96,7 +96,7 @@ ArcOutline make_outline(const VeeDie& die, int face) {
     const int count = static_cast<int>(die.faces.size());
     if (face < 1 || face > count) {
         throw OutOfRange("die face", std::to_string(face) + " is not there",
-                         count == 1 ? "this die has face 1 alone" : "give 1 or 2");
+                         count == 1 ? "this die has only face 1" : "give 1 or 2");
     }
     const double side = 0.5 * die.width;
     const VeeFace& up = die.faces[face - 1];

@@ -44,15 +44,15 @@ void check_points(const std::vector<PathPoint>& points) {
         const PathPoint& point = points[i];
         if (!point.at.allFinite() || !std::isfinite(point.bulge)) {
             throw OutOfRange("corner " + std::to_string(i + 1), "a coordinate or bulge is not a number",
-                             "give finite ones");
+                             "use finite numbers");
         }
         require_not_negative(("radius of " + corner(points, i)).c_str(), point.radius);
         bulged = bulged || point.bulge != 0.0;
     }
     const std::size_t least = bulged ? 2 : 3;
     if (points.size() >= least) return;
-    throw OutOfRange("outline", std::to_string(points.size()) + " corners enclose nothing",
-                     "give at least three, or two with an arc between");
+    throw OutOfRange("outline", std::to_string(points.size()) + " corners do not enclose an area",
+                     "give at least three, or two with an arc between them");
 }
 
 Path measured(const std::vector<PathPoint>& points) {
@@ -60,7 +60,7 @@ Path measured(const std::vector<PathPoint>& points) {
     for (std::size_t i = 0; i < points.size(); ++i) {
         const Vec2 chord = points[path.after(i)].at - points[i].at;
         if (chord.norm() <= slack) {
-            throw OutOfRange(corner(points, i), "the next corner stands on it", "leave one of the two out");
+            throw OutOfRange(corner(points, i), "the next corner is at the same place", "remove one of them");
         }
         path.length.push_back(chord.norm());
         path.direction.push_back(chord / chord.norm());
@@ -68,8 +68,8 @@ Path measured(const std::vector<PathPoint>& points) {
     for (std::size_t i = 0; i < points.size(); ++i) {
         if (points[i].radius == 0.0) continue;
         if (points[i].bulge != 0.0 || points[path.before(i)].bulge != 0.0) {
-            throw OutOfRange("radius of " + corner(points, i), "it stands at the end of an arc",
-                             "round corners between lines only, or give the rounding as a bulge of its own");
+            throw OutOfRange("radius of " + corner(points, i), "it is at the end of an arc",
+                             "round only corners between lines, or give the rounding as a separate bulge");
         }
         const Vec2& in = path.direction[path.before(i)];
         const Vec2& out = path.direction[i];

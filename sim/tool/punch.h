@@ -14,7 +14,7 @@ namespace overbend::tool {
 enum class Side { left, right };
 
 // Room cut out of one side of a V punch above its nose (a swan neck), for a flange that was bent before and
-// stands over the bend that is made. Its lower face leads in at 45 degrees from the punch's side, as a return
+// overhangs the bend that is made. Its lower face leads in at 45 degrees from the punch's side, as a return
 // flange at 90 degrees comes in; a plane face parallel to the axis follows, then an upper face at 45 degrees
 // back out to the shank. Behind the plane face the neck stands out from the shank, where that is too narrow
 // for it, and runs back to it at 45 degrees.

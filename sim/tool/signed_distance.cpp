@@ -9,7 +9,7 @@ namespace overbend::tool {
 
 namespace {
 
-constexpr double least_distance = 1e-9;  // mm, nearer to a tip or a centre no direction can be told
+constexpr double least_distance = 1e-9;  // mm, nearer to a tip or a centre the direction is undefined
 
 // Where on a piece its nearest point lies.
 enum class On { inner, start, end };

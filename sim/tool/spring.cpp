@@ -25,7 +25,8 @@ double spring_rate(const HelicalSpring& s) {
     require_above_zero("wire diameter", s.wire);
     require_above_zero("coil diameter", s.coil_diameter);
     if (s.coil_diameter <= s.wire)
-        throw OutOfRange("coil diameter", mm(s.coil_diameter) + " is no more than the wire's " + mm(s.wire),
+        throw OutOfRange("coil diameter",
+                         mm(s.coil_diameter) + " is not more than the wire diameter, " + mm(s.wire),
                          "give the mean diameter of the coil");
     if (!(s.turns > 0.0) || !std::isfinite(s.turns))
         throw OutOfRange("turns", figure(s.turns) + " cannot be", "give more than 0");

@@ -34,7 +34,7 @@ struct RigidTool {
         std::nullopt;           // of a pad or clamp; without one it stands as firm as a die or a punch
     bool clamp_on_ram = false;  // a clamp's spring stands on the ram; else in the press's frame
     double draws_back = 0.0;    // mm to the right, once the punch has touched the strip, >= 0: of a gauge
-    // True for what goes down with the ram: its position is lowered by the travel.
+    // True for tools that move with the ram: their position is lowered by the travel.
     bool moves_with_ram() const {
         return role == Role::punch || role == Role::ram || role == Role::holder ||
                (role == Role::clamp && clamp_on_ram);

@@ -41,7 +41,7 @@ void check_straight(const VeePunch& punch) {
     const double wedge = wedge_of(punch).height_at(half_width);
     if (punch.height <= wedge) {
         throw OutOfRange("punch height",
-                         mm(punch.height) + " ends within the wedge, which runs out into a shank " +
+                         mm(punch.height) + " ends within the wedge, which ends at a shank " +
                              mm(punch.shank_width) + " wide at a height of " + mm(wedge),
                          "give more than that, or a narrower shank");
     }
@@ -80,7 +80,7 @@ void check_begin_and_end(const VeePunch& punch, const Relief& relief) {
     const double wedge = wedge_of(punch).height_at(0.5 * punch.shank_width);
     if (!(relief.to > wedge)) {
         throw OutOfRange("relief", "it ends at " + mm(relief.to) + ", within the wedge",
-                         "end it above " + mm(wedge) + ", where the wedge has run out into the shank");
+                         "end it above " + mm(wedge) + ", where the wedge ends at the shank");
     }
     if (!(relief.to < punch.height)) {
         throw OutOfRange("relief", "it ends at " + mm(relief.to) + " and leaves no shank above it",
@@ -90,15 +90,14 @@ void check_begin_and_end(const VeePunch& punch, const Relief& relief) {
 
 void check_face(const Relief& relief, const Corners& c) {
     if (!(c.face < c.edge)) {
-        throw OutOfRange("relief",
-                         "a face set back by " + mm(relief.set_back) + " takes nothing off the punch",
+        throw OutOfRange("relief", "a face set back by " + mm(relief.set_back) + " does not cut the punch",
                          "set it back by more than " + mm(-c.edge));
     }
     if (!(c.high > c.low)) {
-        throw OutOfRange("relief",
-                         "between " + mm(relief.from) + " and " + mm(relief.to) +
-                             " there is no room for its faces at 45 degrees",
-                         "end it above " + mm(relief.to + c.low - c.high) + ", or set it back less");
+        throw OutOfRange(
+            "relief",
+            "between " + mm(relief.from) + " and " + mm(relief.to) + " its faces at 45 degrees do not fit",
+            "end it above " + mm(relief.to + c.low - c.high) + ", or set it back less");
     }
 }
 
@@ -118,20 +117,20 @@ void check_neck(const VeePunch& punch, const Relief& relief, const Corners& c) {
     }
     if (relief.neck > below) {
         throw OutOfRange(
-            "neck", mm(relief.neck) + " is more than the wedge leaves where the relief reaches deepest",
-            "at most " + mm(below) + " is left there; begin the relief higher or set it back less");
+            "neck", mm(relief.neck) + " is more than remains of the wedge at the deepest point of the relief",
+            "at most " + mm(below) + " remains there; begin the relief higher or set it back less");
     }
     const double full = wedge_of(punch).height_at(c.back);
     if (!(full < relief.to - c.swell)) {
-        throw OutOfRange("neck",
-                         mm(relief.neck) + " is so thick that the wedge runs out into it above the relief",
+        throw OutOfRange("neck", mm(relief.neck) + " is so thick that the wedge ends above the relief",
                          "give less, or end the relief above " + mm(full + c.swell));
     }
 }
 
 ArcOutline relieved_on_the_right(const VeePunch& punch, const Relief& relief) {
     for (const double value : {relief.from, relief.to, relief.set_back}) {
-        if (!std::isfinite(value)) throw OutOfRange("relief", "a figure is not a number", "give finite ones");
+        if (!std::isfinite(value))
+            throw OutOfRange("relief", "a figure is not a number", "use finite numbers");
     }
     check_begin_and_end(punch, relief);
     const Corners c = corners_of(punch, relief);

@@ -32,7 +32,7 @@ void bends(const BenchSetup& setup) {
     const auto begin = Clock::now();
     int count = 0;
     while (seconds_since(begin) < 3.0) press.bend_to(hand(limit, seconds_since(begin))), ++count;
-    std::printf(", %.0f bends a second", count / seconds_since(begin));
+    std::printf(", %.0f bends per second", count / seconds_since(begin));
 }
 
 void shown(const BenchSetup& setup) {

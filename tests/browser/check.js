@@ -124,7 +124,7 @@ async function checkPlaying(page) {
   check(Math.abs(20 * slider - at) <= 10.5, "the slider has followed", [slider, at]);
   await page.waitForTimeout(200);
   check(await p.at() === at && await p.drawn() === shape, "paused, it stands still");
-  check((await p.live()).includes("Travel"), "the picture at rest is told", await p.live());
+  check((await p.live()).includes("Travel"), "the stopped picture is announced", await p.live());
   // To the end, where it stops by itself; with loop it goes on.
   await p.slider.evaluate(e => { e.value = e.max - 10; e.dispatchEvent(new Event("input", {bubbles: true})); });
   await p.button("Play").click();
@@ -134,7 +134,7 @@ async function checkPlaying(page) {
   await p.slider.evaluate(e => { e.value = e.max - 10; e.dispatchEvent(new Event("input", {bubbles: true})); });
   await p.button("Play").click();
   await until(page, async () => await p.at() < 4000);
-  check(await p.button("Pause").count() === 1 && await p.at() < 4000, "with loop it begins anew", await p.at());
+  check(await p.button("Pause").count() === 1 && await p.at() < 4000, "with loop it starts again", await p.at());
   await p.button("Pause").click();
   await p.section.getByLabel("Loop").uncheck();
 }
@@ -243,7 +243,7 @@ async function checkPrint(page, results, folder) {
     check(count === results.steps.length, "a still a stroke, '" + name + "'", count);
   }
   check(!/^ *Play *$/m.test(words) && !words.includes("Speed"), "no controls on paper");
-  check(words.includes("prove every job by a trial bend") || words.includes("trial bend, at low force"), "cautions on paper");
+  check(words.includes("Prove every job with a trial bend") || words.includes("trial bend, at low force"), "cautions on paper");
   for (const step of results.steps) check(words.includes(step.stop_travel_mm.toFixed(2)), "stop of " + step.name);
   const shapes = await page.locator(".stills").evaluateAll(all => all.map(e => Array.from(e.querySelectorAll(".outline"), o => o.getAttribute("d"))));
   check(shapes.every(s => s.length === 3 && new Set(s).size === 3), "three different shapes a stroke", shapes.map(s => s.length));

@@ -33,7 +33,7 @@ std::string placed(const std::string& header, const std::map<std::string, int>& 
     return path;
 }
 
-// A new entry of a list begins the lists within it anew.
+// A new entry of a list starts the lists within it again.
 void count_entry(const std::string& header, std::map<std::string, int>& count) {
     ++count[header];
     for (auto& [other, entries] : count) {

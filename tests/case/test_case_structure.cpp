@@ -95,7 +95,7 @@ TEST_CASE("the material stands in one place") {
     check(none, {"not a table", "title = \"Clip", "material = \"dc01\"\ntitle = \"Clip",
                  "material = ", "material", "text", "table"});
     check(whole_case, {"two", "[strip]", "[strip]\nmaterial = \"dc01\"", "[material]\n", "material", "twice",
-                       "leave one out"});
+                       "remove one of them"});
 }
 
 // The bends of the whole case take 1.5 to 4 mm of blank each, along the mid-line.
@@ -105,7 +105,7 @@ TEST_CASE("bend lines lie on the blank, in order, with room for the bends") {
         {"no length", "blank_length_mm = 150\n", "", lines, "strip.bend_lines_mm", "no length",
          "blank_length_mm"},
         {"too few", lines, "bend_lines_mm = [25.5, 47.5]", "bend_lines_mm", "strip.bend_lines_mm",
-         "2 bend lines for 5 bends", "every bend"},
+         "2 bend lines for 5 bends", "each bend"},
         {"not rising", lines, "bend_lines_mm = [25.5, 55, 47.5, 82, 112.5]", "bend_lines_mm",
          "strip.bend_lines_mm[3]", "beside the line before", "more than 56.0472 mm"},
         {"two at once", lines, "bend_lines_mm = [25.5, 47.5, 48.5, 82, 112.5]", "bend_lines_mm",
@@ -136,11 +136,11 @@ TEST_CASE("a path goes flat, bend, flat") {
         {"both at once", "flat_mm = 6.5", "flat_mm = 6.5\nbend_deg = 10", "[[part.path]]\nflat_mm = 6.5",
          "part.path[5]", "at once", "one after the other"},
         {"a name on a flat", "flat_mm = 6.5", "flat_mm = 6.5\nname = \"web\"", "name = \"web\"",
-         "part.path[5].name", "no such key", "flat_mm"},
+         "part.path[5].name", "unknown key", "flat_mm"},
         {"a name twice", "name = \"right wall\"", "name = \"lip\"#", "\"lip\"#", "part.path[10].name",
-         "\"lip\"", "a name of its own"},
+         "\"lip\"", "a different name"},
         {"a name that another has without being given it", "name = \"right wall\"", "name = \"bend 3\"",
-         "name = \"bend 3\"", "part.path[10].name", "\"bend 3\"", "a name of its own"},
+         "name = \"bend 3\"", "part.path[10].name", "\"bend 3\"", "a different name"},
         {"a blank shorter than its flats", "blank_length_mm = 150", "blank_length_mm = 116.5",
          "blank_length_mm = 116.5", "strip.blank_length_mm", "116.5", "longer"},
     };
@@ -193,9 +193,9 @@ TEST_CASE("a tool that cannot be is told on the line of the tool") {
         {"an outline that crosses itself", "x_mm = 10\ny_mm = 20", "x_mm = -30\ny_mm = 10",
          "[[tool]]\nname = \"block\"", "tool[8]", "", ""},
         {"a name twice", "name = \"slot\"", "name = \"wedge\" #", "name = \"wedge\" #", "tool[3].name",
-         "\"wedge\"", "a name of its own"},
+         "\"wedge\"", "a different name"},
         {"a key of another kind", "kind = \"open-die\"", "kind = \"open-die\"\nland_mm = 1.75",
-         "land_mm = 1.75", "tool[3].land_mm", "no such key",
+         "land_mm = 1.75", "tool[3].land_mm", "unknown key",
          "name, kind, opening_mm, shoulder_radius_mm, depth_mm, width_mm"},
         {"three grooves", "[[tool.faces]]\nangle_deg = 86",
          "[[tool.faces]]\nangle_deg = 90\nopening_mm = 6\n"
@@ -213,12 +213,11 @@ TEST_CASE("steps name bends, and every bend once") {
         {"twice in a step", "[\"left wall\", \"right wall\"]", "[\"left wall\", \"left wall\"]",
          "[\"left wall\", \"left wall\"]", "step[3].bends[2]", "already", "one step"},
         {"in two steps that cannot both make it", "[\"left wall\", \"right wall\"]",
-         "[\"left wall\", \"lip\"]", "[\"left wall\", \"lip\"]", "step[3].bends", "between them",
-         "neighbouring"},
+         "[\"left wall\", \"lip\"]", "[\"left wall\", \"lip\"]", "step[3].bends", "between them", "adjacent"},
         {"three at once", "[\"left wall\", \"right wall\"]", "[\"left wall\", \"right wall\", \"x\"]",
          "[\"left wall\", \"right wall\", \"x\"]", "step[3].bends[3]", "\"x\"", "bends here: lip, bend 2"},
         {"a name twice", "name = \"offset\"", "name = \"lip\" #", "name = \"lip\" #", "step[2].name",
-         "\"lip\"", "a name of its own"}};
+         "\"lip\"", "a different name"}};
     for (const Mistake& mistake : mistakes) check(whole_case, mistake);
     const std::string two_steps =
         cut(whole_case, "[[step]]\nname = \"offset\"", "[[step]]\nname = \"channel\"");
@@ -239,7 +238,7 @@ name = "offset")";
     CHECK_FALSE(mistake_in(twice, as_case));
     check(twice,
           {"made already", "[step.stop]\nfree_deg = 90\n", "", "bends = [\"lip\"]\npunch = \"wedge\"\ndie",
-           "step[2].bends[1]", "\"lip\" has been made already", "a stop"});
+           "step[2].bends[1]", "\"lip\" is already bent", "a stop"});
 }
 
 TEST_CASE("steps name tools that do the work") {
@@ -261,16 +260,16 @@ TEST_CASE("steps name tools that do the work") {
         {"one bend in an offset stroke", "[\"bend 3\", \"bend 2\"]", "[\"bend 3\"]", "[\"bend 3\"]",
          "step[2].bends", "two bends", "opposite"},
         {"like bends in an offset stroke", "bend_deg = -40", "bend_deg = 40.0", "[\"bend 3\", \"bend 2\"]",
-         "step[2].bends", "like sense", "opposite"},
+         "step[2].bends", "same direction", "opposite"},
         {"opposite bends in a channel stroke", "bend_deg = 90.0", "bend_deg = -90.0",
-         "[\"left wall\", \"right wall\"]", "step[3].bends", "opposite sense", "like sense"},
+         "[\"left wall\", \"right wall\"]", "step[3].bends", "opposite direction", "same direction"},
         {"a bend between", "[\"bend 3\", \"bend 2\"]", "[\"bend 2\", \"right wall\"]",
-         "[\"bend 2\", \"right wall\"]", "step[2].bends", "between", "neighbouring"},
+         "[\"bend 2\", \"right wall\"]", "step[2].bends", "between", "adjacent"},
         {"a V stroke the wrong way up", "face = \"up\"", "face = \"down\"", "[step.place]", "step[1].place",
          "\"lip\" the wrong way", "face = \"up\""},
         {"an offset stroke the wrong way round", "die = \"lower\"",
          "die = \"lower\"\nplace = { first = \"right\" }", "place = {", "step[2].place",
-         "\"bend 3\" the wrong way", "other end"},
+         "\"bend 3\" the wrong way", "end for end"},
         {"a channel stroke the wrong way up", "die = \"channel\"",
          "die = \"channel\"\nplace = { face = \"down\" }", "place = {", "step[3].place", "wrong way",
          "face = \"up\""},
@@ -315,17 +314,17 @@ TEST_CASE("hems, pads and clamps stand where they can do their work") {
          "[step.stop]\ngap_mm = 0.2",
          "name = \"sharper\"\nbends = [\"edge\"]\npunch = \"wedge\"\ndie = \"slot\"\n"
          "[step.stop]\nfree_deg = 155",
-         "[[part.path]]\nbend_deg = 180", "part.path[2]", "no step lays the hem", "flat-die"},
+         "[[part.path]]\nbend_deg = 180", "part.path[2]", "no step closes the hem", "flat-die"},
         {"a hem bent by wedges alone", "[step.stop]\nfree_deg = 150\n", "", "[[step]]\nname = \"sharp\"",
          "step[1].stop", "180 degrees", "free_deg = 150"},
         {"no hem", "bend_deg = 180", "bend_deg = 170", "bends = [\"edge\"]\npunch = \"flat", "step[2].bends",
          "less than 180", "bend_deg = 180"},
         {"a hem to an angle", "gap_mm = 0.2", "free_deg = 175", "[step.stop]\nfree_deg = 175", "step[2].stop",
-         "not laid to an angle", "gap_mm"},
+         "not closed to an angle", "gap_mm"},
         {"a gap without a hem", "free_deg = 150", "gap_mm = 1", "[step.stop]\ngap_mm = 1\n", "step[1].stop",
          "flat tools", "free_deg"},
         {"a pad in a V die", "die = \"slot\"", "die = \"slot\"\npad = \"ejector\"",
-         "pad = \"ejector\"\n[step", "step[1].pad", "no place", "channel-die"},
+         "pad = \"ejector\"\n[step", "step[1].pad", "cannot use a pad", "channel-die"},
         {"a pad too wide", "width_mm = 21.6", "width_mm = 22.1", "pad = \"ejector\"", "step[3].pad", "22.1",
          "width_mm"},
         {"a pad too high", "height_mm = 10", "height_mm = 20", "pad = \"ejector\"", "step[3].pad", "20",
@@ -333,12 +332,12 @@ TEST_CASE("hems, pads and clamps stand where they can do their work") {
         {"a clamp for a pad", "pad = \"ejector\"", "pad = \"holder\"", "pad = \"holder\"", "step[3].pad",
          "clamp", "name a pad"},
         {"a clamp in a channel", "pad = \"ejector\"", "clamp = \"holder\"", "clamp = \"holder\"",
-         "step[3].clamp", "no place", "wiping-die"},
+         "step[3].clamp", "cannot use a clamp", "wiping-die"},
         {"wiping without a clamp", "[step.clamp]\ntool = \"holder\"\non = \"ram\"", "",
          "[[step]]\nname = \"lug\"", "step[4].clamp", "missing", "name a clamp"},
         {"a firm clamp on the ram",
          "[tool.spring]\npreload_N_per_mm = 150\nrate_N_per_mm2 = 5\ntravel_mm = 30\n", "", "[step.clamp]",
-         "step[4].clamp", "without a spring", "spring"},
+         "step[4].clamp", "on the ram needs a spring", "spring"},
         {"wiping too tight", "clearance_mm = 1.1", "clearance_mm = 0.9", "punch = \"wiper\"", "step[4].punch",
          "0.9", "clearance_mm = 1"},
         {"wiping upwards", "bend_deg = -85", "bend_deg = 85", "[[step]]\nname = \"lug\"", "step[4].place",
@@ -346,7 +345,7 @@ TEST_CASE("hems, pads and clamps stand where they can do their work") {
         {"no pad without a spring", "kind = \"clamp\"", "kind = \"pad\"\n# ", "tool = \"holder\"",
          "step[4].clamp.tool", "of the kind pad", "name a clamp"},
         {"a spring of two sorts", "preload_N = 300", "rate_N_per_mm2 = 3", "rate_N_per_mm2 = 3",
-         "tool[10].spring.rate_N_per_mm2", "no such key", "wire_mm"},
+         "tool[10].spring.rate_N_per_mm2", "unknown key", "wire_mm"},
         {"a spring that does nothing", "preload_N_per_mm = 150\nrate_N_per_mm2 = 5",
          "preload_N_per_mm = 0\nrate_N_per_mm2 = 0", "[tool.spring]\npreload_N_per_mm = 0", "tool[11].spring",
          "neither", "above 0"},
@@ -356,6 +355,6 @@ TEST_CASE("hems, pads and clamps stand where they can do their work") {
     const std::string not_begun =
         cut(pressed_case, "[[step]]\nname = \"sharp\"", "[[step]]\nname = \"flat\"");
     check(not_begun, {"a hem that is not begun", "title = \"Rail", "title = \"A rail", "bends = [\"edge\"]",
-                      "step[1].bends", "cannot begin", "before this one"});
+                      "step[1].bends", "cannot start", "before this one"});
     CHECK_FALSE(mistake_in(replaced(pressed_case, "[step.stop]\ngap_mm = 0.2\n", ""), as_case));
 }

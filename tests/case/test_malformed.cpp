@@ -1,4 +1,4 @@
-// Files that are no case: not there, not TOML, spoilt at random. Never anything but a Case or a CaseError.
+// Files that are not a case: missing, not TOML, damaged at random. The result is a Case or a CaseError.
 
 #include <doctest/doctest.h>
 #include <sys/stat.h>
@@ -148,7 +148,7 @@ TEST_CASE("a file that is not TOML") {
         const CaseError error = mistake_of(folder.write("case.toml", text));
         CHECK(error.line >= 1);
         CHECK(error.key.empty());
-        CHECK(error.wrong.rfind("not TOML: ", 0) == 0);
+        CHECK(error.wrong.rfind("not valid TOML: ", 0) == 0);
     }
     const CaseError second = mistake_of(folder.write("case.toml", "format = 1\nformat = 2\n"));
     CHECK(second.line == 2);
@@ -175,7 +175,7 @@ TEST_CASE("keys and texts that no person would write") {
     std::string accents;
     for (int i = 0; i < 100; ++i) accents += "\xc3\xa9";
     const CaseError error = mistake_of(folder.write("case.toml", "x" + accents + " = 1"));
-    CHECK(error.wrong.rfind("not TOML", 0) == 0);  // a bare key is plain letters
+    CHECK(error.wrong.rfind("not valid TOML", 0) == 0);  // a bare key is plain letters
     CHECK(mistake_of(folder.write("case.toml", "\"x" + accents + "\" = 1")).key ==
           "x" + accents.substr(0, 58) + "...");
 }

@@ -78,14 +78,14 @@ TEST_CASE(
     CHECK(has(open.right, "gap_mm"));
     CHECK(open.line > 0);
     const CaseError layer = mistake_with(replaced(drawn_case, "\"CONTOUR\"", "\"contour\""), block_drawing);
-    CHECK(has(layer.wrong, "nothing on the layer"));
+    CHECK(has(layer.wrong, "no lines or arcs on the layer"));
     CHECK(has(layer.right, "AXIS, CONTOUR"));
     const CaseError missing = mistake_with(replaced(drawn_case, "block.dxf", "blok.dxf"), block_drawing);
     CHECK(missing.key == "tool[1].file");
     CHECK(has(missing.wrong, "no such file"));
     const CaseError both = mistake_with(
         replaced(drawn_case, "layer =", "points = [ { x_mm = 0, y_mm = 0 } ]\nlayer ="), block_drawing);
-    CHECK(has(both.wrong, "has its points already"));
+    CHECK(has(both.wrong, "has points and a file"));
     const CaseError neither = mistake_with(replaced(drawn_case, "file = \"block.dxf\"\n", ""), block_drawing);
     CHECK(neither.key == "tool[1].layer");
     CHECK(has(neither.right, "file"));

@@ -104,7 +104,7 @@ TEST_CASE("mistakes that concern several numbers of a card") {
                   "backstress", "3 back stresses");
     check_mistake(replaced(swift_card, "160000", "260000"), "modulus_drop.to_MPa", "260000");
     check_mistake(replaced(swift_card, "hardening = \"this", "poison = \"this"), "sources.poison",
-                  "no such key");
+                  "unknown key");
     check_mistake(replaced(voce_card, "206000", "1500"), "hardening", "first yield stress");
 }
 

@@ -69,7 +69,7 @@ TEST_CASE("an extent without width is widened") {
     check_linear(-2.0, -2.0, 6);
 }
 
-TEST_CASE("what rounding leaves of nought takes no step of the axis") {
+TEST_CASE("a remainder of zero by rounding gets no step of the axis") {
     const Axis axis = make_axis("moment", {-1e-7, 190.0}, 6);
     CHECK(axis.low == 0.0);
 }

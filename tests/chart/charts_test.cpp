@@ -190,9 +190,9 @@ TEST_CASE("the elastic core is shaded and told, or said to be too thin") {
     chart.core = ElasticCore{0.1, 0.101};
     const DrawingList thin = draw_stress_through_thickness(chart, {}, Theme::light);
     CHECK(bands(thin) == 0);
-    CHECK(says(thin, "too thin to be drawn"));
+    CHECK(says(thin, "too thin to draw"));
     chart.core.reset();
-    CHECK(says(draw_stress_through_thickness(chart, {}, Theme::light), "no layer is left elastic"));
+    CHECK(says(draw_stress_through_thickness(chart, {}, Theme::light), "all layers are plastic"));
 }
 
 // Curves that are straight on logarithmic axes: 1000 / n and a constant 10 meet at 100 parts.

@@ -115,7 +115,7 @@ TEST_CASE("a strip that lies on a die is not in it, one bent down into it is") {
     CHECK(hit.distance < -5.0);
 }
 
-TEST_CASE("a gauge that draws back is in the way while the strip is laid in alone") {
+TEST_CASE("a gauge that draws back is in the way only while the strip is placed") {
     stroke::Recording r = swinging({0.3});
     r.tools.push_back(pin(8.0, {50.0, 15.0}));
     r.tools[0].role = tool::Role::gauge;
@@ -126,7 +126,7 @@ TEST_CASE("a gauge that draws back is in the way while the strip is laid in alon
     CHECK(clearance::least_distance(Surroundings(r), 0, zone).tool == 0);
 }
 
-TEST_CASE("a strip is laid in and taken out in the plane, unless something stands over it") {
+TEST_CASE("a strip is placed and removed in the plane, unless something overhangs it") {
     // Two states of a level strip on its die, a punch above.
     stroke::Recording r = swinging({0.0, 0.0});
     r.states[0].travel = r.states[1].travel = 0.0;

@@ -27,7 +27,7 @@ TEST_CASE("lengths, radii and angles have the tolerance of their row") {
     CHECK(angle_tolerance(130.0) == doctest::Approx(degree / 6.0));
 }
 
-TEST_CASE("sizes in words have no idle noughts, and a tolerance when it is asked for") {
+TEST_CASE("sizes in words have no trailing zeros, and a tolerance on request") {
     CHECK(length_words(8.0, Tolerances::none) == "8");
     CHECK(length_words(3.28, Tolerances::none) == "3.28");
     CHECK(length_words(8.0, Tolerances::iso_2768_m) == "8 \u00b10.2");

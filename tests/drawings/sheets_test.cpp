@@ -86,7 +86,7 @@ TEST_CASE("random tools of every kind have readable drawings") {
             dimensions += static_cast<int>(sheet.dimensions.size());
         }
     }
-    MESSAGE(missing, " of ", dimensions, " dimensions found no room");
+    MESSAGE(missing, " of ", dimensions, " dimensions do not fit");
     CHECK(missing < 0.05 * dimensions);
 }
 

@@ -89,6 +89,6 @@ TEST_CASE("a layer alone is taken when it is named") {
     CHECK(mistake_of(both).line > 0);
     CHECK(outline_of(both, "0").area() == doctest::Approx(100.0));
     const Mistake none = mistake_of(both, "CONTOUR");
-    CHECK(has(none.wrong, "nothing on the layer \"CONTOUR\""));
+    CHECK(has(none.wrong, "no lines or arcs on the layer \"CONTOUR\""));
     CHECK(has(none.right, "0, AXIS"));
 }

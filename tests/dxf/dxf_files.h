@@ -13,7 +13,7 @@ namespace overbend::tests {
 using Groups = std::vector<std::pair<int, std::string>>;
 
 std::string groups_text(const Groups& groups);
-// In mm, the entities' text in its place. Line 11 is the first of theirs.
+// In mm, the entities' text inserted. Line 11 is the first of theirs.
 std::string dxf_file(const std::string& entities, const std::string& units = "4");
 std::string line(double ax, double ay, double bx, double by, const std::string& layer = "0");
 std::string arc(double x, double y, double radius, double from_deg, double to_deg,

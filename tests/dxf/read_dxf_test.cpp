@@ -32,7 +32,7 @@ TEST_CASE("mistakes are told with the line of the file") {
         {"an end left out", dxf_file(groups_text({{0, "LINE"}, {8, "0"}, {10, "0"}, {20, "0"}})), 16,
          "no group 11"},
         {"a number with letters", dxf_file(line(0, 0, 10, 0) + groups_text({{0, "CIRCLE"}, {10, "1x"}})), 30,
-         "\"1x\" is no finite number"},
+         "\"1x\" is not a finite number"},
         {"nan", dxf_file(groups_text({{0, "CIRCLE"}, {10, "nan"}, {20, "0"}, {40, "1"}})), 18, "nan"},
         {"infinite", dxf_file(groups_text({{0, "CIRCLE"}, {10, "1e999"}, {20, "0"}, {40, "1"}})), 18,
          "1e999"},
@@ -44,7 +44,7 @@ TEST_CASE("mistakes are told with the line of the file") {
          24, "plane"},
         {"other corners than said",
          dxf_file(groups_text({{0, "LWPOLYLINE"}, {90, "3"}, {70, "1"}, {10, "0"}, {20, "0"}})), 16,
-         "other corners"},
+         "wrong count of corners"},
         {"corners before their count",
          dxf_file(groups_text({{0, "LWPOLYLINE"}, {42, "1"}, {90, "1"}, {10, "0"}, {20, "0"}})), 18, "count"},
         {"a polyline without an end", dxf_file(groups_text({{0, "POLYLINE"}, {70, "1"}}) + triangle), 20,
@@ -52,7 +52,7 @@ TEST_CASE("mistakes are told with the line of the file") {
         {"a corner alone", dxf_file(groups_text({{0, "VERTEX"}, {10, "1"}, {20, "1"}})), 16, "VERTEX"},
         {"a polyline in space", dxf_file(groups_text({{0, "POLYLINE"}, {70, "8"}, {0, "SEQEND"}})), 16,
          "in space"},
-        {"nothing", dxf_file(""), 0, "no lines and arcs"},
+        {"nothing", dxf_file(""), 0, "no lines or arcs"},
     };
     for (const Refused& refused : files) {
         CAPTURE(std::string(refused.what));

@@ -45,7 +45,7 @@ TEST_CASE("What cannot be written is told with path and reason, and leaves all a
     const fs::path missing = folder.path() / "missing" / "a.json";
     CHECK(reason_of(missing) == missing.string() + ": cannot be written: No such file or directory");
     CHECK(reason_of(folder.path() / "taken").find((folder.path() / "taken").string()) == 0);
-    CHECK(reason_of("").find("it names no file") != std::string::npos);
+    CHECK(reason_of("").find("it does not name a file") != std::string::npos);
     CHECK(fs::exists(folder.path() / "taken" / "inside"));
     CHECK(files_below(folder.path()).size() == 2);
 }

@@ -97,7 +97,7 @@ TEST_CASE("the strip never jumps on its way") {
     const Place end_of_strip = spot_on(before, before.states.back(), 42.0).at;
     Place last = end_of_strip;
     for (int i = 1; i <= 300; ++i) {
-        // Off the die, turned and moved, laid in: a hundredth of each at a time.
+        // Off the die, turned and moved, loaded: a hundredth of each at a time.
         const Carried carried{i < 100   ? i / 100.0
                               : i < 200 ? 1.0
                                         : (300 - i) / 100.0,
@@ -111,7 +111,7 @@ TEST_CASE("the strip never jumps on its way") {
     CHECK(std::abs(carry.turn) <= pi);  // the shorter way round
 }
 
-TEST_CASE("a part held towards the onlooker is larger, and no larger when it lies in its place") {
+TEST_CASE("a part held towards the viewer is larger, and has its own size on the die") {
     const stroke::Recording before = lopsided();
     const Carry carry = find_carry(before, moved(before, 1, 1, 0.0));
     const Hold near_us{{-4.0, -4.0}, 0.16};

@@ -102,7 +102,7 @@ TEST_CASE("an MP4 is what presentation programs play") {
     CHECK(files_below(folder.path()).size() == 1);  // nothing else is written
 }
 
-TEST_CASE("a rate that is no whole number is kept") {
+TEST_CASE("a rate that is not a whole number is kept") {
     const TwoStrokes two;
     const OwnFolder folder;
     FilmOptions options = small_film();
@@ -210,13 +210,13 @@ TEST_CASE("a GIF keeps its size and rate where it may, and is lowered where it m
     CHECK(files_below(folder.path()).size() == 2);
 }
 
-TEST_CASE("an odd size is refused with what would do, and nothing is written") {
+TEST_CASE("an odd size is refused with an even one that is allowed, and nothing is written") {
     const TwoStrokes two;
     const OwnFolder folder;
     FilmOptions options = small_film();
     options.size = {321, 181};
     CHECK_THROWS_WITH_AS(write_mp4(two.job, options, folder.path() / "film.mp4", 0),
-                         doctest::Contains("322 x 182 px would do"), OutOfRange);
+                         doctest::Contains("322 x 182 px"), OutOfRange);
     CHECK(files_below(folder.path()).empty());
 }
 
@@ -279,7 +279,8 @@ TEST_CASE("an encoder that is missing, dies or lies is told") {
     }
     {
         const Named encoder("OVERBEND_FFMPEG", script(folder, "head -c 100000 >/dev/null; kill -KILL $$"));
-        CHECK_THROWS_WITH_AS(write(), doctest::Contains("the encoder was ended: Killed"), std::runtime_error);
+        CHECK_THROWS_WITH_AS(write(), doctest::Contains("the encoder was stopped: Killed"),
+                             std::runtime_error);
     }
     {
         // It takes all frames and says that all is well.

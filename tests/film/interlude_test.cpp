@@ -72,8 +72,8 @@ TEST_CASE("the old tools go out of the picture, and the new ones come in with th
     const FrameList list = timeline(two.job, options);
     const std::vector<int> change = frames_of(list, Passage::change, 0, 1);
     REQUIRE(change.size() == 54);
-    CHECK(list.instants[change.front()].caption == "Take out: the punch vee-60.");
-    CHECK(list.instants[change.back()].caption == "Put in: the punch narrow.");
+    CHECK(list.instants[change.front()].caption == "Remove: the punch vee-60.");
+    CHECK(list.instants[change.back()].caption == "Fit: the punch narrow.");
     CHECK_FALSE(has_words(draw_frame(two.job, options, list, change.front()), "punch: narrow"));
     CHECK(has_words(draw_frame(two.job, options, list, change.back()), "punch: narrow"));
     CHECK(has_words(draw_frame(two.job, options, list, change.back()), "die: two-way"));  // it has stayed

@@ -30,7 +30,7 @@ TEST_CASE("a film lasts as long as was asked for") {
     const TwoStrokes two;
     FilmOptions options;
     const FrameList list = timeline(two.job, options);
-    // Set up and lay in, two strokes, from one to the other without other tools, and the end.
+    // Set up and load, two strokes, from one to the other without other tools, and the end.
     const double between = 1.8 + 1.1 + (6.0 - 1.8) + 0.9;
     CHECK(std::abs(static_cast<int>(list.instants.size()) - 30.0 * (8.0 + between + 8.0)) <= 8);
     CHECK(count(list, 0, Passage::turn) == 66);
@@ -112,8 +112,8 @@ TEST_CASE("captions tell the angles under load and free") {
     }
     CHECK(free == "Free: the bend opens from 92.8\u00b0 under load to 90.2\u00b0; springback 2.6\u00b0.");
     CHECK(turn == "Turn: the part is turned end for end.");
-    CHECK(set_up == "Put in: the punch vee-60 and the die two-way.");
-    CHECK(lay_in == "Lay in: set the strip on the die for root.");
+    CHECK(set_up == "Fit: the punch vee-60 and the die two-way.");
+    CHECK(lay_in == "Load: place the strip on the die for root.");
     REQUIRE(list.looks[1].bends[0].free);
     CHECK(*list.looks[1].bends[0].free == doctest::Approx(1.2 - 0.045));
 }
@@ -148,7 +148,7 @@ TEST_CASE("a springback drawn larger has its true size again before the part is 
     }
 }
 
-TEST_CASE("over strokes that are left out no part is carried: it is taken away, and the next one laid in") {
+TEST_CASE("over strokes that are left out no part is carried: it is removed, and the next one loaded") {
     TwoStrokes two;
     two.job.strokes[0].number = 1;
     two.job.strokes[1].number = 3;

@@ -1,4 +1,4 @@
-// The pages speak of what is there: files that they link to, show or name, and options of the commands.
+// What the pages name exists: files that they link to, show or name, and options of the commands.
 
 #include <doctest/doctest.h>
 

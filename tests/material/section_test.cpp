@@ -104,7 +104,7 @@ TEST_SUITE("material") {
         CHECK(worst.tangent < 1e-3);
     }
 
-    TEST_CASE("a section that is let go carries nothing") {
+    TEST_CASE("a released section carries no load") {
         Section s(card_with(Swift{520.0, 0.006, 0.22}));
         for (const std::vector<double>& p : to_and_fro) s.bend(p[0], p[1]);
         const FreeSection free = release(s.law, s.layers.height.data(), s.layers.weight.data(), count,

@@ -113,12 +113,12 @@ TEST_SUITE("outside") {
             const About about{"cyclic bending", "Masing's rule", name, "moment", "N mm/mm"};
             compare(about, loop_moment(before, path[i]), points[i].moment, absolute(0.005 * greatest));
         }
-        // Let go at the ends of the legs: these do not yield backwards.
+        // Released at the ends of the legs: these do not yield backwards.
         for (std::size_t leg = 0; leg < turns.size(); ++leg) {
             const std::vector<double> before(turns.begin(), turns.begin() + static_cast<std::ptrdiff_t>(leg));
             const double moment = loop_moment(before, turns[leg]);
             const double free = turns[leg] - moment / (E * T * T * T / 12.0);
-            const About about{"cyclic bending", "Masing's rule", std::string("let go after ") + legs[leg],
+            const About about{"cyclic bending", "Masing's rule", std::string("release after ") + legs[leg],
                               "free curvature", "1/mm"};
             compare(about, free, points[pieces * (leg + 1) - 1].free_curvature, absolute(0.005 * most));
         }

@@ -1,4 +1,4 @@
-// Developed lengths by the rules of the trade, against the worked examples and tables of the books they are
+// Developed lengths by shop rules, against the worked examples and tables of the books they are
 // from (handbook.csv). What the mechanics says about them is in k_factor_test.cpp.
 //
 // Allowed the last digit of what is printed.
@@ -94,7 +94,7 @@ TEST_SUITE("outside") {
             no_counterpart(
                 about(row.id, "ISO 2768-1", "tolerance of angles", ""),
                 "general tolerances of a drawing; overbend gives angles, and leaves judging them to "
-                "whoever has the drawing");
+                "anybody with the drawing");
     }
 
 }  // TEST_SUITE

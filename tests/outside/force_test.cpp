@@ -1,4 +1,4 @@
-// The force of a bend against the rules of the trade.
+// The force of a bend against shop rules.
 //
 //   P = k Rm L T^2 / W, k = 1.33 or 1.3, 0.7 for a U, 0.33 for wiping;  air bending of steel of Rm 450: 650
 //   T^2/V kN per m;  ri = 0.16 V

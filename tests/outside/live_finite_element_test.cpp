@@ -1,9 +1,10 @@
-// Pure bending at large strain against finite elements, computed while the checks run: whoever doubts the
+// Pure bending at large strain against finite elements, computed while the checks run: anybody who doubts the
 // stored rows sees these made.
 //
 // Source  CalculiX, a general-purpose finite-element solver (Debian's calculix-ccx), on the deck of
 //         pure_bending_deck.h: 24 x 16 CPE8R over three thicknesses, NLGEOM, *PLASTIC.
-// Here    the metals A1, A3, A4 of finite_element_cards.h, bent to r/t of 5 in 40 increments, and let go. Our
+// Here    the metals A1, A3, A4 of finite_element_cards.h, bent to r/t of 5 in 40 increments, and released.
+// Our
 //         moment and thickness stand at the curvature that the circles through the nodes show. A1 is bent on
 //         12 x 8 elements as well, which says how much of a difference is the mesh's.
 // Allowed moment 0.6 per cent; free curvature 0.5 per cent or 5e-5 per mm; thickness ratio 0.002.
@@ -82,7 +83,7 @@ void compare_all(const Subject& s, const std::string& mesh) {
         compare(about(name, "thickness over first", ""), state.thickness, p.thickness, absolute(0.002));
     }
     const BendingPoint last = ours(s.deck.card, loading.back().curvature);
-    compare(about(s.card + mesh + " live, let go", "free curvature", "1/mm"), s.run.free_curvature,
+    compare(about(s.card + mesh + " live, released", "free curvature", "1/mm"), s.run.free_curvature,
             last.free_curvature, larger_of(5e-5, 0.005));
 }
 

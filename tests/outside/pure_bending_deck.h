@@ -22,7 +22,7 @@ struct PureBendingDeck {
     int columns = 24, rows = 16;
     double curvature = 0.2;  // to bend to, 1/mm
     double free_guess =
-        0.19;  // 1/mm; the states of letting go are laid about it, and it is read between them
+        0.19;  // 1/mm; the unloaded states are placed around it, and it is interpolated between them
     int increments = 40;
 };
 

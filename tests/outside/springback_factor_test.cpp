@@ -1,4 +1,4 @@
-// The handbook's springback factor: bend angle after letting go over the one before, by radius over
+// The handbook's springback factor: bend angle after release over the one before, by radius over
 // thickness.
 //
 // Source  Tabellenbuch Metall, page on blanks and springback (values seen; the heading r2/s from memory).

@@ -11,7 +11,7 @@
 using namespace overbend::tests;
 
 TEST_SUITE("outside") {
-    TEST_CASE("V bends agree with a deck that whoever doubts them can run") {
+    TEST_CASE("V bends agree with a deck that anybody can run") {
         REQUIRE_FALSE(stored_vee_decks().empty());
         for (const auto& [bend, stored] : stored_vee_decks())
             compare_vee_bend("V bend, deck of ours", "CalculiX 2.20, by hand", bend, stored,

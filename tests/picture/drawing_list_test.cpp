@@ -93,7 +93,7 @@ TEST_CASE("words are broken at blanks, and the last line is cut") {
     CHECK(wrapped("", 10.0, 80.0, 100.0, 2).empty());
 }
 
-TEST_CASE("numbers have a true minus and no minus before a nought") {
+TEST_CASE("numbers have a true minus, and zero has none") {
     CHECK(fixed(1.25, 1) == "1.2");  // ties to even, as to_chars has it
     CHECK(fixed(-3.14159, 2) == "\u22123.14");
     CHECK(fixed(-0.004, 2) == "0.00");

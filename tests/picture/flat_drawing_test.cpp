@@ -133,7 +133,7 @@ TEST_CASE("flat pattern: says what a bender needs of each line") {
     std::string all;
     for (const Text& text : words_of(draw_flat(hook(), 794))) all += text.words + "\n";
     for (const char* part : {"channel left 3", "45\u00b0 down", "110\u00b0 down", "90\u00b0 up", "R 1.4",
-                             "8.27\n", "174.86\n", "186.10\n", "20\n", "hole 4.5, too near a bend",
+                             "8.27\n", "174.86\n", "186.10\n", "20\n", "hole 4.5, too close to a bend",
                              "slot 9 x 4", "29.00 | 10.00", "20 mm\n", "Caution: cut-out 1", "29.3 g"}) {
         CAPTURE(std::string(part));
         CHECK(all.find(part) != std::string::npos);
@@ -144,7 +144,7 @@ TEST_CASE("flat pattern: the same sheet gives the same list, and more cautions t
     CHECK(as_text(draw_flat(hook(), 794)) == as_text(draw_flat(hook(), 794)));
     std::string all;
     for (const Text& text : words_of(draw_flat(many_bends(), 794))) all += text.words + "\n";
-    CHECK(all.find("and 8 cautions more") != std::string::npos);
+    CHECK(all.find("and 8 more cautions") != std::string::npos);
 }
 
 TEST_CASE("flat pattern: what cannot be drawn is refused") {

@@ -29,7 +29,7 @@ TEST_CASE("luminance of black, white and a grey in the middle") {
           doctest::Approx(50.0).epsilon(0.01));
 }
 
-TEST_CASE("the map of stress falls in luminance from nought to either end") {
+TEST_CASE("the map of stress falls in luminance from zero to either end") {
     for (const double side : {-1.0, 1.0}) {
         double last = luminance(diverging(0.0));
         for (int i = 1; i <= 60; ++i) {
@@ -64,7 +64,7 @@ TEST_CASE("equal steps of stress change the lightness about equally") {
     }
 }
 
-TEST_CASE("values outside the scale are held at its ends, and no number is nought") {
+TEST_CASE("values outside the scale are held at its ends, and no number is zero") {
     CHECK(luminance(diverging(3.0)) == luminance(diverging(1.0)));
     CHECK(luminance(diverging(-3.0)) == luminance(diverging(-1.0)));
     CHECK(luminance(sequential(-1.0)) == luminance(sequential(0.0)));

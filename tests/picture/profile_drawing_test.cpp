@@ -55,7 +55,7 @@ TEST_CASE("spikes are as many times as long as the deviation as the picture says
     const DrawingList list = draw_profile(angle(), 794);
     double times = 0.0;
     for (const Text& t : words_of(list))
-        if (t.words.rfind("deviation, ", 0) == 0) times = std::stod(t.words.substr(11));
+        if (t.words.rfind("deviation \u00d7 ", 0) == 0) times = std::stod(t.words.substr(13));
     REQUIRE(times >= 1.0);
     const std::vector<Shape> spikes = lines_in(list, okabe_ito::vermillion);
     REQUIRE(spikes.size() == 3);  // two places, and the legend's

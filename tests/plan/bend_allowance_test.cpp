@@ -18,9 +18,9 @@
 namespace {
 
 using namespace overbend::plan;
-using overbend::tests::relative_error;
 using overbend::degree;
 using overbend::pi;
+using overbend::tests::relative_error;
 
 }  // namespace
 
@@ -95,7 +95,7 @@ TEST_CASE("k-factor: the textbook's bracket, T 3.2, R 4.75, 60 deg, K 0.33") {
     CHECK(std::abs(38.0 + allowance + 25.0 - 69.08) < 0.0051);
 }
 
-TEST_CASE("What cannot be is told, not worked with") {
+TEST_CASE("Values out of range are refused") {
     const double nan = std::numeric_limits<double>::quiet_NaN();
     CHECK_THROWS_AS(din_k(-1.0, 1.0), overbend::OutOfRange);
     CHECK_THROWS_AS(din_allowance(1.0, 0.0, 1.0), overbend::OutOfRange);

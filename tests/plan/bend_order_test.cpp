@@ -99,7 +99,7 @@ TEST_CASE("with nothing in the way and all costs alike, one set-up a bend is tur
     CHECK(best.seconds == 4 * 5.0 + 2.0 + 100.0 + 10.0);
 }
 
-TEST_CASE("bends that block one another leave the sets that can be made") {
+TEST_CASE("bends that block each other leave the sets that can be made") {
     OrderProblem p;
     p.bends = 3;
     for (int b = 0; b < 3; ++b) p.ways.push_back({BendSet{1} << b, 0, false, false});

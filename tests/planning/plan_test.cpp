@@ -92,7 +92,7 @@ TEST_CASE("a wrong order is refused, and another one found that works with the s
     CHECK(found->why.find("deep in the punch 'straight punch'") != std::string::npos);
 }
 
-TEST_CASE("bends that block one another are named, with the tools that would be tried") {
+TEST_CASE("bends that block each other are named, with the tools that would be tried") {
     // a channel too narrow for the punch, its walls longer than it is wide
     Case c = read_case("cases/wrong-order/case.toml");
     c.steps.clear();
@@ -102,7 +102,7 @@ TEST_CASE("bends that block one another are named, with the tools that would be 
     options.rack_only = true;
     const PlanResult refused = plan_case(c, options);
     CHECK_FALSE(refused.found);
-    CHECK(any_says(refused.reasons, "'left' and 'right' block one another"));
+    CHECK(any_says(refused.reasons, "'left' and 'right' block each other"));
     CHECK(any_says(refused.reasons, "punch 'straight punch'"));
     CHECK_FALSE(refused.would_help.empty());
 

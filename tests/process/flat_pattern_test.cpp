@@ -1,4 +1,4 @@
-// The flat pattern: what every bend takes of the blank.
+// The flat pattern: bend allowances.
 //
 //   allowance by the mechanics = corner of the drawing along the mid-line - (made corner - blank that went
 //   into it)

@@ -1,4 +1,4 @@
-// The rules of the trade as they are put to whole cases, before their strokes are run and after.
+// The shop rules on whole cases, before their strokes are run and after.
 //
 // Here    figures of the tables are checked in tests/plan; these checks hold that each rule is asked with the
 //         right ones.

@@ -50,7 +50,7 @@ const std::vector<Mistake> mistakes = {
     {"layers = 5", "layers = 5.5", "run.layers"},
     {"bends = [\"toe\"]", "bends = [\"to\"]", "step[2].bends[1]"},
     {"face = \"down\"", "face = \"under\"", "step[2].place.face"},
-    {"[run]", "[run", "not TOML"},
+    {"[run]", "[run", "not valid TOML"},
 };
 
 }  // namespace

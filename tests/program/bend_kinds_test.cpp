@@ -127,9 +127,9 @@ TEST_CASE("bend: gravity hardly matters to a short strip, and is refused where n
 
 TEST_CASE("bend: what does not belong to a kind, or is missing, is named") {
     check_refused("bend --kind wipe" + strip, "--kind: \"wipe\" is not known", "give one of vee, offset");
-    check_refused(wiping + "--free 80 --nose 1", "--nose: it does not belong to --kind wiping",
+    check_refused(wiping + "--free 80 --nose 1", "--nose: it is not used by --kind wiping",
                   "vee, offset, hem");
-    check_refused(wiping + "--force-per-mm 80", "--force-per-mm", "leave it out");
+    check_refused(wiping + "--force-per-mm 80", "--force-per-mm", "remove it");
     check_refused(wiping, "--travel, --free: 0 stops", "exactly one");
     check_refused(draw + "--clamp-force 10 --free 80", "--free", "does not belong to --kind draw");
     check_refused(draw, "--clamp-force: it is missing", "needs it");

@@ -99,7 +99,7 @@ TEST_CASE("film: an MP4 alone is written, and told") {
     CHECK(found["r_frame_rate"] == "5/1");
     const std::string frames = found["nb_read_frames"];
     CHECK(std::abs(std::stod(found["duration"]) - std::stod(frames) / 5.0) < 0.001);
-    CHECK(has(made.run.out, "out/film.mp4: 480x270, " + frames + " frames at 5 a second, "));
+    CHECK(has(made.run.out, "out/film.mp4: 480x270, " + frames + " frames at 5 per second, "));
     // The index stands before the pictures.
     const std::string& bytes = made.files.at("film.mp4");
     CHECK(bytes.find("moov") < bytes.find("mdat"));
@@ -119,17 +119,17 @@ TEST_CASE("film: cards, steps and seconds change how long it lasts") {
     CHECK(frames("--seconds 2 --cards off --between 12") > all + 5 * 4);
 }
 
-TEST_CASE("film: a GIF keeps to its limit and says what it was made smaller for") {
+TEST_CASE("film: a GIF keeps to its limit and says why it was reduced") {
     const OwnFolder folder;
     const Made free = film(folder, quick + "--formats gif --steps 1");
     CHECK(free.run.status == 0);
     REQUIRE(free.files.size() == 1);
     CHECK(free.files.at("film.gif").substr(0, 6) == "GIF89a");
-    CHECK_FALSE(has(free.run.out, "made smaller"));
+    CHECK_FALSE(has(free.run.out, "reduced from"));
     const Made bound = film(folder, "--formats gif --steps 1 --seconds 2 --size 640x360 --gif-limit 0.2");
     CHECK(bound.run.status == 0);
     CHECK(bound.files.at("film.gif").size() <= 200000);
-    CHECK(has(bound.run.out, "made smaller, from 640 x 360 px and 25 frames a second, to keep to 0.20 MB"));
+    CHECK(has(bound.run.out, "reduced from 640 x 360 px and 25 frames a second, to keep to 0.20 MB"));
     const Made none = film(folder, "--formats gif --gif-limit 0.05");
     CHECK(none.run.status == 2);
     CHECK(has(none.run.error, "limit of the GIF"));
@@ -248,7 +248,7 @@ TEST_CASE("film: interrupted at any time it leaves no film, no part of one, and 
         for (const char* format : {"mp4", "gif"}) {
             CAPTURE(format);
             CHECK(interrupted(file, out, long_film + " --formats " + format, signal, painting) == 3);
-            CHECK(bytes_of(out + ".stderr") == "overbend: interrupted; nothing half done is left\n");
+            CHECK(bytes_of(out + ".stderr") == "overbend: interrupted; unfinished files were removed\n");
             CHECK(files_below(out) == before);
         }
         const auto frames = [&] { return std::filesystem::exists(out + "/job/frame_00001.png"); };

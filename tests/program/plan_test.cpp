@@ -76,7 +76,7 @@ TEST_CASE("plan: a part that cannot be made is a verdict of no with its reason, 
     const OwnFolder folder;
     const Run run = run_overbend("plan " + drawing_in(folder, "0.3") + " --out '" + folder / "out" + "'");
     CHECK(run.status == 1);
-    CHECK(run.out.find("There is no plan for this part") != std::string::npos);
+    CHECK(run.out.find("No plan found for this part") != std::string::npos);
     CHECK(run.out.find("too short") != std::string::npos);
     CHECK_FALSE(std::filesystem::exists(folder / "out" + "/case.toml"));
 }

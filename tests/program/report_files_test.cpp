@@ -83,9 +83,9 @@ TEST_CASE("report sets another way to make the part beside it") {
     };
     CHECK(report(dear).status == 0);
     const std::string page = bytes_of(folder / "out/report.html");
-    CHECK(page.find("Another way: Small step. This job is cheaper, or as cheap, for every batch.") !=
+    CHECK(page.find("Alternative: Small step. This job is never more expensive, at any batch size.") !=
           std::string::npos);
-    CHECK(page.find("Small step, the other way") != std::string::npos);  // its curve
+    CHECK(page.find("Small step, the alternative") != std::string::npos);  // its curve
     const Run other_money = report(francs);
     CHECK(other_money.status == 2);
     CHECK(other_money.error.find("--against") != std::string::npos);

@@ -78,7 +78,7 @@ TEST_CASE("cost: the batch from which another case is cheaper") {
     for (const char* name : {"cost.json", "cost.svg", "cost.pdf", "cost.png"})
         CHECK(std::filesystem::file_size(folder.path() / "out" / name) > 500);
     const Run table = run_overbend("cost " + one + " --against " + two);
-    CHECK(has(table.out, "two.toml is cheaper, below it the other"));
+    CHECK(has(table.out, "two.toml is cheaper; below it, the other"));
 }
 
 // Three ways to do it differently, each with the batch from which one is cheaper, as the README tells them.

@@ -35,7 +35,7 @@ TEST_CASE("packed lists come back as they were") {
         std::vector<int>(1000, 0)};
     for (const std::vector<int>& list : lists) CHECK(unpacked(report::packed(list)) == list);
 
-    // A list of all sizes with runs of noughts of all lengths, by a rule of its own.
+    // A list of all sizes with runs of zeros of all lengths, by a rule of its own.
     std::vector<int> list;
     unsigned state = 1;
     for (int i = 0; i < 5000; ++i) {

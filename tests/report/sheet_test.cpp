@@ -124,8 +124,8 @@ TEST_CASE("every page carries the cautions") {
     const std::filesystem::path file = folder.path() / "sheets.pdf";
     write_pdf(draw_sheets(demo().data), file);
     for (const std::string& page : pages_of(file))
-        for (const char* part : {"trial bend", "guards", "gloves", "eye protection", "overloaded tool bursts",
-                                 "qualified people"})
+        for (const char* part : {"trial bend", "guards", "gloves", "eye protection",
+                                 "overloaded tool can burst", "qualified people"})
             CHECK(has(page, part));
 }
 
@@ -139,7 +139,7 @@ TEST_CASE("what was found against a stroke stands on its page and on the first")
     const report::SheetData data = documents::sheet_data(c, job);
     const std::vector<picture::DrawingList> pages = draw_sheets(data);
     REQUIRE(pages.size() == 4);
-    CHECK(tests::says(pages[0], "What speaks against the job"));
+    CHECK(tests::says(pages[0], "Problems"));
     CHECK(tests::says(pages[2], "mm deep in the punch"));
     CHECK(tests::says(pages[2], "interference"));  // in the picture
     CHECK_FALSE(tests::says(pages[1], "interference"));
@@ -171,8 +171,8 @@ TEST_CASE("a part of sixteen bends takes as many pages as it needs") {
 TEST_CASE("how a strip is turned between two strokes, in words") {
     using namespace scenes;
     Step before, step;
-    CHECK(turning_words(nullptr, step) == "Lay the blank in so.");
-    CHECK(turning_words(&before, step) == "As in the stroke before.");
+    CHECK(turning_words(nullptr, step) == "Place the blank like this.");
+    CHECK(turning_words(&before, step) == "As in the previous stroke.");
     step.face = Face::down;
     CHECK(has(turning_words(&before, step), "roll it over"));
     CHECK(lying_words(step) == "lower face up, left end to the left");

@@ -138,10 +138,10 @@ TEST_SUITE("tool") {
 
         std::vector<Piece> loose = half_disc();
         loose[1].centre = Vec2(0, 0.1);
-        CHECK(says(refused(loose), "misses its ends"));
+        CHECK(says(refused(loose), "misses its end points"));
         loose = half_disc();
         loose[1].sweep = 170.0 * degree;
-        CHECK(says(refused(loose), "misses its ends"));
+        CHECK(says(refused(loose), "misses its end points"));
         loose = half_disc();
         loose[1].sweep = 0.0;
         CHECK(says(refused(loose), "turns through 0 deg"));

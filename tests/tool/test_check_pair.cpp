@@ -50,7 +50,7 @@ TEST_SUITE("tool") {
         punch.angle = vee_face().angle;
         check_pair(punch, vee_face(), 1.0);
         punch.angle += 0.1 * degree;
-        CHECK(says(refused(punch, vee_face(), 1.0), "take a punch of at most 86 deg"));
+        CHECK(says(refused(punch, vee_face(), 1.0), "use a punch of at most 86 deg"));
     }
 
     TEST_CASE("V pair: the nose with the strip round it goes in between the shoulders") {
@@ -62,13 +62,13 @@ TEST_SUITE("tool") {
         punch.nose_radius = 3.1;
         CHECK(says(refused(punch, face, 1.0),
                    "nose radius: 3.1 mm with a strip of 1 mm round it is 8.2 mm wide"));
-        CHECK(says(refused(punch, face, 1.0), "take a nose of at most 3 mm"));
+        CHECK(says(refused(punch, face, 1.0), "use a nose of at most 3 mm"));
         CHECK(says(refused(vee_punch(), face, 4.5), "an opening of more than 9 mm"));
         // in a groove of 86 deg the strip lies on the flanks first up to a radius of 4 / cos 43 deg - 1
         // = 4.469
         check_pair(punch, vee_face(), 1.0);
         punch.nose_radius = 3.5;
-        CHECK(says(refused(punch, vee_face(), 1.0), "take a nose of at most 3.46931 mm"));
+        CHECK(says(refused(punch, vee_face(), 1.0), "use a nose of at most 3.46931 mm"));
         // and in one of 150 deg up to 4 / cos 75 deg - 1 = 14.455
         VeeFace flat = vee_face();
         flat.angle = 150.0 * degree;

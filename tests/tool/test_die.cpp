@@ -160,8 +160,8 @@ TEST_SUITE("tool") {
         check_sound(make_outline(die, 1));
 
         die = vee();
-        CHECK(says(refused(die, 0).what(), "this die has face 1 alone"));
-        CHECK(says(refused(die, 2).what(), "this die has face 1 alone"));
+        CHECK(says(refused(die, 0).what(), "this die has only face 1"));
+        CHECK(says(refused(die, 2).what(), "this die has only face 1"));
         die.faces.clear();
         CHECK(says(refused(die).what(), "give one or two"));
         die.faces.resize(3, vee().faces[0]);

@@ -129,7 +129,7 @@ TEST_SUITE("tool") {
         CHECK(says(words({{{0, 0}, 0.0, 0.0}, {{1, 0}, 0.0, 0.0}}), "at least three"));
         CHECK(says(words({{{0, 0}, 0.0, 1.0}}), "at least three"));
         CHECK(says(words({{{0, 0}, 0.0, 0.0}, {{2, 0}, 0.0, 0.0}, {{2, 0}, 0.0, 0.0}, {{0, 2}, 0.0, 0.0}}),
-                   "corner 2 at (2, 0) mm: the next corner stands on it"));
+                   "corner 2 at (2, 0) mm: the next corner is at the same place"));
         CHECK(says(words({{{0, 0}, 0.0, 0.0}, {{2, 0}, -1.0, 0.0}, {{2, 2}, 0.0, 0.0}}), "0 mm or more"));
         CHECK(says(words({{{0, 0}, 0.0, 0.0}, {{2, 0}, 0.5, 0.3}, {{2, 2}, 0.0, 0.0}}), "end of an arc"));
         CHECK(says(words({{{0, 0}, 0.0, 0.3}, {{2, 0}, 0.5, 0.0}, {{2, 2}, 0.0, 0.0}}), "end of an arc"));

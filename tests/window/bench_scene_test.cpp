@@ -67,7 +67,7 @@ BenchSetup setup_with(Bench& b, double thickness) {
 
 }  // namespace
 
-TEST_CASE("bench: the punch follows the mouse, and let go the strip springs back") {
+TEST_CASE("bench: the punch follows the mouse, and on release the strip springs back") {
     Bench b;
     b.keep("bench-pressed");
     const double before = b.state().way;
@@ -85,7 +85,7 @@ TEST_CASE("bench: the punch follows the mouse, and let go the strip springs back
     CHECK(b.told().rate > 0.0);
     b.click("Press again");
     CHECK(b.state().phase == BenchPhase::pressed);
-    b.click("Let go");
+    b.click("Release");
     CHECK(b.state().phase == BenchPhase::free);
 }
 
@@ -131,7 +131,7 @@ TEST_CASE("bench: figures and tools; what cannot be made is told, and the last p
     CHECK(b.state().setup.metals[0].name == "dc01, changed");
     b.slide("Yield", 0.4);
     b.slide("Hardening", 0.6);
-    b.click("As on the card");
+    b.click("Reset to card");
     CHECK(b.state().setup.metals[0].name == "dc01");
     CHECK(b.first().loaded - b.first().free == doctest::Approx(springback));
     b.slide("Thickness", 0.2);
@@ -159,10 +159,10 @@ TEST_CASE("bench: figures and tools; what cannot be made is told, and the last p
 
 TEST_CASE("bench: four strips under one punch") {
     Bench b;
-    for (int i = 0; i < 3; ++i) b.click("Add a strip");
+    for (int i = 0; i < 3; ++i) b.click("Add strip");
     REQUIRE(b.told().shown->readings.size() == 4);
-    CHECK_FALSE(b.user.find("Add a strip").enabled);
-    b.click("Let go");
+    CHECK_FALSE(b.user.find("Add strip").enabled);
+    b.click("Release");
     b.keep("bench-four");
     b.click("Dark");
     b.keep("bench-four-dark");
@@ -170,7 +170,7 @@ TEST_CASE("bench: four strips under one punch") {
     CHECK(b.state().metal == 1);
     b.key(K::Num4);
     CHECK(b.state().metal == 3);
-    b.click("Take it away");
+    b.click("Remove strip");
     CHECK(b.told().shown->readings.size() == 3);
     b.key(K::Delete);
     CHECK(b.told().shown->readings.size() == 2);
@@ -200,7 +200,7 @@ TEST_CASE("bench: a class guesses, and the angle is told nowhere until then") {
     CHECK(b.told().shown->request.look.free == FreeAngle::hidden);
     b.key(K::L);
     CHECK(b.state().phase == BenchPhase::pressed);
-    CHECK_FALSE(b.user.has("Find it"));
+    CHECK_FALSE(b.user.has("Calculate"));
     b.user.type("Name and angle", "Ann 70");
     b.user.type("Name and angle", "65");
     b.user.type("Name and angle", "Bob");
@@ -208,10 +208,10 @@ TEST_CASE("bench: a class guesses, and the angle is told nowhere until then") {
     CHECK(b.state().game.guesses.size() == 2);
     CHECK(b.state().typed_wrong != "");
     b.keep("bench-guess");
-    b.click("Show it");
+    b.click("Show angle");
     CHECK(b.state().phase == BenchPhase::free);
     CHECK(b.told().shown->request.look.free == FreeAngle::told);
-    CHECK(b.told().shown->request.look.line.substr(0, 8) == "Nearest:");
+    CHECK(b.told().shown->request.look.line.substr(0, 8) == "Closest:");
     b.keep("bench-guess-shown");
     const std::string card = b.state().setup.metals[0].card;
     b.click("New round");
@@ -224,11 +224,11 @@ TEST_CASE("bench: a class guesses, and the angle is told nowhere until then") {
 
 TEST_CASE("bench: the overbend that is needed") {
     Bench b;
-    b.user.type("Wanted, free", "85");
-    b.click("Find it");
+    b.user.type("Target angle", "85");
+    b.click("Calculate");
     REQUIRE(b.told().overbend);
     CHECK(b.told().overbend->reason == "");
-    b.click("Press it so far");
+    b.click("Press to this angle");
     CHECK(b.first().free / degree == doctest::Approx(85.0).epsilon(1e-4));
     b.keep("bench-overbend");
 }
@@ -236,7 +236,7 @@ TEST_CASE("bench: the overbend that is needed") {
 TEST_CASE("bench: large letters, a large window, and one that has no room") {
     {
         Bench b(on_the_bench(picture::Theme::dark, 1920, 1080), 1.5);
-        b.click("Let go");
+        b.click("Release");
         b.keep("bench-1080-dark");
     }
     MainShow show(on_the_bench(picture::Theme::light, 400, 300), {});

@@ -115,9 +115,8 @@ TEST_CASE(
         "angle", [](Case& c) { files::set_size(c.tools[0], size_named(c.tools[0], "angle"), 1.5); }));
     REQUIRE(edits.mistake());
     CHECK(edits.mistake()->words() ==
-          "step[1]: punch angle: 85.9437 deg is wider than the groove, which has 84 deg; take a punch of at "
-          "most "
-          "84 deg");
+          "step[1]: punch angle: 85.9437 deg is wider than the groove, which has 84 deg; use a punch of at "
+          "most 84 deg");
     CHECK(edits.mistake()->right != "");
     CHECK(edits.now().thickness == 0.9);
     CHECK(files::sizes_of(edits.now().tools[0])[0].value != 1.5);

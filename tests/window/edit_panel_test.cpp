@@ -1,4 +1,5 @@
-// The panels of the process: the case changed, run anew, undone and saved; findings that lead to their place.
+// The panels of the process: the case changed, run again, undone and saved; findings that lead to their
+// place.
 
 #include <doctest/doctest.h>
 
@@ -49,8 +50,8 @@ TEST_CASE(
     user.key(K::Y, true);
     REQUIRE(user.wait());
     user.key(K::S, true);
-    REQUIRE(user.has("Write it"));
-    user.click("Write it");
+    REQUIRE(user.has("Write file"));
+    user.click("Write file");
     CHECK(tests::bytes_of(file) == tests::small_case);
     CHECK(files::read_case(folder / "case-changed.toml").thickness == 0.8);
 }
@@ -65,9 +66,9 @@ TEST_CASE("the opened file is written over when that is asked for, and not befor
     REQUIRE(user.wait());
     user.click("Save...");
     user.type("File", file.string());
-    user.click("Write it");
+    user.click("Write file");
     CHECK(tests::bytes_of(file) == tests::small_case);
-    user.click("Write over it");
+    user.click("Overwrite");
     CHECK(files::read_case(file).run.friction == 0.2);
 }
 
@@ -94,10 +95,10 @@ TEST_CASE("a change that cannot be is told at its place, and is undone") {
     user.type("Angle", "100");
     REQUIRE(user.wait());
     user.click("Save...");
-    user.click("Write it");
+    user.click("Write file");
     CHECK_FALSE(std::filesystem::exists(folder / "case-changed.toml"));
     user.key(K::Z, true);
-    user.click("Write it");
+    user.click("Write file");
     CHECK(std::filesystem::exists(folder / "case-changed.toml"));
 }
 
@@ -109,7 +110,7 @@ TEST_CASE("materials are those that come with the program") {
     user.choose("Material", "dc04");
     REQUIRE(user.wait());
     user.click("Save...");
-    user.click("Write it");
+    user.click("Write file");
     CHECK(files::read_case(folder / "case-changed.toml").material.name == "dc04");
 }
 
@@ -133,7 +134,7 @@ TEST_CASE("picture, film and report are written to the folder that is typed, or 
     CHECK(on.show.remembered().export_folder == out.string());
     // A film is begun and given up: nothing is left of it.
     user.click("Film (MP4)");
-    user.click("Give it up");
+    user.click("Cancel export");
     REQUIRE(user.wait());
     CHECK(tests::files_below(out).size() == 5);
     user.type("Folder", folder / "case.toml");

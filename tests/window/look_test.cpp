@@ -41,13 +41,13 @@ TEST_CASE("the bench looks like the golden ones") {
     tests::Script user(window, show);
     REQUIRE(user.wait());
     tests::compare_golden(user, "Punch", "bench_pressed");
-    user.click("Add a strip");
+    user.click("Add strip");
     user.click("Dark");
-    user.click("Let go");
+    user.click("Release");
     REQUIRE(user.wait());
     tests::compare_golden(user, "Punch", "bench_two_free_dark");
     user.click("Pure bending");
-    user.click("Let go");
+    user.click("Release");
     REQUIRE(user.wait());
     tests::compare_golden(user, "Punch", "bench_pure_free_dark");
 }
@@ -65,9 +65,10 @@ TEST_CASE("what is small, large or narrow is still whole") {
         window::Remembered r;
         r.width = screen.width, r.height = screen.height;
         Session s("wrong-order", r, screen.scale);
-        for (const char* words : {"Play", "Stroke back", "Frame back", "Frame on", "Stroke on", "Loop",
-                                  "Slower", "Faster", "First interference", "Fit", "Nearer", "Farther",
-                                  "Section", "Charts", "Magnifier", "Colours", "Springback", "Timeline"}) {
+        for (const char* words :
+             {"Play", "Previous stroke", "Previous frame", "Next frame", "Next stroke", "Loop", "Slower",
+              "Faster", "First interference", "Fit", "Zoom in", "Zoom out", "Section", "Charts", "Magnifier",
+              "Colours", "Springback", "Timeline"}) {
             CAPTURE(words);
             const ui::Control c = s.user.find(words);
             CHECK(c.box.x >= 0.0);

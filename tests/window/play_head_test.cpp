@@ -40,7 +40,7 @@ TEST_CASE("a film goes on by the clock, at its speed, and stops at its end") {
     advance(head, playback, 1.0);
     CHECK(head.at == 119.0);
     CHECK(head.playing == Playing::no);
-    play_or_pause(head, playback);  // anew
+    play_or_pause(head, playback);  // from the start
     CHECK(head.at == 0.0);
 }
 

@@ -49,19 +49,19 @@ TEST_CASE("it plays by the clock, and stops where it was stopped") {
 TEST_CASE("frames and strokes, by buttons and keys") {
     Session s("wrong-order");
     const auto strokes = s.playback().strokes;
-    s.click("Stroke on");
+    s.click("Next stroke");
     CHECK(s.at() == strokes[1].first);
     CHECK(s.shown()->instant.stroke == 1);
     s.key(K::RBracket);
     CHECK(s.at() == strokes[2].first);
-    s.click("Stroke back");
+    s.click("Previous stroke");
     CHECK(s.at() == strokes[1].first);
     s.key(K::LBracket);
     CHECK(s.at() == strokes[0].first);
-    s.click("Frame on");
+    s.click("Next frame");
     s.key(K::Period);
     CHECK(s.at() == strokes[0].first + 2);
-    s.click("Frame back");
+    s.click("Previous frame");
     s.key(K::Comma);
     CHECK(s.at() == strokes[0].first);
 }
@@ -123,7 +123,7 @@ TEST_CASE("a looped stroke does not end") {
     CHECK(s.show.process().head().looping == window::Looping::no);
 }
 
-TEST_CASE("the film's end stops it, and play begins anew") {
+TEST_CASE("the film's end stops it, and play starts again") {
     Session s("one-bend-dc01");
     s.scrub_to(s.playback().last() - 2.0);
     s.user.key(K::Space);

@@ -21,7 +21,7 @@ TEST_CASE("a run is cancelled and done again, and the picture stays meanwhile") 
     CHECK(s.show.process().job() == first);  // nothing newer has come
     s.keep("cancelled");
     const double before = s.at();
-    s.click("Stroke on");
+    s.click("Next stroke");
     CHECK(s.at() > before);  // and it still answers
     s.click("Run");
     CHECK(s.show.process().job() != first);

@@ -69,7 +69,7 @@ struct Session {
         user.key(code, ctrl, shift);
         REQUIRE(user.wait());
     }
-    // A screenshot for whoever wants to look, into the folder that OVERBEND_SCREENSHOTS names.
+    // A screenshot to look at, into the folder that OVERBEND_SCREENSHOTS names.
     void keep(const std::string& name) {
         if (const char* folder = std::getenv("OVERBEND_SCREENSHOTS"))
             user.save(std::string(folder) + "/" + name + ".png");

@@ -51,7 +51,7 @@ TEST_CASE("the wheel zooms about the pointer, a drag moves, fit brings all back"
     CHECK(s.shown()->view.scale == doctest::Approx(fitted * std::pow(1.2, 4.0)));
     CHECK((s.place_at(at) - there).norm() < 1e-6);
     check_names(s);
-    s.keep("nearer");
+    s.keep("zoomed_in");
 
     const Place held = s.place_at(at);
     s.user.drag(at, at + Point(60.0, 40.0));
@@ -71,15 +71,15 @@ TEST_CASE("the wheel zooms about the pointer, a drag moves, fit brings all back"
     CHECK((s.shown()->view.centre - middle).norm() < 1e-9);
     s.click("Fit");
     CHECK(s.shown()->view.scale == fitted);
-    s.click("Nearer");
+    s.click("Zoom in");
     CHECK(s.shown()->view.scale > fitted);
     s.key(K::Q);
     CHECK(s.shown()->view.scale == doctest::Approx(fitted));
     s.key(K::E);
-    s.click("Farther");
-    s.click("Farther");
+    s.click("Zoom out");
+    s.click("Zoom out");
     CHECK(s.shown()->view.scale < fitted);
-    s.keep("farther");
+    s.keep("zoomed_out");
     s.key(K::F);
     CHECK(s.shown()->view.scale == fitted);
     s.user.wheel(at, 500.0);

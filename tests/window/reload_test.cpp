@@ -71,22 +71,22 @@ std::string with_thickness(const std::string& figure) {
 TEST_CASE("a case that was changed on disk is offered, and taken in when that is asked for") {
     OnDisk on;
     on.goes_by(1.2f);
-    CHECK_FALSE(on.user.has("Read it again"));
+    CHECK_FALSE(on.user.has("Reload"));
     on.folder.write("case.toml", with_thickness("0.8"));
-    REQUIRE(on.comes("Read it again"));
+    REQUIRE(on.comes("Reload"));
     CHECK(on.thickness() == 1.0);
     on.keep("reload_offered");
     on.user.key(K::R, true);
     REQUIRE(on.user.wait());
     CHECK(on.thickness() == 0.8);
-    CHECK_FALSE(on.user.has("Read it again"));
+    CHECK_FALSE(on.user.has("Reload"));
     // What was left alone stays away.
     on.goes_by(1.2f);
     on.folder.write("case.toml", with_thickness("0.9"));
-    REQUIRE(on.comes("Leave it"));
-    on.user.click("Leave it");
+    REQUIRE(on.comes("Ignore"));
+    on.user.click("Ignore");
     on.user.frames(2);
-    CHECK_FALSE(on.user.has("Read it again"));
+    CHECK_FALSE(on.user.has("Reload"));
     CHECK(on.thickness() == 0.8);
 }
 
@@ -94,18 +94,18 @@ TEST_CASE("a mistake in a changed case is told, and the view goes on") {
     OnDisk on;
     on.goes_by(1.2f);
     on.folder.write("case.toml", with_thickness("-1"));
-    REQUIRE(on.comes("Read it again"));
-    CHECK_FALSE(on.user.find("Read it again").enabled);
+    REQUIRE(on.comes("Reload"));
+    CHECK_FALSE(on.user.find("Reload").enabled);
     on.keep("reload_mistake");
     on.user.key(K::R, true);
     REQUIRE(on.user.wait());
     CHECK(on.thickness() == 1.0);
     CHECK(on.user.has("Picture"));
     on.folder.write("case.toml", with_thickness("0.8"));
-    const auto can = [&] { return on.user.find("Read it again").enabled; };
+    const auto can = [&] { return on.user.find("Reload").enabled; };
     for (const sf::Clock clock; !can() && clock.getElapsedTime().asSeconds() < 20.0f;)
         on.window.turn(on.show);
-    on.user.click("Read it again");
+    on.user.click("Reload");
     REQUIRE(on.user.wait());
     CHECK(on.thickness() == 0.8);
 }
@@ -121,18 +121,18 @@ TEST_CASE("saving from the window is no change by somebody else, and its file is
     CHECK(before > 0.0);
     on.user.key(K::S, true);
     on.user.type("File", (on.folder.path() / "own.toml").string());
-    if (on.user.has("Write it")) on.user.click("Write it");
+    if (on.user.has("Write file")) on.user.click("Write file");
     REQUIRE(std::filesystem::exists(on.folder.path() / "own.toml"));
     on.goes_by(1.5f);
-    CHECK_FALSE(on.user.has("Read it again"));
+    CHECK_FALSE(on.user.has("Reload"));
     CHECK(on.show.remembered().last_case == on.folder / "own.toml");
     CHECK(on.show.process().head().at == before);  // it is the same case
     on.user.click("Run");
     REQUIRE(on.user.wait());
     CHECK(on.show.process().head().at == before);
     on.folder.write("own.toml", with_thickness("0.7"));
-    REQUIRE(on.comes("Read it again"));
-    on.user.click("Read it again");
+    REQUIRE(on.comes("Reload"));
+    on.user.click("Reload");
     REQUIRE(on.user.wait());
     CHECK(on.thickness() == 0.7);
 }
@@ -141,13 +141,13 @@ TEST_CASE("a file that cannot be opened is told with its line beside what was th
     OnDisk on;
     const std::string bad = on.folder.write("bad.toml", with_thickness("\"much\""));
     on.drop(bad);
-    REQUIRE(on.comes("Put this away"));
+    REQUIRE(on.comes("Dismiss"));
     on.keep("not_opened");
     CHECK(on.user.has("Picture"));
     CHECK(on.thickness() == 1.0);
     on.user.key(K::L, true);
     on.user.frames(2);
-    CHECK_FALSE(on.user.has("Put this away"));
+    CHECK_FALSE(on.user.has("Dismiss"));
 }
 
 TEST_CASE("changes that no file has are not lost unasked") {
@@ -157,25 +157,25 @@ TEST_CASE("changes that no file has are not lost unasked") {
     on.user.type("Thickness", "0.8");
     REQUIRE(on.user.wait());
     on.drop(other);
-    REQUIRE(on.comes("Open without them"));
+    REQUIRE(on.comes("Open without saving"));
     on.keep("unsaved_opening");
-    on.user.click("Stay here");
+    on.user.click("Keep this case");
     REQUIRE(on.user.wait());
-    CHECK_FALSE(on.user.has("Open without them"));
+    CHECK_FALSE(on.user.has("Open without saving"));
     CHECK(on.thickness() == 0.8);
 
     sf::Event closed;
     closed.type = sf::Event::Closed;
     on.window.handle(closed);
     CHECK(on.window.turn(on.show));
-    REQUIRE(on.comes("Close without them"));
+    REQUIRE(on.comes("Close without saving"));
     on.keep("unsaved_closing");
-    on.user.click("Keep it open");
+    on.user.click("Keep open");
     on.user.frames(2);
-    CHECK_FALSE(on.user.has("Close without them"));
+    CHECK_FALSE(on.user.has("Close without saving"));
 
     on.drop(other);
-    REQUIRE(on.comes("Open without them"));
+    REQUIRE(on.comes("Open without saving"));
     on.user.key(K::O, true);
     REQUIRE(on.user.wait());
     CHECK(on.thickness() == 0.9);
@@ -213,7 +213,7 @@ TEST_CASE("closing that is asked for twice is meant") {
     REQUIRE(on.user.wait());
     on.user.key(K::Q, true);
     CHECK(on.window.turn(on.show));
-    CHECK(on.user.has("Close without them"));
+    CHECK(on.user.has("Close without saving"));
     sf::Event closed;
     closed.type = sf::Event::Closed;
     on.window.handle(closed);

@@ -166,7 +166,7 @@ TEST_CASE("a file that is still being written is not read") {
     CHECK(told(on.watched));
 }
 
-TEST_CASE("what was dismissed is not told again, the next change is") {
+TEST_CASE("what was dismissed is not reported again, the next change is") {
     Watched on;
     on.write(thicker());
     REQUIRE(told(on.watched));

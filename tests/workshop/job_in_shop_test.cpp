@@ -46,7 +46,7 @@ Tool& tool_called(Case& c, const std::string& name) {
 
 }  // namespace
 
-TEST_CASE("the demo's press and tools bear its strokes") {
+TEST_CASE("the demo's press and tools are strong enough for its strokes") {
     const ShopReport shop = shop_report(demo(), demo_job());
     REQUIRE(shop.strokes.size() == 6);
     REQUIRE(shop.tools.size() == 7);
@@ -73,7 +73,7 @@ TEST_CASE("the demo's press and tools bear its strokes") {
 
 // Force: N per mm times the width. Work: the audit's. Tools closed: heights of both tools and holders less
 // how far the punch's tip stands in the die.
-TEST_CASE("what a stroke asks of the press is read off its recording") {
+TEST_CASE("what a stroke requires of the press is read from its recording") {
     const ShopReport shop = shop_report(demo(), demo_job());
     for (const StrokeOnPress& s : shop.strokes) {
         const StepResult& run = demo_job().steps[s.step];
@@ -120,7 +120,7 @@ TEST_CASE("the L-shaped foot of the demo is bent as beam theory has it") {
     CHECK(load.compression > 3.0 * std::abs(load.axial) / h);
 }
 
-TEST_CASE("a shank that is too thin speaks against the job, and as thick as is told it does not") {
+TEST_CASE("a shank that is too thin is a problem, and with the stated thickness it is none") {
     Case c = demo();
     Tool& foot = tool_called(c, "L foot");
     const shop::ToolSteel hard = *foot.make.card;
@@ -160,11 +160,11 @@ TEST_CASE("a rating is held against what the strip presses with, and a tool with
     CHECK(shop.not_checked.front().find("'wedge'") != std::string::npos);
 }
 
-// The springs that are chosen for the pad, put into the case: at rest and pressed in by its travel they press
-// as the case's own force did.
+// The springs that are chosen for the pad, put into the case: installed and pressed in by its travel they
+// press as the case's own force did.
 // Hertz, line contact: p = sqrt(F E / (pi R)), so that R = F E / (pi p^2), with 1/E = (1 - nu1^2)/E1 + (1 -
 // nu2^2)/E2 (K. L. Johnson, Contact Mechanics, section 4.2).
-TEST_CASE("an edge that is pressed too hard is told the radius that would bear it") {
+TEST_CASE("an overloaded edge gets the radius that is sufficient") {
     Case c = demo();
     shop::ToolSteel& steel = *tool_called(c, "wedge").make.card;
     steel.compressive_yield = 900.0;  // allowed: 1.67 * 900 / 1.5 = 1002 MPa, where the nose has some 1600

@@ -54,7 +54,7 @@ Dimension mark(const Vec2& from, Beside side, const std::string& words) {
 
 void add_bends(drawing::DrawingSheet& sheet, const files::Case& c, const job::FlatPattern& pattern,
                Tolerances tolerances) {
-    sheet.table.heads = {"No.", "Bend", "Line at", "Bends", "Turned by", "Inside radius", "Allowance"};
+    sheet.table.heads = {"No.", "Bend", "Line at", "Bends", "Bend angle", "Inside radius", "Allowance"};
     int number = 0;
     for (const job::FlatBend& bend : pattern.bends) {
         const files::Bend& drawn = c.part.bends[bend.bend];
@@ -74,8 +74,8 @@ void add_bends(drawing::DrawingSheet& sheet, const files::Case& c, const job::Fl
     }
     if (number > 0) {
         sheet.notes.push_back(
-            "Dashes with two dots: bend line, bends up; short dashes: bends down. Below: distances "
-            "from the left end. Tinted: what a bend takes (allowance).");
+            "Dash-dot-dot: bend line, bend up; short dashes: bend down. Below: distances from the left end. "
+            "Tinted: bend allowance.");
     }
 }
 
@@ -84,7 +84,7 @@ const char* lines_words(job::BendLines lines) {
         case job::BendLines::by_rule:
             return "by DIN 6935.";
         case job::BendLines::of_the_case:
-            return "as the case has them.";
+            return "as given in the case.";
         case job::BendLines::fitted:
             return "from the simulated strokes.";
     }

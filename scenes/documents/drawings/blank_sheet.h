@@ -1,4 +1,4 @@
-// The blank from above: contour, cut-outs, bend lines with what each takes of the blank.
+// The blank from above: contour, cut-outs, bend lines with their allowances.
 //
 // Units  mm, rad; from the blank's left end and lower edge.
 

@@ -21,7 +21,7 @@ double row_of(const Row (&rows)[count], double size) {
     return 0.0;
 }
 
-// Up to three decimals, without noughts at the end.
+// Up to three decimals, without zeros at the end.
 std::string plain(double value) {
     std::string text = picture::fixed(value, 3);
     while (text.back() == '0') text.pop_back();

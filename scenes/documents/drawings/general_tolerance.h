@@ -16,7 +16,7 @@ double length_tolerance(double length);      // mm
 double radius_tolerance(double radius);      // mm, of external radii and chamfers
 double angle_tolerance(double shorter_leg);  // rad, by the length of the shorter leg
 
-// "12.5", "12.5 ±0.2"; up to three decimals, none that are nought.
+// "12.5", "12.5 ±0.2"; up to three decimals, no trailing zeros.
 std::string length_words(double length, Tolerances tolerances);
 // "R1", "2× R1 ±0.2"
 std::string radius_words(double radius, int count, Tolerances tolerances);

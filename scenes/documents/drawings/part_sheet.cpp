@@ -237,7 +237,7 @@ drawing::DrawingSheet part_sheet(const files::Case& c, Tolerances tolerances) {
     measurer.over_all(sheet.outlines.front());
     sheet.notes.push_back("Strip " + length_words(c.thickness, Tolerances::none) + " mm thick, " +
                           length_words(c.width, Tolerances::none) +
-                          " mm wide. Straight lengths lie between the ends of the bends; radii are inside.");
+                          " mm wide. Straight lengths run between the ends of the bends; radii are inside.");
     return sheet;
 }
 

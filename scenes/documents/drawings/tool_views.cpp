@@ -186,7 +186,7 @@ void ToolMeasurer::operator()(const tool::ChannelPunch& t) const {
     }
     upright({half, 0.0}, {right, t.height}, t.shank == tool::Shank::left ? Beside::left : Beside::right);
     if (t.side_relief > 0.0)
-        sheet.notes.push_back("Sides of the foot lean in by " +
+        sheet.notes.push_back("Sides of the foot slope inwards by " +
                               angle_words(t.side_relief, t.foot_height, tolerances) + ".");
 }
 
@@ -197,7 +197,7 @@ void ToolMeasurer::operator()(const tool::ChannelDie& t) const {
     upright({half, 0.0}, {0.5 * half, -t.depth}, Beside::left, {0.5 * half});
     size(Beside::below);
     if (t.floor_crown > 0.0)
-        sheet.notes.push_back("The floor's middle stands " + length_words(t.floor_crown, tolerances) +
+        sheet.notes.push_back("The middle of the floor is " + length_words(t.floor_crown, tolerances) +
                               " mm above its edges.");
 }
 
@@ -223,10 +223,10 @@ void ToolMeasurer::operator()(const files::Clamp&) const {
 }
 void ToolMeasurer::operator()(const files::OutlineTool& t) const {
     size(Beside::below);
-    sheet.notes.push_back(t.file ? "The outline is that of its DXF file; what is measured here are its sizes "
-                                   "over all and its radii."
-                                 : "The outline is that of the DXF file; what is measured here are its sizes "
-                                   "over all and its radii.");
+    sheet.notes.push_back(
+        t.file
+            ? "The outline comes from its DXF file; only its overall dimensions and radii are given here."
+            : "The outline comes from the DXF file; only its overall dimensions and radii are given here.");
 }
 
 }  // namespace overbend::documents

@@ -6,6 +6,7 @@
 #include "render/picture/cautions.h"
 #include "render/picture/text_width.h"
 #include "scenes/documents/report/page_parts.h"
+#include "sim/counted.h"
 #include "sim/errors.h"
 #include "sim/material/layer_law.h"
 #include "sim/units.h"
@@ -16,17 +17,12 @@ namespace overbend::documents {
 namespace {
 
 std::string verdict_words(const files::Case& c, const job::JobResult& job) {
-    if (!job.findings.empty())
-        return words("%zu finding%s against the job:", job.findings.size(),
-                     job.findings.size() == 1 ? " speaks" : "s speak");
+    if (!job.findings.empty()) return counted(job.findings.size(), "problem") + ":";
     const std::size_t cautions = std::count_if(job.rules.findings.begin(), job.rules.findings.end(),
                                                [](const auto& f) { return !f.stops; });
-    std::string text =
-        words("All %zu bends come out as drawn in %zu stroke%s; nothing hits the tools or the press.",
-              c.part.bends.size(), job.steps.size(), job.steps.size() == 1 ? "" : "s");
-    if (cautions > 0)
-        text += words(" %zu rule%s of the trade ask%s for caution.", cautions, cautions == 1 ? "" : "s",
-                      cautions == 1 ? "s" : "");
+    std::string text = counted(c.part.bends.size(), "bend") + " in " + counted(job.steps.size(), "stroke") +
+                       "; all angles are within tolerance, and the strip hits neither tools nor press.";
+    if (cautions > 0) text += " " + counted(cautions, "caution") + " from shop rules.";
     return text;
 }
 
@@ -42,11 +38,11 @@ void add_facts(const files::Case& c, const job::JobResult& job, report::Page& pa
     }
     page.facts = {{"Strokes", std::to_string(job.steps.size())},
                   {"Blank", figure(job.blank.length, 2) + " mm"},
-                  {"Greatest force", figure(force, 2) + " kN"},
-                  {"Greatest springback", in_degrees(springback, 2)},
-                  {"Off the drawing", figure(job.profile.greatest(), 2) + " mm"},
-                  {"Thinnest", figure(thinnest, 3) + " mm"},
-                  {"Outer fibre, most", figure(100.0 * (std::exp(strain) - 1.0), 0) + " %"}};
+                  {"Peak force", figure(force, 2) + " kN"},
+                  {"Largest springback", in_degrees(springback, 2)},
+                  {"Deviation from drawing", figure(job.profile.greatest(), 2) + " mm"},
+                  {"Minimum thickness", figure(thinnest, 3) + " mm"},
+                  {"Maximum outer-fibre strain", figure(100.0 * (std::exp(strain) - 1.0), 0) + " %"}};
     if (job.mass_g > 0.0) page.facts.insert(page.facts.begin() + 2, {"Mass", figure(job.mass_g, 1) + " g"});
 }
 
@@ -72,7 +68,7 @@ report::Page job_page(const files::Case& c, const job::FlatPattern& pattern, con
     const job::JobResult& job = pattern.job;
     if (!job.solved || job.steps.empty())
         throw OutOfRange("report", job.steps.empty() ? "the job has no strokes" : "a stroke was not solved",
-                         "a report needs a job that was run to its end");
+                         "a report needs a finished run");
     report::Page page;
     page.title = c.title;
     page.subtitle = c.material.title + ", " + words("%g mm thick, %g mm wide", c.thickness, c.width);

@@ -36,27 +36,26 @@ std::string section_words(const files::Case& c) {
     const double hold = width_hold(c.width / c.thickness);
     const std::string wide = words("The strip is %.3g thicknesses wide and is taken ", c.width / c.thickness);
     if (hold >= 1.0) return wide + "as held across its width (plane strain).";
-    if (hold <= 0.0) return wide + "as free across its width.";
+    if (hold <= 0.0) return wide + "as free across its width (uniaxial).";
     return wide + words("between held and free across its width, %.0f per cent held.", 100.0 * hold);
 }
 
 report::Table audit_table(const job::JobResult& job) {
-    report::Table table{
-        "Where the tools' work went, N mm per mm of width",
-        {{"Stroke", "", false},
-         {"Tools"},
-         {"Elastic"},
-         {"Plastic"},
-         {"Friction"},
-         {"Contact, springs"},
-         {"Numerical hold"},
-         {"Residue", "%"},
-         {"Increments"},
-         {"Elements"}},
-        {},
-        words("The residue says how far a stroke may be trusted: above %g per cent it is computed again more "
-              "finely, above %g per cent it is no result.",
-              limits::open_balance, limits::lost_balance)};
+    report::Table table{"Energy balance, N mm per mm of width",
+                        {{"Stroke", "", false},
+                         {"Tools"},
+                         {"Elastic"},
+                         {"Plastic"},
+                         {"Friction"},
+                         {"Contact, springs"},
+                         {"Regularisation"},
+                         {"Residue", "%"},
+                         {"Increments"},
+                         {"Elements"}},
+                        {},
+                        words("The residue shows how reliable a stroke is: above %g per cent the stroke is "
+                              "repeated with finer increments, above %g per cent it is rejected.",
+                              limits::open_balance, limits::lost_balance)};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const stroke::StrokeResult& s = job.steps[i].stroke;
         const stroke::Audit& a = s.audit;
@@ -76,26 +75,20 @@ void add_method(const files::Case& c, const job::JobResult& job, report::Page& p
         "The strip is computed as a chain of short elements that stretch, shear and bend. Through the "
         "thickness each "
         "element has layers of metal, and every layer follows the card's flow curve: elastic first, then "
-        "flowing, and "
-        "elastic again when it is let go. What a layer has been through stays with it from stroke to stroke.",
-        "The tools are rigid outlines. The punch is moved down in small increments, and for each the shape "
-        "is found in "
-        "which all forces are in balance, with contact and friction. At the stop it goes back until nothing "
-        "touches the "
-        "strip. The springback is what the mechanics leaves: no formula for it is used, and none for "
-        "thinning or for the "
-        "unstretched layer.",
+        "plastic, and elastic again on release. Each layer keeps its history from stroke to stroke.",
+        "The tools are rigid outlines. The punch moves down in small increments. For each, the program finds "
+        "the shape in which all forces are in balance, with contact and friction. From the stop, the punch "
+        "goes up until nothing touches the strip. Springback, thinning and the position of the neutral layer "
+        "are results of this; no formula is used for them.",
         words(
             "Here: %d layers through the thickness, %g elements per thickness in the bends, friction %g%s. ",
             c.run.layers, c.run.elements_per_thickness, c.run.friction,
             c.run.gravity ? ", the strip's weight" : "") +
             section_words(c),
-        "Known limits: tools are rigid; the strip does not crack in the computation; a strip comes out "
-        "sharper inside than "
-        "the nose that bends it, and inside radii have been compared with little else than rules of the "
-        "trade. The "
-        "greatest uncertainty is the metal: the card has middle values of a standard, not those of your "
-        "coil."};
+        "Known limits: tools are rigid; the strip cannot crack in the computation; the computed inside "
+        "radius can be smaller than the nose radius, and inside radii have been checked against little more "
+        "than shop rules. The largest uncertainty is the material: the card has mean values from a standard, "
+        "not the values of your coil."};
     page.method_tables = {audit_table(job)};
 }
 

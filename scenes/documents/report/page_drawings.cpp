@@ -13,7 +13,7 @@ constexpr double pixels_per_mm = 4.0;  // a tenth of a pixel, as the page has it
 std::string caption(const Drawing& d) {
     std::string text = "Material: " + d.material + ". On paper " + d.sheet.paper + ", scale " +
                        d.sheet.scale_words + "; sizes in mm.";
-    if (!d.sheet.missing.empty()) text += " Sizes that found no room are told in a note.";
+    if (!d.sheet.missing.empty()) text += " Dimensions that do not fit are listed in a note.";
     return text;
 }
 
@@ -27,12 +27,10 @@ void add_drawings(const std::vector<Drawing>& drawings, report::Page& page) {
               caption(d)}});
     if (!drawings.empty())
         page.drawing_words = {
-            words("%zu drawings: every tool that the strokes use, the blank and the finished part. ",
-                  drawings.size()) +
-            "They open at a click. overbend report writes them, to scale on paper and as DXF for wire and "
-            "laser, to figures/drawings. Bend lines of the blank are those that the strokes of this page "
-            "were "
-            "bent with; the command drawings fits them to the drawing's legs first."};
+            std::string("The drawings show every tool used, the blank and the finished part. ") +
+            "Click one to open it. overbend report writes them to figures/drawings: to scale on paper, and "
+            "as DXF for wire erosion and laser. The bend lines of the blank are those used in the strokes of "
+            "this page; the command drawings fits them to the drawing's legs first."};
 }
 
 }  // namespace overbend::documents

@@ -20,21 +20,20 @@ std::string missing(const files::Case& c, int flat, double by) {
 }
 
 report::Table bends_table(const files::Case& c, const job::FlatPattern& pattern) {
-    report::Table table{
-        "Bend lines, from the blank's left end",
-        {{"Bend", "", false},
-         {"Line at", "mm"},
-         {"From the last", "mm"},
-         {"Turn", "", false},
-         {"Angle", "\u00b0"},
-         {"Inside radius drawn", "mm"},
-         {"Inside radius made", "mm"},
-         {"Takes, mechanics", "mm"},
-         {"Takes, DIN 6935", "mm"},
-         {"Takes, handbook", "mm"}},
-        {},
-        "What a bend takes of the blank is its allowance: flats and allowances together are the developed "
-        "length. Up and down are seen with the blank's left end left and its upper face up."};
+    report::Table table{"Bend lines, from the blank's left end",
+                        {{"Bend", "", false},
+                         {"Line at", "mm"},
+                         {"From previous", "mm"},
+                         {"Direction", "", false},
+                         {"Angle", "\u00b0"},
+                         {"Inside radius drawn", "mm"},
+                         {"Inside radius achieved", "mm"},
+                         {"Bend allowance (mechanics)", "mm"},
+                         {"Bend allowance (DIN 6935)", "mm"},
+                         {"Bend allowance (handbook)", "mm"}},
+                        {},
+                        "The developed length is the sum of flats and bend allowances. Up and down apply "
+                        "with the blank's left end on the left and its upper face up."};
     double last = 0.0;
     for (const job::FlatBend& b : pattern.bends) {
         const files::Bend& bend = c.part.bends[b.bend];
@@ -56,7 +55,7 @@ report::Table cutouts_table(const files::Case& c, const job::FlatPattern& patter
                          {"Across", "mm"},
                          {"Size", "mm"},
                          {"To the bend", "mm"},
-                         {"Least by rule", "mm"},
+                         {"Minimum by rule", "mm"},
                          {"Nearest bend", "", false}},
                         {}};
     for (std::size_t i = 0; i < pattern.cutouts.size(); ++i) {
@@ -67,7 +66,7 @@ report::Table cutouts_table(const files::Case& c, const job::FlatPattern& patter
             {std::to_string(i + 1) + (round ? ", hole" : ", slot"), figure(cut.at, 2), figure(cut.across, 2),
              round ? figure(cut.width, 1) : figure(cut.length, 1) + " \u00d7 " + figure(cut.width, 1),
              figure(flat.edge_to_bend, 2), figure(flat.least, 2),
-             c.part.bends[flat.bend].name + (flat.too_near() ? ": too near" : "")});
+             c.part.bends[flat.bend].name + (flat.too_near() ? ": too close" : "")});
     }
     return table;
 }
@@ -79,18 +78,17 @@ void add_part(const files::Case& c, const job::JobResult& job, report::Page& pag
     const std::string off = figure(job.profile.worst_on_flats.off, 2),
                       in_bends = figure(job.profile.worst_in_bends.off, 2);
     page.part = {report::inline_svg(list, "The finished profile laid over the drawing; at most " + off +
-                                              " mm off on the flats, " + in_bends + " mm in the bends"),
+                                              " mm deviation on the flats, " + in_bends + " mm in the bends"),
                  "The finished strip's mid-line (dark) over the drawn part (light). Spikes are deviations, "
-                 "drawn larger "
-                 "than they are; the picture says how much."};
+                 "drawn larger by the factor in the picture."};
     page.part_words = {"The finished profile is at most " + off + " mm off the drawing on its flats and " +
                        in_bends + " mm in its bends, where an air-bent radius differs from the drawn one."};
     report::Table table{
         "Finished angles",
         {{"Bend", "", false}, {"Drawing", "\u00b0"}, {"Finished", "\u00b0"}, {"Difference", "\u00b0"}},
         {},
-        words("Allowed is %g\u00b0 either way. ", c.part.angle_tolerance / degree) +
-            "Bend angles are turned through: 0 is flat; a minus sign turns down."};
+        words("Tolerance: \u00b1%g\u00b0. ", c.part.angle_tolerance / degree) +
+            "Bend angles: 0 is flat; minus is down."};
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
         const double drawn = c.part.bends[b].angle / degree, made = job.finished_angle[b] / degree;
         table.rows.push_back(
@@ -102,21 +100,17 @@ void add_part(const files::Case& c, const job::JobResult& job, report::Page& pag
 void add_blank(const files::Case& c, const job::FlatPattern& pattern, report::Page& page) {
     picture::FlatSheet sheet = pattern_sheet(c, pattern);
     const bool given = !c.bend_lines.empty();
-    sheet.remark = given ? "Bend lines of the case." : "Bend lines by DIN 6935.";
-    page.blank = {
-        report::inline_svg(picture::draw_flat(sheet, drawing_height),
-                           "The flat pattern with its bend lines and their distances from the left end; the "
-                           "table below has the same figures"),
-        "The flat pattern in true proportions. Dash-dot: bend lines; tinted: what each bend takes of the "
-        "blank."};
+    sheet.remark = given ? "Bend lines given in the case." : "Bend lines by DIN 6935.";
+    page.blank = {report::inline_svg(picture::draw_flat(sheet, drawing_height),
+                                     "Flat pattern with bend lines and their distances from the left end; "
+                                     "the table below has the same figures"),
+                  "Flat pattern to scale. Dash-dot: bend lines; tinted: bend allowances."};
     page.blank_words = {
         words("The blank is %.2f mm long and %g mm wide", pattern.blank.length, c.width) +
         (pattern.mass_g > 0.0 ? words(", %.1f g. ", pattern.mass_g) : ". ") +
-        (given ? "Its bend lines are the case's own. " : "Its bend lines are worked out by DIN 6935. ") +
+        (given ? "Its bend lines are given in the case. " : "Its bend lines are calculated by DIN 6935. ") +
         words("The developed length is %.2f mm by the mechanics, %.2f mm by DIN 6935 and %.2f mm by the "
-              "handbook's "
-              "straight line; bend lines that would give the drawing's legs to the last come from the "
-              "command blank.",
+              "handbook rule; the command blank gives the bend lines that match the drawing's legs exactly.",
               pattern.mechanics, pattern.din, pattern.handbook)};
     std::string short_legs;
     const std::vector<double>& flats = c.part.flats;
@@ -125,8 +119,8 @@ void add_blank(const files::Case& c, const job::FlatPattern& pattern, report::Pa
     for (int i = 0; i < static_cast<int>(flats.size()); ++i)
         if (std::abs(legs[i]) >= 0.05)
             short_legs += (short_legs.empty() ? "" : "; ") + missing(c, i, legs[i]);
-    page.blank_words.push_back(short_legs.empty() ? "Every leg comes out within 0.05 mm of the drawing."
-                                                  : "Missing to the drawing's legs: " + short_legs + ".");
+    page.blank_words.push_back(short_legs.empty() ? "Every leg is within 0.05 mm of the drawing."
+                                                  : "Leg length error: " + short_legs + ".");
     page.blank_tables = {bends_table(c, pattern)};
     if (!pattern.cutouts.empty()) page.blank_tables.push_back(cutouts_table(c, pattern));
 }

@@ -17,7 +17,7 @@ std::string profile_place_words(const files::Case& c, const job::ProfilePoint& p
 }  // namespace
 
 const char* how_found(const job::FlatPattern& pattern) {
-    return pattern.simulated ? "Bend lines by the mechanics, run again with them."
+    return pattern.simulated ? "Bend lines by the mechanics, checked by another run."
                              : "Bend lines by DIN 6935; not simulated.";
 }
 

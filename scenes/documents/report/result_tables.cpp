@@ -26,21 +26,21 @@ std::string angles(const job::StepResult& step, double job::BendResult::*angle) 
 }
 
 report::Table order_table(const files::Case& c, const job::JobResult& job) {
-    report::Table table{
-        "Strokes in their order",
-        {{"Stroke", "", false},
-         {"Punch", "", false},
-         {"Die", "", false},
-         {"Face", "", false},
-         {"Left end", "", false},
-         {"Gauge", "mm"},
-         {"Stop, travel", "mm"},
-         {"Force expected", "kN"},
-         {"Angle loaded", "\u00b0"},
-         {"Angle free", "\u00b0"}},
-        {},
-        "Face: the blank's face that looks up. Left end: the blank's end that lies left in the press. "
-        "Gauge: from the punch's axis. Travel counts from first touch."};
+    report::Table table{"Strokes in order",
+                        {{"Stroke", "", false},
+                         {"Punch", "", false},
+                         {"Die", "", false},
+                         {"Face", "", false},
+                         {"Left end", "", false},
+                         {"Gauge", "mm"},
+                         {"Stop, travel", "mm"},
+                         {"Expected force", "kN"},
+                         {"Angle loaded", "\u00b0"},
+                         {"Angle free", "\u00b0"}},
+                        {},
+                        "Face: the face of the blank that points up. Left end: the end of the blank that "
+                        "lies on the left in the press. "
+                        "Gauge: from the punch's axis. Travel counts from first touch."};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const files::Step& step = c.steps[i];
         const job::StepResult& r = job.steps[i];
@@ -69,21 +69,20 @@ report::Table tools_table(const files::Case& c) {
 }
 
 report::Table angles_table(const files::Case& c, const job::JobResult& job) {
-    report::Table table{
-        "Angles",
-        {{"Bend", "", false},
-         {"Stroke", "", false},
-         {"Drawing", "\u00b0"},
-         {"Loaded", "\u00b0"},
-         {"Free", "\u00b0"},
-         {"Springback", "\u00b0"},
-         {"Inside radius loaded", "mm"},
-         {"Inside radius free", "mm"},
-         {"Outer fibre", "%"},
-         {"Thickness", "mm"}},
-        {},
-        "Springback opens a bend; with a minus sign it closes it. Outer fibre: how much the convex "
-        "surface is stretched under load."};
+    report::Table table{"Angles",
+                        {{"Bend", "", false},
+                         {"Stroke", "", false},
+                         {"Drawing", "\u00b0"},
+                         {"Loaded", "\u00b0"},
+                         {"Free", "\u00b0"},
+                         {"Springback", "\u00b0"},
+                         {"Inside radius loaded", "mm"},
+                         {"Inside radius free", "mm"},
+                         {"Outer fibre", "%"},
+                         {"Thickness", "mm"}},
+                        {},
+                        "Springback: plus opens the bend, minus closes it. Outer fibre: stretch of the "
+                        "convex surface under load."};
     for (std::size_t i = 0; i < job.steps.size(); ++i)
         for (const job::BendResult& b : job.steps[i].bends)
             table.rows.push_back({c.part.bends[b.bend].name, std::to_string(i + 1) + ". " + job.steps[i].name,
@@ -98,16 +97,16 @@ report::Table angles_table(const files::Case& c, const job::JobResult& job) {
 
 report::Table forces_table(const files::Case& c, const job::JobResult& job) {
     const std::string rated =
-        c.press ? words("The press '%s' is rated %g kN. ", c.press->title.c_str(), c.press->force)
+        c.press ? words("The press '%s' is rated at %g kN. ", c.press->title.c_str(), c.press->force)
                 : std::string("The case names no press. ");
     report::Table table{"Forces and work",
                         {{"Stroke", "", false},
-                         {"Greatest force", "kN"},
-                         {"Greatest force", "N/mm"},
+                         {"Peak force", "kN"},
+                         {"Peak force", "N/mm"},
                          {"Force at the stop", "kN"},
                          {"Work", "J"}},
                         {},
-                        rated + "Force at the stop: when the punch stands still."};
+                        rated + "Force at the stop: after the punch has stopped."};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const stroke::StrokeResult& s = job.steps[i].stroke;
         table.rows.push_back({std::to_string(i + 1) + ". " + job.steps[i].name, kilonewton(c, s.peak_force),
@@ -118,15 +117,14 @@ report::Table forces_table(const files::Case& c, const job::JobResult& job) {
 }
 
 report::Table clearances_table(const job::JobResult& job) {
-    report::Table table{
-        "Clearances, away from where the tools press",
-        {{"Stroke", "", false},
-         {"Least", "mm"},
-         {"To", "", false},
-         {"At travel", "mm"},
-         {"On the blank", "mm"}},
-        {},
-        "Below 0 the strip overlaps the tool: an interference. On the blank: from its left end."};
+    report::Table table{"Clearances outside the forming zone",
+                        {{"Stroke", "", false},
+                         {"Minimum", "mm"},
+                         {"To", "", false},
+                         {"At travel", "mm"},
+                         {"On the blank", "mm"}},
+                        {},
+                        "Below 0, the strip hits the tool (interference). On the blank: from its left end."};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const job::StepResult& r = job.steps[i];
         std::vector<std::string> row = {std::to_string(i + 1) + ". " + r.name, "\u2013", "nothing near",
@@ -156,25 +154,25 @@ void add_rules(const files::Case& c, const job::JobResult& job, report::Page& pa
     const job::RuleReport& rules = job.rules;
     page.rule_words = {
         rules.findings.empty()
-            ? "The rules were asked: least inside radius, strain of the outer fibre, holes near a bend, die "
-              "opening, least flange, return flanges, angles that the tools reach. None has anything to say."
-            : "Besides the mechanics, rules of the trade were asked. They are coarser and stand on "
-              "experience; this is what they find:"};
+            ? "Rules checked: minimum inside radius, outer-fibre strain, holes near a bend, die opening, "
+              "minimum flange, return flanges, angles within reach of the tools. No findings."
+            : "The job was also checked against shop rules. They are less exact than the mechanics and come "
+              "from experience. Findings:"};
     for (const std::string& what : rules.not_checked) page.rule_words.push_back("Not checked: " + what + ".");
     if (rules.findings.empty()) return;
-    report::Table table{"What the rules find",
-                        {{"Of", "", false},
+    report::Table table{"Findings of the shop rules",
+                        {{"Place", "", false},
                          {"Rule", "", false},
-                         {"Here", ""},
+                         {"Value", ""},
                          {"Limit", ""},
-                         {"In words", "", false},
-                         {"Weight", "", false},
+                         {"Description", "", false},
+                         {"Severity", "", false},
                          {"Source", "", false}},
                         {}};
     for (const plan::RuleFinding& f : rules.findings)
         table.rows.push_back({job::place_words(c, f), f.rule, figure(f.figure, 2) + " " + f.unit,
                               figure(f.limit, 2) + " " + f.unit, f.words,
-                              f.stops ? "speaks against the job" : "caution", f.source});
+                              f.stops ? "stops the job" : "caution", f.source});
     page.rule_tables = {table};
 }
 

@@ -74,16 +74,16 @@ std::string stop_sentence(const files::Case& c, const files::Step& step) {
     const std::string first = "'" + c.part.bends[step.bends.front()].name + "'";
     switch (step.stop) {
         case files::StopKind::drawing_angle:
-            return words("It is to bring %s to the drawing's %.1f\u00b0, free.", first.c_str(),
+            return words("Target: %s at the drawing's %.1f\u00b0 after release.", first.c_str(),
                          std::abs(c.part.bends[step.bends.front()].angle) / degree);
         case files::StopKind::free_angle:
-            return words("It is to bring %s to %.1f\u00b0, free.", first.c_str(), step.stop_value / degree);
+            return words("Target: %s at %.1f\u00b0 after release.", first.c_str(), step.stop_value / degree);
         case files::StopKind::travel:
             return "The stop is set by travel.";
         case files::StopKind::force:
             return words("The stop is set by force: %.2f kN.", step.stop_value);
         case files::StopKind::gap:
-            return words("It leaves %.2f mm between the hem's faces.", step.stop_value);
+            return words("Target: %.2f mm between the faces of the hem.", step.stop_value);
     }
     return "";
 }
@@ -95,7 +95,7 @@ std::string as_sentence(std::string words) {
     return words;
 }
 
-// What the rules of the trade have to say about this stroke, or the bends that it makes.
+// Shop-rule findings about this stroke or its bends.
 void add_rules(const files::Case& c, const job::RuleReport& rules, int index, report::SheetStroke& stroke) {
     const std::vector<int>& bends = c.steps[index].bends;
     for (const plan::RuleFinding& f : rules.findings) {
@@ -163,13 +163,15 @@ std::string lying_words(const files::Step& step) {
 }
 
 std::string turning_words(const files::Step* before, const files::Step& step) {
-    if (before == nullptr) return "Lay the blank in so.";
+    if (before == nullptr) return "Place the blank like this.";
     const bool over = before->face != step.face, turned = before->first != step.first;
     if (over && turned)
-        return "From the stroke before: tip it over end for end, so that its other face looks up.";
-    if (over) return "From the stroke before: roll it over about its length, its ends stay where they are.";
-    if (turned) return "From the stroke before: turn it end for end, the same face stays up.";
-    return "As in the stroke before.";
+        return "From the previous stroke: tip it over end for end, so that its other face points up.";
+    if (over)
+        return "From the previous stroke: roll it over about its length; left and right ends stay where they "
+               "are.";
+    if (turned) return "From the previous stroke: turn it end for end; the same face stays up.";
+    return "As in the previous stroke.";
 }
 
 report::SheetData sheet_data(const files::Case& c, const job::JobResult& job) {

@@ -20,7 +20,7 @@ const char* within_words(shop::Verdict verdict) {
         case shop::Verdict::fine:
             return "within";
         case shop::Verdict::thin:
-            return "within, by little";
+            return "near the limit";
         case shop::Verdict::over:
             return "beyond";
     }
@@ -32,7 +32,7 @@ std::string capital(std::string text) {
     return text;
 }
 
-// Enough figures to tell it from its limit, none that mean nothing.
+// Enough digits to distinguish it from its limit, and no meaningless ones.
 std::string readable(double value) {
     const double size = std::abs(value);
     return figure(value, size >= 100.0 ? 0 : size >= 10.0 ? 1 : size >= 0.1 ? 2 : 4);
@@ -47,7 +47,7 @@ struct Tightest {
     int step;
 };
 
-// Of every kind of check the one that comes nearest to its limit, in the order in which they are asked.
+// Of every kind of check the one nearest to its limit, in the order of the checks.
 std::vector<Tightest> tightest_of(const job::ShopReport& shop) {
     std::vector<Tightest> found;
     for (const job::StrokeOnPress& s : shop.strokes)
@@ -64,17 +64,17 @@ std::vector<Tightest> tightest_of(const job::ShopReport& shop) {
 
 report::Table checks_table(const files::Case& c, const job::ShopReport& shop) {
     report::Table table{
-        "What the press is asked for, of each the stroke that asks for most",
+        "Press: required and available, for the most demanding stroke",
         {{"Check", "", false},
          {"Stroke", "", false},
          {"Figure", ""},
          {"Limit", ""},
          {"Margin", "times"},
          {"Verdict", "", false},
-         {"In words", "", false}},
+         {"Description", "", false}},
         {},
-        "Margin: the limit over the figure, above 1 within. Of the shut height the figure is how low the "
-        "ram comes, the limit how high the closed tools stand."};
+        "Margin: limit divided by value; above 1 is within the limit. For the shut height, the value is how "
+        "far down the ram comes and the limit is the height of the closed tools."};
     for (const Tightest& t : tightest_of(shop)) {
         const double part = share(*t.check);
         table.rows.push_back({capital(t.check->what), words("%d. ", t.step + 1) + c.steps[t.step].name,
@@ -91,15 +91,15 @@ report::Table checks_table(const files::Case& c, const job::ShopReport& shop) {
 report::Table strokes_table(const files::Case& c, const job::ShopReport& shop) {
     report::Table table{"The strokes on the press",
                         {{"Stroke", "", false},
-                         {"Greatest force", "kN"},
-                         {"Load off the axis", "mm"},
+                         {"Peak force", "kN"},
+                         {"Load offset", "mm"},
                          {"Work", "J"},
-                         {"Tools closed", "mm"},
-                         {"Room for the part", "mm"},
+                         {"Shut height", "mm"},
+                         {"Opening to remove the part", "mm"},
                          {"Cycle", "s"}},
                         {},
-                        "Tools closed: from bed to ram at the stop. Room: how far the ram has to rise for "
-                        "the strip to come out. Cycle: of the ram, without laying in."};
+                        "Shut height: from bed to ram at the stop. Opening: how far the ram must rise so "
+                        "that the strip can come out. Cycle: ram only, without loading."};
     for (const job::StrokeOnPress& s : shop.strokes) {
         const shop::StrokeDemand& d = s.demand;
         table.rows.push_back({words("%d. ", s.step + 1) + c.steps[s.step].name,
@@ -114,9 +114,9 @@ void add_press(const files::Case& c, const job::ShopReport& shop, report::PageSh
     if (!c.press) return;
     double cycles = 0.0;
     for (const job::StrokeOnPress& s : shop.strokes) cycles += s.cycle_s;
-    to.press_words = {words("The press is '%s', rated %g kN, with a stroke of %g mm. ",
+    to.press_words = {words("The press is '%s', rated at %g kN, with a stroke of %g mm. ",
                             c.press->title.c_str(), c.press->force, c.press->stroke) +
-                      words("Its ram moves for %.1f s a part.", cycles)};
+                      words("Its ram moves for %.1f s per part.", cycles)};
     to.press_tables = {checks_table(c, shop), strokes_table(c, shop)};
 }
 
@@ -126,26 +126,25 @@ bool is_looked_at(const files::Case& c, const job::ToolInShop& t) {
 
 report::Table strength_table(const files::Case& c, const job::ShopReport& shop) {
     report::Table table{
-        "Stresses in the tools, at the moment that asks most of each",
+        "Stresses in the tools, at the highest load of each",
         {{"Tool", "", false},
          {"Steel", "", false},
          {"Load", "kN/m"},
          {"Rated", "kN/m"},
          {"Weakest section", "mm"},
-         {"Pulled", "MPa"},
-         {"Pressed", "MPa"},
+         {"Tension", "MPa"},
+         {"Compression", "MPa"},
          {"Contact", "MPa"},
          {"Margin", "times"}},
         {},
-        "Weakest section: the one that comes nearest to what its steel may be asked to bear, and "
-        "how thick it is. Contact: greatest pressure on a rounded edge. Margin: what the steel "
-        "may be asked to bear over what it bears, the least of section and contact, above 1 "
-        "within. Stresses are nominal: an inner corner raises them, a sharp one two or three "
-        "times."};
+        "Weakest section: the section nearest to the limit of its steel, with its thickness. Contact: "
+        "greatest pressure on a rounded edge. Margin: allowed stress divided by actual stress, the smaller "
+        "of section and contact; above 1 is within the limit. Stresses are nominal: at an inner corner they "
+        "are higher, at a sharp one two or three times."};
     for (const job::ToolInShop& t : shop.tools) {
         const files::Tool& tool = c.tools[t.tool];
         const std::optional<double> margin = job::steel_margin(c, t);
-        table.rows.push_back({"'" + tool.name + "'", tool.make.card ? tool.make.card->title : "not told",
+        table.rows.push_back({"'" + tool.name + "'", tool.make.card ? tool.make.card->title : "not given",
                               figure(t.peak, 0), tool.make.rating ? figure(*tool.make.rating, 0) : none,
                               t.section ? figure(t.section->load.cut.thickness, 1) : none,
                               t.section ? figure(t.section->load.tension, 0) : none,
@@ -158,7 +157,7 @@ report::Table strength_table(const files::Case& c, const job::ShopReport& shop) 
 
 report::Table making_table(const files::Case& c, const job::ShopReport& shop) {
     report::Table table{
-        "What it takes to make them",
+        "Making the tools",
         {{"Tool", "", false},
          {"Strokes", ""},
          {"Length", "mm"},
@@ -180,26 +179,25 @@ report::Table making_table(const files::Case& c, const job::ShopReport& shop) {
 }
 
 report::Table springs_table(const files::Case& c, const job::ShopReport& shop) {
-    report::Table table{
-        "Springs of pads and clamps",
-        {{"Tool", "", false},
-         {"Springs", "", false},
-         {"Goes in by", "mm"},
-         {"Wire", "mm"},
-         {"Coil", "mm"},
-         {"Turns that work", ""},
-         {"Rate of each", "N/mm"},
-         {"Force of each", "N", false},
-         {"Shear", "MPa"},
-         {"Allowed", "MPa"},
-         {"Free", "mm"},
-         {"Solid", "mm"},
-         {"Slenderness", ""}},
-        {},
-        "Chosen: the case gives a force alone, and these would do it. Shear: with Wahl's factor, "
-        "at the end of the travel. Slenderness: free length over the coil's diameter; from 5.26 "
-        "on a spring buckles between flat plates. Lengths of the case's own springs: the least with which "
-        "they press so far."};
+    report::Table table{"Springs of pads and clamps",
+                        {{"Tool", "", false},
+                         {"Springs", "", false},
+                         {"Deflection", "mm"},
+                         {"Wire", "mm"},
+                         {"Coil", "mm"},
+                         {"Active turns", ""},
+                         {"Rate, each", "N/mm"},
+                         {"Force, each", "N", false},
+                         {"Shear", "MPa"},
+                         {"Allowed", "MPa"},
+                         {"Free", "mm"},
+                         {"Solid", "mm"},
+                         {"Slenderness", ""}},
+                        {},
+                        "Chosen: the case gives only a force, and these springs are sufficient. Shear: with "
+                        "Wahl's factor, at the end of the travel. Slenderness: free length divided by coil "
+                        "diameter; from 5.26 a spring buckles between flat plates. Lengths of springs given "
+                        "in the case: the shortest that allow this deflection."};
     for (const job::ToolInShop& t : shop.tools) {
         if (!t.springs) continue;
         const shop::ChosenSpring& s = t.springs->each;
@@ -223,7 +221,7 @@ void add_tools(const files::Case& c, const job::ShopReport& shop, report::PageSh
     if (!any) return;
     for (const job::SharedBlock& block : shop.shared)
         to.tool_words.push_back(
-            words("'%s' serves %d strokes: %.2f kg of steel saved against blocks of their own.",
+            words("'%s' serves %d strokes: %.2f kg of steel saved compared with separate blocks.",
                   c.tools[block.tool].name.c_str(), block.uses, block.saved_kg));
     to.tool_tables.insert(to.tool_tables.begin(), {strength_table(c, shop), making_table(c, shop)});
 }
@@ -231,15 +229,15 @@ void add_tools(const files::Case& c, const job::ShopReport& shop, report::PageSh
 report::Table groups_table(const job::ShopReport& shop) {
     const shop::CostSheet& cost = shop.cost;
     const int batch = shop.rates.batch;
-    const std::string &money = cost.money, of_many = words("Of a batch of %d", batch);
+    const std::string &money = cost.money, of_many = words("Per part (batch of %d)", batch);
     report::Table table{"Cost by group",
                         {{"Group", "", false},
-                         {"Every part anew", money},
-                         {"Once a batch", money},
+                         {"Per part", money},
+                         {"Per batch", money},
                          {of_many + ", a part", money},
                          {"Share", "%"}},
                         {},
-                        "The last columns share what is paid once among the parts of the batch."};
+                        "The last columns spread the cost per batch over its parts."};
     const double whole = cost.per_part(batch);
     for (const shop::CostLine& line : cost.lines) {
         const double each = line.per_part.value + line.per_batch.value / batch;
@@ -273,26 +271,25 @@ void add_cost(const files::Case& c, const job::ShopReport& shop, report::PageSho
     const int batch = shop.rates.batch;
     const char* const money = cost.money.c_str();
     to.cost_words = {
-        words("A part of a batch of %d costs %.3f %s, the batch %.2f %s. ", batch, cost.per_part(batch),
+        words("In a batch of %d, a part costs %.3f %s and the batch %.2f %s. ", batch, cost.per_part(batch),
               money, cost.of_batch(batch), money) +
-            words("It takes %.1f s of press time with handling; %.1f per cent of the strip's steel comes "
-                  "into the "
-                  "part%s; a thousand parts take %.2f kWh.",
+            words("A part takes %.1f s of press time with handling; %.1f per cent of the strip ends up in "
+                  "the part%s; a thousand parts take %.2f kWh.",
                   cost.press_time, 100.0 * cost.strip_yield,
-                  cost.blanks_a_sheet > 0 ? words(", %d blanks a sheet", cost.blanks_a_sheet).c_str() : "",
+                  cost.blanks_a_sheet > 0 ? words(", %d blanks per sheet", cost.blanks_a_sheet).c_str() : "",
                   cost.energy_per_thousand),
-        "Rates that the case does not give are common practice."};
+        "Rates that the case does not give are common values."};
     if (shop.against)
-        to.cost_words.push_back("Another way: " + shop.against->name + ". " +
+        to.cost_words.push_back("Alternative: " + shop.against->name + ". " +
                                 capital(job::break_even_words("this job", cost, *shop.against)));
     to.cost = {
         report::inline_svg(
             chart::draw_cost_over_batch(cost_over_batch_data(c, shop), cost_chart, picture::Theme::light),
-            words("Cost of a part over the batch, falling from %.2f %s for a single part to %.3f %s of "
+            words("Cost of a part over the batch size, falling from %.2f %s for a single part to %.3f %s of "
                   "a batch of %d",
                   cost.per_part(1), money, cost.per_part(batch), money, batch)),
-        "What a part costs over the size of the batch: tools and setting up are shared among more "
-        "parts. Both axes are logarithmic."};
+        "Cost of a part over the batch size: tools and setting up are spread over more parts. Both axes are "
+        "logarithmic."};
     to.cost_tables = {groups_table(shop), tool_costs_table(cost)};
     for (const shop::CostLine& line : cost.lines) {
         if (!line.per_part.formula.empty())

@@ -51,7 +51,7 @@ std::vector<chart::ForceLimit> force_limits(const files::Case& c, const files::S
     std::vector<chart::ForceLimit> limits;
     if (c.press && c.press->force > 0.0) limits.push_back({"Rated force of the press", c.press->force});
     if (c.press && c.press->line_load)
-        limits.push_back({"What the press's holders bear", *c.press->line_load * c.width / 1000.0});
+        limits.push_back({"Rated load of the tool holders", *c.press->line_load * c.width / 1000.0});
     std::vector<int> tools = {step.punch, step.die};
     if (step.pad) tools.push_back(*step.pad);
     if (step.clamp) tools.push_back(*step.clamp);
@@ -89,12 +89,13 @@ chart::StressThroughThickness stress_data(const files::Case& c, const job::JobRe
 
 chart::CostOverBatch cost_over_batch_data(const files::Case& c, const job::ShopReport& shop) {
     chart::CostOverBatch chart;
-    chart.title = "What a part costs over the size of the batch";
+    chart.title = "Cost of a part over the batch size";
     chart.money = shop.cost.money;
     chart.curves = {cost_curve(c.title, shop.cost)};
     if (!shop.against) return chart;
     const std::string& name = shop.against->name;
-    chart.curves.push_back(cost_curve(name == c.title ? name + ", the other way" : name, shop.against->cost));
+    chart.curves.push_back(
+        cost_curve(name == c.title ? name + ", the alternative" : name, shop.against->cost));
     return chart;
 }
 

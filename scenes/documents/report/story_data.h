@@ -19,7 +19,7 @@ namespace overbend::documents {
 
 report::Storyboard storyboard_data(const files::Case& c, const job::JobResult& job);
 
-// What press and tools bear of a step, on the strip's width: the rated force of the press, what its holders
+// Limits of press and tools in a step, on the strip's width: the rated force of the press, what its holders
 // and the step's tools are rated for per metre. Those alone that the case knows.
 std::vector<chart::ForceLimit> force_limits(const files::Case& c, const files::Step& step);
 

@@ -53,27 +53,27 @@ report::PassageWords passage_words(const files::Case& c, const files::Step& step
     w.press = "the punch goes down and bends " + bends + ".";
     w.dwell = "the punch holds the strip at " + figure(result.stroke.stop_travel, 2) + " mm of travel with " +
               figure(force, 2) + " kN; " + angles_words(c, result, &job::BendResult::loaded) + " under load.";
-    w.retract = "the punch goes back, and the strip springs back; dashed: its shape under load.";
-    w.free = "nothing touches the strip; " + angles_words(c, result, &job::BendResult::free) +
+    w.retract = "the punch goes up and the strip springs back; dashed: its shape under load.";
+    w.free = "the tools no longer touch the strip; " + angles_words(c, result, &job::BendResult::free) +
              " free, springback " + springback_words(c, result) + ".";
     return w;
 }
 
 std::string turned_words(const files::Case& c, int index) {
     const files::Step& step = c.steps[index];
-    const std::string lies = std::string("the blank's upper face looks ") +
+    const std::string lies = std::string("the blank's upper face points ") +
                              (step.face == files::Face::up ? "up" : "down") + ", its " +
-                             (step.first == files::First::left ? "left" : "right") + " end lies left";
-    if (index == 0) return "The blank is laid in: " + lies + ".";
+                             (step.first == files::First::left ? "left" : "right") + " end on the left";
+    if (index == 0) return "The blank is placed: " + lies + ".";
     const files::Step& before = c.steps[index - 1];
     const bool over = before.face != step.face, end = before.first != step.first;
-    if (!over && !end) return "The strip keeps its side and its end: " + lies + ".";
+    if (!over && !end) return "The strip is not turned: " + lies + ".";
     return std::string("The strip is turned ") +
            (over ? (end ? "over and end for end" : "over") : "end for end") + ": " + lies + ".";
 }
 
 std::string clearance_words(const job::StepResult& result) {
-    if (result.least.tool < 0) return "nothing near but the forming zone";
+    if (result.least.tool < 0) return "nothing near outside the forming zone";
     const tool::RigidTool& t = result.stroke.recording.tools[result.least.tool];
     const std::string what =
         std::string(tool::role_word(t.role)) + (t.name == tool::role_word(t.role) ? "" : " '" + t.name + "'");
@@ -94,9 +94,9 @@ std::vector<report::Term> facts(const files::Case& c, const files::Step& step,
         {"Angle under load", angles_words(c, result, &job::BendResult::loaded)},
         {"Angle free",
          angles_words(c, result, &job::BendResult::free) + ", springback " + springback_words(c, result)},
-        {"Greatest force",
+        {"Peak force",
          figure(s.peak_force * c.width / 1000.0, 2) + " kN, " + width + " N per mm of strip width"},
-        {"Least clearance", clearance_words(result)}};
+        {"Minimum clearance", clearance_words(result)}};
     if (step.pad)
         terms.insert(terms.begin() + 2,
                      {"Pad", "'" + c.tools[*step.pad].name + "': " + figures_words(c.tools[*step.pad])});

@@ -73,11 +73,11 @@ std::string figures(const files::Pad& t) {
     return block_words(t.block) + spring_words(t.spring);
 }
 std::string figures(const files::Clamp& t) {
-    return block_words(t.block) + (t.spring ? spring_words(*t.spring) : ", firm");
+    return block_words(t.block) + (t.spring ? spring_words(*t.spring) : ", rigid");
 }
 std::string figures(const files::OutlineTool& t) {
     const tool::Box& box = t.outline.box();
-    return words("outline of its own, %.4g mm wide and %.4g mm high", box.high.x() - box.low.x(),
+    return words("custom outline, %.4g mm wide and %.4g mm high", box.high.x() - box.low.x(),
                  box.high.y() - box.low.y());
 }
 

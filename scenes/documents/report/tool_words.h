@@ -11,7 +11,7 @@ namespace overbend::documents {
 // "V punch"
 std::string kind_words(const files::Tool& tool);
 
-// "wedge 50 deg, nose radius 1.2 mm"; of a die with two faces both are told.
+// "wedge 50 deg, nose radius 1.2 mm"; for a die with two faces, both.
 std::string figures_words(const files::Tool& tool);
 
 // "'two-way block', face 2": as a step uses it.

@@ -13,8 +13,8 @@ std::filesystem::path assets_folder() {
 
     if (const char* named = std::getenv("OVERBEND_ASSETS"); named && *named) {
         if (fs::is_directory(named, none)) return named;
-        throw CaseError(named, 0, 0, "", "OVERBEND_ASSETS names no folder",
-                        "let it name the folder that holds materials, or leave it unset");
+        throw CaseError(named, 0, 0, "", "OVERBEND_ASSETS does not name a folder",
+                        "set it to the folder that contains materials, or unset it");
     }
     const fs::path beside = fs::read_symlink("/proc/self/exe", none).parent_path();
     const std::vector<fs::path> places = {beside / "../../assets", beside / "../share/overbend",
@@ -22,8 +22,8 @@ std::filesystem::path assets_folder() {
     for (const fs::path& place : places) {
         if (fs::is_directory(place / "materials", none)) return place.lexically_normal();
     }
-    throw CaseError(places.front().string(), 0, 0, "", "the folder of assets is not there",
-                    "let the environment variable OVERBEND_ASSETS name it");
+    throw CaseError(places.front().string(), 0, 0, "", "the assets folder does not exist",
+                    "set the environment variable OVERBEND_ASSETS to its path");
 }
 
 }  // namespace overbend::files

@@ -1,5 +1,5 @@
 // A case: the whole job as its file states it, checked, as plain data. Lengths mm, angles rad here (the file
-// has degrees), forces kN as in the file.
+// has degrees), forces kN.
 
 #pragma once
 
@@ -54,7 +54,7 @@ struct OutlineFile {
 // uses it.
 struct OutlineTool {
     tool::ArcOutline outline;
-    std::vector<tool::PathPoint> points = {};  // what it was made of, as a file gives it; whoever makes the
+    std::vector<tool::PathPoint> points = {};  // what it was made of, as a file gives it; whatever makes the
                                                // outline otherwise leaves them empty
     std::optional<OutlineFile> file = std::nullopt;
 };
@@ -92,9 +92,9 @@ struct Clamp {
 
 // What a tool is made of and may be loaded with.
 struct ToolMake {
-    std::string steel;  // of its card: the name, or the whole path of its file; empty: not told
+    std::string steel;  // of its card: the name, or the whole path of its file; empty: not given
     std::optional<shop::ToolSteel> card = std::nullopt;  // of that steel
-    std::optional<double> rating = std::nullopt;         // kN per m of tool, as whoever made it states
+    std::optional<double> rating = std::nullopt;         // kN per m of tool, as its maker states
     std::optional<double> length =
         std::nullopt;  // mm, along the bend line; else a little over the strip's width
     std::optional<double> price = std::nullopt;  // of one that is bought, in the currency of the case's costs
@@ -117,7 +117,7 @@ struct Tool {
 // As a case file calls it: "vee-punch", ... "outline".
 const char* kind_word(const Tool& tool);
 
-enum class Face { up, down };      // which face of the blank looks up
+enum class Face { up, down };      // which face of the blank is on top
 enum class First { left, right };  // which end of the blank lies to the left in the press
 enum class StopKind { drawing_angle, free_angle, travel, force, gap };
 enum class ClampOn { frame, ram };  // where a clamp's spring stands
@@ -180,7 +180,7 @@ enum class Rolling { lengthwise, crosswise };
 // What an order of strokes costs, in seconds. Defaults: a person at a small press, common practice, no
 // source.
 struct Handling {
-    double stroke = 5.0;         // one stroke: lay in, press, let go
+    double stroke = 5.0;         // one stroke: place, press, release
     double turn = 2.0;           // the other end first
     double flip = 2.0;           // the other face up
     double tool_change = 180.0;  // punch or die taken out and another put in, or the block turned over
@@ -195,7 +195,7 @@ struct RunOptions {
     bool gravity = false;                 // the strip's weight bends it too
 };
 
-// Where the strip's card stands, for whoever writes the case again.
+// Where the strip's card is, for writing the case again.
 struct CardOrigin {
     enum class From { assets, file, table };
     From from = From::assets;

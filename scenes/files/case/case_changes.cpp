@@ -81,11 +81,11 @@ void compare_steps(const Case& from, const Case& to, Lines& lines) {
         if (find(from.steps, step.name)) found.push_back(step);
     lines.differ("order of steps", listed(kept), listed(found));
     for (const Step& step : from.steps)
-        if (!find(to.steps, step.name)) lines.all.push_back("step '" + step.name + "' is left out");
+        if (!find(to.steps, step.name)) lines.all.push_back("step '" + step.name + "' is removed");
     for (const Step& now : to.steps) {
         const Step* before = find(from.steps, now.name);
         if (!before) {
-            lines.all.push_back("step '" + now.name + "' is new");
+            lines.all.push_back("step '" + now.name + "' is added");
             continue;
         }
         const std::string of = " of step '" + now.name + "'";
@@ -123,10 +123,10 @@ void compare_tools(const Case& from, const Case& to, Lines& lines) {
         if (before)
             compare_tool(*before, now, lines);
         else
-            lines.all.push_back("tool '" + now.name + "' is new");
+            lines.all.push_back("tool '" + now.name + "' is added");
     }
     for (const Tool& before : from.tools)
-        if (!find(to.tools, before.name)) lines.all.push_back("tool '" + before.name + "' is left out");
+        if (!find(to.tools, before.name)) lines.all.push_back("tool '" + before.name + "' is removed");
 }
 
 void compare_part(const Part& from, const Part& to, Lines& lines) {
@@ -143,13 +143,13 @@ void compare_part(const Part& from, const Part& to, Lines& lines) {
 }
 
 std::string blank_words(const Case& c) {
-    return c.blank_length ? size_words(*c.blank_length, "mm") : "worked out";
+    return c.blank_length ? size_words(*c.blank_length, "mm") : "calculated";
 }
 
 }  // namespace
 
 std::string size_words(double value, const std::string& unit) {
-    // "88", not "88.0000"; an angle of a file is not told with the noise of its last digits
+    // "88", not "88.0000"; without the rounding noise of an angle's last digits
     const std::string number = words("%.6g", value);
     return (number == "-0" ? "0" : number) + (unit.empty() ? "" : " " + unit);
 }
@@ -205,7 +205,7 @@ std::vector<std::string> case_changes(const Case& from, const Case& to) {
     lines.number("friction", from.run.friction, to.run.friction, "");
     if (from.cost && to.cost) lines.number("batch", from.cost->batch, to.cost->batch, "parts");
     if (lines.all.empty() && write_case(from) != write_case(to))
-        lines.all.emplace_back("something that this list has no words for: see the file");
+        lines.all.emplace_back("another change: see the file");
     return lines.all;
 }
 

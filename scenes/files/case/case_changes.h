@@ -11,7 +11,7 @@ namespace overbend::files {
 
 // A line for each thing: "stop of step 'hook': 88 deg free -> 90 deg free", "order of steps: lip, tip ->
 // tip, lip". Looked at are the strip and its material, the drawing's flats and bends, tools and their sizes,
-// steps, friction and the batch; what else differs is told in one line more. A tool that stands for one of
+// steps, friction and the batch; any other difference gives one more line. A tool that stands for one of
 // the rack (see own_tool) is compared with that. Steps and tools are matched by their names.
 std::vector<std::string> case_changes(const Case& from, const Case& to);
 

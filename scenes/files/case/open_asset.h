@@ -13,7 +13,7 @@ namespace overbend::files {
 class StrictTable;
 
 // beside  the folder that a relative path starts from
-// Throws CaseError: a name or a file that is not there is the mistake of that key, a file that cannot be read
+// Throws CaseError: an unknown name or a missing file is reported at that key, a file that cannot be read
 // its own.
 TomlFile open_asset(const StrictTable& table, std::string_view key, const std::filesystem::path& beside,
                     const AssetKind& kind);

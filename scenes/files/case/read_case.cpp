@@ -19,13 +19,13 @@ namespace overbend::files {
 
 namespace {
 
-const char* const format_remedy = "give format = 1, the only one this program knows";
+const char* const format_remedy = "give format = 1, the only one supported";
 
 void check_format(const StrictTable& top) {
     try {
         top.number("format", from_to(1.0, 1.0));
     } catch (const CaseError&) {
-        top.complain("format", "this program does not know this format", format_remedy);
+        top.complain("format", "this format is not supported", format_remedy);
     }
 }
 
@@ -54,7 +54,8 @@ void read_material(const StrictTable& top, const StrictTable& strip, const std::
                    Case& job) {
     const bool here = top.has("material"), named = strip.has("material");
     if (here && named) {
-        top.complain("material", "the material is given twice, here and as strip.material", "leave one out");
+        top.complain("material", "the material is given twice, here and as strip.material",
+                     "remove one of them");
     }
     if (!here && !named)
         strip.complain_missing("material", "name a card (" + listed(known_cards()) +
@@ -75,9 +76,9 @@ void check_blank_length(const StrictTable& strip, const Case& job) {
     for (const double flat : job.part.flats) flats += flat;
     if (!job.blank_length || *job.blank_length > flats) return;
     strip.complain("blank_length_mm",
-                   written(*job.blank_length) + " is not more than the flats alone, which are " +
-                       worked_out(flats) + " mm together",
-                   "give a longer blank, or leave it out to have it worked out");
+                   written(*job.blank_length) + " is too short: the flats alone are " + worked_out(flats) +
+                       " mm together",
+                   "give a longer blank, or omit it: overbend then calculates it");
 }
 
 // A bend line stands clear of the next one, and of the blank's ends, by the halves of the bends between: no
@@ -107,13 +108,13 @@ std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
     if (!strip.has("bend_lines_mm")) return {};
     std::vector<double> lines = strip.numbers("bend_lines_mm", above_to(0.0, 1e5));
     if (!job.blank_length)
-        strip.complain("bend_lines_mm", "bend lines are given, and no length of the blank they lie on",
-                       "give blank_length_mm too, or leave both out to have them worked out");
+        strip.complain("bend_lines_mm", "bend lines are given without a blank length",
+                       "give blank_length_mm too, or omit both: overbend then calculates them");
     if (lines.size() != job.part.bends.size())
         strip.complain("bend_lines_mm",
                        "there are " + std::to_string(lines.size()) + " bend lines for " +
                            std::to_string(job.part.bends.size()) + " bends",
-                       "give one for every bend of the path, from the blank's left end");
+                       "give one for each bend of the path, from the blank's left end");
     for (std::size_t i = 0; i < lines.size(); ++i) check_line_clear(strip, lines, i, job);
     return lines;
 }
@@ -122,17 +123,17 @@ std::vector<Step> read_steps(const StrictTable& top, const Case& job) {
     std::vector<Step> steps;
     const std::vector<StrictTable> entries = top.tables("step", step_keys());
     if (!entries.empty() && job.tools.empty())
-        top.complain("tool", "there are steps, and no tools for them",
-                     "give at least one [[tool]] for a punch and a die");
+        top.complain("tool", "there are steps but no tools",
+                     "give at least one punch and one die, each as a [[tool]]");
     for (const StrictTable& entry : entries) steps.push_back(read_step(entry, job, steps));
     return steps;
 }
 
 void check_anything_to_press(const StrictTable& top, const Case& job) {
-    const char* const planned = ", or have \"overbend plan\" work them out";
+    const char* const planned = ", or run \"overbend plan\" to find them";
     if (job.tools.empty())
         top.complain("tool", "there are no tools",
-                     std::string("give at least one [[tool]] for a punch and a die") + planned);
+                     std::string("give at least one punch and one die, each as a [[tool]]") + planned);
     if (job.steps.empty())
         top.complain("step", "there are no steps", std::string("give at least one [[step]]") + planned);
 }
@@ -180,12 +181,12 @@ RunOptions read_run(const StrictTable& top) {
 void check_plannable(const StrictTable& part, const Case& job) {
     const int bends = static_cast<int>(job.part.bends.size());
     if (bends > plan::most_bends_to_order)
-        part.complain("path", std::to_string(bends) + " bends are too many to find their order",
+        part.complain("path", std::to_string(bends) + " bends are too many to plan",
                       "give at most " + std::to_string(plan::most_bends_to_order) + ", or write the steps");
     for (int b = 0; b < bends; ++b)
         if (std::abs(job.part.bends[b].angle) > plan::sharpest_to_order)
             complain_of_bend(part, static_cast<std::size_t>(b),
-                             in_quotes(job.part.bends[b].name) + " is a hem, and hems are not planned",
+                             in_quotes(job.part.bends[b].name) + " is a hem; hems cannot be planned",
                              "write the steps for this part");
 }
 

@@ -56,8 +56,8 @@
 //             free_deg is above 0 whatever the sense of the bend
 //             A bend may be named in several steps, which press it again, if all but the last have a stop; a
 //             hem is one that flat tools press last.
-//   [[tool]]  of every kind besides: steel = name of a tool steel's card or .toml file (not told),
-//             rating_kN_per_m (not told) that it may be loaded with, length_mm along the bend line (the
+//   [[tool]]  of every kind besides: steel = name of a tool steel's card or .toml file (not given),
+//             rating_kN_per_m (not given), its rated load, length_mm along the bend line (the
 //             strip's width and 20), price (none) of a tool that is bought
 //   press = name of a press or .toml file, at the top, or instead of it the table
 //   [press]   title (none), force_kN, stroke_mm, and what stands about the tools, each if it is given:

@@ -15,7 +15,7 @@ namespace {
 OutlineFile read_keys(const StrictTable& table, const std::filesystem::path& beside) {
     OutlineFile file;
     if (table.has("points"))
-        table.complain("file", "the outline has its points already", "give points or a file");
+        table.complain("file", "the outline has points and a file", "give points or a file");
     file.path = path_from_anywhere(beside / table.text("file"));
     file.layer = table.text_or("layer", "");
     file.gap = table.number_or("gap_mm", usual_gap, from_to(0.0, 1.0));
@@ -30,7 +30,7 @@ OutlineFile read_keys(const StrictTable& table, const std::filesystem::path& bes
     return file;
 }
 
-// A drawing that is not there is the case's mistake.
+// A missing drawing is reported as a mistake in the case.
 std::string open(const StrictTable& table, const OutlineFile& file) {
     try {
         return read_dxf_text(file.path);

@@ -20,7 +20,7 @@ constexpr std::size_t most_bends = 200;
 const Words flat_keys = {"flat_mm", "outside_mm"};
 const Words bend_keys = {"bend_deg", "inside_radius_mm", "name"};
 const Words path_keys = {"flat_mm", "outside_mm", "bend_deg", "inside_radius_mm", "name"};
-const char* const path_remedy = "a path goes flat, bend, flat, ... and ends with a flat";
+const char* const path_remedy = "a path is flat, bend, flat, ... and ends with a flat";
 
 std::vector<StrictTable> path_entries(const StrictTable& table) {
     const std::string right =
@@ -39,7 +39,8 @@ Bend read_bend(const StrictTable& entry, std::size_t number) {
     Bend bend;
     bend.angle = entry.angle("bend_deg", bend_angle);
     if (bend.angle == 0.0) {
-        entry.complain("bend_deg", "0 is no bend", "give an angle other than 0, or one longer flat");
+        entry.complain("bend_deg", "an angle of 0 is not a bend",
+                       "give an angle other than 0, or one longer flat");
     }
     bend.inside_radius = entry.number("inside_radius_mm", bend_radius);
     bend.name = entry.text_or("name", "bend " + std::to_string(number));
@@ -51,14 +52,14 @@ void check_new(const StrictTable& entry, const Bend& bend, const std::vector<Ben
         std::any_of(before.begin(), before.end(), [&](const Bend& other) { return other.name == bend.name; });
     if (!taken) return;
     entry.complain("name", "there is a bend " + in_quotes(bend.name) + " before this one",
-                   "give every bend a name of its own (without one, the third bend is \"bend 3\")");
+                   "give each bend a different name (a third bend without a name is \"bend 3\")");
 }
 
 // Flats and bends by turns; says which of the two must stand here.
 void check_turn(StrictTable& entry, bool flat_is_next) {
     const char* const flat_key = entry.has("outside_mm") ? "outside_mm" : "flat_mm";
     const bool flat = entry.has(flat_key), bend = entry.has("bend_deg");
-    if (flat && bend) entry.complain("", "it is a flat and a bend at once", "give them one after the other");
+    if (flat && bend) entry.complain("", "it is both a flat and a bend", "give them one after the other");
     if (flat_is_next && bend) entry.complain("bend_deg", "a flat belongs here, not a bend", path_remedy);
     if (!flat_is_next && flat) entry.complain(flat_key, "a bend belongs here, not a flat", path_remedy);
     entry.expect(flat_is_next ? flat_keys : bend_keys);
@@ -89,9 +90,8 @@ void turn_legs_into_flats(const std::vector<StrictTable>& entries, Part& part, d
         if (part.flats[i] <= taken)
             entry.complain("outside_mm",
                            "a leg of " + written(part.flats[i]) +
-                               " mm is too short for the bends beside it, which "
-                               "take " +
-                               worked_out(taken) + " mm of it",
+                               " mm is too short: the bends beside it need " + worked_out(taken) +
+                               " mm of it",
                            "give more than " + worked_out(taken) + " mm, or smaller radii");
         part.flats[i] -= taken;
     }
@@ -110,7 +110,7 @@ void check_inside(const StrictTable& table, const char* key, double middle, doub
                   const char* limit_word) {
     const double low = middle - 0.5 * size, high = middle + 0.5 * size;
     if (low >= 0.0 && high <= limit) return;
-    const std::string right = size <= limit ? "give a middle from " + worked_out(0.5 * size) + " to " +
+    const std::string right = size <= limit ? "give a centre from " + worked_out(0.5 * size) + " to " +
                                                   worked_out(limit - 0.5 * size) + " (mm)"
                                             : "give a smaller one";
     table.complain(key,
@@ -122,7 +122,7 @@ void check_inside(const StrictTable& table, const char* key, double middle, doub
 void read_size(const StrictTable& table, Cutout& cutout) {
     const bool hole = table.has("hole_mm"), slot = table.has("slot_mm");
     if (hole == slot) {
-        table.complain("", hole ? "it is a hole and a slot at once" : "it is neither a hole nor a slot",
+        table.complain("", hole ? "it is both a hole and a slot" : "it is neither a hole nor a slot",
                        "give either hole_mm = diameter or slot_mm = [length, width]");
     }
     if (hole) {

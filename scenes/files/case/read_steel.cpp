@@ -24,11 +24,12 @@ void check_sources(const StrictTable& table) {
 
 double read_hardness(const StrictTable& table) {
     if (table.has("hardness_HRC") && table.has("hardness_HV"))
-        table.complain("hardness_HV", "the hardness is given twice", "leave one out");
+        table.complain("hardness_HV", "the hardness is given twice", "remove one of them");
     if (table.has("hardness_HRC"))
         return shop::vickers_of_rockwell(table.number("hardness_HRC", from_to(20.0, 67.0)));
     if (!table.has("hardness_HV"))
-        table.complain_missing("hardness_HV", "give hardness_HV or hardness_HRC, for which the numbers hold");
+        table.complain_missing("hardness_HV",
+                               "give hardness_HV or hardness_HRC: the hardness at which the figures hold");
     return table.number("hardness_HV", from_to(80.0, 1000.0));
 }
 

@@ -112,8 +112,8 @@ std::vector<int> read_bends(const StrictTable& table, const std::vector<Bend>& b
                 "the nearest is " + nearest_key(names[i], known) + "; bends here: " + listed(known));
         }
         if (std::count(found.begin(), found.end(), bend) > 0) {
-            table.complain_in_list("bends", i, in_quotes(names[i]) + " is named already",
-                                   "name every bend once in one step");
+            table.complain_in_list("bends", i, in_quotes(names[i]) + " is named twice",
+                                   "name each bend once in a step");
         }
         // A bend is pressed again, or is made already.
         for (const Step& step : before) {
@@ -121,9 +121,9 @@ std::vector<int> read_bends(const StrictTable& table, const std::vector<Bend>& b
             if (!makes_it || step.stop != StopKind::drawing_angle) continue;
             table.complain_in_list(
                 "bends", i,
-                in_quotes(names[i]) + " has been made already, to the angle of the drawing, in the step " +
+                in_quotes(names[i]) + " is already bent to the drawing's angle in step " +
                     in_quotes(step.name),
-                "name it in one step alone, or give the step " + in_quotes(step.name) + " a stop");
+                "name it in one step only, or give step " + in_quotes(step.name) + " a stop");
         }
         found.push_back(bend);
     }
@@ -148,7 +148,8 @@ void read_stop(const StrictTable& table, Step& step) {
     if (!table.has("stop")) return;
     const StrictTable stop = table.table("stop", {"free_deg", "travel_mm", "force_kN", "gap_mm"});
     if (stop.present().size() != 1) {
-        stop.complain("", stop.present().empty() ? "it does not say when" : "it names more than one",
+        stop.complain("",
+                      stop.present().empty() ? "it does not say when to stop" : "it gives more than one stop",
                       "give one of free_deg, travel_mm, force_kN and gap_mm");
     }
     if (stop.has("free_deg")) {
@@ -171,7 +172,7 @@ void check_new(const StrictTable& table, const std::string& name, const std::vec
         std::any_of(before.begin(), before.end(), [&](const Step& other) { return other.name == name; });
     if (!taken) return;
     table.complain("name", "there is a step " + in_quotes(name) + " before this one",
-                   "give every step a name of its own");
+                   "give each step a different name");
 }
 
 }  // namespace

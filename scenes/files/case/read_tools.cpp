@@ -24,7 +24,7 @@ void add_tools(const StrictTable& top, double width, const std::filesystem::path
             entry.complain("name",
                            "there is a tool " + in_quotes(tool.name) +
                                (same->from_rack && !from_rack ? " in the rack" : " before this one"),
-                           "give every tool a name of its own");
+                           "give each tool a different name");
         tools.push_back(std::move(tool));
     }
 }

@@ -38,12 +38,12 @@ Work work_of(const StrictTable& table, const Tool& punch, const Tool& die) {
     const Work by_punch = work_of(punch), by_die = work_of(die);
     if (by_punch == Work::any) return by_die;
     if (by_die == Work::any || by_die == by_punch) return by_punch;
-    table.complain("die",
-                   std::string("a ") + kind_word(die) +
-                       " does not work with the punch, which is of the kind " + kind_word(punch),
-                   "pair a vee-punch with a vee-die or an open-die, an offset-punch with an offset-die, a "
-                   "channel-punch with a channel-die, a flat-punch with a flat-die, a wiping-punch with a "
-                   "wiping-die, an outline with any");
+    table.complain(
+        "die",
+        std::string("a ") + kind_word(die) + " does not match the punch, which is a " + kind_word(punch),
+        "use a vee-punch with a vee-die or an open-die, an offset-punch with an offset-die, a "
+        "channel-punch with a channel-die, a flat-punch with a flat-die, a wiping-punch with a "
+        "wiping-die, an outline with any");
 }
 
 // The sense of a bend as it stands in the press: +1 turns the right-hand side up.
@@ -63,17 +63,17 @@ void check_two_bends(const StrictTable& table, const Step& step, const std::vect
     const bool offset = work == Work::offset;
     const std::string stroke = offset ? "an offset stroke" : "a channel stroke";
     const std::string right =
-        offset ? "name two neighbouring bends of opposite sense, such as 40 and -40 degrees"
-               : "name two neighbouring bends of like sense, such as 90 and 90 degrees";
+        offset ? "name two adjacent bends of opposite direction, such as 40 and -40 degrees"
+               : "name two adjacent bends of the same direction, such as 90 and 90 degrees";
     if (step.bends.size() != 2) table.complain("bends", stroke + " makes two bends at once, not one", right);
     if (step.bends[1] != step.bends[0] + 1) {
-        table.complain("bends", stroke + " cannot make two bends with another between them", right);
+        table.complain("bends", stroke + " cannot make two bends with another bend between them", right);
     }
     const bool alike = (bends[step.bends[0]].angle > 0.0) == (bends[step.bends[1]].angle > 0.0);
     if (alike != offset) return;
     table.complain("bends",
-                   stroke + " makes bends of " + (offset ? "opposite" : "like") + " sense, these are of " +
-                       (offset ? "like" : "opposite") + " sense",
+                   stroke + " makes two bends of " + (offset ? "opposite direction" : "the same direction") +
+                       ", these are of " + (offset ? "the same direction" : "opposite direction"),
                    right);
 }
 
@@ -85,9 +85,9 @@ void check_sense(const StrictTable& table, const Step& step, const std::vector<B
     if ((sense(step, bend) > 0) != (work == Work::wiping)) return;
     const std::string other = step.face == Face::up ? "down" : "up";
     table.complain("place",
-                   "placed like this, the stroke would turn " + in_quotes(bend.name) + " the wrong way",
+                   "in this position, the stroke would bend " + in_quotes(bend.name) + " the wrong way",
                    "give place = { face = \"" + other + "\" }" +
-                       (work == Work::offset ? " or put the blank's other end first" : ""));
+                       (work == Work::offset ? " or turn the blank end for end" : ""));
 }
 
 void check_pair_of(const Tool& punch, const Tool& die, int die_face, double thickness) {
@@ -118,16 +118,17 @@ void check_hem(const StrictTable& table, const Step& step, const Case& job, cons
     if (!is_hem(bend))
         table.complain(
             "bends",
-            "flat tools lay a hem, and " + in_quotes(bend.name) + " is drawn with less than 180 degrees",
+            "flat tools close a hem, but " + in_quotes(bend.name) + " is drawn with less than 180 degrees",
             "draw it with bend_deg = 180 or -180, or name other tools");
     const bool begun = std::any_of(before.begin(), before.end(), [&](const Step& other) {
         return std::count(other.bends.begin(), other.bends.end(), step.bends.front()) > 0;
     });
     if (!begun)
-        table.complain("bends", "flat tools cannot begin " + in_quotes(bend.name),
-                       "bend it sharply in a step before this one, such as to free_deg = 150");
+        table.complain("bends", "flat tools cannot start " + in_quotes(bend.name),
+                       "first bend it sharply in an earlier step, for example to free_deg = 150");
     if (step.stop == StopKind::free_angle)
-        table.complain("stop", "a hem is not laid to an angle", "give one of gap_mm, force_kN and travel_mm");
+        table.complain("stop", "a hem is not closed to an angle",
+                       "give one of gap_mm, force_kN and travel_mm");
 }
 
 void check_begun(const StrictTable& table, const Step& step, const Case& job) {
@@ -135,12 +136,11 @@ void check_begun(const StrictTable& table, const Step& step, const Case& job) {
         const Bend& bend = job.part.bends[b];
         if (is_hem(bend) && step.stop == StopKind::drawing_angle)
             table.complain(
-                "stop",
-                "these tools cannot bend " + in_quotes(bend.name) + " by the 180 degrees of the drawing",
+                "stop", "these tools cannot bend " + in_quotes(bend.name) + " to the drawing's 180 degrees",
                 "give a stop such as { free_deg = 150 } here, and a step with flat tools after this one");
     }
     if (step.stop == StopKind::gap)
-        table.complain("stop", "only flat tools, which lay a hem, stop at a gap",
+        table.complain("stop", "only flat tools, which close a hem, can stop at a gap",
                        "give one of free_deg, travel_mm and force_kN");
 }
 
@@ -149,32 +149,32 @@ void check_begun(const StrictTable& table, const Step& step, const Case& job) {
 void check_pad(const StrictTable& table, const Step& step, const Case& job, Work work) {
     if (!step.pad) return;
     if (work != Work::channel && work != Work::any)
-        table.complain("pad", "there is no place for a pad in this stroke",
-                       "leave it out; a pad stands in a channel-die, or in an outline");
+        table.complain("pad", "this stroke cannot use a pad",
+                       "remove it; a pad goes in a channel-die or in an outline");
     const auto* channel = std::get_if<tool::ChannelDie>(&job.tools[step.die].shape);
     const tool::Block& pad = std::get<Pad>(job.tools[*step.pad].shape).block;
     if (!channel) return;
     if (pad.width >= channel->die_opening)
         table.complain("pad",
-                       "it is " + worked_out(pad.width) + " mm wide and does not go into an opening of " +
+                       "it is " + worked_out(pad.width) + " mm wide and does not fit in an opening of " +
                            worked_out(channel->die_opening) + " mm",
                        "give less width_mm");
     if (pad.height >= channel->depth)
         table.complain("pad",
-                       "it is " + worked_out(pad.height) + " mm high and has no way to go in a channel " +
+                       "it is " + worked_out(pad.height) + " mm high and has no travel in a channel " +
                            worked_out(channel->depth) + " mm deep",
                        "give less height_mm, or a deeper channel");
 }
 
 void check_clamp(const StrictTable& table, const Step& step, const Case& job, Work work) {
     if (step.clamp && work != Work::wiping)
-        table.complain("clamp", "there is no place for a clamp in this stroke",
-                       "leave it out; a clamp holds the strip on a wiping-die");
+        table.complain("clamp", "this stroke cannot use a clamp",
+                       "remove it; a clamp holds the strip on a wiping-die");
     if (!step.clamp && work == Work::wiping)
         table.complain_missing("clamp", "name a clamp, which holds the strip on the wiping-die");
     if (!step.clamp || step.clamp_on == ClampOn::frame) return;
     if (!std::get<Clamp>(job.tools[*step.clamp].shape).spring)
-        table.complain("clamp", "without a spring it cannot stand on the ram", "give the clamp a spring");
+        table.complain("clamp", "a clamp on the ram needs a spring", "give the clamp a spring");
 }
 
 void check_wiping(const StrictTable& table, const Step& step, const Case& job) {
@@ -221,7 +221,7 @@ void check_hems_laid(const StrictTable& part, const Case& job) {
             if (std::count(step.bends.begin(), step.bends.end(), static_cast<int>(b)) > 0) last = &step;
         if (last && lays_hem(*last, job)) continue;
         const std::string name = in_quotes(job.part.bends[b].name);
-        complain_of_bend(part, b, "no step lays the hem " + name,
+        complain_of_bend(part, b, "no step closes the hem " + name,
                          "name it in a last step with a flat-punch and a flat-die");
     }
 }

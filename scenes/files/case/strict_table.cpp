@@ -15,7 +15,7 @@ namespace overbend::files {
 namespace {
 
 constexpr std::size_t longest_text = 2000;  // bytes; a card's source takes some hundred
-const char* const text_remedy = "give a text in quotes, on one line, of at most 2000 letters";
+const char* const text_remedy = "give a text in quotes, on one line, of at most 2000 characters";
 
 // The unit at the end of a key, for messages; empty where there is none.
 std::string unit_of(std::string_view key) {
@@ -115,7 +115,7 @@ void StrictTable::expect(Words keys) {
     keys_ = std::move(keys);
     for (const std::string& key : present()) {
         if (std::find(keys_.begin(), keys_.end(), key) != keys_.end()) continue;
-        complain(key, "there is no such key here",
+        complain(key, "unknown key",
                  "the nearest is " + nearest_key(key, keys_) + "; all keys here: " + listed(keys_));
     }
 }
@@ -289,7 +289,7 @@ void StrictTable::complain_missing(std::string_view key, const std::string& righ
 
 const toml::node* StrictTable::find(std::string_view key) const {
     assert((keys_.empty() || std::find(keys_.begin(), keys_.end(), key) != keys_.end()) &&
-           "asked for a key that may not stand here");
+           "asked for a key that is not allowed here");
     return table_->get(key);
 }
 

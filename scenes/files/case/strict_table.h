@@ -1,7 +1,7 @@
-// A table of a TOML file, read strictly: a key nobody knows, a value of the wrong kind or out of its range
+// A table of a TOML file, read strictly: an unknown key, a value of the wrong kind or out of its range
 // is a CaseError with its file, line and key, so that the readers are lists of plain lines.
 //
-// Only the readers in scenes/files/case include this; nobody else needs to know TOML.
+// Only the readers in scenes/files/case include this; nothing else depends on TOML.
 
 #pragma once
 
@@ -42,7 +42,7 @@ using Words = std::vector<std::string>;
 // A view: the TomlFile must outlive it.
 class StrictTable {
   public:
-    // The whole file as one table. Anything may stand in it until it is told what to expect.
+    // The whole file as one table. Anything is allowed in it until the expected keys are set.
     explicit StrictTable(const TomlFile& file);
 
     // All keys that may stand in it; called again to narrow them, once it is known what it is (a tool's

@@ -47,7 +47,7 @@ TomlFile parse_toml(const std::string& text, const std::string& as) {
     } catch (const toml::parse_error& error) {
         const toml::source_position place = error.source().begin;
         throw CaseError(as, std::max(1, static_cast<int>(place.line)), static_cast<int>(place.column), "",
-                        "not TOML: " + std::string(error.description()), "correct this line");
+                        "not valid TOML: " + std::string(error.description()), "correct this line");
     }
 }
 

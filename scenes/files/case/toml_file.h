@@ -1,6 +1,6 @@
 // A TOML file in memory, with its name for messages.
 //
-// Only the readers in scenes/files/case include this; nobody else needs to know TOML.
+// Only the readers in scenes/files/case include this; nothing else depends on TOML.
 
 #pragma once
 

@@ -1,4 +1,4 @@
-// The sizes of a tool by name, whatever its kind: for whoever shows, compares or changes them.
+// The sizes of a tool by name, whatever its kind: for showing, comparing and changing them.
 
 #pragma once
 

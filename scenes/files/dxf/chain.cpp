@@ -13,7 +13,7 @@ using tool::Piece;
 using tool::Vec2;
 
 constexpr double same = 1e-6;    // mm, ends nearer than this are one
-constexpr double joined = 1e-9;  // mm, nearer still: nothing to mend
+constexpr double joined = 1e-9;  // mm, nearer still: nothing to close
 
 std::string figure(double value) {
     char text[32];
@@ -39,7 +39,7 @@ struct Ends {
 
 [[noreturn]] void branching(const Ends& ends, int a) {
     throw DxfError(ends.of(a).line, "more than two lines or arcs meet at " + place(ends.at(a)),
-                   "leave one outline alone, nothing drawn twice, or name its layer");
+                   "leave only one outline, with nothing drawn twice, or name its layer");
 }
 
 // Ends that are one; three of them at one place are a branch.
@@ -124,7 +124,7 @@ std::vector<Piece> walked(const Ends& ends) {
         const DxfPiece& there = ends.pieces[other - seen.begin()];
         throw DxfError(there.line,
                        "there is more than one outline: another passes " + place(there.piece.start),
-                       "leave one alone, or name its layer" + by_layer(ends.pieces));
+                       "leave only one, or name its layer" + by_layer(ends.pieces));
     }
     return loop;
 }
@@ -171,7 +171,7 @@ std::vector<Piece> halved(const Piece& circle) {
 }  // namespace
 
 std::vector<Piece> chained(const std::vector<DxfPiece>& pieces, double gap) {
-    if (pieces.empty()) throw DxfError(0, "it has no lines and arcs", "give a drawing with an outline");
+    if (pieces.empty()) throw DxfError(0, "it has no lines or arcs", "give a drawing with an outline");
     Ends ends(pieces);
     join_same(ends, gap);
     join_near(ends, gap);
@@ -179,7 +179,7 @@ std::vector<Piece> chained(const std::vector<DxfPiece>& pieces, double gap) {
     std::vector<Piece> loop = walked(ends);
     if (loop.size() == 1) {
         if (!loop.front().is_arc())
-            throw DxfError(pieces.front().line, "a line alone encloses nothing", "close it");
+            throw DxfError(pieces.front().line, "a single line is not a closed outline", "close it");
         loop = halved(loop.front());
     }
     return mended(std::move(loop));

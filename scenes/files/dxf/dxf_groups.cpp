@@ -37,15 +37,15 @@ std::string read_dxf_text(const std::filesystem::path& file) {
     if (!std::filesystem::is_regular_file(file, error))
         throw DxfError(0, "there is no such file", "give the path of a DXF file");
     if (std::filesystem::file_size(file, error) > largest_dxf)
-        throw DxfError(0, "it is larger than any outline can be", "give a file of at most 32 MB");
+        throw DxfError(0, "the file is too large for an outline", "give a file of at most 32 MB");
     std::ifstream in(file, std::ios::binary);
     std::string text{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-    if (!in.is_open() || in.bad()) throw DxfError(0, "it cannot be read", "see that it may be");
+    if (!in.is_open() || in.bad()) throw DxfError(0, "the file cannot be read", "check its permissions");
     return text;
 }
 
 std::vector<DxfGroup> dxf_groups(const std::string& text) {
-    if (text.find('\0') != std::string::npos) throw DxfError(0, "it is no text but binary", save_again);
+    if (text.find('\0') != std::string::npos) throw DxfError(0, "it is a binary file, not text", save_again);
     std::vector<DxfGroup> groups;
     int line = 0;
     std::string code_text;
@@ -62,25 +62,25 @@ std::vector<DxfGroup> dxf_groups(const std::string& text) {
         }
         DxfGroup group{0, value, line};
         if (!read_all(code_text, group.code) || group.code < -5 || group.code > 1071)
-            throw DxfError(line - 1, shown(code_text) + " stands where the code of a group is due",
-                           "it is no DXF file, or damaged; " + std::string(save_again));
+            throw DxfError(line - 1, shown(code_text) + " is not a valid group code",
+                           "the file is damaged or not a DXF file; " + std::string(save_again));
         if (group.code != 999) groups.push_back(group);
         if (group.code == 0 && value == "EOF") return groups;
     }
-    throw DxfError(line, "it ends before its EOF: it is no DXF file, or cut off", save_again);
+    throw DxfError(line, "it ends without EOF: the file is cut off or not a DXF file", save_again);
 }
 
 double dxf_number(const DxfGroup& group) {
     double value = 0.0;
     if (!read_all(group.value, value) || !std::isfinite(value))
-        throw DxfError(group.line, shown(group.value) + " is no finite number", "give one");
+        throw DxfError(group.line, shown(group.value) + " is not a finite number", "give one");
     return value;
 }
 
 int dxf_whole(const DxfGroup& group) {
     int value = 0;
     if (!read_all(group.value, value))
-        throw DxfError(group.line, shown(group.value) + " is no whole number", "give one");
+        throw DxfError(group.line, shown(group.value) + " is not a whole number", "give one");
     return value;
 }
 

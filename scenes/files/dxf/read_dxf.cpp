@@ -112,13 +112,13 @@ void check_numbers(const Entity& entity) {
         const double value = dxf_number(group);
         const bool height = code == 30 || code == 31 || code == 38;
         if (height && std::abs(value) > flat)
-            throw DxfError(group.line, "this " + entity.name + " stands at z = " + group.value,
+            throw DxfError(group.line, "this " + entity.name + " is at z = " + group.value,
                            "draw it flat, at z = 0");
         const bool place = code == 10 || code == 20 || code == 11 || code == 21 || code == 40;
         const double most = entity.name == "ARC" ? largest_radius : largest_coordinate;
         if (place && std::abs(value) > most)
-            throw DxfError(group.line, group.value + " mm is beyond any tool",
-                           "give at most " + std::to_string(std::lround(most)) + " either way");
+            throw DxfError(group.line, group.value + " mm is too far out for a tool",
+                           "give at most " + std::to_string(std::lround(most)) + " in either direction");
         if (code == 40 && !(value > 0.0))
             throw DxfError(group.line, "a radius of " + group.value, "give more than 0 mm");
         if (code == 42 && std::abs(value) > 1000.0)
@@ -141,11 +141,11 @@ void check_corners(const Entity& entity) {
         if (group.code == 10) x += x == y ? 1 : 2;  // 2: never equal again
         if (group.code == 20) y += y + 1 == x ? 1 : 2;
         if ((group.code == 10 || group.code == 20 || group.code == 42) && (said < 0 || x == 0))
-            throw DxfError(group.line, "this corner stands before the count of corners",
+            throw DxfError(group.line, "this corner comes before the count of corners",
                            "it is damaged; save the file again");
     }
     if (said != x || x != y)
-        throw DxfError(entity.line, "this LWPOLYLINE has other corners than it says",
+        throw DxfError(entity.line, "this LWPOLYLINE has a wrong count of corners",
                        "it is damaged; save the file again");
 }
 
@@ -178,8 +178,8 @@ std::vector<Entity> taken(std::vector<Entity> all, const std::string& layer) {
         corners = entity.name == "POLYLINE" || entity.name == "VERTEX";
         if (!theirs || is_no_outline(entity.name)) continue;
         if (codes_of_kinds().count(entity.name) == 0)
-            throw DxfError(entity.line, "a " + entity.name.substr(0, 40) + " cannot be taken for an outline",
-                           "give lines, arcs and polylines alone, or name their layer");
+            throw DxfError(entity.line, "a " + entity.name.substr(0, 40) + " cannot be part of an outline",
+                           "use only lines, arcs and polylines, or name their layer");
         check(entity);
         for (const DxfGroup& group : entity.groups)
             pieces += entity.name == "LWPOLYLINE" && group.code == 10 ? 1 : 0;
@@ -204,7 +204,7 @@ std::string clean_text(const std::vector<Entity>& entities) {
     return text + "0\nENDSEC\n0\nEOF\n";
 }
 
-// Gathers what dxflib finds; entity after entity as they were handed to it.
+// Collects what dxflib finds; entity after entity as they were handed to it.
 class Gatherer : public DL_CreationAdapter {
   public:
     explicit Gatherer(const std::vector<Entity>& entities) {
@@ -226,8 +226,8 @@ class Gatherer : public DL_CreationAdapter {
         piece.sweep = std::fmod(to - from, 2.0 * pi);
         if (piece.sweep <= 0.0) piece.sweep += 2.0 * pi;
         if (std::max(piece.start.cwiseAbs().maxCoeff(), piece.end.cwiseAbs().maxCoeff()) > largest_coordinate)
-            throw DxfError(from_[at_ - 1]->line, "this ARC ends beyond any tool",
-                           "give at most 2000 either way");
+            throw DxfError(from_[at_ - 1]->line, "this ARC ends too far out for a tool",
+                           "give at most 2000 in either direction");
         add(piece);
     }
     void addCircle(const DL_CircleData& d) override {
@@ -295,10 +295,10 @@ class ClassicLocale {
     for (const Entity& entity : all)
         if (codes_of_kinds().count(entity.name) > 0) layers.insert(entity.layer.substr(0, 60));
     if (layer.empty() || layers.empty())
-        throw DxfError(0, "it has no lines and arcs", "give a drawing with an outline");
+        throw DxfError(0, "it has no lines or arcs", "give a drawing with an outline");
     std::string names;
     for (const std::string& name : layers) names += (names.empty() ? "" : ", ") + name;
-    throw DxfError(0, "there is nothing on the layer \"" + layer + "\"",
+    throw DxfError(0, "there are no lines or arcs on the layer \"" + layer + "\"",
                    "layers with lines and arcs: " + names.substr(0, 400));
 }
 

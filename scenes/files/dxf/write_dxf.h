@@ -11,7 +11,7 @@
 
 namespace overbend::files {
 
-// Throws std::invalid_argument: a number that is not finite, an entity on a layer that is not there.
+// Throws std::invalid_argument: a number that is not finite, an entity on an unknown layer.
 std::string dxf_text(const DxfDrawing& drawing);
 
 }  // namespace overbend::files

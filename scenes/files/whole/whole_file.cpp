@@ -30,7 +30,7 @@ std::string write_all(const std::filesystem::path& path, const std::string& text
 }  // namespace
 
 void write_whole(const std::filesystem::path& path, const std::string& text) {
-    if (!path.has_filename()) complain(path, "it names no file");
+    if (!path.has_filename()) complain(path, "it does not name a file");
     // The process's number keeps two runs that write the same file apart.
     std::filesystem::path beside = path;
     beside += ".part" + std::to_string(::getpid());

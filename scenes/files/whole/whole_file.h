@@ -1,4 +1,4 @@
-// Files that are whole or not there: nobody ever reads half of one.
+// Files are written whole or not at all: no reader ever sees half of one.
 
 #pragma once
 

@@ -36,7 +36,7 @@ std::vector<Rejected> Attempt::rejected() {
 std::vector<std::string> why_not(Attempt& attempt) {
     std::vector<std::string> sentences;
     for (const int b : attempt.choices.unserved) {
-        std::string why = "no tools here make bend '" + attempt.c.part.bends[b].name + "'";
+        std::string why = "no tool in the case makes bend '" + attempt.c.part.bends[b].name + "'";
         for (const Rejected& r : attempt.choices.rejected)
             if (r.what.find("'" + attempt.c.part.bends[b].name + "'", r.what.find(" for ")) !=
                 std::string::npos)

@@ -7,6 +7,7 @@
 #include "scenes/job/plan/tool_overbend.h"
 #include "scenes/job/plan/tool_size.h"
 #include "scenes/job/run/fitted_blank.h"
+#include "sim/counted.h"
 #include "sim/units.h"
 #include "sim/words.h"
 
@@ -153,11 +154,16 @@ bool give_overbend(const FitOptions& options, Fit& fit) {
     return changed;
 }
 
+std::string runs_of(const Fit& fit) {
+    return counted(static_cast<std::size_t>(fit.runs), "run");
+}
+
 void say_of_profile(const FitOptions& options, Fit& fit) {
     const ProfileFit& profile = fit.job.profile;
     if (profile.worst_on_flats.off > options.profile)
-        fit.why_not.push_back(words("flat %d is %.2f mm off the drawing after %d runs",
-                                    profile.worst_on_flats.flat + 1, profile.worst_on_flats.off, fit.runs));
+        fit.why_not.push_back(words("flat %d is %.2f mm off the drawing after %s",
+                                    profile.worst_on_flats.flat + 1, profile.worst_on_flats.off,
+                                    runs_of(fit).c_str()));
     if (profile.worst_in_bends.off <= options.profile) return;
     const int b = profile.worst_in_bends.bend;
     const files::Bend& bend = fit.c.part.bends[b];
@@ -165,10 +171,9 @@ void say_of_profile(const FitOptions& options, Fit& fit) {
         radius_as_made(fit.job.blank, fit.job.steps.back().stroke.free, b) - 0.5 * fit.c.thickness;
     const double by_radius = std::abs(made - bend.inside_radius) * sagitta(0.5 * std::abs(bend.angle));
     fit.why_not.push_back(words(
-        "bend '%s' is %.2f mm off the drawing's arc: it comes out as an arc of %.2f mm inside would, and "
-        "%.2f is drawn%s",
+        "bend '%s' is %.2f mm off the drawing's arc: inside radius %.2f mm (best-fit arc), drawn %.2f mm%s",
         bend.name.c_str(), profile.worst_in_bends.off, made, bend.inside_radius,
-        by_radius > 0.5 * options.profile ? "; a nose of another radius would mend it" : ""));
+        by_radius > 0.5 * options.profile ? "; remedy: another nose radius" : ""));
 }
 
 void say_why_not(const FitOptions& options, Fit& fit) {
@@ -180,9 +185,9 @@ void say_why_not(const FitOptions& options, Fit& fit) {
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
         const double off = -off_by(fit.c, job, static_cast<int>(b));
         if (std::abs(off) > options.angle)
-            fit.why_not.push_back(words("bend '%s' is %.2f degrees %s after %d runs",
+            fit.why_not.push_back(words("bend '%s' is %.2f degrees %s after %s",
                                         fit.c.part.bends[b].name.c_str(), std::abs(off) / degree,
-                                        off > 0.0 ? "too sharp" : "too open", fit.runs));
+                                        off > 0.0 ? "too sharp" : "too open", runs_of(fit).c_str()));
     }
     say_of_profile(options, fit);
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
@@ -224,7 +229,7 @@ void tell_sizes(const files::Case& given, const FitOptions& options, Fit& fit) {
         const std::optional<double> is = pair_size(fit.c, fit.c.steps[i], options.own_tools);
         if (was && is && std::abs(*is - *was) >= 0.01)
             fit.changed_tools.push_back(words(
-                "'%s' and '%s' were made %.2f mm %s between their two bends, as the strip came out",
+                "'%s' and '%s' are now %.2f mm %s between their two bends, to match the simulated strip",
                 fit.c.tools[fit.c.steps[i].punch].name.c_str(), fit.c.tools[fit.c.steps[i].die].name.c_str(),
                 std::abs(*is - *was), *is > *was ? "longer" : "shorter"));
     }
@@ -232,8 +237,9 @@ void tell_sizes(const files::Case& given, const FitOptions& options, Fit& fit) {
         const auto* was = std::get_if<tool::VeePunch>(&given.tools[tool].shape);
         const auto* is = std::get_if<tool::VeePunch>(&fit.c.tools[tool].shape);
         if (was && is && std::abs(is->nose_radius - was->nose_radius) >= 0.01)
-            fit.changed_tools.push_back(words("'%s' was given a nose of %.2f mm, for the arcs drawn",
-                                              fit.c.tools[tool].name.c_str(), is->nose_radius));
+            fit.changed_tools.push_back(
+                words("'%s' now has a nose radius of %.2f mm, to match the drawn radius",
+                      fit.c.tools[tool].name.c_str(), is->nose_radius));
     }
 }
 

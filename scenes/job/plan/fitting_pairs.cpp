@@ -59,7 +59,7 @@ class Fitter {
             const double reached = tool::largest_bend_angle(wedge, face, c_.thickness);
             const double needed = stroke_path(c_, blank_, step(pair)).loaded;
             if (reached >= needed) return std::string();
-            return words("it closes at %.1f degrees, and %.1f are needed under load", reached / degree,
+            return words("it closes at %.1f degrees; %.1f are needed under load", reached / degree,
                          needed / degree);
         });
     }
@@ -73,7 +73,7 @@ class Fitter {
                 if (punch.clearance < c_.thickness)
                     return words("its clearance of %.3g mm is less than the strip's thickness",
                                  punch.clearance);
-                if (angle() > 92.0 * degree) return words("a flange is not wiped past 90 degrees");
+                if (angle() > 92.0 * degree) return words("wiping cannot bend past 90 degrees");
                 return std::string();
             });
         }
@@ -93,14 +93,14 @@ class Fitter {
     std::string why_no_offset(const ToolPair& pair, const tool::OffsetPunch& upper,
                               const tool::OffsetDie& lower) const {
         tool::check_pair(upper, lower, c_.thickness);
-        if (differ()) return words("its two bends come out alike, and these are drawn with different angles");
+        if (differ()) return words("it makes two equal bends; these two have different angles");
         const double needed = stroke_path(c_, blank_, step(pair)).loaded;
         if (lower.angle < needed)
-            return words("it closes at %.1f degrees, and %.1f are needed under load", lower.angle / degree,
+            return words("it closes at %.1f degrees; %.1f are needed under load", lower.angle / degree,
                          needed / degree);
         const double drawn = drawn_step(c_, bends_.front());
         if (lower.offset < least_step * drawn || lower.offset > most_step * drawn)
-            return words("its offset of %.2f mm is for another step than %.2f mm", lower.offset, drawn);
+            return words("its offset is %.2f mm; this step needs %.2f mm", lower.offset, drawn);
         return "";
     }
 
@@ -119,12 +119,11 @@ class Fitter {
 
     std::string why_no_channel(const tool::ChannelPunch& foot, const tool::ChannelDie& die) const {
         tool::check_pair(foot, die, c_.thickness);
-        if (differ()) return words("its two bends come out alike, and these are drawn with different angles");
-        if (angle() > 91.0 * degree) return words("its walls are pressed to 90 degrees at most");
+        if (differ()) return words("it makes two equal bends; these two have different angles");
+        if (angle() > 91.0 * degree) return words("it can press its walls to at most 90 degrees");
         const double inside = c_.part.flats[bends_.back()] + 2.0 * bend(0).inside_radius;
         if (std::abs(foot.width - inside) > c_.thickness)
-            return words("its foot of %.2f mm is for another channel than one %.2f mm wide inside",
-                         foot.width, inside);
+            return words("its foot is %.2f mm wide; this channel is %.2f mm wide inside", foot.width, inside);
         return "";
     }
 

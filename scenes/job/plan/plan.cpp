@@ -20,7 +20,7 @@ void check(const files::Case& c) {
                          "give at most " + std::to_string(plan::most_bends_to_order));
     for (const files::Bend& b : c.part.bends)
         if (std::abs(b.angle) > plan::sharpest_to_order)
-            throw OutOfRange("bend angle", "'" + b.name + "' is a hem, which is not planned",
+            throw OutOfRange("bend angle", "'" + b.name + "' is a hem; hems cannot be planned",
                              "give less than 170 deg");
 }
 
@@ -77,7 +77,7 @@ std::set<int> tools_of_steps(const std::vector<files::Step>& steps) {
     return used;
 }
 
-// Of what is told of proposed tools, what these steps use.
+// Of the remarks on proposed tools, those on tools that these steps use.
 std::vector<std::string> used_of(const std::vector<files::Step>& steps, int given_tools,
                                  const std::vector<std::string>& proposed) {
     std::vector<std::string> told;
@@ -102,7 +102,7 @@ std::vector<std::string> add_tools(files::Case& c, const PlanOptions& options,
     return cannot;
 }
 
-// Proposed tools that no step uses are left out of the finished case, and out of what is told of them; those
+// Proposed tools that no step uses are left out of the finished case and of the remarks; those
 // that were there stay. proposed: in words, one for each tool beyond the given ones.
 void leave_out_unused(files::Case& c, int given_tools, std::vector<std::string>& proposed) {
     const std::set<int> used = tools_of_steps(c.steps);
@@ -143,13 +143,13 @@ PlanResult plan_case(const files::Case& given, const PlanOptions& options) {
     c.steps.clear();
     const int given_tools = static_cast<int>(c.tools.size());
 
-    say("looking for an order with the tools that are there");
+    say("searching for an order with the tools of the case");
     std::unique_ptr<Attempt> attempt = search_with(c, options.orders, options.margin);
     result.sets = attempt->search.sets, result.asked = attempt->search.asked;
     const bool own_do = !attempt->search.best.empty();
     if (!own_do) {
         if (options.rack_only) result.rejected = attempt->rejected(), result.reasons = why_not(*attempt);
-        say("looking for an order with more tools");
+        say("searching for an order with more tools");
         const std::vector<std::string> cannot = add_tools(c, options, attempt, result);
         const bool helped = !attempt->search.best.empty();
         if (options.rack_only) {
@@ -169,7 +169,7 @@ PlanResult plan_case(const files::Case& given, const PlanOptions& options) {
     result.rejected = attempt->rejected();
     result.planned = c;
     rank(*attempt, result);
-    say("running the best orders through the mechanics");
+    say("simulating the best orders");
     FitOptions fit = options.fit;
     for (int i = given_tools; i < static_cast<int>(c.tools.size()); ++i) fit.own_tools.push_back(i);
     run_through(c, fit, options.run_through, result);

@@ -73,7 +73,7 @@ std::string joined(const std::vector<std::string>& reasons) {
     constexpr std::size_t most = 3;
     std::string all;
     for (std::size_t i = 0; i < reasons.size() && i < most; ++i) all += (i ? "; or " : "") + reasons[i];
-    return reasons.empty() ? "no tools here make it" : all;
+    return reasons.empty() ? "no tool in the case makes it" : all;
 }
 
 // Whether one stroke makes both, after some set.
@@ -114,20 +114,18 @@ std::vector<std::string> why_no_order(const files::Case& c, Ways& ways, const Pr
                                       const std::vector<plan::BendSet>& furthest) {
     std::vector<std::string> sentences;
     for (std::size_t i = 0; i < known.never.size(); ++i)
-        sentences.push_back(
-            "bend " + quoted(c, known.never[i]) +
-            " cannot be made, whatever is made before it; on the flat strip: " + known.never_why[i]);
+        sentences.push_back("bend " + quoted(c, known.never[i]) +
+                            " cannot be made in any order; on the flat strip: " + known.never_why[i]);
     for (const Precedence& p : known.pairs)
         if (p.first < p.then && is_known(known, p.then, p.first) &&
             !go_together(ways, p.first, p.then, static_cast<int>(c.part.bends.size())))
             sentences.push_back("bends " + quoted(c, p.first) + " and " + quoted(c, p.then) +
-                                " block one another: whichever is made first, the other cannot follow (" +
-                                p.why + ")");
+                                " block each other: neither can follow the other (" + p.why + ")");
     if (!sentences.empty()) return sentences;
     const plan::BendSet all = bit(static_cast<int>(c.part.bends.size())) - 1;
     constexpr std::size_t most = 3;
     for (std::size_t i = 0; i < furthest.size() && i < most; ++i) {
-        std::string sentence = furthest[i] == 0 ? std::string("nothing can be made")
+        std::string sentence = furthest[i] == 0 ? std::string("no bend can be made")
                                                 : "after " + listed(c, furthest[i]) + " no bend can follow";
         for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
             if (all & ~furthest[i] & bit(b))

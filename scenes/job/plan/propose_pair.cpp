@@ -12,7 +12,7 @@ namespace overbend::job {
 
 namespace {
 
-// Proportions that simulated strokes of strip from 0.5 to 2 mm came out well with; no other source.
+// Proportions that gave good simulated strokes of strip from 0.5 to 2 mm; no other source.
 constexpr double closed_gap = 1.05;  // thicknesses between the faces of closed tools
 constexpr double open_step = 0.76;   // of the drawn step, see propose_offset
 constexpr double offset_to_spare = 0.5 * degree;
@@ -112,7 +112,7 @@ ProposedTools propose_channel(const files::Case& c, const Blank& blank, int left
     foot.height = std::max(60.0, foot.foot_height + 50.0);
     if (foot.shank_width < 2.0 * t || top <= 0.0) {
         proposed.cannot.push_back(
-            words("bends %s: between the flanges over the mouth no shank of a punch fits",
+            words("bends %s: the gap between the flanges is too narrow for the shank of a punch",
                   both(c, left_bend).c_str()));
         return proposed;
     }
@@ -132,13 +132,14 @@ ProposedTools propose_channel(const files::Case& c, const Blank& blank, int left
     die.width = die.die_opening + 30.0;
     die.height = die.depth + 20.0;
 
-    const char* shape =
-        foot.shank == tool::Shank::middle ? "" : ", its shank to one side for the flange over the mouth";
+    const char* shape = foot.shank == tool::Shank::middle
+                            ? ""
+                            : ", with its shank to one side to clear the flange over the mouth";
     add(proposed, "channel foot", foot,
         words("for a channel %.2f mm wide inside in one stroke, %s%s", inside, both(c, left_bend).c_str(),
               shape));
     add(proposed, "channel block", die, words("%.2f thicknesses beside the foot", closed_gap));
-    add(proposed, "floor pad", pad, "keeps the floor flat, which bows when it is free");
+    add(proposed, "floor pad", pad, "keeps the floor flat, which would bow after release");
     return proposed;
 }
 

@@ -73,9 +73,8 @@ ProposedTools propose_relieved(const files::Case& c, const std::vector<std::pair
         }
         proposed.tools.push_back({"relieved " + t.name, punch});
         proposed.reasons.push_back(
-            words("as '%s', cut out to %g mm past its axis from %g to %g mm above the nose, for the flanges "
-                  "that stand "
-                  "over the bend; its neck of %g mm is bent by the load: see that it bears it",
+            words("like '%s', cut away to %g mm past its axis from %g to %g mm above the nose, to clear "
+                  "flanges that overhang the bend; the load bends its neck of %g mm: check its strength",
                   t.name.c_str(), punch.relief->set_back, punch.relief->from, punch.relief->to,
                   punch.relief->neck));
     }

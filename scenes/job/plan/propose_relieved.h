@@ -1,4 +1,4 @@
-// V punches with room cut out beside the neck, for return flanges that stand over the bend.
+// V punches with room cut out beside the neck, for return flanges that overhang the bend.
 //
 // Units  mm, rad.
 

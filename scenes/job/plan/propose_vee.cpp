@@ -21,10 +21,10 @@ constexpr std::array<double, 22> openings = {3,  4,  5,  6,  7,  8,  9,  10, 12,
 constexpr std::array<double, 8> angles_deg = {84, 78, 70, 60, 50, 40, 35, 30};
 constexpr double to_spare = 2.5 * degree;        // of a groove's angle over the strip's under load
 constexpr double punch_to_spare = 4.0 * degree;  // of the groove's angle over the punch's
-constexpr double nose_over_radius = 0.65;  // an air bend comes out wider than its nose: simulated V bends of
-                                           // 6 to 10 t openings, 0.6 to 0.75
-constexpr double radius_over_opening = 0.16;  // common practice
-constexpr double same_nose = 0.15;            // two noses so near to one another are one
+constexpr double nose_over_radius = 0.65;        // an air bend is wider than the nose: simulated V bends of
+                                                 // 6 to 10 t openings, 0.6 to 0.75
+constexpr double radius_over_opening = 0.16;     // common practice
+constexpr double same_nose = 0.15;               // two noses so near to one another are one
 
 double tenth(double value) {
     return std::max(0.1, std::round(10.0 * value) / 10.0);
@@ -100,12 +100,11 @@ std::string why_none(const files::Case& c, const Blank& blank, int bend) {
         const plan::StrokePath path = trial(c, blank, bend, wanted_nose(c, bend), opening);
         if (opening < 4.0 * c.thickness || !reaches(c, path)) continue;
         return words(
-            "bend '%s': a flange of %.1f mm is too short for any groove; the narrowest that bends "
-            "it, "
-            "%g mm, needs %.1f mm",
+            "bend '%s': a flange of %.1f mm is too short for any groove; the narrowest one, %g mm, needs "
+            "%.1f mm",
             c.part.bends[bend].name.c_str(), shorter, opening, plan::needed_straight(path));
     }
-    return words("bend '%s': no groove bends it by %.0f degrees", c.part.bends[bend].name.c_str(),
+    return words("bend '%s': no groove can bend it by %.0f degrees", c.part.bends[bend].name.c_str(),
                  std::abs(c.part.bends[bend].angle) / degree);
 }
 
@@ -167,7 +166,7 @@ void add_blocks(const std::vector<Groove>& grooves, ProposedTools& proposed) {
             die.width = std::max(die.width, files::usual_die_width(face.die_opening, face.shoulder_radius));
             depths += tool::groove_depth(face);
             name += words(k == i ? " %g" : " and %g", face.die_opening);
-            reason += (k == i ? "" : "; and, the other way up, ") + grooves[k].reason;
+            reason += (k == i ? "" : "; and, turned over, ") + grooves[k].reason;
         }
         die.height = files::usual_die_height(depths);
         proposed.tools.push_back({name, die});
@@ -197,7 +196,8 @@ void add_punches(const files::Case& c, const std::vector<Groove>& grooves, Propo
         punch.shank_width = files::usual_shank_width(punch.nose_radius);
         proposed.tools.push_back({words("wedge %g", punch.angle / degree), punch});
         proposed.reasons.push_back(
-            words("nose of %g mm, %.2f of the drawing's inside radius as air bends come out wider; "
+            words("nose of %g mm, %.2f of the drawn inside radius, because air bending gives a larger radius "
+                  "than the nose; "
                   "%g degrees, %g less than its groove",
                   punch.nose_radius, nose_over_radius, punch.angle / degree, punch_to_spare / degree));
     }
@@ -212,7 +212,7 @@ std::vector<std::vector<OpeningRange>> fewest_openings(std::vector<OpeningRange>
     std::sort(ranges.begin(), ranges.end(),
               [](const OpeningRange& a, const OpeningRange& b) { return a.high < b.high; });
     std::vector<std::vector<OpeningRange>> groups;
-    double point = -1e300;  // the last one set; every range so far holds one
+    double point = -1e300;  // the last one set; every earlier range holds one
     for (const OpeningRange& r : ranges) {
         if (r.low > point) {
             groups.emplace_back();

@@ -1,6 +1,6 @@
 // V punches and dies for bends that no tool at hand makes: the fewest grooves and noses that serve them all.
 //
-// Rules of the trade for a groove: its opening from 6 to 12 thicknesses, and about the inside radius over
+// Shop rules for a groove: its opening from 6 to 12 thicknesses, and about the inside radius over
 // 0.16 (common practice, seen in public texts, no standard behind it); no wider than the flanges beside the
 // bend can span; its angle so sharp that the angle under load is reached with some degrees to spare. Each
 // bend allows a range of openings; the fewest openings that stand in all ranges are found by stabbing them

@@ -87,7 +87,7 @@ Blank planning_blank(const files::Case& c) {
     Blank blank = make_blank(c);
     std::vector<double> springback_curvature;
     for (std::size_t b = 0; b < c.part.bends.size(); ++b) {
-        // bends drawn alike let go alike
+        // bends drawn alike spring back alike
         const auto same = std::find_if(
             c.part.bends.begin(), c.part.bends.begin() + static_cast<long>(b),
             [&](const files::Bend& o) { return o.inside_radius == c.part.bends[b].inside_radius; });

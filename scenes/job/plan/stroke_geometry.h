@@ -10,7 +10,7 @@
 
 namespace overbend::job {
 
-// The case's blank, with what each bend lets go by rule: worked out once for all strokes that are looked at.
+// The case's blank, with the springback of each bend by rule: calculated once for all strokes of the search.
 Blank planning_blank(const files::Case& c);
 
 // The drawing on its blank.

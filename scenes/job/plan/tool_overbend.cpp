@@ -20,7 +20,7 @@ double whole_degrees_up(double angle) {
 }
 
 std::string told(const files::Tool& t, const char* what, double angle) {
-    return words("'%s' was given %s of %.1f degrees for its overbend", t.name.c_str(), what, angle / degree);
+    return words("'%s' now has %s of %.1f degrees, for the overbend", t.name.c_str(), what, angle / degree);
 }
 
 std::string change_groove(files::Tool& die, files::Tool& punch, int face, double more, bool punch_too) {

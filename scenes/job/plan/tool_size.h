@@ -1,5 +1,5 @@
 // Sizes of tools that are not made yet, set right by how the strip came out between them. The leg between two
-// bends of one stroke is the tools', and no blank can mend it; the arc of a V bend is the nose's.
+// bends of one stroke depends on the tools, not on the blank; the arc of a V bend depends on the nose.
 //
 // Units  mm, rad.
 

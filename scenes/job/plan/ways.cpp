@@ -149,11 +149,11 @@ std::string Ways::reason(int way, plan::BendSet made) {
     if (room.has_room(s.left, s.right)) return "";
     const double missing = std::max(room.missing_left(s.left), room.missing_right(s.right));
     if (missing > 0.0)
-        return words("the strip beside the bend is %.1f mm too short to lie on the die '%s'", missing,
+        return words("the strip beside the bend is %.1f mm too short to rest on the die '%s'", missing,
                      c_.tools[steps_[way].die].name.c_str());
     const std::optional<plan::Hit> hit = room.worst_hit(s.left, s.right);
-    if (!hit) return words("there is less room than is wanted");
-    if (hit->obstacle < 0) return words("%s runs into the strip's other half", flat_name(way, *hit).c_str());
+    if (!hit) return words("the clearance is less than the minimum");
+    if (hit->obstacle < 0) return words("%s hits the other half of the strip", flat_name(way, *hit).c_str());
     const std::string& solid = room.obstacles()[hit->obstacle].words;
     const double angle = hit->s * room.path().loaded / degree;
     if (hit->depth > 0.0)

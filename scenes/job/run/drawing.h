@@ -17,7 +17,7 @@ struct Blank {
     std::vector<double> bend_line;  // middle of each bend
     std::vector<double> half_arc;   // half of each bend's allowance
     std::vector<double>
-        springback_curvature;  // 1/mm, curvature that each bend lets go by rule; empty: not worked out
+        springback_curvature;  // 1/mm, of each bend by rule; empty: not calculated
     // Middle of flat i (0 left of the first bend).
     double flat_middle(int i) const;
 };

@@ -7,7 +7,7 @@
 // legs left of it, and how a changed allowance is shared between left and right is in the measurement.
 //
 // Two bends that one stroke makes stand as far apart as its tools have them: the leg between them is the
-// tools', and the blank cannot mend it. Their lines move together, and lie where the bends came out.
+// tools', and the blank cannot correct it. Their lines move together, to where the bends are.
 //
 // Holds   as far as the bends form alike when their lines are moved, which is what a second run with the
 //         fitted lines shows; angles that are wrong are read as they are, and leave some hundredths of a

@@ -59,7 +59,7 @@ FlatBend flat_bend(const files::Case& c, const FlatPattern& pattern, int b) {
     flat.mechanics = mechanics_allowance(c, pattern.blank, s, b);
     const BendResult* made = last_made(pattern.job, b);
     flat.made_radius = made->shape_free.inside_radius;
-    // A volume that stays: what is thinner is longer.
+    // Constant volume: what is thinner is longer.
     flat.mid_stretch = c.thickness / made->shape_free.thickness - 1.0;
     return flat;
 }

@@ -1,4 +1,4 @@
-// The flat pattern of a part: bend lines and what every bend takes of the blank, by the mechanics, by DIN
+// The flat pattern of a part: bend lines and bend allowances, by the mechanics, by DIN
 // 6935 and by the handbook.
 //
 // An allowance is the blank that goes into a bend of the drawing, so that flats and allowances together are

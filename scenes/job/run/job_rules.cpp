@@ -212,7 +212,7 @@ void vee_rules(const files::Case& c, const Blank& blank, const std::vector<bool>
     for (std::size_t i = before; v.clean && i < report.findings.size(); ++i) {
         if (!report.findings[i].stops) continue;
         report.findings[i].stops = false;
-        report.findings[i].words += "; the simulated stroke came through";
+        report.findings[i].words += "; the simulated stroke succeeded";
     }
 }
 

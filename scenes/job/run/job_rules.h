@@ -1,4 +1,4 @@
-// The rules of the trade applied to a case: to its drawing, its blank and its V strokes.
+// The shop rules applied to a case: to its drawing, its blank and its V strokes.
 //
 // Before the strokes are run, radii and angles under load are the drawing's and estimates; afterwards they
 // are the simulated ones. Where a stroke came to its stop without touching anything, what geometry alone

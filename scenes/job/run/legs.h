@@ -12,7 +12,7 @@
 
 namespace overbend::job {
 
-// As the blank is drawn, however it lay in the press last.
+// As the blank is drawn, whatever its last position in the press.
 strip::StripState as_drawn(strip::StripState strip);
 
 // A bend of more than 170 degrees, as in a hem: the lines of the flats beside it are all but parallel.

@@ -39,8 +39,7 @@ tool::ToolSet offset_tools(const OffsetBend& b) {
 StripStroke offset_stroke(const OffsetBend& b) {
     stroke::StrokeScene scene = begin_scene(b);
     if (b.weighs)
-        throw OutOfRange("gravity",
-                         "half the strip hangs over the edge of an offset's die and would fall off it",
+        throw OutOfRange("gravity", "half the strip overhangs the edge of the offset die and would fall off",
                          "leave gravity out: a hand or a gauge holds the strip");
     scene.tools = offset_tools(b);
     const double slope = b.offset / std::sin(b.angle), half_run = 0.5 * b.offset / std::tan(b.angle);

@@ -20,7 +20,7 @@ tool::ToolSet press_blocks(const files::Case& c, const tool::RigidTool& punch, c
 // soon as the strip turns.
 tool::ToolSet gauge_at(const files::Case& c, const strip::StripState& placed);
 
-// Whether the press has a gauge that finds no edge of the placed strip.
+// Whether the press has a gauge that does not touch an edge of the placed strip.
 bool gauge_finds_no_edge(const files::Case& c, const strip::StripState& placed);
 
 // From the punch's axis to the gauge's face; 0 without a gauge.

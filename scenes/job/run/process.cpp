@@ -77,8 +77,8 @@ StepResult run_step(const files::Case& c, const Blank& blank, int index, const s
     return result;
 }
 
-// A figure to be written with two decimals, which must not come out as "-0.00".
-double without_minus_nought(double value) {
+// A figure to be written with two decimals, which must not read "-0.00".
+double without_minus_zero(double value) {
     return std::abs(value) < 0.005 ? 0.0 : value;
 }
 
@@ -100,7 +100,7 @@ void judge(const files::Case& c, JobResult& job) {
         if (std::abs(off) > c.part.angle_tolerance / degree)
             job.findings.push_back(
                 words("bend '%s': %.2f degrees instead of %.2f; allowed is %.2f either way",
-                      bend.name.c_str(), without_minus_nought(job.finished_angle[b] / degree),
+                      bend.name.c_str(), without_minus_zero(job.finished_angle[b] / degree),
                       bend.angle / degree, c.part.angle_tolerance / degree));
     }
     for (const plan::RuleFinding& f : job.rules.findings)

@@ -61,7 +61,7 @@ struct JobResult {
     Blank fitted;                        // would have given the drawing's legs; of length 0 when not finished
     bool solved = false;                 // every stroke was
     RuleReport rules;                    // of the trade
-    std::vector<std::string> findings;   // what speaks against the job; empty: feasible
+    std::vector<std::string> findings;   // problems of the job; empty: feasible
 };
 
 struct ProcessOptions {

@@ -85,7 +85,7 @@ namespace {
 std::vector<Vector2d> finished_points(const files::Case& c, const Blank& blank, const strip::StripState& s) {
     std::vector<Vector2d> points;
     for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i) {
-        // From the flat's middle outwards, so that bends that came out sharper or rounder do not count twice.
+        // From the flat's middle outwards, so that bends with a smaller or larger radius do not count twice.
         const double from = blank.flat_middle(i) - 0.5 * c.part.flats[i], to = from + c.part.flats[i];
         for (const double share : {0.0, 0.5, 1.0}) {
             const strip::MidPoint m =

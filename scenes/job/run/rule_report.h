@@ -1,4 +1,4 @@
-// What the rules of the trade have to say about a case.
+// Findings of the shop rules for a case.
 
 #pragma once
 

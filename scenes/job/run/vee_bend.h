@@ -20,7 +20,7 @@ struct VeeBend : StripOptions {
     double punch_angle = 0.5235987755982988;  // included angle of the wedge; 30 degrees
     std::optional<double> flange;             // each half's length; absent: two die openings
     std::optional<double> left_flange;        // of the left half, where it has another length
-    double off_centre = 0.0;                  // the strip's middle stands so far right of the punch's axis
+    double off_centre = 0.0;                  // offset of the strip's middle to the right of the punch's axis
 };
 
 // Below an open die's shoulders there is room for so many die openings of travel; long before, a strip of

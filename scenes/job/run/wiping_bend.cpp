@@ -19,10 +19,10 @@ void check(const WipingBend& b, double clearance, double hold) {
                          "give at least " + tool::mm(b.thickness));
     const double least = clearance + b.corner_radius + b.thickness;
     if (!(b.flange >= least))
-        throw OutOfRange("flange", tool::mm(b.flange) + " does not reach under the punch's face",
+        throw OutOfRange("flange", tool::mm(b.flange) + " does not reach under the face of the punch",
                          "give at least " + tool::mm(least));
     if (!(hold >= 2.0 * b.thickness))
-        throw OutOfRange("held length", tool::mm(hold) + " is too little to hold the strip by",
+        throw OutOfRange("held length", tool::mm(hold) + " is too short to hold the strip",
                          "give at least " + tool::mm(2.0 * b.thickness));
     tool::require_above_zero("edge radius of the die", b.edge_radius);
 }

@@ -141,9 +141,9 @@ std::string break_even_words(const std::string& own_name, const shop::CostSheet&
     const std::optional<shop::BreakEven> at = shop::break_even(own, other.cost);
     const auto name = [&](bool first) { return (first ? own_name : other.name).c_str(); };
     if (at)
-        return words("From a batch of %.0f parts on %s is cheaper, below it the other.",
+        return words("From a batch of %.0f parts, %s is cheaper; below it, the other.",
                      std::floor(at->batch) + 1.0, name(at->cheaper_above == shop::BreakEven::Above::first));
-    return words("%s is cheaper, or as cheap, for every batch.",
+    return words("%s is never more expensive, at any batch size.",
                  name(own.per_part(2.0) <= other.cost.per_part(2.0)));
 }
 

@@ -1,4 +1,4 @@
-// What a stroke asks of the press, read off its recording.
+// What a stroke requires of the press, read from its recording.
 
 #include <algorithm>
 #include <cmath>
@@ -60,7 +60,7 @@ double half_width(const tool::RigidTool& t) {
     return std::max(-t.outline.box().low.x(), t.outline.box().high.x());
 }
 
-// For the freed strip to come out forwards, the punch's tip has to stand as high over the die as the strip
+// For the freed strip to come out forwards, the punch's tip must be as high above the die as the strip
 // between the tools is from its lowest to its highest point.
 double part_room(const files::Case& c, const StepResult& step) {
     const Recording& r = step.stroke.recording;
@@ -110,7 +110,7 @@ StrokeOnPress stroke_on_press(const files::Case& c, const JobResult& job, int in
     d.gauge = run.gauge;
     d.punch_rating = c.tools[step.punch].make.rating;
     d.die_rating = c.tools[step.die].make.rating;
-    on.cycle_s = c.handling.stroke;  // with laying in; see job_figures
+    on.cycle_s = c.handling.stroke;  // with loading; see job_figures
     if (!c.press) return on;
     const shop::PressLimits limits = press_limits(*c.press);
     on.checks = shop::press_checks(limits, d);

@@ -23,8 +23,7 @@ void tell_of_unknown_steels(const files::Case& c, ShopReport& report) {
     std::string names;
     for (const ToolInShop& t : report.tools)
         if (!c.tools[t.tool].make.card) names += (names.empty() ? "'" : ", '") + c.tools[t.tool].name + "'";
-    if (!names.empty())
-        report.not_checked.push_back("strength of the tools: the case names no steel of " + names);
+    if (!names.empty()) report.not_checked.push_back("tool strength: the case names no steel for " + names);
 }
 
 void collect(const files::Case& c, ShopReport& report) {
@@ -40,7 +39,7 @@ void collect(const files::Case& c, ShopReport& report) {
         for (const std::string& mend : t.mends) report.cautions.push_back(whose + ": " + mend);
     }
     tell_of_unknown_steels(c, report);
-    if (!c.press) report.not_checked.push_back("press: the case names none");
+    if (!c.press) report.not_checked.push_back("press: the case names no press");
 }
 
 }  // namespace

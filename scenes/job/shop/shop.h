@@ -1,5 +1,5 @@
-// A job in the shop: whether the press does it, whether the tools bear it, what it costs. Worked out from a
-// case and its simulated strokes.
+// A job in the shop: is the press sufficient, are the tools strong enough, what does it cost. Calculated from
+// a case and its simulated strokes.
 //
 // Units  mm, kN, MPa, kg, s unless a name says otherwise; forces on sections N per mm of strip width.
 
@@ -24,7 +24,7 @@ struct StrokeOnPress {
     int step = 0;  // index into the case's steps
     shop::StrokeDemand demand;
     std::vector<shop::Check> checks;
-    double cycle_s = 0.0;  // of the ram; without speeds what the case's handling leaves beside laying in
+    double cycle_s = 0.0;  // of the ram; without speeds what the case's handling leaves besides loading
 };
 
 // Where a tool is loaded most, over all strokes that use it.
@@ -61,7 +61,7 @@ struct ToolInShop {
     std::optional<WorstContact> contact;  // none: nothing bears on a rounded edge
     std::optional<SpringAdvice> springs;
     std::vector<shop::Check> checks;  // none without a steel and a rating
-    std::vector<std::string> mends;   // what dimension would mend what is thin or over
+    std::vector<std::string> mends;   // the dimension that would correct a small or missing margin
 };
 
 // What is saved by blocks that serve more than once.
@@ -86,7 +86,7 @@ struct ShopReport {
     shop::CostRates rates;    // the case's, or the usual
     bool cost_asked = false;  // the case has a table of costs
     std::optional<CostAlternative> against;
-    std::vector<std::string> findings;     // what speaks against the job
+    std::vector<std::string> findings;     // problems of the job
     std::vector<std::string> cautions;     // where a margin is thin
     std::vector<std::string> not_checked;  // and why
 };
@@ -94,7 +94,7 @@ struct ShopReport {
 // Throws OutOfRange: a sheet that no blank goes on.
 ShopReport shop_report(const files::Case& c, const JobResult& job);
 
-// The same; what speaks against the job goes to the job's own findings.
+// The same; problems are added to the job's own findings.
 ShopReport look_at_shop(const files::Case& c, JobResult& job);
 
 // From which batch on which of two ways is cheaper, as a sentence.
@@ -102,7 +102,7 @@ std::string break_even_words(const std::string& own_name, const shop::CostSheet&
                              const CostAlternative& other);
 
 // What the steel may be asked to bear over what it bears, the least of section and contact: above 1 within.
-// nothing: no steel, or no stress to speak of.
+// nothing: no steel, or negligible stress.
 std::optional<double> steel_margin(const files::Case& c, const ToolInShop& tool);
 
 // mm, along the bend line: the case's, or 10 mm more than the strip on either side.

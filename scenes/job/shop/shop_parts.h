@@ -16,7 +16,7 @@ std::vector<ToolInShop> tools_in_shop(const files::Case& c, const JobResult& job
 // Face of the die in a step; 1 of every other tool.
 int face_up(const files::Case& c, const files::Step& step, int tool);
 
-// Springs of a pad or clamp that is pressed in by so much in the job. mends: springs that would do where the
+// Springs of a pad or clamp that is pressed in by so much in the job. mends: sufficient springs where the
 // case's own do not.
 std::optional<SpringAdvice> spring_advice(const files::Case& c, const files::Tool& tool, double compression,
                                           std::vector<shop::Check>& checks, std::vector<std::string>& mends);

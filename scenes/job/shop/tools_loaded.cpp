@@ -21,7 +21,7 @@ using stroke::State;
 constexpr int states_looked_at = 12;      // of a stroke, beside the hardest
 constexpr double worth_a_look = 0.5;      // of the hardest, on that tool
 constexpr double rated_full = 0.8;        // of what a tool is rated for, as of a press
-constexpr double steel_density = 7850.0;  // kg/m3, of tools whose steel is not told
+constexpr double steel_density = 7850.0;  // kg/m3, of tools whose steel is not given
 constexpr double bent_strain = 0.2;       // at which the strip's flow stress is taken
 
 // Two-faced dies have another outline for each face.
@@ -85,7 +85,7 @@ double strip_flow_stress(const material::Card& card) {
     return std::max(bent, card.tensile_strength);
 }
 
-// The convex arc of the outline that a force bears on; 0: a flat face, an inner or a sharp corner.
+// The convex arc of the outline that a force acts on; 0: a flat face, an inner or a sharp corner.
 double edge_radius(const tool::ArcOutline& outline, const tool::Vec2& at) {
     double nearest = 1e300, radius = 0.0;
     for (const tool::Piece& piece : outline.pieces()) {
@@ -199,7 +199,7 @@ void judge(const files::Case& c, ToolInShop& t) {
         t.checks.push_back(
             {"rating", t.peak, *tool.make.rating, "kN/m", shop::judged(t.peak, *tool.make.rating, rated_full),
              words("%.0f kN per metre of the %g kN/m that it is rated for", t.peak, *tool.make.rating),
-             "whoever made it"});
+             "its maker"});
     if (!tool.make.card) return;
     if (t.section) judge_section(c, *t.section, t);
     if (t.contact) judge_contact(c, *t.contact, t);

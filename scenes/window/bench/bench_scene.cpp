@@ -128,7 +128,7 @@ void BenchScene::Inside::draw_picture(Ui& ui) {
     size.width = std::max(1, static_cast<int>(room.x)), size.height = std::max(1, static_cast<int>(room.y));
     size.letter = ImGui::GetFontSize();
     if (texture.width() == 0) {
-        ui.words(told.error.empty() ? "The strip is laid in ..." : told.error, Ui::Weight::muted);
+        ui.words(told.error.empty() ? "Placing the strip ..." : told.error, Ui::Weight::muted);
         return;
     }
     const ui::PictureInput input = ui.picture("Punch", texture);

@@ -1,4 +1,4 @@
-// The springback bench: one strip, one bend, pressed by hand and let go.
+// The springback bench: one strip, one bend, pressed and released by hand.
 
 #pragma once
 

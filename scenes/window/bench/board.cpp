@@ -195,8 +195,8 @@ DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& pl
         if (strips.size() == 1) {
             add_angles_alone(list, s, plan.tiles[i], plan, info);
             picture::StageInfo stage = stage_info(s, plan, info);
-            stage.caption = back ? "Let go: the strip springs back" : "Pressed";
-            if (info.released >= 1.0) stage.caption = "Free: nothing touches the strip";
+            stage.caption = back ? "Release: the strip springs back" : "Pressed";
+            if (info.released >= 1.0) stage.caption = "Free: the tools no longer touch the strip";
             if (back) stage.ghost = s.held_instant();
             lay_on(list, picture::draw_stage(s.recording, at, stage, stage_size(box), plan.views[i]),
                    {box.x, box.y});

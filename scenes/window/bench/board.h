@@ -51,6 +51,6 @@ void add_bench_charts(picture::DrawingList& list, const std::vector<BentStrip>& 
 // A strip's instant at that part of its way back.
 double instant_at(const BentStrip& strip, double released);
 
-constexpr double bench_width = 20.0;  // mm, of the strip, where forces are told
+constexpr double bench_width = 20.0;  // mm, of the strip, where forces are shown
 
 }  // namespace overbend::window

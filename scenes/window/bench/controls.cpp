@@ -46,9 +46,9 @@ struct BenchPanel {
     void way() {
         const double limit = deepest(state.setup);
         Flow flow;
-        if (button(flow, "Let go", {K::L}, "The punch goes back and the strip springs back")) release(state);
-        if (button(flow, "Press again", {K::P}, "To the same travel")) press_to(state, state.way);
-        if (button(flow, "Reset", {K::R}, "Tools, figures and travel as at the beginning")) reset(state);
+        if (button(flow, "Release", {K::L}, "The punch goes up and the strip springs back")) release(state);
+        if (button(flow, "Press again", {K::P}, "Presses to the same travel")) press_to(state, state.way);
+        if (button(flow, "Reset", {K::R}, "Back to the first tools, values and travel")) reset(state);
         double value = state.way;
         const bool pure = state.setup.kind == BenchKind::pure;
         if (ui.slider(pure ? "Curvature" : "Travel", value, 0.0, limit, pure ? "%.4f /mm" : "%.3f mm",
@@ -58,9 +58,9 @@ struct BenchPanel {
         const auto step = [&](const char* words, K::Key code, double by) {
             if (ui.key(words, {code})) press_to(state, state.way + by);
         };
-        step("Deeper, a little", K::Down, fine);
+        step("Down, a little", K::Down, fine);
         step("Up, a little", K::Up, -fine);
-        step("Deeper", K::PageDown, coarse);
+        step("Down", K::PageDown, coarse);
         step("Up", K::PageUp, -coarse);
         if (told.shown && !told.trouble && state.way > told.shown->limit + 1e-9 &&
             !told.shown->limited_by.empty())
@@ -74,22 +74,22 @@ struct BenchPanel {
         const int count = static_cast<int>(state.setup.metals.size());
         for (int i = 0; count > 1 && i < count; ++i)
             if (toggle(flow, words("Strip %d", i + 1), is(i, state.metal), {static_cast<K::Key>(K::Num1 + i)},
-                       "The sliders show its figures"))
+                       "The sliders show the values of this strip"))
                 state.metal = i;
         int card =
             static_cast<int>(std::find(cards.begin(), cards.end(), chosen(state).card) - cards.begin());
-        if (ui.choice("Card", card, cards, "The figures begin as this card has them"))
+        if (ui.choice("Card", card, cards, "The sliders start from the values of this card"))
             take_card(state, cards[static_cast<std::size_t>(card)]);
         Flow row;
         if (button(row, "Next material", {K::M}, "The next card of the list"))
             take_card(state, cards[static_cast<std::size_t>(card + 1) % cards.size()]);
         ui.begin_enabled(count < most_metals && state.game.stage == GuessStage::off ? Enabled::yes
                                                                                     : Enabled::no);
-        if (button(row, "Add a strip", {K::A}, "Beside the others, under the same punch: four at most"))
+        if (button(row, "Add strip", {K::A}, "Pressed by the same punch; at most four strips"))
             add_metal(state, cards);
         ui.end_enabled();
         ui.begin_enabled(count > 1 ? Enabled::yes : Enabled::no);
-        if (button(row, "Take it away", {K::Delete}, "The strip whose figures are shown"))
+        if (button(row, "Remove strip", {K::Delete}, "Removes the strip whose values are shown"))
             remove_metal(state);
         ui.end_enabled();
         figures();
@@ -111,7 +111,7 @@ struct BenchPanel {
                   changed;
         trouble(BenchSlider::hardening);
         if (changed) rename(m);
-        if (m.name != m.card && ui.button("As on the card", {K::C})) take_card(state, m.card);
+        if (m.name != m.card && ui.button("Reset to card", {K::C})) take_card(state, m.card);
     }
 
     void tools() {
@@ -126,7 +126,7 @@ struct BenchPanel {
                       "Of the punch");
             trouble(BenchSlider::nose);
             moved = ui.slider("Opening", state.setup.opening, openings.low, openings.high, "%.1f mm",
-                              "Of the die, between the middles of its shoulders' radii") ||
+                              "Of the die, between the centres of the shoulder radii") ||
                     moved;
             trouble(BenchSlider::opening);
             ui.slider("Friction", state.setup.friction, frictions.low, frictions.high, "%.2f");
@@ -140,19 +140,20 @@ struct BenchPanel {
         const GuessStage stage = state.game.stage;
         Flow flow;
         if (toggle(flow, "Guess", stage == GuessStage::off ? Chosen::no : Chosen::yes, {K::G},
-                   "The free angle stays hidden until it is shown")) {
+                   "Hides the free angle until you show it")) {
             stage == GuessStage::off ? begin_game(state) : end_game(state);
             return;
         }
         if (stage == GuessStage::off) return;
         ui.begin_enabled(stage == GuessStage::guessing ? Enabled::yes : Enabled::no);
-        if (button(flow, "Show it", {K::S}, "Let go, and see who is nearest")) show_angle(state);
+        if (button(flow, "Show angle", {K::S}, "Releases the strip and shows the closest guess"))
+            show_angle(state);
         ui.end_enabled();
-        if (button(flow, "New round", {K::N}, "Another material and travel, at random"))
+        if (button(flow, "New round", {K::N}, "Picks a material and a travel at random"))
             new_round(state, cards);
         ui.words(words("Round %d", state.game.round), Ui::Weight::muted);
         if (stage == GuessStage::guessing) {
-            if (ui.text("Name and angle", state.typed, "Ann 88.5, or the angle alone; Enter takes it")) {
+            if (ui.text("Name and angle", state.typed, "For example Ann 88.5, or 88.5; then press Enter")) {
                 take_guess(state);
                 ImGui::SetKeyboardFocusHere(-1);  // for the next one
             }
@@ -168,30 +169,29 @@ struct BenchPanel {
 
     BenchAsked overbend() {
         if (state.game.stage == GuessStage::guessing) return BenchAsked::nothing;
-        ui.words("Overbend that is needed", Ui::Weight::heading);
-        ui.number("Wanted, free", state.wanted, wanted_angles.low, wanted_angles.high, 1.0, "%.1f°",
-                  "Angle that is to stay");
+        ui.words("Required overbend", Ui::Weight::heading);
+        ui.number("Target angle", state.wanted, wanted_angles.low, wanted_angles.high, 1.0, "%.1f°",
+                  "Bend angle after release");
         Flow flow;
         BenchAsked asked = BenchAsked::nothing;
-        if (button(flow, "Find it", {K::F}, "For the strip whose figures are shown"))
+        if (button(flow, "Calculate", {K::F}, "For the strip whose values are shown"))
             asked = BenchAsked::overbend;
         const std::optional<Overbend>& found = told.overbend;
         const bool here = found && same(found->setup, state.setup);
         ui.begin_enabled(here && found->reason.empty() ? Enabled::yes : Enabled::no);
-        if (button(flow, "Press it so far", {K::T}, "") && here) press_to(state, found->way);
+        if (button(flow, "Press to this angle", {K::T}, "") && here) press_to(state, found->way);
         ui.end_enabled();
-        if (told.looking) ui.words("Looking for it ...", Ui::Weight::muted);
+        if (told.looking) ui.words("Calculating ...", Ui::Weight::muted);
         if (!here || told.looking) return asked;
         if (!found->reason.empty()) {
             ui.words(found->reason, Ui::Weight::alarm);
             return asked;
         }
         const bool pure = state.setup.kind == BenchKind::pure;
-        ui.words(
-            words("%.1f° stay when it is bent to %.1f°,", found->wanted / degree, found->loaded / degree) +
-            words(" %.1f° too far, ", (found->loaded - found->wanted) / degree) +
-            (pure ? words("at a curvature of %.4f /mm.", found->way)
-                  : words("at %.3f mm of travel.", found->way)));
+        ui.words(words("For %.1f° after release, bend to %.1f° under load:", found->wanted / degree,
+                       found->loaded / degree) +
+                 words(" overbend %.1f°, ", (found->loaded - found->wanted) / degree) +
+                 (pure ? words("curvature %.4f /mm.", found->way) : words("travel %.3f mm.", found->way)));
         return asked;
     }
 };
@@ -206,14 +206,14 @@ BenchAsked draw_bench_controls(Ui& ui, BenchState& state, const std::vector<std:
     const BenchKind kind = state.setup.kind;
     if (panel.toggle(flow, "V bend", is(BenchKind::vee, kind), {K::V}, "Punch and open die"))
         take_kind(state, BenchKind::vee);
-    if (panel.toggle(flow, "Pure bending", is(BenchKind::pure, kind), {K::U}, "By a moment alone"))
+    if (panel.toggle(flow, "Pure bending", is(BenchKind::pure, kind), {K::U}, "By a pure moment"))
         take_kind(state, BenchKind::pure);
     panel.way();
     panel.metals();
     panel.tools();
     panel.guessing();
     const BenchAsked asked = panel.overbend();
-    if (told.rate > 0.0) ui.words(words("%.0f bends a second", told.rate), Ui::Weight::muted);
+    if (told.rate > 0.0) ui.words(words("%.0f bends per second", told.rate), Ui::Weight::muted);
     return asked;
 }
 

@@ -17,7 +17,7 @@ struct Guess {
 
 enum class GuessStage {
     off,
-    guessing,  // the free angle is told nowhere
+    guessing,  // the free angle is not shown anywhere
     shown
 };
 

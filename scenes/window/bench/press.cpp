@@ -52,7 +52,7 @@ struct BenchPress::Inside {
         if (reached < way - 1e-6) bent.held_by = p.live->held_by();
         return bent;
     }
-    // Each on a thread of its own: they have nothing in common.
+    // Each on its own thread: they share nothing.
     std::vector<BentStrip> bend_all(double way) {
         std::vector<std::future<BentStrip>> others;
         for (std::size_t i = 1; i < setup.metals.size(); ++i)
@@ -121,7 +121,7 @@ Overbend overbend_for(const BenchSetup& setup, int metal, double wanted,
         double low = 0.0, high = deepest(setup);
         BentStrip bent = bend_purely(setup, metal, high);
         if (bent.free < wanted) {
-            found.reason = "The strip cannot be bent so far here.";
+            found.reason = "The strip cannot be bent that far with these tools.";
             return found;
         }
         for (int i = 0; i < 40 && std::abs(bent.free - wanted) > 1e-5 && goes_on(); ++i) {

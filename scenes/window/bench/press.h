@@ -1,4 +1,4 @@
-// The bench at work, without a window: strips that are bent alike, as far as they are wanted, and let go.
+// The bench at work, without a window: strips that are bent alike, as far as asked, and released.
 //
 //   BenchPress press(setup);
 //   press.bend_to(3.2);                 // mm of travel, or 1/mm in pure bending

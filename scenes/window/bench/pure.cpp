@@ -14,7 +14,7 @@ namespace {
 constexpr int layers = 15, elements = 60;
 constexpr int steps_down = 24, steps_back = 14;
 
-// All of the strip under one moment, its middle level and in its place.
+// The whole strip under one moment, its middle level and fixed.
 stroke::State state_of(const material::BendingPoint& p, const stroke::Recording& r, stroke::Phase phase) {
     stroke::State s;
     s.phase = phase;

@@ -13,7 +13,7 @@ namespace overbend::window {
 
 namespace {
 
-constexpr double early = 0.002, late = 0.1;  // plastic strains between which hardening is told
+constexpr double early = 0.002, late = 0.1;  // plastic strains between which hardening is shown
 constexpr double sharpest_pure = 0.25;       // curvature times thickness: an inner radius of 3.5 thicknesses
 
 double flow_at(const material::Card& c, double p) {
@@ -141,13 +141,12 @@ std::optional<BenchTrouble> trouble_of(const BenchSetup& s) {
     if (room < 0.2 * s.thickness)
         return BenchTrouble{
             BenchSlider::opening,
-            words("A strip of %.2f mm has no room in an opening of %.1f mm; it needs %.1f mm.", s.thickness,
-                  s.opening, 3.2 * s.thickness)};
+            words("A strip of %.2f mm does not fit a die opening of %.1f mm; use at least %.1f mm.",
+                  s.thickness, s.opening, 3.2 * s.thickness)};
     if (s.nose_radius > room)
-        return BenchTrouble{
-            BenchSlider::nose,
-            words("This nose and the strip round it do not fit into the opening: %.2f mm at most.",
-                  std::floor(100.0 * room) / 100.0)};
+        return BenchTrouble{BenchSlider::nose,
+                            words("The nose radius is too large for the die opening; use at most %.2f mm.",
+                                  std::floor(100.0 * room) / 100.0)};
     try {
         for (std::size_t i = 0; i < s.metals.size(); ++i) job::vee_stroke(vee_of(s, static_cast<int>(i)));
     } catch (const OutOfRange& error) {

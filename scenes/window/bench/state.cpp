@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "scenes/files/case/case_error.h"
+#include "sim/counted.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -157,7 +158,7 @@ void take_guess(BenchState& state) {
         state.typed.clear(), state.typed_wrong.clear();
     } else {
         state.typed_wrong =
-            "\"" + state.typed + "\" has no angle at its end; write 88.5, or Ann 88.5, from 0 to 180.";
+            "\"" + state.typed + "\" does not end with an angle; type 88.5 or Ann 88.5, from 0 to 180.";
     }
 }
 
@@ -184,12 +185,13 @@ std::string game_line(const BenchState& state, double angle) {
     if (state.game.stage == GuessStage::off) return "";
     const int count = static_cast<int>(state.game.guesses.size());
     if (state.game.stage == GuessStage::guessing)
-        return count == 0 ? "What angle stays when it is let go?"
-                          : words("What angle stays? %d %s so far.", count, count == 1 ? "guess" : "guesses");
+        return count == 0 ? "What is the bend angle after release?"
+                          : "What is the bend angle after release? " +
+                                counted(static_cast<std::size_t>(count), "guess", "guesses") + ".";
     const std::vector<Judged> all = judged(state.game, angle);
-    if (all.empty()) return "Nobody has guessed.";
+    if (all.empty()) return "No guesses.";
     const Guess& best = all.front().guess;
-    return words("Nearest: %s%.1f°, off by %.1f°", best.who.empty() ? "" : (best.who + ", ").c_str(),
+    return words("Closest: %s%.1f°, off by %.1f°", best.who.empty() ? "" : (best.who + ", ").c_str(),
                  best.angle, std::abs(all.front().off));
 }
 

@@ -21,7 +21,7 @@ struct BenchState {
     int metal = 0;     // whose figures the sliders show
     double way = 0.0;  // mm, or 1/mm in pure bending
     BenchPhase phase = BenchPhase::pressed;
-    double seconds = 0.0;  // since it was let go
+    double seconds = 0.0;  // since release
 
     GuessGame game;
     std::string typed;        // a guess that is being typed

@@ -1,4 +1,4 @@
-// The bench's own thread: bends what is wanted now, and paints it. What is set up is made anew only when it
+// The bench's own thread: bends what is wanted now, and paints it. The setup is built again only when it
 // changes; on the way down the strips go on from where they are.
 
 #pragma once
@@ -22,7 +22,7 @@ struct BenchRequest {
 };
 bool same(const BenchRequest& a, const BenchRequest& b);
 
-// What is told in words: rad, mm.
+// What is stated in words: rad, mm.
 struct BenchReading {
     std::string name;
     double loaded = 0.0, free = 0.0;

@@ -36,7 +36,7 @@ struct RunProgress {
     std::atomic<double> travel{0.0};  // mm, of the punch in that step
 };
 
-// Never throws but Cancelled, when it is no longer wanted: what does not go is told in words, in `wrong` and
+// Throws only Cancelled, when it is no longer wanted: failures are described in words, in `wrong` and
 // in the result's findings. A job that was not solved is there as far as it went.
 RanJob run_job(const files::Case& c, const Wanted& wanted, RunProgress& progress);
 

@@ -89,7 +89,7 @@ bool JobWork::take() {
         trouble_ = error.what();
         changed = true;
     }
-    // Progress is told now and then: telling it takes time from the run.
+    // Progress is reported only now and then: reporting it slows the run.
     const auto now = std::chrono::steady_clock::now();
     if (runner_.busy() && now - told_ > tell_every) {
         told_ = now;

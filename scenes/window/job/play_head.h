@@ -22,7 +22,7 @@ struct PlayHead {
 // Goes on by so many seconds of the clock; stops at the film's end, or begins the looped stroke again.
 void advance(PlayHead& head, const Playback& playback, double seconds);
 
-// From the end it begins anew.
+// At the end it starts again.
 void play_or_pause(PlayHead& head, const Playback& playback);
 
 // All of these stop it, but for the strokes.

@@ -82,7 +82,7 @@ bool CaseEdits::changed() const {
 
 bool CaseEdits::read_again(const files::Case& file) {
     file_ = file;
-    return change("file read again", [&](files::Case& c) { c = file; });
+    return change("file reloaded", [&](files::Case& c) { c = file; });
 }
 
 void CaseEdits::save(const std::filesystem::path& file) {

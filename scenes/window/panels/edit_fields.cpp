@@ -22,7 +22,7 @@ struct Materials {
 Materials materials_for(const files::Case& file) {
     static const std::vector<std::string> known = files::known_names(files::material_cards);
     Materials all{known, file.card_origin.from != files::CardOrigin::From::assets};
-    if (all.own) all.names.insert(all.names.begin(), file.material.name + " (of the case)");
+    if (all.own) all.names.insert(all.names.begin(), file.material.name + " (in the case)");
     return all;
 }
 
@@ -35,7 +35,7 @@ bool draw_material(Ui& ui, CaseEdits& edits) {
         chosen = static_cast<int>(
             std::find(all.names.begin() + (all.own ? 1 : 0), all.names.end(), c.material.name) -
             all.names.begin());
-    if (!ui.choice("Material", chosen, all.names, "Of the cards that come with the program")) return false;
+    if (!ui.choice("Material", chosen, all.names, "Material cards supplied with the program")) return false;
     return edits.change("material", [&](files::Case& next) {
         if (all.own && chosen == 0) {
             next.material = edits.file().material, next.card_origin = edits.file().card_origin;
@@ -67,10 +67,10 @@ bool draw_strip_fields(Ui& ui, CaseEdits& edits) {
     if (ui.number("Thickness", thickness, 0.05, 20.0, 0.05, "%.3f mm"))
         run = edits.change("thickness", [&](files::Case& c) { c.thickness = thickness; }) || run;
     double width = edits.draft().width;
-    if (ui.number("Strip's width", width, 0.5, 5000.0, 1.0, "%.2f mm", "Along the bend lines"))
+    if (ui.number("Strip width", width, 0.5, 5000.0, 1.0, "%.2f mm", "Along the bend lines"))
         run = edits.change("width", [&](files::Case& c) { c.width = width; }) || run;
     double friction = edits.draft().run.friction;
-    if (ui.number("Friction", friction, 0.0, 0.3, 0.01, "%.3f", "Of the strip on all tools"))
+    if (ui.number("Friction", friction, 0.0, 0.3, 0.01, "%.3f", "Between the strip and all tools"))
         run = edits.change("friction", [&](files::Case& c) { c.run.friction = friction; }) || run;
     draw_mistake(ui, edits, "strip");
     draw_mistake(ui, edits, "material");

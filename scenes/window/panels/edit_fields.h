@@ -12,7 +12,7 @@ bool draw_strip_fields(ui::Ui& ui, CaseEdits& edits);
 bool draw_step_fields(ui::Ui& ui, CaseEdits& edits, int& chosen);
 bool draw_tool_fields(ui::Ui& ui, CaseEdits& edits, int& chosen);
 
-// What is wrong with the draft, where it speaks of a key that begins so: "strip", "step[2]".
+// What is wrong with the draft, where it is about a key that begins like this: "strip", "step[2]".
 void draw_mistake(ui::Ui& ui, const CaseEdits& edits, const std::string& beginning);
 // The place of a tool in the file, "tool[3]"; empty of a tool of the rack.
 std::string tool_key(const files::Case& c, int tool);

@@ -27,17 +27,17 @@ bool draw_history(Ui& ui, CaseEdits& edits, Flow& flow) {
     bool run = false;
     flow.next_button("Undo");
     ui.begin_enabled(edits.can_undo() ? Enabled::yes : Enabled::no);
-    if (ui.button("Undo", undo_key, with(edits.undo_words(), "Takes back"))) run = edits.undo();
+    if (ui.button("Undo", undo_key, with(edits.undo_words(), "Undo"))) run = edits.undo();
     ui.end_enabled();
     flow.next_button("Redo");
     ui.begin_enabled(edits.can_redo() ? Enabled::yes : Enabled::no);
-    if (ui.button("Redo", redo_key, with(edits.redo_words(), "Does again"))) run = edits.redo() || run;
+    if (ui.button("Redo", redo_key, with(edits.redo_words(), "Redo"))) run = edits.redo() || run;
     ui.end_enabled();
-    flow.next_button("As in the file");
+    flow.next_button("Revert");
     ui.begin_enabled(edits.changed() ? Enabled::yes : Enabled::no);
-    if (ui.button("As in the file", ui::no_key, "Takes all changes back; can be undone")) {
+    if (ui.button("Revert", ui::no_key, "Discards all changes; Undo brings them back")) {
         const files::Case file = edits.file();
-        run = edits.change("all as in the file", [&](files::Case& c) { c = file; }) || run;
+        run = edits.change("reverted to the file", [&](files::Case& c) { c = file; }) || run;
     }
     ui.end_enabled();
     return run;
@@ -52,7 +52,7 @@ bool shown_below(const CaseEdits& edits) {
 }
 
 void draw_changes(Ui& ui, const CaseEdits& edits) {
-    ui.words("Changed against the file", Ui::Weight::heading);
+    ui.words("Changes since the file was read", Ui::Weight::heading);
     const std::vector<std::string> changes = edits.changes();
     if (changes.empty()) ui.words("nothing", Ui::Weight::muted);
     for (const std::string& line : changes) ui.words(line);
@@ -88,10 +88,10 @@ bool EditPanel::draw(Ui& ui, CaseEdits& edits) {
     Flow flow;
     bool run = draw_history(ui, edits, flow);
     flow.next_button("Save...");
-    if (ui.button("Save...", save_key, "Writes the case, as it is here, to a file")) begin_saving(edits);
+    if (ui.button("Save...", save_key, "Writes the case with its changes to a file")) begin_saving(edits);
     draw_saving(ui, edits);
     if (edits.mistake()) {
-        ui.words("This cannot be pressed. What is shown is the case as it was before.", Ui::Weight::alarm);
+        ui.words("This case cannot be run. The picture shows the last case that could.", Ui::Weight::alarm);
         if (!shown_below(edits)) ui.words(edits.mistake()->words(), Ui::Weight::alarm);
     }
     run = draw_strip_fields(ui, edits) || run;
@@ -104,13 +104,13 @@ bool EditPanel::draw(Ui& ui, CaseEdits& edits) {
 void EditPanel::draw_saving(Ui& ui, CaseEdits& edits) {
     if (saving_) {
         ui.words_before(0.14);
-        bool write = ui.text("File", name_, "Path of the case file that is to be written");
+        bool write = ui.text("File", name_, "Path of the case file to write");
         ui.words_before(before_fields);
         Flow flow;
-        flow.next_button("Write it");
-        write = ui.button("Write it") || write;
-        flow.next_button("Not now");
-        if (ui.button("Not now")) saving_ = false, overwrite_.clear(), told_.clear();
+        flow.next_button("Write file");
+        write = ui.button("Write file") || write;
+        flow.next_button("Cancel saving");
+        if (ui.button("Cancel saving")) saving_ = false, overwrite_.clear(), told_.clear();
         const auto save = [&] {
             failed_ = true;
             try {
@@ -125,15 +125,15 @@ void EditPanel::draw_saving(Ui& ui, CaseEdits& edits) {
         };
         std::error_code ignored;
         if (write && name_.empty()) {
-            told_ = "no file is named; give the path of a .toml file", failed_ = true;
+            told_ = "there is no file name; give the path of a .toml file", failed_ = true;
         } else if (write && std::filesystem::exists(name_, ignored)) {
             overwrite_ = name_, told_.clear();
         } else if (write) {
             save();
         }
         if (!overwrite_.empty() && overwrite_ == name_) {
-            ui.words("There is a file of this name: " + name_, Ui::Weight::alarm);
-            if (ui.button("Write over it", ui::no_key, "What stands in the file now is lost")) save();
+            ui.words("This file exists already: " + name_, Ui::Weight::alarm);
+            if (ui.button("Overwrite", ui::no_key, "The present contents of the file are lost")) save();
         }
     }
     if (!told_.empty()) ui.words(told_, failed_ ? Ui::Weight::alarm : Ui::Weight::muted);

@@ -55,7 +55,7 @@ bool draw_stop(Ui& ui, CaseEdits& edits, int index) {
         choices.emplace_back(form.choice);
     }
     bool run = false;
-    if (ui.choice("Stop at", chosen, choices, "When the ram goes back")) {
+    if (ui.choice("Stop at", chosen, choices, "What makes the ram stop and return")) {
         const StopForm& form = stop_forms[chosen];
         run = edits.change(what, [&](files::Case& c) {
             files::Step& next = c.steps[index];
@@ -98,7 +98,7 @@ bool draw_die_face(Ui& ui, CaseEdits& edits, int index) {
     const auto* die = std::get_if<tool::VeeDie>(&c.tools[c.steps[index].die].shape);
     if (!die || die->faces.size() < 2) return false;
     int face = c.steps[index].die_face - 1;
-    if (!ui.choice("Die's face", face, {"1", "2"}, "Which groove of the block is up")) return false;
+    if (!ui.choice("Die's face", face, {"1", "2"}, "The groove that faces up")) return false;
     return edits.change("die's face of step '" + c.steps[index].name + "'",
                         [&](files::Case& next) { next.steps[index].die_face = face + 1; });
 }
@@ -107,19 +107,18 @@ bool draw_lying(Ui& ui, CaseEdits& edits, int index) {
     const std::string of = " of step '" + edits.draft().steps[index].name + "'";
     bool run = false;
     int face = edits.draft().steps[index].face == files::Face::up ? 0 : 1;
-    if (ui.choice("Blank's face", face, {"up", "down"}, "Which way the blank's upper face looks"))
+    if (ui.choice("Blank's face", face, {"up", "down"}, "Which way the blank's upper face points"))
         run = edits.change("face" + of, [&](files::Case& c) {
             c.steps[index].face = face == 0 ? files::Face::up : files::Face::down;
         });
     int first = edits.draft().steps[index].first == files::First::left ? 0 : 1;
-    if (ui.choice("Left in the press", first, {"left end", "right end"},
-                  "Which end of the blank lies to the left"))
+    if (ui.choice("Left end", first, {"left end", "right end"}, "Which end of the blank lies on the left"))
         run = edits.change("first end" + of, [&](files::Case& c) {
             c.steps[index].first = first == 0 ? files::First::left : files::First::right;
         }) || run;
     double shift = edits.draft().steps[index].shift;
     if (ui.number("Shift", shift, -1000.0, 1000.0, 0.1, "%.3f mm",
-                  "How far the bend line stands right of the punch's axis"))
+                  "Distance from the punch's axis to the bend line, to the right"))
         run = edits.change("shift" + of, [&](files::Case& c) { c.steps[index].shift = shift; }) || run;
     return run;
 }
@@ -140,12 +139,12 @@ bool draw_order(Ui& ui, CaseEdits& edits, int& chosen) {
     bool run = false;
     flow.next_button("Earlier");
     ui.begin_enabled(one && chosen > 0 ? Enabled::yes : Enabled::no);
-    if (ui.button("Earlier", {K::Up, true}, "The chosen step before the one above it"))
+    if (ui.button("Earlier", {K::Up, true}, "Moves the selected step one place up"))
         run = move_step(edits, chosen, -1);
     ui.end_enabled();
     flow.next_button("Later");
     ui.begin_enabled(one && chosen + 1 < count ? Enabled::yes : Enabled::no);
-    if (ui.button("Later", {K::Down, true}, "The chosen step behind the one below it"))
+    if (ui.button("Later", {K::Down, true}, "Moves the selected step one place down"))
         run = move_step(edits, chosen, 1) || run;
     ui.end_enabled();
     return run;
@@ -213,7 +212,7 @@ bool draw_tool_fields(Ui& ui, CaseEdits& edits, int& chosen) {
             const float indent = 0.8f * ImGui::GetFontSize();
             ImGui::Indent(indent);
             const std::vector<files::ToolSize> sizes = files::sizes_of(tool);
-            if (sizes.empty()) ui.words("its outline is of the file", Ui::Weight::muted);
+            if (sizes.empty()) ui.words("its outline comes from the file", Ui::Weight::muted);
             const std::size_t before = edits.draft().tools.size();
             for (std::size_t s = 0; s < sizes.size(); ++s)
                 run = draw_size(ui, edits, i, static_cast<int>(s), sizes[s]) || run;

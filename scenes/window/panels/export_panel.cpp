@@ -16,23 +16,22 @@ void ExportPanel::begin(const std::string& folder) {
 
 void ExportPanel::draw(Ui& ui, const PictureRequest& seen, const SharedJob& job) {
     ui.words_before(0.25);
-    ui.text("Folder", folder_, "Where the files go; it is made if it is not there");
-    if (!seen.playback || !job) return ui.words("There is nothing to be written yet.", Ui::Weight::muted);
+    ui.text("Folder", folder_, "Folder for the files; it is created if needed");
+    if (!seen.playback || !job) return ui.words("Nothing to export yet.", Ui::Weight::muted);
     ui.begin_enabled(exporter_.busy() ? Enabled::no : Enabled::yes);
-    ui.words("The picture as it is seen", Ui::Weight::heading);
+    ui.words("The picture on screen", Ui::Weight::heading);
     Flow flow;
     const auto form = [&](const char* words, FrameForm which, const ui::Key& key, const char* tip) {
         flow.next_button(words);
         if (ui.button(words, key, tip)) exporter_.frame(seen, which, folder_);
     };
     form("PNG", FrameForm::png, {K::P, true}, "Pixels, for slides and pages");
-    form("SVG", FrameForm::svg, {K::G, true}, "Lines and words that can be changed");
+    form("SVG", FrameForm::svg, {K::G, true}, "Lines and text that can be edited");
     form("PDF", FrameForm::pdf, {K::D, true}, "For print");
     ui.words("The whole job", Ui::Weight::heading);
     Flow whole;
     whole.next_button("Film (MP4)");
-    if (ui.button("Film (MP4)", {K::M, true},
-                  "1920 x 1080, in the colours and with the springback that are shown"))
+    if (ui.button("Film (MP4)", {K::M, true}, "1920 x 1080, with the colours and springback on screen"))
         exporter_.film(seen, folder_);
     whole.next_button("Report and sheets");
     if (ui.button("Report and sheets", {K::E, true},
@@ -47,8 +46,7 @@ void ExportPanel::draw_progress(Ui& ui) {
     if (exporter_.busy()) {
         ui.words(exporter_.progress_words(), Ui::Weight::muted);
         ImGui::ProgressBar(static_cast<float>(exporter_.part_done()), {-1.0f, 0.0f}, "");
-        if (ui.button("Give it up", {K::Delete}, "Nothing is left of what was not finished"))
-            exporter_.cancel();
+        if (ui.button("Cancel export", {K::Delete}, "Unfinished files are removed")) exporter_.cancel();
         return;
     }
     if (exporter_.told().empty()) return;

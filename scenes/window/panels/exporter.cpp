@@ -24,7 +24,7 @@ void make_folder(const fs::path& folder) {
     if (folder.empty()) throw std::runtime_error("no folder is named; give one that can be written");
     fs::create_directories(folder, error);
     if (error || !fs::is_directory(folder))
-        throw std::runtime_error("the folder " + folder.string() + " cannot be made" +
+        throw std::runtime_error("the folder " + folder.string() + " cannot be created" +
                                  (error ? ": " + error.message() : "") + "; give one that can be written");
 }
 
@@ -134,7 +134,7 @@ void Exporter::report(const SharedJob& job, const fs::path& folder) {
     begin("report");
     background_.start([job, folder](const Wanted& wanted) {
         if (!job->result.solved)
-            throw std::runtime_error("there is no report of a job that was not solved; see the findings");
+            throw std::runtime_error("the job was not solved, so there is no report; see the findings");
         make_folder(folder);
         job::JobResult copy = job->result;  // lent to the page
         const std::string page =
@@ -150,7 +150,7 @@ void Exporter::report(const SharedJob& job, const fs::path& folder) {
 void Exporter::cancel() {
     if (!background_.busy()) return;
     background_.cancel();
-    told_ = {"The " + what_ + " was given up."};
+    told_ = {"The " + what_ + " was cancelled."};
     failed_ = false;
 }
 
@@ -177,7 +177,7 @@ bool Exporter::take() {
         failed_ = true;
         changed = true;
     }
-    // Progress is told by per cent.
+    // Progress is reported in per cent.
     const int now = background_.busy() ? static_cast<int>(percent * part_done()) : -1;
     changed = changed || now != seen_;
     seen_ = now;

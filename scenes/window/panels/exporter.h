@@ -17,7 +17,7 @@ enum class FrameForm { png, svg, pdf };
 
 class Exporter {
   public:
-    // All into the folder, which is made if it is not there; files of the same name are replaced, each whole
+    // All into the folder, which is created if needed; files of the same name are replaced, each whole
     // or not at all. What is being written is given up.
     //
     // The picture as it was last wished for, as frame_SECONDS.png and so on.
@@ -52,7 +52,7 @@ class Exporter {
     Background<Written> background_;
 };
 
-// The picture of a request as a list, as the window shows it; names placed anew.
+// The picture of a request as a list, as the window shows it; names placed again.
 picture::DrawingList picture_of(const PictureRequest& seen);
 
 }  // namespace overbend::window

@@ -46,8 +46,8 @@ std::string stop_travel(const job::StepResult& step) {
 std::string figure_words(double value, int decimals) {
     if (!std::isfinite(value) || std::abs(value) > 1e200) return "-";
     const std::string number = words("%.*f", decimals, value);
-    const bool nought = number.find_first_not_of("-0.") == std::string::npos;
-    return nought && number[0] == '-' ? number.substr(1) : number;
+    const bool is_zero = number.find_first_not_of("-0.") == std::string::npos;
+    return is_zero && number[0] == '-' ? number.substr(1) : number;
 }
 
 void draw_lines(const char* id, const std::vector<FigureLine>& lines) {
@@ -97,8 +97,9 @@ void draw_table(const char* id, const FigureTable& table) {
 }
 
 void draw_stroke_figures(Ui& ui, const RanJob& job) {
-    FigureTable table{
-        {"stroke,\nbend", "stop\nmm", "force\nkN", "loaded\ndeg", "free\ndeg", "back\ndeg", "clear\nmm"}, {}};
+    FigureTable table{{"stroke,\nbend", "stop\nmm", "force\nkN", "loaded\ndeg", "free\ndeg",
+                       "spring-\nback deg", "clear-\nance mm"},
+                      {}};
     int number = 0;
     for (const job::StepResult& step : job.result.steps) {
         ++number;
@@ -117,12 +118,12 @@ void draw_stroke_figures(Ui& ui, const RanJob& job) {
     }
     draw_table("strokes", table);
     ui.words(
-        "Angles under the punch and after it, as drawn; the least clearance of the strip from what it "
-        "must not touch.",
+        "Bend angles under load and after release; minimum clearance between the strip and anything it must "
+        "not touch.",
         Ui::Weight::muted);
     if (job.result.finished_angle.empty()) return;
     ui.words("Finished part", Ui::Weight::heading);
-    FigureTable part{{"bend", "is\ndeg", "drawn\ndeg", "off\ndeg"}, {}};
+    FigureTable part{{"bend", "made\ndeg", "drawn\ndeg", "error\ndeg"}, {}};
     for (std::size_t b = 0; b < job.result.finished_angle.size(); ++b) {
         const files::Bend& bend = job.c.part.bends[b];
         const double is = job.result.finished_angle[b] / degree, drawn = bend.angle / degree;
@@ -130,14 +131,14 @@ void draw_stroke_figures(Ui& ui, const RanJob& job) {
             {bend.name, figure_words(is, 2), figure_words(drawn, 2), figure_words(is - drawn, 2)});
     }
     draw_table("part", part);
-    draw_lines("off", {{"profile off the drawing, at most",
-                        figure_words(job.result.profile.greatest(), 2) + " mm"}});
+    draw_lines("off",
+               {{"largest deviation from drawing", figure_words(job.result.profile.greatest(), 2) + " mm"}});
 }
 
 void draw_blank_figures(Ui& ui, const RanJob& job) {
     const job::FlatPattern& p = job.pattern;
-    if (p.bends.empty()) return ui.words("There is no blank without strokes.", Ui::Weight::muted);
-    draw_lines("lengths", {{"blank, as pressed", figure_words(p.blank.length, 2) + " mm"},
+    if (p.bends.empty()) return ui.words("No strokes, no blank.", Ui::Weight::muted);
+    draw_lines("lengths", {{"blank, as simulated", figure_words(p.blank.length, 2) + " mm"},
                            {"mass", p.mass_g > 0.0 ? figure_words(p.mass_g, 2) + " g" : "-"}});
     ui.words("Developed length", Ui::Weight::heading);
     draw_lines("developed", {{"by the mechanics", p.simulated ? figure_words(p.mechanics, 2) + " mm" : "-"},
@@ -150,14 +151,15 @@ void draw_blank_figures(Ui& ui, const RanJob& job) {
                               p.simulated ? figure_words(b.mechanics, 2) : "-", figure_words(b.din, 2),
                               figure_words(b.handbook, 2)});
     draw_table("bends", table);
-    ui.words("Lines are measured from the blank's left end. An allowance is the blank that goes into a bend.",
-             Ui::Weight::muted);
-    ui.words(job.c.blank_length ? "The blank and its lines are those of the case."
-                                : "The blank and its lines are worked out from the drawing.",
+    ui.words(
+        "Lines are measured from the blank's left end. The bend allowance is the length of blank in a bend.",
+        Ui::Weight::muted);
+    ui.words(job.c.blank_length ? "Blank length and bend lines are given in the case."
+                                : "Blank length and bend lines are calculated from the drawing.",
              Ui::Weight::muted);
     if (p.cutouts.empty()) return;
     ui.words("Cut-outs", Ui::Weight::heading);
-    FigureTable cutouts{{"cut-out, nearest bend", "to it\nmm", "least\nmm"}, {}};
+    FigureTable cutouts{{"cut-out, nearest bend", "distance\nmm", "minimum\nmm"}, {}};
     for (std::size_t i = 0; i < p.cutouts.size(); ++i) {
         const job::FlatCutout& cut = p.cutouts[i];
         cutouts.rows.push_back({words("%zu, ", i + 1) + job.c.part.bends[cut.bend].name,

@@ -14,7 +14,7 @@ namespace overbend::window {
 using ui::Ui;
 
 void FiguresPanel::draw(Ui& ui, const SharedJob& job, picture::Theme theme) {
-    if (!job) return ui.words("Nothing has been pressed yet.", Ui::Weight::muted);
+    if (!job) return ui.words("Nothing has been run yet.", Ui::Weight::muted);
     draw_pages(ui);
     ImGui::Spacing();
     if (!job->wrong.empty()) ui.words(job->wrong, Ui::Weight::alarm);

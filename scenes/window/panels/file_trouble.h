@@ -1,5 +1,5 @@
 // A case file read for the window: the case, or what is wrong with a file, with the line where it stands, for
-// whoever has it open beside the window.
+// the person who has it open beside the window.
 
 #pragma once
 

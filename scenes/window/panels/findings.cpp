@@ -165,7 +165,7 @@ std::vector<Finding> findings_of(const RanJob& job) {
     for (const std::string& f : job.result.findings) all.add(FindingWeight::against, f);
     for (const std::string& f : job.shop.cautions) all.add(FindingWeight::caution, f);
     for (const auto* list : {&job.result.rules.not_checked, &job.shop.not_checked})
-        for (const std::string& f : *list) all.add(FindingWeight::remark, "not looked at: " + f);
+        for (const std::string& f : *list) all.add(FindingWeight::remark, "not checked: " + f);
     return all.take();
 }
 

@@ -18,7 +18,7 @@ struct FindingPlace {
     std::optional<picture::Place> at;  // in the press
 };
 
-// against: the job is not feasible so; caution: it may go wrong; remark: for whoever presses it, or what
+// against: the job is not feasible; caution: it may go wrong; remark: for the operator, or what
 // could not be looked at.
 enum class FindingWeight { against, caution, remark };
 

@@ -15,7 +15,7 @@ using K = sf::Keyboard;
 const char* heading_of(FindingWeight weight) {
     switch (weight) {
         case FindingWeight::against:
-            return "Against the job";
+            return "Problems";
         case FindingWeight::caution:
             return "Cautions";
         case FindingWeight::remark:
@@ -29,8 +29,7 @@ bool draw_row(Ui& ui, const Finding& finding, int number, bool chosen) {
     const std::string handle = words("%d", number);
     bool used = false;
     ui.begin_enabled(finding.place ? ui::Enabled::yes : ui::Enabled::no);
-    used = ui.toggle(handle, chosen ? ui::Chosen::yes : ui::Chosen::no, ui::no_key,
-                     "Shows the moment and the place");
+    used = ui.toggle(handle, chosen ? ui::Chosen::yes : ui::Chosen::no, ui::no_key, "Shows when and where");
     ui.end_enabled();
     ImGui::SameLine();
     ImGui::BeginGroup();
@@ -45,7 +44,7 @@ bool draw_row(Ui& ui, const Finding& finding, int number, bool chosen) {
 
 std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
     if (!job) {
-        ui.words("Nothing has been pressed yet.", Ui::Weight::muted);
+        ui.words("Nothing has been run yet.", Ui::Weight::muted);
         return {};
     }
     if (job != job_) job_ = job, findings_ = findings_of(*job), chosen_ = -1;
@@ -60,11 +59,11 @@ std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
             if (findings_[i].place) return choose(i);
     };
     Flow flow;
-    flow.next_button("Finding before");
-    if (ui.button("Finding before", {K::PageUp, false, true})) next(-1);
+    flow.next_button("Previous finding");
+    if (ui.button("Previous finding", {K::PageUp, false, true})) next(-1);
     flow.next_button("Next finding");
     if (ui.button("Next finding", {K::PageDown, false, true})) next(1);
-    if (count == 0) ui.words("Nothing speaks against the job.", Ui::Weight::muted);
+    if (count == 0) ui.words("Feasible: no problems found.", Ui::Weight::muted);
     for (int i = 0; i < count; ++i) {
         if (i == 0 || findings_[i].weight != findings_[i - 1].weight)
             ui.words(heading_of(findings_[i].weight), Ui::Weight::heading);

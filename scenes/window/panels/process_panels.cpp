@@ -4,6 +4,7 @@
 
 #include "scenes/window/panels/reload_bar.h"
 #include "scenes/window/shared/flow.h"
+#include "sim/counted.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -18,12 +19,13 @@ using K = sf::Keyboard;
 void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
     if (!trouble.empty()) return ui.words(trouble, Ui::Weight::alarm);
     if (!work.trouble().empty()) return ui.words(work.trouble(), Ui::Weight::alarm);
-    if (work.behind()) return ui.words("stopped: the picture is of the case as it was", Ui::Weight::alarm);
+    if (work.behind())
+        return ui.words("stopped: the picture shows the case before the change", Ui::Weight::alarm);
     if (!work.job()) return;
     const std::size_t count = work.job()->result.findings.size();
     if (!work.job()->result.solved) return ui.words("not solved: see the findings", Ui::Weight::alarm);
-    if (count == 0) return ui.words("nothing speaks against it", Ui::Weight::muted);
-    ui.words(count == 1 ? "1 finding" : words("%zu findings", count), Ui::Weight::alarm);
+    if (count == 0) return ui.words("feasible", Ui::Weight::muted);
+    ui.words(counted(count, "problem"), Ui::Weight::alarm);
 }
 
 }  // namespace
@@ -68,8 +70,8 @@ void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
     if (wanted_) {
         const std::string name = wanted_->filename().string();
         const std::optional<UnsavedAnswer> answer =
-            draw_unsaved(ui, "Changes of the case are not saved; " + name + " is to be opened in its place.",
-                         "Open without them", "Stay here", {K::O, true});
+            draw_unsaved(ui, "The case has unsaved changes; " + name + " will replace it.",
+                         "Open without saving", "Keep this case", {K::O, true});
         if (answer == UnsavedAnswer::proceed) read(*wanted_);
         if (answer) wanted_.reset();
         return;
@@ -80,7 +82,7 @@ void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
     }
     const std::optional<files::Case> on_disk = draw_reload_bar(ui, watched_);
     if (!on_disk) return;
-    // What was changed here stays in what can be undone.
+    // Changes made here stay in the undo list.
     if (edits_->read_again(*on_disk)) work.run(edits_->now());
     watched_.watch(*on_disk);
 }
@@ -94,13 +96,13 @@ void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) 
         if (ui.toggle(words, panel_ == which ? Chosen::yes : Chosen::no, {key}, tip))
             panel_ = panel_ == which ? Panel::none : which;
     };
-    panel("Case", Panel::edits, K::Num1, "What is pressed, and how: to be changed here");
-    panel("Findings", Panel::findings, K::Num2, "What speaks against the job");
-    panel("Figures", Panel::figures, K::Num3, "Press, tools, cost and blank");
+    panel("Case", Panel::edits, K::Num1, "Change strip, strokes and tools");
+    panel("Findings", Panel::findings, K::Num2, "Problems, cautions and remarks");
+    panel("Figures", Panel::figures, K::Num3, "Strokes, blank, press, tools and cost");
     panel("Export", Panel::exports, K::Num4, "Picture, film and report as files");
     flow.next_button("Cancel");
     if (work.running()) {
-        if (ui.button("Cancel", {K::R}, "Ends the run; the picture stays")) work.cancel();
+        if (ui.button("Cancel", {K::R}, "Stops the run; the picture stays")) work.cancel();
         ImGui::SameLine();
         ImGui::ProgressBar(static_cast<float>(work.part_done()), {9.0f * ImGui::GetFontSize(), 0.0f}, "");
         ImGui::SameLine();
@@ -109,7 +111,7 @@ void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) 
         return;
     }
     ui.begin_enabled(work.job() || work.behind() ? ui::Enabled::yes : ui::Enabled::no);
-    if (ui.button("Run", {K::R}, "Presses the job once more")) work.run(edits_->now());
+    if (ui.button("Run", {K::R}, "Runs the job again")) work.run(edits_->now());
     ui.end_enabled();
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();

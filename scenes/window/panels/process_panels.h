@@ -19,7 +19,7 @@ namespace overbend::window {
 
 class ProcessPanels {
   public:
-    // Reads it beside the window; asks first if changes would be lost. What is wrong with it is told beside
+    // Reads it beside the window; asks first if changes would be lost. What is wrong with it is shown beside
     // what is there, never thrown.
     void open(const std::filesystem::path& file);
     bool unsaved() const { return edits_ && edits_->changed(); }

@@ -41,14 +41,13 @@ std::optional<files::Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
     std::optional<files::Case> asked;
     const bool can = news.now.c.has_value();
     ui.begin_enabled(can ? ui::Enabled::yes : ui::Enabled::no);
-    if (ui.button("Read it again", reload_key, "What was changed here can be had back by undo"))
-        asked = news.now.c;
+    if (ui.button("Reload", reload_key, "Undo brings your changes back")) asked = news.now.c;
     ui.end_enabled();
     ImGui::SameLine();
-    const bool leave = ui.button("Leave it", leave_key, "Goes on with the case as it is shown");
+    const bool leave = ui.button("Ignore", leave_key, "Keeps the case on screen");
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
-    ui.words(changed_words(news) + (can ? "." : ", and cannot be read so; the picture stays."),
+    ui.words(changed_words(news) + (can ? "." : ", and cannot be read; the picture stays."),
              Ui::Weight::alarm);
     if (news.now.trouble) draw_trouble(ui, *news.now.trouble);
     ImGui::Separator();
@@ -59,7 +58,7 @@ std::optional<files::Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
 std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, const std::string& proceed,
                                           const std::string& stay, const ui::Key& key) {
     std::optional<UnsavedAnswer> answer;
-    if (ui.button(proceed, key, "What was changed here is lost")) answer = UnsavedAnswer::proceed;
+    if (ui.button(proceed, key, "Your changes are lost")) answer = UnsavedAnswer::proceed;
     ImGui::SameLine();
     if (ui.button(stay, leave_key)) answer = UnsavedAnswer::stay;
     ImGui::SameLine();
@@ -70,7 +69,7 @@ std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, cons
 }
 
 bool draw_not_opened(Ui& ui, const FileTrouble& trouble) {
-    const bool read = ui.button("Put this away", leave_key);
+    const bool read = ui.button("Dismiss", leave_key);
     ImGui::SameLine();
     ImGui::AlignTextToFramePadding();
     ui.words(std::filesystem::path(trouble.file).filename().string() + " was not opened.", Ui::Weight::alarm);

@@ -35,18 +35,18 @@ std::string block_words(const shop::ToolStock& s) {
 std::vector<FigureLine> tool_lines(const RanJob& job, const job::ToolInShop& t) {
     const files::Tool& tool = job.c.tools[t.tool];
     std::vector<FigureLine> lines;
-    lines.push_back({"steel", tool.make.steel.empty() ? "not told" : tool.make.steel});
-    lines.push_back({"pressed with", figure_words(t.peak, 1) + " kN/m"});
+    lines.push_back({"steel", tool.make.steel.empty() ? "not given" : tool.make.steel});
+    lines.push_back({"line load", figure_words(t.peak, 1) + " kN/m"});
     if (t.section) {
         const shop::SectionLoad& load = t.section->load;
         lines.push_back({"weakest section", figure_words(load.cut.thickness, 1) + " mm thick"});
-        lines.push_back({"pulled there", figure_words(load.tension, 0) + " MPa"});
-        lines.push_back({"pressed there", figure_words(load.compression, 0) + " MPa"});
+        lines.push_back({"tension there", figure_words(load.tension, 0) + " MPa"});
+        lines.push_back({"compression there", figure_words(load.compression, 0) + " MPa"});
     }
     if (t.contact) lines.push_back({"contact", figure_words(t.contact->contact.pressure, 0) + " MPa"});
     const std::optional<double> margin = job::steel_margin(job.c, t);
     const bool thin = margin && *margin < 1.0;
-    lines.push_back({"margin of the steel", margin ? figure_words(*margin, 2) + " times" : "-",
+    lines.push_back({"safety margin", margin ? figure_words(*margin, 2) + " times" : "-",
                      thin ? Ui::Weight::alarm : Ui::Weight::plain});
     lines.push_back({"mass", figure_words(t.stock.mass, 2) + " kg"});
     lines.push_back({"block", t.made ? block_words(t.stock) : "bought"});
@@ -60,8 +60,7 @@ std::vector<FigureLine> tool_lines(const RanJob& job, const job::ToolInShop& t) 
 
 void draw_press_figures(Ui& ui, const RanJob& job) {
     if (!job.c.press)
-        return ui.words("The case names no press: force and room are not held against one.",
-                        Ui::Weight::muted);
+        return ui.words("The case names no press, so force and space are not checked.", Ui::Weight::muted);
     const files::Press& press = *job.c.press;
     draw_lines("press", {{press.title.empty() ? "press" : press.title,
                           figure_words(press.force, 0) + " kN, " + figure_words(press.stroke, 0) + " mm"}});
@@ -72,10 +71,10 @@ void draw_press_figures(Ui& ui, const RanJob& job) {
         for (const shop::Check& check : s.checks) {
             const bool again = !lines.empty() && lines.back().words == check.what;
             lines.push_back(check_line(check));
-            if (again) lines.back().words += ", at least";  // a limit on either side
+            if (again) lines.back().words += ", minimum";  // a limit on either side
         }
         lines.push_back({"work", figure_words(s.demand.work, 2) + " J"});
-        lines.push_back({"down and up again", figure_words(s.cycle_s, 2) + " s"});
+        lines.push_back({"ram cycle", figure_words(s.cycle_s, 2) + " s"});
         draw_lines(name.c_str(), lines);
     }
 }
@@ -87,24 +86,23 @@ void draw_tool_figures(Ui& ui, const RanJob& job) {
         ui.words(name, Ui::Weight::heading);
         draw_lines(name.c_str(), tool_lines(job, t));
     }
-    ui.words("Nominal stresses: an inner corner raises them, a sharp one two or three times.",
+    ui.words("Stresses are nominal: at an inner corner they are higher, at a sharp one two or three times.",
              Ui::Weight::muted);
 }
 
 void draw_cost_figures(Ui& ui, const RanJob& job) {
     const shop::CostSheet& sheet = job.shop.cost;
-    if (sheet.lines.empty())
-        return ui.words("There are no costs of what was not pressed.", Ui::Weight::muted);
+    if (sheet.lines.empty()) return ui.words("No costs: the job was not run.", Ui::Weight::muted);
     const int batch = job.shop.rates.batch;
     const auto money = [&](double value, int decimals) {
         return figure_words(value, decimals) + " " + sheet.money;
     };
-    draw_lines("cost", {{words("a part, of a batch of %d", batch), money(sheet.per_part(batch), 3)},
-                        {"the batch", money(sheet.of_batch(batch), 2)},
-                        {"press time of a part", figure_words(sheet.press_time, 1) + " s"},
-                        {"of the strip in the part", figure_words(100.0 * sheet.strip_yield, 1) + " %"}});
+    draw_lines("cost", {{words("per part (batch of %d)", batch), money(sheet.per_part(batch), 3)},
+                        {"whole batch", money(sheet.of_batch(batch), 2)},
+                        {"press time per part", figure_words(sheet.press_time, 1) + " s"},
+                        {"material used in the part", figure_words(100.0 * sheet.strip_yield, 1) + " %"}});
     ui.words("By group", Ui::Weight::heading);
-    FigureTable table{{"group", "each\npart", "each\nbatch", words("part of\n%d", batch)}, {}};
+    FigureTable table{{"group", "per\npart", "per\nbatch", words("part in\n%d", batch)}, {}};
     for (const shop::CostLine& line : sheet.lines)
         table.rows.push_back({line.group, figure_words(line.per_part.value, 4),
                               figure_words(line.per_batch.value, 2),
@@ -113,7 +111,7 @@ void draw_cost_figures(Ui& ui, const RanJob& job) {
                           figure_words(sheet.per_part(batch), 4)});
     draw_table("groups", table);
     if (!job.shop.cost_asked)
-        ui.words("The case has no table [cost]: these are rates of common practice.", Ui::Weight::muted);
+        ui.words("The case has no [cost] table, so common rates are used.", Ui::Weight::muted);
 }
 
 }  // namespace overbend::window

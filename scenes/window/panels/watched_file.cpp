@@ -103,7 +103,7 @@ bool WatchedFile::look() {
         if (std::find(files_.begin(), files_.end(), file) == files_.end()) files_.push_back(file);
     }
     seen_->told = look->stamps;
-    // As it was at first, if it was told to be otherwise: nothing is new any more.
+    // Back as it was at first: no news any more.
     if (look->news->changed.empty())
         news_.reset();
     else

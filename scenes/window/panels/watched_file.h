@@ -2,8 +2,8 @@
 // see whether it can be taken in.
 //
 // Size and time of the files are looked at twice a second, on a thread of its own: a disk that is slow to
-// answer holds nobody up. A change is told when two looks in a row see the same, so that no half written file
-// is read.
+// answer holds nobody up. A change is reported when two checks in a row see the same, so that no half written
+// file is read.
 
 #pragma once
 
@@ -21,7 +21,7 @@
 
 namespace overbend::window {
 
-// What a look at a file sees; of one that is not there noughts.
+// What a look at a file sees; zeros for a missing file.
 struct FileStamp {
     std::uintmax_t bytes = 0;
     std::filesystem::file_time_type written = {};

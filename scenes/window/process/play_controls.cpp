@@ -45,20 +45,19 @@ Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Playback& playback) {
     if (ui.toggle("Play", head.playing == Playing::yes ? Chosen::yes : Chosen::no, {K::Space},
                   "Play, or pause"))
         play_or_pause(head, playback);
-    if (button("Stroke back", {K::LBracket}, "To the beginning of this stroke, or of the one before"))
+    if (button("Previous stroke", {K::LBracket}, "Start of this stroke, or of the previous one"))
         previous_stroke(head, playback);
-    if (button("Frame back", {K::Comma}, "")) step_frames(head, playback, -1);
-    if (button("Frame on", {K::Period}, "")) step_frames(head, playback, 1);
-    if (button("Stroke on", {K::RBracket}, "To the beginning of the next stroke"))
-        next_stroke(head, playback);
+    if (button("Previous frame", {K::Comma}, "")) step_frames(head, playback, -1);
+    if (button("Next frame", {K::Period}, "")) step_frames(head, playback, 1);
+    if (button("Next stroke", {K::RBracket}, "Start of the next stroke")) next_stroke(head, playback);
     flow.next_button("Loop");
     if (ui.toggle("Loop", head.looping == Looping::yes ? Chosen::yes : Chosen::no, {K::L},
-                  "This stroke, over and over"))
+                  "Repeats this stroke"))
         head.looping = head.looping == Looping::yes ? Looping::no : Looping::yes;
     draw_speed(ui, head, flow);
     ui.begin_enabled(playback.interferences.empty() ? Enabled::no : Enabled::yes);
     Went went = Went::nowhere_else;
-    if (button("First interference", {K::I}, "Where the strip first meets what it should not") &&
+    if (button("First interference", {K::I}, "Where the strip first hits a tool or the press") &&
         go_to_first_interference(head, playback))
         went = Went::to_an_interference;
     ui.end_enabled();

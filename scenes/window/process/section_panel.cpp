@@ -20,8 +20,8 @@ void line(const char* what, const std::string& figure) {
     ImGui::TextUnformatted(figure.c_str());
 }
 
-// A figure so small that it is written as nought is not to have a sign.
-double without_sign_of_nought(double value, double least) {
+// A value that is printed as zero has no sign.
+double without_sign_of_zero(double value, double least) {
     return std::abs(value) < least ? 0.0 : value;
 }
 
@@ -42,11 +42,11 @@ bool SectionPanel::draw(ui::Ui& ui, const SectionMark& mark) {
     const bool close = ui.button("Close section", {sf::Keyboard::X});
     if (figures_ && ImGui::BeginTable("figures", 2)) {
         line("layer at height", words("%+.3f mm", figures_->height));
-        const bool is_nought = std::abs(figures_->stress) < 0.5;
-        line("hoop stress", is_nought ? "0 MPa" : words("%+.0f MPa", figures_->stress));
+        const bool is_zero = std::abs(figures_->stress) < 0.5;
+        line("hoop stress", is_zero ? "0 MPa" : words("%+.0f MPa", figures_->stress));
         line("plastic strain", words("%.3f %%", 100.0 * figures_->plastic_strain));
-        line("curvature", words("%.4f /mm", without_sign_of_nought(figures_->at.curvature, 0.00005)));
-        line("moment", words("%.1f N mm/mm", without_sign_of_nought(figures_->at.moment, 0.05)));
+        line("curvature", words("%.4f /mm", without_sign_of_zero(figures_->at.curvature, 0.00005)));
+        line("moment", words("%.1f N mm/mm", without_sign_of_zero(figures_->at.moment, 0.05)));
         ImGui::EndTable();
     }
     const ImVec2 room = ImGui::GetContentRegionAvail();

@@ -61,22 +61,22 @@ void draw_zoom(ui::Ui& ui, PictureArea& picture, Flow& flow) {
         flow.next_button(words);
         return ui.button(words, {key}, tip);
     };
-    if (button("Fit", K::F, "The picture as it was chosen; a double click does the same")) picture.fit();
-    if (button("Nearer", K::E, "The wheel does it about the pointer")) picture.zoom_by(key_zoom);
-    if (button("Farther", K::Q, "The wheel does it about the pointer")) picture.zoom_by(1.0 / key_zoom);
+    if (button("Fit", K::F, "Shows the whole picture; so does a double click")) picture.fit();
+    if (button("Zoom in", K::E, "Or turn the mouse wheel")) picture.zoom_by(key_zoom);
+    if (button("Zoom out", K::Q, "Or turn the mouse wheel")) picture.zoom_by(1.0 / key_zoom);
     const auto pan = [&](const char* words, K::Key key, double right, double up) {
         if (ui.key(words, {key})) picture.pan_by(right, up);
     };
-    pan("Look left", K::A, -key_pan, 0.0);
-    pan("Look right", K::D, key_pan, 0.0);
-    pan("Look up", K::W, 0.0, key_pan);
-    pan("Look down", K::S, 0.0, -key_pan);
+    pan("Pan left", K::A, -key_pan, 0.0);
+    pan("Pan right", K::D, key_pan, 0.0);
+    pan("Pan up", K::W, 0.0, key_pan);
+    pan("Pan down", K::S, 0.0, -key_pan);
 }
 
 void draw_section(ui::Ui& ui, const Playback& playback, const PlayHead& head,
                   std::optional<SectionMark>& mark, Flow& flow) {
     flow.next_button("Section");
-    if (ui.button("Section", {K::N}, "Stress through the thickness at the bend; or click on the strip"))
+    if (ui.button("Section", {K::N}, "Stress through the thickness at the bend; or click the strip"))
         mark_bend(playback, head, mark);
     if (!mark) return;
     const double step = 0.25 * playback.job->c.thickness;
@@ -120,8 +120,7 @@ void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, co
     ui.begin_enabled(room ? ui::Enabled::yes : ui::Enabled::no);
     if (ui.toggle("Charts", chosen(choice.charts == picture::Charts::shown), {K::H},
                   room ? "Figures and the force curve beside the strip"
-                       : "There is no room for figures and force curve: close a panel, or make the window "
-                         "wider"))
+                       : "Not enough room for figures and force curve: close a panel, or widen the window"))
         choice.charts =
             choice.charts == picture::Charts::shown ? picture::Charts::hidden : picture::Charts::shown;
     ui.end_enabled();
@@ -129,7 +128,7 @@ void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, co
     draw_colours(ui, choice, flow);
     flow.boxed(ui, "springback", 14.0 * ImGui::GetFontSize(), [&] {
         ui.slider("Springback", choice.springback_scale, 1.0, 20.0, "%.1f times",
-                  "How much larger than it is the springback is drawn");
+                  "How many times larger the springback is drawn");
     });
 }
 

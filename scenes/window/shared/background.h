@@ -13,7 +13,7 @@
 
 namespace overbend::window {
 
-// Thrown by work that was told to stop; never reaches anybody.
+// Thrown by work that is to stop; never reaches the caller.
 struct Cancelled {};
 
 // What work is given to ask whether it is still wanted.
@@ -60,8 +60,8 @@ class Background {
         wake_.notify_all();
     }
 
-    // Lets what is being done come to its end, and does this next instead of what waits: for requests that come
-    // faster than they can be fulfilled, where each result is worth showing.
+    // Lets what is being done come to its end, and does this next instead of what waits: for requests that
+    // come faster than they can be fulfilled, where each result is worth showing.
     void start_next(Work work) {
         {
             const std::lock_guard<std::mutex> lock(mutex_);

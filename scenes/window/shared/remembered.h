@@ -13,7 +13,7 @@ enum class SceneKind { process, bench };
 // Beside the picture of the process.
 enum class Panel { none, edits, findings, figures, exports };
 
-// What stood on the bench, in mm and MPa. Whoever takes it up says what can be.
+// What stood on the bench, in mm and MPa. The reader checks the values.
 struct RememberedMetal {
     std::string card;
     double modulus = 0.0, yield = 0.0, hardening = 0.0;
