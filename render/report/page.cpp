@@ -1,5 +1,6 @@
 #include "render/report/page.h"
 
+#include <nlohmann/json.hpp>
 #include <stdexcept>
 
 #include "render/report/page_sources.h"

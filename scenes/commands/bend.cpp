@@ -47,12 +47,12 @@ bool run(const BendOptions& given) {
 
 }  // namespace
 
-void add_bend(CLI::App& app, int& status) {
+void add_bend(Program& app, int& status) {
     static BendOptions given;
-    CLI::App* command = app.add_subcommand(
+    Command command = app.command(
         "bend", "Bend one strip between a punch and a die, without a case file; default: a V die");
-    add_bend_options(*command, given);
-    command->footer(
+    add_bend_options(command, given);
+    command.footer(
         "In brackets: the kinds of bend that use the option. Give exactly one stop: --travel, --free, "
         "--force-per-mm "
         "or,\n"
@@ -72,7 +72,7 @@ void add_bend(CLI::App& app, int& status) {
         "Example: overbend bend --kind draw --material dc01 --thickness 0.8 --punch-width 50 --corner 5 "
         "--shoulder 5 "
         "--flange 60 --clamp-force 30 --travel 20");
-    command->callback([&status] { status = static_cast<int>(run(given) ? Exit::done : Exit::verdict_no); });
+    command.callback([&status] { status = static_cast<int>(run(given) ? Exit::done : Exit::verdict_no); });
 }
 
 }  // namespace overbend::commands

@@ -9,7 +9,7 @@
 
 namespace overbend::commands {
 
-// given: checked (see check_together). Throws OutOfRange for tools that cannot be, CLI's errors for options
+// given: checked (see check_together). Throws OutOfRange for tools that cannot be, WrongUsage for options
 // that do not suit one another.
 job::StripResult bend_of_kind(const BendOptions& given, const material::Card& material,
                               const stroke::StrokeOptions& options);

@@ -19,12 +19,12 @@ char letter(BendKind kind) {
 struct NumberOption {
     std::string name;
     std::string words;
-    CLI::Validator check;
+    ValueCheck check;
     std::string needed_by;   // letters of kinds
     std::string allowed_by;  // of further ones
 };
 
-CLI::Validator length(double low, double high) {
+ValueCheck length(double low, double high) {
     return from_to(low, high, "mm");
 }
 
@@ -164,29 +164,28 @@ void check_lengths(const BendOptions& given) {
                                       millimetres(300.0 * given.thickness));
 }
 
-void add_common(CLI::App& command, BendOptions& given) {
+void add_common(Command& command, BendOptions& given) {
     command
-        .add_option_function<std::string>(
+        .option_function(
             "--kind",
             [&given](const std::string& word) {
                 const auto found = std::find(kind_words.begin(), kind_words.end(), word);
                 given.kind = static_cast<BendKind>(found - kind_words.begin());
             },
             "vee, offset, channel, wiping, hem or draw; default vee")
-        ->check(one_of(kind_words));
-    command.add_option("--material", given.material, "material card: a name such as dc01, or a file")
-        ->required();
-    command.add_option("--thickness", given.thickness, "of the strip, mm")
-        ->required()
-        ->check(from_to(0.05, 20.0, "mm"));
-    command.add_option("--friction", given.friction, "coefficient between strip and tools")
-        ->capture_default_str()
-        ->check(from_to(0.0, 0.3, ""));
+        .check(one_of(kind_words));
+    command.option("--material", given.material, "material card: a name such as dc01, or a file").required();
+    command.option("--thickness", given.thickness, "of the strip, mm")
+        .required()
+        .check(from_to(0.05, 20.0, "mm"));
+    command.option("--friction", given.friction, "coefficient between strip and tools")
+        .shows_default()
+        .check(from_to(0.0, 0.3, ""));
     add_width(command, given.width);
-    command.add_flag("--gravity", given.weighs, "include the weight of the strip");
-    command.add_option("--layers", given.layers, "through the thickness")
-        ->capture_default_str()
-        ->check(whole_from_to(5, 41));
+    command.flag("--gravity", given.weighs, "include the weight of the strip");
+    command.option("--layers", given.layers, "through the thickness")
+        .shows_default()
+        .check(whole_from_to(5, 41));
 }
 
 }  // namespace
@@ -195,29 +194,29 @@ const char* kind_word(BendKind kind) {
     return kind_words[static_cast<std::size_t>(kind)].c_str();
 }
 
-void add_bend_options(CLI::App& command, BendOptions& given) {
+void add_bend_options(Command& command, BendOptions& given) {
     add_common(command, given);
     for (const NumberOption& o : all_numbers()) {
         const std::string kinds = " [" + listed(o.needed_by + o.allowed_by) + "]";
-        command.add_option(o.name, given.numbers[o.name], o.words + kinds)->check(o.check);
+        command.option(o.name, given.numbers[o.name], o.words + kinds).check(o.check);
     }
     for (const char* name : {"--pad-spring", "--clamp-spring"})
         command
-            .add_option(name, given.springs[name],
-                        "a helical spring instead of a rate: wire,coil,turns,G (diameter and mean coil "
-                        "diameter in mm, active turns, shear modulus in MPa); needs --width")
-            ->delimiter(',')
-            ->check(between(0.0, 1e6, ""));
+            .option(name, given.springs[name],
+                    "a helical spring instead of a rate: wire,coil,turns,G (diameter and mean coil "
+                    "diameter in mm, active turns, shear modulus in MPa); needs --width")
+            .with_commas()
+            .check(between(0.0, 1e6, ""));
     command
-        .add_option_function<std::string>(
+        .option_function(
             "--clamp-on",
             [&given](const std::string& word) {
                 given.clamp_placed = true;
                 given.clamp_on = word == "ram" ? job::ClampStand::ram : job::ClampStand::frame;
             },
             "where a wiping clamp's spring is fixed: frame or ram; default frame")
-        ->check(one_of({"frame", "ram"}));
-    command.add_flag("--curve", given.curve, "also print the force over the travel");
+        .check(one_of({"frame", "ram"}));
+    command.flag("--curve", given.curve, "also print the force over the travel");
     add_output(command, given.output);
 }
 

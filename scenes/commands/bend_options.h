@@ -4,7 +4,6 @@
 
 #pragma once
 
-#include <CLI/CLI.hpp>
 #include <map>
 #include <optional>
 #include <string>
@@ -41,7 +40,7 @@ struct BendOptions {
 };
 
 // given must stay where it is.
-void add_bend_options(CLI::App& command, BendOptions& given);
+void add_bend_options(Command& command, BendOptions& given);
 
 // What single options cannot know of one another: what belongs to the kind and what it needs, one stop,
 // lengths that suit the thickness.

@@ -1,6 +1,7 @@
 #include "scenes/commands/bend_print.h"
 
 #include <iostream>
+#include <nlohmann/json.hpp>
 
 #include "sim/units.h"
 

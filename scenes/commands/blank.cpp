@@ -2,6 +2,7 @@
 
 #include <iostream>
 #include <memory>
+#include <nlohmann/json.hpp>
 #include <optional>
 
 #include "scenes/commands/blank_table.h"
@@ -44,15 +45,14 @@ void blank(const BlankOptions& options, int& status) {
 
 }  // namespace
 
-void add_blank(CLI::App& app, int& status) {
-    CLI::App* command =
-        app.add_subcommand("blank", "Flat pattern of a case: bend lines, allowances, drawings");
+void add_blank(Program& app, int& status) {
+    Command command = app.command("blank", "Flat pattern of a case: bend lines, allowances, drawings");
     const auto options = std::make_shared<BlankOptions>();
-    command->add_option("case", options->file, "The case file")->required();
-    command->add_option("--out", options->out, "Folder for blank.svg, blank.pdf and blank.png");
-    add_output(*command, options->output);
-    command->footer("Example: overbend blank cases/cable-hook/case.toml --out out/hook");
-    command->callback([options, &status] { blank(*options, status); });
+    command.option("case", options->file, "The case file").required();
+    command.option("--out", options->out, "Folder for blank.svg, blank.pdf and blank.png");
+    add_output(command, options->output);
+    command.footer("Example: overbend blank cases/cable-hook/case.toml --out out/hook");
+    command.callback([options, &status] { blank(*options, status); });
 }
 
 }  // namespace overbend::commands

@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <cstdio>
+#include <nlohmann/json.hpp>
 
 #include "render/picture/cautions.h"
 #include "scenes/commands/options.h"

@@ -106,14 +106,14 @@ void check(const CheckOptions& options, int& status) {
 
 }  // namespace
 
-void add_check(CLI::App& app, int& status) {
-    CLI::App* command = app.add_subcommand("check", "Run the whole job: numbers and verdict");
+void add_check(Program& app, int& status) {
+    Command command = app.command("check", "Run the whole job: numbers and verdict");
     const auto options = std::make_shared<CheckOptions>();
-    command->add_option("case", options->file, "The case file")->required();
-    command->add_option("--out", options->out, "Folder for results.json");
-    add_output(*command, options->output);
-    command->footer("Example: overbend check cases/cable-hook/case.toml --out out/hook");
-    command->callback([options, &status] { check(*options, status); });
+    command.option("case", options->file, "The case file").required();
+    command.option("--out", options->out, "Folder for results.json");
+    add_output(command, options->output);
+    command.footer("Example: overbend check cases/cable-hook/case.toml --out out/hook");
+    command.callback([options, &status] { check(*options, status); });
 }
 
 }  // namespace overbend::commands

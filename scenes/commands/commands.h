@@ -3,20 +3,20 @@
 
 #pragma once
 
-#include <CLI/CLI.hpp>
+#include "scenes/commands/command_line.h"
 
 namespace overbend::commands {
 
-void add_check(CLI::App& app, int& status);
-void add_plan(CLI::App& app, int& status);
-void add_blank(CLI::App& app, int& status);
-void add_tools(CLI::App& app, int& status);
-void add_cost(CLI::App& app, int& status);
-void add_drawings(CLI::App& app, int& status);
-void add_film(CLI::App& app, int& status);
-void add_report(CLI::App& app, int& status);
-void add_show(CLI::App& app, int& status);
-void add_bend(CLI::App& app, int& status);
-void add_moment(CLI::App& app, int& status);
+void add_check(Program& app, int& status);
+void add_plan(Program& app, int& status);
+void add_blank(Program& app, int& status);
+void add_tools(Program& app, int& status);
+void add_cost(Program& app, int& status);
+void add_drawings(Program& app, int& status);
+void add_film(Program& app, int& status);
+void add_report(Program& app, int& status);
+void add_show(Program& app, int& status);
+void add_bend(Program& app, int& status);
+void add_moment(Program& app, int& status);
 
 }  // namespace overbend::commands

@@ -109,21 +109,21 @@ void cost(const CostOptions& options, int& status) {
 
 }  // namespace
 
-void add_cost(CLI::App& app, int& status) {
-    CLI::App* command = app.add_subcommand("cost", "Cost of a part over the batch size, item by item");
+void add_cost(Program& app, int& status) {
+    Command command = app.command("cost", "Cost of a part over the batch size, item by item");
     const auto options = std::make_shared<CostOptions>();
-    command->add_option("case", options->file, "The case file")->required();
+    command.option("case", options->file, "The case file").required();
     command
-        ->add_option("--batch", options->batches,
-                     "batch sizes, such as 1,100,5000; default: 1 to 10000 and the case's own")
-        ->delimiter(',')
-        ->check(whole_from_to(1, 100000000));
-    command->add_option("--against", options->against,
-                        "another case of the same part; finds the batch size from which it is cheaper");
-    command->add_option("--out", options->out, "Folder for cost.json, cost.svg, cost.pdf and cost.png");
-    add_output(*command, options->output);
-    command->footer("Example: overbend cost cases/cable-hook/case.toml --batch 100,5000 --out out/cost");
-    command->callback([options, &status] { cost(*options, status); });
+        .option("--batch", options->batches,
+                "batch sizes, such as 1,100,5000; default: 1 to 10000 and the case's own")
+        .with_commas()
+        .check(whole_from_to(1, 100000000));
+    command.option("--against", options->against,
+                   "another case of the same part; finds the batch size from which it is cheaper");
+    command.option("--out", options->out, "Folder for cost.json, cost.svg, cost.pdf and cost.png");
+    add_output(command, options->output);
+    command.footer("Example: overbend cost cases/cable-hook/case.toml --batch 100,5000 --out out/cost");
+    command.callback([options, &status] { cost(*options, status); });
 }
 
 }  // namespace overbend::commands

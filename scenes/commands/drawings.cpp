@@ -50,20 +50,20 @@ void drawings(const DrawingsOptions& options, int& status) {
 
 }  // namespace
 
-void add_drawings(CLI::App& app, int& status) {
-    CLI::App* command =
-        app.add_subcommand("drawings", "Dimensioned drawings of tools, blank and part; DXF for the machines");
+void add_drawings(Program& app, int& status) {
+    Command command =
+        app.command("drawings", "Dimensioned drawings of tools, blank and part; DXF for the machines");
     const auto options = std::make_shared<DrawingsOptions>();
-    command->add_option("case", options->file, "The case file")->required();
-    command->add_option("--out", options->out, "Folder for tool-NAME, blank and part, as .svg and .pdf each")
-        ->capture_default_str();
-    command->add_flag("--dxf", options->dxf, "also write DXF files, for wire erosion and laser");
-    command->add_flag("--png", options->png, "also write PNG files");
-    command->add_flag("--tolerances", options->tolerances,
-                      "print general tolerances of ISO 2768-m beside the dimensions");
-    add_quiet(*command, options->output);
-    command->footer("Example: overbend drawings cases/cable-hook/case.toml --out out/hook --dxf");
-    command->callback([options, &status] { drawings(*options, status); });
+    command.option("case", options->file, "The case file").required();
+    command.option("--out", options->out, "Folder for tool-NAME, blank and part, as .svg and .pdf each")
+        .shows_default();
+    command.flag("--dxf", options->dxf, "also write DXF files, for wire erosion and laser");
+    command.flag("--png", options->png, "also write PNG files");
+    command.flag("--tolerances", options->tolerances,
+                 "print general tolerances of ISO 2768-m beside the dimensions");
+    add_quiet(command, options->output);
+    command.footer("Example: overbend drawings cases/cable-hook/case.toml --out out/hook --dxf");
+    command.callback([options, &status] { drawings(*options, status); });
 }
 
 }  // namespace overbend::commands

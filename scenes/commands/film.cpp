@@ -141,14 +141,14 @@ void film(const FilmCommand& given, int& status) {
 
 }  // namespace
 
-void add_film(CLI::App& app, int& status) {
-    CLI::App* command = app.add_subcommand("film", "Film of the job: MP4, GIF, PNG frames, stills");
+void add_film(Program& app, int& status) {
+    Command command = app.command("film", "Film of the job: MP4, GIF, PNG frames, stills");
     const auto given = std::make_shared<FilmCommand>();
-    add_options(*command, *given);
-    command->footer(
+    add_options(command, *given);
+    command.footer(
         "Example: overbend film cases/cable-hook/case.toml --out out/film --size 1920x1080\n"
         "         overbend film cases/cable-hook/case.toml --out out/film --still hook:free --still-as svg");
-    command->callback([given, &status] { film(*given, status); });
+    command.callback([given, &status] { film(*given, status); });
 }
 
 }  // namespace overbend::commands

@@ -41,7 +41,7 @@ void check_together(const FilmCommand& given, const picture::PictureSize& size) 
         complain("--still-as", "no still is asked for; choose its time with --still");
 }
 
-CLI::Validator on_or_off() {
+ValueCheck on_or_off() {
     return one_of({"on", "off"});
 }
 
@@ -52,82 +52,80 @@ std::vector<std::string> each_once(const std::vector<std::string>& words) {
     return once;
 }
 
-void add_what(CLI::App& command, FilmCommand& given) {
-    command.add_option("case", given.file, "The case file")->required();
-    command.add_option("--out", given.out, "Folder for what is written")->capture_default_str();
+void add_what(Command& command, FilmCommand& given) {
+    command.option("case", given.file, "The case file").required();
+    command.option("--out", given.out, "Folder for what is written").shows_default();
     command
-        .add_option("--formats", given.formats,
-                    "mp4 (film.mp4), gif (film.gif), png (one folder of frames for the job and one for each "
-                    "stroke), separated by commas. Default: mp4, or only stills with --still")
-        ->delimiter(',')
-        ->check(one_of({"mp4", "gif", "png"}));
-    command.add_option("--steps", given.steps, "Steps to show: all, or names or numbers such as 1,3 or 2-4")
-        ->capture_default_str();
+        .option("--formats", given.formats,
+                "mp4 (film.mp4), gif (film.gif), png (one folder of frames for the job and one for each "
+                "stroke), separated by commas. Default: mp4, or only stills with --still")
+        .with_commas()
+        .check(one_of({"mp4", "gif", "png"}));
+    command.option("--steps", given.steps, "Steps to show: all, or names or numbers such as 1,3 or 2-4")
+        .shows_default();
     command
-        .add_option("--still", given.stills,
-                    "One still: STEP:PHASE, with placed, approach, press, dwell, retract or free, such as "
-                    "1:free; title or finished; or seconds from the start of the film. May be repeated")
-        ->expected(1)
-        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+        .option("--still", given.stills,
+                "One still: STEP:PHASE, with placed, approach, press, dwell, retract or free, such as "
+                "1:free; title or finished; or seconds from the start of the film. May be repeated")
+        .repeated();
+    command.option("--still-as", given.still_forms, "svg, pdf, png, separated by commas; default: all three")
+        .with_commas()
+        .check(one_of({"svg", "pdf", "png"}));
     command
-        .add_option("--still-as", given.still_forms, "svg, pdf, png, separated by commas; default: all three")
-        ->delimiter(',')
-        ->check(one_of({"svg", "pdf", "png"}));
-    command
-        .add_option("--gif-limit", given.gif_limit,
-                    "Size limit of the GIF in MB: frame rate and width are reduced to stay within it")
-        ->check(from_to(0.05, 2000.0, "MB"))
-        ->capture_default_str();
+        .option("--gif-limit", given.gif_limit,
+                "Size limit of the GIF in MB: frame rate and width are reduced to stay within it")
+        .check(from_to(0.05, 2000.0, "MB"))
+        .shows_default();
 }
 
-void add_look(CLI::App& command, FilmCommand& given) {
-    command.add_option("--size", given.size, "Picture size in pixels, WIDTHxHEIGHT, up to 3840x2160")
-        ->capture_default_str();
-    command.add_option("--theme", given.theme, "light for paper, dark for a dark room")
-        ->check(one_of({"light", "dark"}))
-        ->capture_default_str();
-    command.add_option("--backdrop", given.backdrop, "page, or transparent (PNG frames and stills)")
-        ->check(one_of({"page", "transparent"}))
-        ->capture_default_str();
-    command.add_option("--colour", given.colour, "Colours of the layers: hoop stress or plastic strain")
-        ->check(one_of({"stress", "strain"}))
-        ->capture_default_str();
-    command.add_option("--lens", given.lens, "Magnifier over the bend: on or off")
-        ->check(on_or_off())
-        ->capture_default_str();
-    command.add_option("--charts", given.charts, "Figures and force curve: on or off")
-        ->check(on_or_off())
-        ->capture_default_str();
-    command.add_option("--cards", given.cards, "Title card and end card: on or off")
-        ->check(on_or_off())
-        ->capture_default_str();
+void add_look(Command& command, FilmCommand& given) {
+    command.option("--size", given.size, "Picture size in pixels, WIDTHxHEIGHT, up to 3840x2160")
+        .shows_default();
+    command.option("--theme", given.theme, "light for paper, dark for a dark room")
+        .check(one_of({"light", "dark"}))
+        .shows_default();
+    command.option("--backdrop", given.backdrop, "page, or transparent (PNG frames and stills)")
+        .check(one_of({"page", "transparent"}))
+        .shows_default();
+    command.option("--colour", given.colour, "Colours of the layers: hoop stress or plastic strain")
+        .check(one_of({"stress", "strain"}))
+        .shows_default();
+    command.option("--lens", given.lens, "Magnifier over the bend: on or off")
+        .check(on_or_off())
+        .shows_default();
+    command.option("--charts", given.charts, "Figures and force curve: on or off")
+        .check(on_or_off())
+        .shows_default();
+    command.option("--cards", given.cards, "Title card and end card: on or off")
+        .check(on_or_off())
+        .shows_default();
     command
-        .add_option("--springback-scale", given.springback_scale,
-                    "Factor by which the springback is enlarged; the picture states it")
-        ->check(from_to(1.0, 20.0, ""))
-        ->capture_default_str();
+        .option("--springback-scale", given.springback_scale,
+                "Factor by which the springback is enlarged; the picture states it")
+        .check(from_to(1.0, 20.0, ""))
+        .shows_default();
 }
 
-void add_time(CLI::App& command, FilmCommand& given) {
-    command.add_option("--rate", given.frames_per_second, "Frames per second")
-        ->check(from_to(1.0, 120.0, ""))
-        ->capture_default_str();
-    command.add_option("--seconds", given.seconds_per_stroke, "Seconds per stroke")
-        ->check(from_to(1.0, 120.0, "s"))
-        ->capture_default_str();
+void add_time(Command& command, FilmCommand& given) {
+    command.option("--rate", given.frames_per_second, "Frames per second")
+        .check(from_to(1.0, 120.0, ""))
+        .shows_default();
+    command.option("--seconds", given.seconds_per_stroke, "Seconds per stroke")
+        .check(from_to(1.0, 120.0, "s"))
+        .shows_default();
     command
-        .add_option("--between", given.seconds_between,
-                    "Seconds between two strokes with a tool change; two thirds of it without a tool change")
-        ->check(from_to(0.1, 60.0, "s"))
-        ->capture_default_str();
-    command.add_option("--threads", given.threads, "Threads; 0: one per core")
-        ->check(whole_from_to(0, 256))
-        ->capture_default_str();
+        .option("--between", given.seconds_between,
+                "Seconds between two strokes with a tool change; two thirds of it without a tool change")
+        .check(from_to(0.1, 60.0, "s"))
+        .shows_default();
+    command.option("--threads", given.threads, "Threads; 0: one per core")
+        .check(whole_from_to(0, 256))
+        .shows_default();
 }
 
 }  // namespace
 
-void add_options(CLI::App& command, FilmCommand& given) {
+void add_options(Command& command, FilmCommand& given) {
     add_what(command, given);
     add_look(command, given);
     add_time(command, given);

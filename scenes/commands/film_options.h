@@ -34,9 +34,9 @@ struct FilmCommand {
     Output output;
 };
 
-void add_options(CLI::App& command, FilmCommand& given);
+void add_options(Command& command, FilmCommand& given);
 
-// Throws CLI::ValidationError: a size that is none, options that do not go together.
+// Throws WrongUsage: a size that is none, options that do not go together.
 film::FilmOptions film_options(const FilmCommand& given);
 
 // The formats that are to be written, each once.

@@ -20,11 +20,11 @@ struct StillWanted {
     film::Passage passage = film::Passage::free;
 };
 
-// Throws CLI::ValidationError naming --still, with what would be right.
+// Throws WrongUsage naming --still, with what would be right.
 StillWanted read_still(const files::Case& c, const std::string& words);
 
 // The frame that shows it: of placed, dwell and free the last one, of what moves the middle one.
-// Throws CLI::ValidationError: beyond the film's end; a stroke or passage that is not in it.
+// Throws WrongUsage: beyond the film's end; a stroke or passage that is not in it.
 int frame_of(const StillWanted& still, const film::FilmJob& job, const film::FrameList& frames);
 
 // Writes DIR/still_... in each form ("svg", "pdf", "png"); the files. Throws as the painter.

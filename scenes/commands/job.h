@@ -21,7 +21,7 @@ struct Job {
 };
 
 // Reads the case and sees that the folder `out` can be written where one is given.
-// Throws CaseError; CLI::ValidationError naming --out when the folder cannot be made or takes no files.
+// Throws CaseError; WrongUsage naming --out when the folder cannot be made or takes no files.
 files::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
                           files::Needs needs = files::Needs::steps);
 
@@ -36,7 +36,7 @@ Job run_job(const std::string& file, const std::optional<std::string>& out, cons
 void require_cost(const Job& job);
 
 // Runs another case, in the same money, and sets its cost beside the job's. Returns it.
-// Throws as run_job and require_cost; CLI::ValidationError naming --against when they count in another money.
+// Throws as run_job and require_cost; WrongUsage naming --against when they count in another money.
 Job add_alternative(Job& job, const std::string& file, const std::optional<std::string>& out,
                     const Output& output);
 

@@ -18,22 +18,11 @@ int complain(const std::string& what, Exit status) {
     return static_cast<int>(status);
 }
 
-// No command, or an unknown one: the message lists the known ones.
-std::string command_needed(const CLI::App& app, int argc, char** argv) {
-    std::string known;
-    for (const CLI::App* command : app.get_subcommands({}))
-        known += (known.empty() ? "" : ", ") + command->get_name();
-    const std::string wrong =
-        argc > 1 ? "there is no command \"" + std::string(argv[1]) + "\"" : "no command is given";
-    return wrong + "; give one of " + known + " (see overbend --help)";
-}
-
 int run(int argc, char** argv) {
     int status = static_cast<int>(Exit::done);
-    CLI::App app("Simulates the bending of flat strip on a press, before you bend it.", "overbend");
-    app.require_subcommand(1);
-    app.set_version_flag("--version", std::string("overbend ") + OVERBEND_VERSION);
-    app.footer(
+    overbend::commands::Program app(
+        "Simulates the bending of flat strip on a press, before you bend it.",
+        std::string("overbend ") + OVERBEND_VERSION,
         "overbend COMMAND --help explains a command, with an example.\n"
         "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
     overbend::commands::add_check(app, status);
@@ -47,19 +36,10 @@ int run(int argc, char** argv) {
     overbend::commands::add_show(app, status);
     overbend::commands::add_bend(app, status);
     overbend::commands::add_moment(app, status);
-    try {
-        app.parse(argc, argv);
-        std::cout.flush();
-        if (!std::cout) return complain("the results could not be written to the output", Exit::not_computed);
-        return status;
-    } catch (const CLI::Success& help_or_version) {
-        return app.exit(help_or_version);
-    } catch (const CLI::ParseError& error) {
-        const auto called = app.get_subcommands();
-        if (called.empty()) return complain(command_needed(app, argc, argv), Exit::bad_input);
-        const std::string command = called.front()->get_name();
-        return complain(std::string(error.what()) + " (overbend " + command + " --help)", Exit::bad_input);
-    }
+    if (!app.run(argc, argv)) return static_cast<int>(Exit::done);
+    std::cout.flush();
+    if (!std::cout) return complain("the results could not be written to the output", Exit::not_computed);
+    return status;
 }
 
 }  // namespace
@@ -67,6 +47,8 @@ int run(int argc, char** argv) {
 int main(int argc, char** argv) {
     try {
         return run(argc, argv);
+    } catch (const overbend::commands::WrongUsage& error) {
+        return complain(error.what(), Exit::bad_input);
     } catch (const overbend::files::CaseError& error) {
         return complain(error.what(), Exit::bad_input);
     } catch (const overbend::OutOfRange& error) {

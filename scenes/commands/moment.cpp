@@ -3,6 +3,7 @@
 #include <cmath>
 #include <filesystem>
 #include <iostream>
+#include <nlohmann/json.hpp>
 #include <optional>
 
 #include "scenes/commands/commands.h"
@@ -68,29 +69,25 @@ void run(const MomentOptions& given) {
 
 }  // namespace
 
-void add_moment(CLI::App& app, int& status) {
+void add_moment(Program& app, int& status) {
     static MomentOptions given;
-    CLI::App* command =
-        app.add_subcommand("moment", "Bend a flat strip by a pure moment to a list of curvatures");
-    command->add_option("--material", given.material, "material card: a name such as dc01, or a file")
-        ->required();
-    command->add_option("--thickness", given.thickness, "of the strip, mm")
-        ->required()
-        ->check(from_to(0.05, 20.0, "mm"));
+    Command command = app.command("moment", "Bend a flat strip by a pure moment to a list of curvatures");
+    command.option("--material", given.material, "material card: a name such as dc01, or a file").required();
+    command.option("--thickness", given.thickness, "of the strip, mm")
+        .required()
+        .check(from_to(0.05, 20.0, "mm"));
     command
-        ->add_option("--curvatures", given.curvatures,
-                     "1/mm, in bending order: a,b,c; 2/(inner + outer radius)")
-        ->required()
-        ->delimiter(',')
-        ->check(from_to(-38.0, 38.0, "1/mm"));
-    add_width(*command, given.width);
-    command->add_option("--layers", given.layers, "through the thickness")
-        ->capture_default_str()
-        ->check(whole_from_to(3, 64));
-    add_output(*command, given.output);
-    command->footer(
-        "Example: overbend moment --material dc01 --thickness 1 --curvatures 0.05,0.1,0.2 --json");
-    command->callback([&status] {
+        .option("--curvatures", given.curvatures, "1/mm, in bending order: a,b,c; 2/(inner + outer radius)")
+        .required()
+        .with_commas()
+        .check(from_to(-38.0, 38.0, "1/mm"));
+    add_width(command, given.width);
+    command.option("--layers", given.layers, "through the thickness")
+        .shows_default()
+        .check(whole_from_to(3, 64));
+    add_output(command, given.output);
+    command.footer("Example: overbend moment --material dc01 --thickness 1 --curvatures 0.05,0.1,0.2 --json");
+    command.callback([&status] {
         run(given);
         status = static_cast<int>(Exit::done);
     });

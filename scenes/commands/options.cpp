@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <iostream>
+#include <nlohmann/json.hpp>
 #include <optional>
 
 #include "sim/errors.h"
@@ -31,14 +32,14 @@ std::optional<double> number_in(const std::string& text) {
 }
 
 template <typename Fits>
-CLI::Validator number_check(const std::string& right, Fits fits) {
+ValueCheck number_check(const std::string& right, Fits fits) {
     const auto check = [right, fits](const std::string& text) -> std::string {
         const std::optional<double> value = number_in(text);
         if (!value) return "\"" + text + "\" is not a number; give a number " + right;
         if (!fits(*value)) return text + " is out of range; give a number " + right;
         return "";
     };
-    return CLI::Validator(check, "");
+    return check;
 }
 
 std::string with_unit(const std::string& unit) {
@@ -54,17 +55,17 @@ void require_finite(const nlohmann::ordered_json& value, const std::string& name
 
 }  // namespace
 
-CLI::Validator from_to(double low, double high, const std::string& unit) {
+ValueCheck from_to(double low, double high, const std::string& unit) {
     return number_check("from " + figure(low) + " to " + figure(high) + with_unit(unit),
                         [low, high](double value) { return value >= low && value <= high; });
 }
 
-CLI::Validator between(double low, double high, const std::string& unit) {
+ValueCheck between(double low, double high, const std::string& unit) {
     return number_check("above " + figure(low) + " and below " + figure(high) + with_unit(unit),
                         [low, high](double value) { return value > low && value < high; });
 }
 
-CLI::Validator whole_from_to(int low, int high) {
+ValueCheck whole_from_to(int low, int high) {
     const std::string right = "from " + std::to_string(low) + " to " + std::to_string(high);
     const auto check = [low, high, right](const std::string& text) -> std::string {
         const std::optional<double> value = number_in(text);
@@ -73,38 +74,34 @@ CLI::Validator whole_from_to(int low, int high) {
         if (*value < low || *value > high) return text + " is out of range; give a whole number " + right;
         return "";
     };
-    return CLI::Validator(check, "");
+    return check;
 }
 
-CLI::Validator one_of(const std::vector<std::string>& words) {
+ValueCheck one_of(const std::vector<std::string>& words) {
     std::string known;
     for (const std::string& word : words) known += (known.empty() ? "" : ", ") + word;
     const auto check = [words, known](const std::string& text) -> std::string {
         if (std::find(words.begin(), words.end(), text) != words.end()) return "";
         return "\"" + text + "\" is not known; give one of " + known;
     };
-    return CLI::Validator(check, "");
+    return check;
 }
 
-void complain(const std::string& options, const std::string& wrong_and_right) {
-    throw CLI::ValidationError(options, wrong_and_right);
+void add_quiet(Command& command, Output& output) {
+    command.flag("--quiet", output.quiet, "no progress and no remarks on stderr");
 }
 
-void add_quiet(CLI::App& command, Output& output) {
-    command.add_flag("--quiet", output.quiet, "no progress and no remarks on stderr");
-}
-
-void add_output(CLI::App& command, Output& output) {
-    command.add_flag("--json", output.json, "print one JSON object instead of a table");
+void add_output(Command& command, Output& output) {
+    command.flag("--json", output.json, "print one JSON object instead of a table");
     add_quiet(command, output);
 }
 
-void add_width(CLI::App& command, std::optional<double>& width) {
+void add_width(Command& command, std::optional<double>& width) {
     command
-        .add_option("--width", width,
-                    "of the strip, mm: plane strain from 8 thicknesses, uniaxial up to 1, in proportion "
-                    "between them; default: wide")
-        ->check(from_to(0.05, 1e5, "mm"));
+        .option("--width", width,
+                "of the strip, mm: plane strain from 8 thicknesses, uniaxial up to 1, in proportion "
+                "between them; default: wide")
+        .check(from_to(0.05, 1e5, "mm"));
 }
 
 bool shows_progress(const Output& output) {

@@ -2,34 +2,32 @@
 
 #pragma once
 
-#include <CLI/CLI.hpp>
-#include <nlohmann/json.hpp>
+#include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "scenes/commands/command_line.h"
+
 namespace overbend::commands {
 
 // Checks of one number. The message says what is wrong and what would be right; nan and inf never pass.
-CLI::Validator from_to(double low, double high, const std::string& unit);  // low <= value <= high
-CLI::Validator between(double low, double high, const std::string& unit);  // low < value < high
-CLI::Validator whole_from_to(int low, int high);
+ValueCheck from_to(double low, double high, const std::string& unit);  // low <= value <= high
+ValueCheck between(double low, double high, const std::string& unit);  // low < value < high
+ValueCheck whole_from_to(int low, int high);
 // One of these words.
-CLI::Validator one_of(const std::vector<std::string>& words);
-
-// A wrong combination of options.
-[[noreturn]] void complain(const std::string& options, const std::string& wrong_and_right);
+ValueCheck one_of(const std::vector<std::string>& words);
 
 // Options that every command with numbers has.
 struct Output {
     bool json = false;   // one JSON object on stdout
     bool quiet = false;  // no progress and no remarks on stderr
 };
-void add_output(CLI::App& command, Output& output);  // --json and --quiet
-void add_quiet(CLI::App& command, Output& output);   // --quiet alone
+void add_output(Command& command, Output& output);  // --json and --quiet
+void add_quiet(Command& command, Output& output);   // --quiet alone
 
 // --width, for commands without a case.
-void add_width(CLI::App& command, std::optional<double>& width);
+void add_width(Command& command, std::optional<double>& width);
 
 // True when progress may be shown: somebody is watching and did not ask for silence.
 bool shows_progress(const Output& output);

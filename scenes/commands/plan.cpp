@@ -76,31 +76,31 @@ void plan(const PlanCommand& given, int& status) {
 
 }  // namespace
 
-void add_plan(CLI::App& app, int& status) {
-    CLI::App* command =
-        app.add_subcommand("plan", "Plan blank, tools, order and stops from the drawing; writes a case");
+void add_plan(Program& app, int& status) {
+    Command command =
+        app.command("plan", "Plan blank, tools, order and stops from the drawing; writes a case");
     const auto given = std::make_shared<PlanCommand>();
-    command->add_option("case", given->file, "The case file; its steps are ignored")->required();
+    command.option("case", given->file, "The case file; its steps are ignored").required();
     command
-        ->add_option("--out", given->out,
-                     "Folder for the completed case.toml, its results.json and the profile on the drawing")
-        ->capture_default_str();
-    command->add_option("--orders", given->orders, "Number of orders to rank")
-        ->check(whole_from_to(1, 50))
-        ->capture_default_str();
-    command->add_option("--clearance", given->clearance, "minimum clearance in the search, mm")
-        ->check(from_to(0.0, 100.0, "mm"))
-        ->capture_default_str();
-    command->add_flag("--rack-only", given->rack_only, "use only the tools of the case");
-    command->add_option("--angle", given->angle_deg, "tolerance of the finished angles, degrees")
-        ->check(from_to(0.001, 45.0, "deg"))
-        ->capture_default_str();
-    command->add_option("--profile", given->profile, "tolerance of the finished profile, mm")
-        ->check(from_to(0.001, 100.0, "mm"))
-        ->capture_default_str();
-    add_output(*command, given->output);
-    command->footer("Example: overbend plan cases/cable-hook/case.toml --out out/plan");
-    command->callback([given, &status] { plan(*given, status); });
+        .option("--out", given->out,
+                "Folder for the completed case.toml, its results.json and the profile on the drawing")
+        .shows_default();
+    command.option("--orders", given->orders, "Number of orders to rank")
+        .check(whole_from_to(1, 50))
+        .shows_default();
+    command.option("--clearance", given->clearance, "minimum clearance in the search, mm")
+        .check(from_to(0.0, 100.0, "mm"))
+        .shows_default();
+    command.flag("--rack-only", given->rack_only, "use only the tools of the case");
+    command.option("--angle", given->angle_deg, "tolerance of the finished angles, degrees")
+        .check(from_to(0.001, 45.0, "deg"))
+        .shows_default();
+    command.option("--profile", given->profile, "tolerance of the finished profile, mm")
+        .check(from_to(0.001, 100.0, "mm"))
+        .shows_default();
+    add_output(command, given->output);
+    command.footer("Example: overbend plan cases/cable-hook/case.toml --out out/plan");
+    command.callback([given, &status] { plan(*given, status); });
 }
 
 }  // namespace overbend::commands

@@ -63,26 +63,23 @@ void report(const ReportCommand& given, int& status) {
 
 }  // namespace
 
-void add_report(CLI::App& app, int& status) {
-    CLI::App* command =
-        app.add_subcommand("report", "Report of the whole job: web page, sheets for the shop, figures");
+void add_report(Program& app, int& status) {
+    Command command =
+        app.command("report", "Report of the whole job: web page, sheets for the shop, figures");
     const auto given = std::make_shared<ReportCommand>();
-    command->add_option("case", given->file, "The case file")->required();
-    command->add_option("--out", given->out, "Folder for report.html, sheets.pdf and figures")
-        ->capture_default_str();
-    command
-        ->add_option("--theme", given->theme, "Colours of the figures: light for paper, dark for a dark room")
-        ->check(CLI::IsMember({"light", "dark"}))
-        ->capture_default_str();
-    command->add_option("--only", given->only, "What to write: page, sheets, figures, separated by commas")
-        ->delimiter(',')
-        ->allow_extra_args(false)  // what follows may be the case file
-        ->check(one_of({"page", "sheets", "figures"}))
-        ->default_str("page,sheets,figures");
-    command->add_option("--against", given->against, "Another case, to compare its cost");
-    add_quiet(*command, given->output);
-    command->footer("Example: overbend report cases/cable-hook/case.toml --out out/hook");
-    command->callback([given, &status] { report(*given, status); });
+    command.option("case", given->file, "The case file").required();
+    command.option("--out", given->out, "Folder for report.html, sheets.pdf and figures").shows_default();
+    command.option("--theme", given->theme, "Colours of the figures: light for paper, dark for a dark room")
+        .check(one_of({"light", "dark"}))
+        .shows_default();
+    command.option("--only", given->only, "What to write: page, sheets, figures, separated by commas")
+        .with_commas()
+        .check(one_of({"page", "sheets", "figures"}))
+        .shows_default("page,sheets,figures");
+    command.option("--against", given->against, "Another case, to compare its cost");
+    add_quiet(command, given->output);
+    command.footer("Example: overbend report cases/cable-hook/case.toml --out out/hook");
+    command.callback([given, &status] { report(*given, status); });
 }
 
 }  // namespace overbend::commands

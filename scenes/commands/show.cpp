@@ -49,18 +49,17 @@ void show(const ShowCommand& given, int& status) {
 
 }  // namespace
 
-void add_show(CLI::App& app, int& status) {
-    CLI::App* command =
-        app.add_subcommand("show", "Window: step through a case, or bend by hand on the bench");
+void add_show(Program& app, int& status) {
+    Command command = app.command("show", "Window: step through a case, or bend by hand on the bench");
     const auto given = std::make_shared<ShowCommand>();
-    command->add_option("CASE", given->file, "case file (TOML)");
-    command->add_flag("--bench", given->bench, "start with the springback bench");
-    command->add_option("--theme", given->theme, "light or dark; default: as last time")
-        ->check(one_of({"light", "dark"}));
-    command->footer(
+    command.option("CASE", given->file, "case file (TOML)");
+    command.flag("--bench", given->bench, "start with the springback bench");
+    command.option("--theme", given->theme, "light or dark; default: as last time")
+        .check(one_of({"light", "dark"}));
+    command.footer(
         "Example: overbend show cases/cable-hook/case.toml\n"
         "         overbend show --bench --theme dark");
-    command->callback([given, &status] { show(*given, status); });
+    command.callback([given, &status] { show(*given, status); });
 }
 
 }  // namespace overbend::commands

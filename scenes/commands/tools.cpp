@@ -45,14 +45,14 @@ void tools(const ToolsOptions& options, int& status) {
 
 }  // namespace
 
-void add_tools(CLI::App& app, int& status) {
-    CLI::App* command = app.add_subcommand("tools", "Tools of a job: stress, steel, blocks, hours, springs");
+void add_tools(Program& app, int& status) {
+    Command command = app.command("tools", "Tools of a job: stress, steel, blocks, hours, springs");
     const auto options = std::make_shared<ToolsOptions>();
-    command->add_option("case", options->file, "The case file")->required();
-    command->add_option("--out", options->out, "Folder for tools.json");
-    add_output(*command, options->output);
-    command->footer("Example: overbend tools cases/cable-hook/case.toml");
-    command->callback([options, &status] { tools(*options, status); });
+    command.option("case", options->file, "The case file").required();
+    command.option("--out", options->out, "Folder for tools.json");
+    add_output(command, options->output);
+    command.footer("Example: overbend tools cases/cable-hook/case.toml");
+    command.callback([options, &status] { tools(*options, status); });
 }
 
 }  // namespace overbend::commands

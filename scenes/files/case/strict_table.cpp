@@ -1,5 +1,6 @@
 #include "scenes/files/case/strict_table.h"
 
+#include <toml++/toml.h>
 #include <algorithm>
 #include <cassert>
 #include <cmath>
@@ -101,7 +102,7 @@ bool Range::holds(double value) const {
     return above && below;
 }
 
-StrictTable::StrictTable(const TomlFile& file) : file_(&file.file), table_(&file.root) {}
+StrictTable::StrictTable(const TomlFile& file) : file_(&file.file), table_(file.root.get()) {}
 
 StrictTable::StrictTable(const std::string& file, const toml::table& table, std::string path, int line,
                          Words keys)

@@ -1,5 +1,6 @@
 #include "scenes/files/case/toml_file.h"
 
+#include <toml++/toml.h>
 #include <algorithm>
 #include <fstream>
 #include <system_error>
@@ -37,13 +38,17 @@ std::string read_whole(const std::filesystem::path& file) {
 
 }  // namespace
 
+void TomlFile::Delete::operator()(const toml::table* table) const {
+    delete table;
+}
+
 TomlFile read_toml(const std::filesystem::path& file) {
     return parse_toml(read_whole(file), file.string());
 }
 
 TomlFile parse_toml(const std::string& text, const std::string& as) {
     try {
-        return {as, toml::parse(text)};
+        return {as, std::unique_ptr<const toml::table, TomlFile::Delete>(new toml::table(toml::parse(text)))};
     } catch (const toml::parse_error& error) {
         const toml::source_position place = error.source().begin;
         throw CaseError(as, std::max(1, static_cast<int>(place.line)), static_cast<int>(place.column), "",

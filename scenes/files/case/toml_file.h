@@ -4,15 +4,19 @@
 
 #pragma once
 
-#include <toml++/toml.h>
+#include <toml++/impl/forward_declarations.h>
 #include <filesystem>
+#include <memory>
 #include <string>
 
 namespace overbend::files {
 
 struct TomlFile {
+    struct Delete {
+        void operator()(const toml::table* table) const;
+    };
     std::string file;  // as it was opened
-    toml::table root;
+    std::unique_ptr<const toml::table, Delete> root;
 };
 
 // Throws CaseError: not there, not readable, larger than any case can be, not TOML.
