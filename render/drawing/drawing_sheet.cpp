@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "render/drawing/hatch.h"
+#include "render/drawing/pens.h"
 #include "render/drawing/place_dimensions.h"
 #include "render/drawing/title_block.h"
 #include "render/picture/sheet_parts.h"
@@ -18,8 +19,7 @@ using tool::Piece;
 
 constexpr double scales[] = {10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01};
 constexpr Paper papers[] = {{"A4", 297, 210}, {"A4", 210, 297}, {"A3", 420, 297}};
-constexpr double thick = 0.5, thin = 0.25, hatch_width = 0.18;  // mm
-constexpr picture::Colour black{0.0, 0.0, 0.0, 1.0};
+constexpr double hatch_width = 0.18;  // mm
 constexpr picture::Colour tint{0.0, 114 / 255.0, 178 / 255.0, 0.12};
 
 std::vector<picture::Point> sampled(const std::vector<Piece>& outline, const OnPaper& paper) {

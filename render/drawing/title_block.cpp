@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "render/drawing/ink.h"
+#include "render/drawing/pens.h"
 #include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 
@@ -14,8 +15,6 @@ constexpr double block_width = 180.0, block_row = 9.0;  // mm
 constexpr double table_row = 5.2, note_row = 5.0;
 constexpr double caption_size = 2.4;
 constexpr double least_word_size = 2.5;  // of words in the block that are longer than their field
-constexpr double thick = 0.5, thin = 0.25;
-constexpr picture::Colour black{0.0, 0.0, 0.0, 1.0};
 
 picture::Rect block_of(const Paper& paper) {
     const picture::Rect frame = frame_of(paper);

@@ -119,7 +119,7 @@ std::string work_words(const FilmJob& job) {
     return words;
 }
 
-std::string in_degrees(double angle) {
+std::string signed_degrees(double angle) {
     return picture::fixed(angle / degree, 1) + "\u00b0";
 }
 
@@ -200,8 +200,8 @@ picture::DrawingList draw_finished_card(const FilmJob& job, const FilmOptions& o
     const int count = static_cast<int>(bends.size());
     const int shown = count <= room ? count : std::max(0, room - 1);
     for (int i = 0; i < shown; ++i)
-        row(std::to_string(i + 1), bends[i].name, in_degrees(bends[i].drawing), in_degrees(bends[i].made),
-            c.ink, picture::Weight::normal);
+        row(std::to_string(i + 1), bends[i].name, signed_degrees(bends[i].drawing),
+            signed_degrees(bends[i].made), c.ink, picture::Weight::normal);
     if (shown < count)
         row("", "and " + std::to_string(count - shown) + " more", "", "", c.muted, picture::Weight::normal);
     const Part part = placed_part(*job.finished->recording, picture::grown(card.part, -4.0 * u));

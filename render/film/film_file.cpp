@@ -96,7 +96,7 @@ std::string megabytes(double bytes) {
     return picture::fixed(bytes / 1e6, bytes < 1e6 ? 2 : 1) + " MB";
 }
 
-std::string rate_words(double rate) {
+std::string rate_in_words(double rate) {
     return picture::fixed(rate, rate == std::floor(rate) ? 0 : 1) + " frames a second";
 }
 
@@ -135,7 +135,7 @@ WrittenFilm write_gif(const FilmJob& job, const FilmOptions& options, const std:
             WrittenFilm film = try_gif(job, smaller, file, limit, threads, progress);
             if (rung > 0)
                 film.made_smaller = "reduced from " + size_words(rungs[0].size) + " and " +
-                                    rate_words(rungs[0].frames_per_second) + ", to keep to " +
+                                    rate_in_words(rungs[0].frames_per_second) + ", to keep to " +
                                     megabytes(static_cast<double>(limit));
             return film;
         } catch (const TooLarge& much) {
@@ -143,7 +143,7 @@ WrittenFilm write_gif(const FilmJob& job, const FilmOptions& options, const std:
             if (!next)
                 throw OutOfRange("limit of the GIF", megabytes(static_cast<double>(limit)),
                                  "at its smallest, " + size_words(smaller.size) + " and " +
-                                     rate_words(smaller.frames_per_second) + ", the film takes " +
+                                     rate_in_words(smaller.frames_per_second) + ", the film takes " +
                                      megabytes(much.expected) +
                                      "; allow that, or show fewer steps or seconds");
             rung = *next;

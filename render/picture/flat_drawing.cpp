@@ -13,21 +13,18 @@ namespace overbend::picture {
 
 namespace {
 
-const Colour& ink() {
-    return theme_colours(Theme::light).ink;
-}
 const Colour& muted() {
     return theme_colours(Theme::light).muted;
 }
 // A dimension line with a slim arrow at either end; from outside where there is no room between.
 void add_dimension(DrawingList& list, const Point& a, const Point& b, double unit) {
-    add_line(list, a, b, ink(), 0.06 * unit);
+    add_line(list, a, b, flat_ink(), 0.06 * unit);
     const double inwards = (b - a).norm() < 1.8 * unit ? -1.0 : 1.0;
     const Point along = inwards * (b - a).normalized(), across(-along.y(), along.x());
     for (const auto& [tip, way] : {std::pair(a, along), {b, Point(-along)}})
         list.items.push_back(Shape{polygon({tip, tip + unit * (0.7 * way + 0.15 * across),
                                             tip + unit * (0.7 * way - 0.15 * across)}),
-                                   ink(),
+                                   flat_ink(),
                                    std::nullopt,
                                    0.0,
                                    {},
@@ -39,12 +36,12 @@ void paint_head(DrawingList& list, const FlatLayout& s) {
     const double room = s.width - 2.0 * s.margin();
     double y = s.margin() + s.line();
     add_text(list, fitted(given.title + ": flat pattern", 1.4 * s.unit, room, Weight::bold), {s.margin(), y},
-             1.4 * s.unit, ink(), Across::left, Weight::bold);
+             1.4 * s.unit, flat_ink(), Across::left, Weight::bold);
     std::string size =
         given.material + "; blank " + fixed(given.length, 2) + " x " + short_number(given.width) + " mm";
     if (given.mass_g > 0.0) size += ", " + fixed(given.mass_g, 1) + " g";
     y += 1.3 * s.line();
-    add_text(list, fitted(size, s.unit, room), {s.margin(), y}, s.unit, ink());
+    add_text(list, fitted(size, s.unit, room), {s.margin(), y}, s.unit, flat_ink());
     y += s.line();
     add_text(list, fitted(given.remark, s.unit, room), {s.margin(), y}, s.unit, muted());
 }
@@ -68,12 +65,13 @@ void paint_blank(DrawingList& list, const FlatLayout& s) {
                        s.scale * hole.length, s.scale * hole.width};
         list.items.push_back(Shape{rectangle(box, 0.5 * box.height),
                                    colours.page,
-                                   hole.too_near ? alarm_colour() : ink(),
+                                   hole.too_near ? alarm_colour() : flat_ink(),
                                    0.1 * s.unit,
                                    {},
                                    std::nullopt});
     }
-    list.items.push_back(Shape{rectangle(s.blank), std::nullopt, ink(), 0.12 * s.unit, {}, std::nullopt});
+    list.items.push_back(
+        Shape{rectangle(s.blank), std::nullopt, flat_ink(), 0.12 * s.unit, {}, std::nullopt});
 }
 
 void paint_flags(DrawingList& list, const FlatLayout& s) {
@@ -135,14 +133,14 @@ void paint_dimensions(DrawingList& list, const FlatLayout& s) {
                                0.0,
                                {},
                                std::nullopt});
-    add_text(list, length, {middle.x(), baseline_for_middle(y, s.unit)}, s.unit, ink(), Across::middle);
+    add_text(list, length, {middle.x(), baseline_for_middle(y, s.unit)}, s.unit, flat_ink(), Across::middle);
 
     const double x = s.blank.x - s.unit;
     for (const double edge : {s.blank.y, s.blank.bottom()})
         add_line(list, {s.blank.x, edge}, {x - 0.4 * s.unit, edge}, muted(), thin);
     add_dimension(list, {x, s.blank.y}, {x, s.blank.bottom()}, s.unit);
     add_text(list, short_number(given.width),
-             {x - 0.6 * s.unit, baseline_for_middle(s.blank.centre().y(), s.unit)}, s.unit, ink(),
+             {x - 0.6 * s.unit, baseline_for_middle(s.blank.centre().y(), s.unit)}, s.unit, flat_ink(),
              Across::right);
 }
 

@@ -18,6 +18,10 @@ Colour alarm_colour() {
     return mixed(okabe_ito::vermillion, okabe_ito::black, 0.15);
 }
 
+const Colour& flat_ink() {
+    return theme_colours(Theme::light).ink;
+}
+
 std::string short_number(double value) {
     std::string text = fixed(value, 2);
     while (text.back() == '0') text.pop_back();
@@ -28,10 +32,6 @@ std::string short_number(double value) {
 namespace {
 
 constexpr int widest = 16384;  // pixels; what the painter takes
-
-const Colour& ink() {
-    return theme_colours(Theme::light).ink;
-}
 
 // ---- what is written
 
@@ -51,7 +51,7 @@ void make_labels(FlatLayout& s, double name_room) {
             {bend.at,
              {fitted(bend.name, s.unit, name_room), turn, "R " + short_number(bend.inside_radius)},
              bend_colour(bend)});
-        s.below.push_back({bend.at, {fixed(bend.at, 2)}, ink(), 0.0});
+        s.below.push_back({bend.at, {fixed(bend.at, 2)}, flat_ink(), 0.0});
     }
     for (const FlatHole& hole : given.holes) {
         const bool round = hole.length == hole.width;
@@ -61,7 +61,7 @@ void make_labels(FlatLayout& s, double name_room) {
         s.below.push_back({hole.at,
                            {hole.too_near ? size + ", too close to a bend" : size,
                             fixed(hole.at, 2) + " | " + fixed(hole.across, 2)},
-                           hole.too_near ? alarm_colour() : ink(),
+                           hole.too_near ? alarm_colour() : flat_ink(),
                            hole.across});
     }
     std::stable_sort(s.below.begin(), s.below.end(),

@@ -46,6 +46,8 @@ Colour alarm_colour();
 // 12.5, 90: as few decimals as it takes, two at most.
 std::string short_number(double value);
 
+const Colour& flat_ink();
+
 // Positions of all labels at this height. Throws OutOfRange: they do not fit.
 FlatLayout lay_out_flat(const FlatSheet& sheet, int height);
 

@@ -37,20 +37,20 @@ FcConfig* own_fonts() {
     return config;
 }
 
-struct Release {
+struct ReleaseFonts {
     void operator()(cairo_font_options_t* o) const { cairo_font_options_destroy(o); }
     void operator()(gpointer object) const { g_object_unref(object); }
 };
 
 PangoContext* new_context() {
     static FcConfig* const config = own_fonts();
-    const std::unique_ptr<PangoFontMap, Release> map(
+    const std::unique_ptr<PangoFontMap, ReleaseFonts> map(
         pango_cairo_font_map_new_for_font_type(CAIRO_FONT_TYPE_FT));
     if (!map)
         throw std::runtime_error("the pictures' fonts cannot be loaded: Cairo was built without FreeType");
     pango_fc_font_map_set_config(PANGO_FC_FONT_MAP(map.get()), config);
     PangoContext* context = pango_font_map_create_context(map.get());
-    const std::unique_ptr<cairo_font_options_t, Release> options(cairo_font_options_create());
+    const std::unique_ptr<cairo_font_options_t, ReleaseFonts> options(cairo_font_options_create());
     cairo_font_options_set_hint_style(options.get(), CAIRO_HINT_STYLE_NONE);
     cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
     cairo_font_options_set_antialias(options.get(), CAIRO_ANTIALIAS_GRAY);
@@ -82,7 +82,7 @@ fs::path fonts_folder() {
 }
 
 PangoContext* font_context() {
-    thread_local const std::unique_ptr<PangoContext, Release> context(new_context());
+    thread_local const std::unique_ptr<PangoContext, ReleaseFonts> context(new_context());
     return context.get();
 }
 

@@ -20,7 +20,7 @@ const ThemeColours& colours() {
     return theme_colours(Theme::light);
 }
 
-struct Layout {
+struct ProfileLayout {
     double unit = 0.0;             // size of the words
     Rect stage;                    // where the profile is drawn
     double scale = 1.0;            // px a mm
@@ -43,8 +43,8 @@ double round_down(double value) {
     return value / power >= 5.0 ? 5.0 * power : value / power >= 2.0 ? 2.0 * power : power;
 }
 
-Layout lay_out(const ProfileSheet& sheet, int height) {
-    Layout l;
+ProfileLayout lay_out_profile(const ProfileSheet& sheet, int height) {
+    ProfileLayout l;
     l.unit = height / 42.0;
     const double width = paper * height;
     l.stage = {1.5 * l.unit, 6.5 * l.unit, width - 3.0 * l.unit, height - 12.5 * l.unit};
@@ -61,13 +61,13 @@ Layout lay_out(const ProfileSheet& sheet, int height) {
     return l;
 }
 
-Path on_page(const Layout& l, const std::vector<Point>& line) {
+Path on_page(const ProfileLayout& l, const std::vector<Point>& line) {
     std::vector<Point> points;
     for (const Point& p : line) points.push_back(l.on_page(p));
     return polyline(points);
 }
 
-void paint_profiles(DrawingList& list, const ProfileSheet& sheet, const Layout& l) {
+void paint_profiles(DrawingList& list, const ProfileSheet& sheet, const ProfileLayout& l) {
     list.items.push_back(Shape{on_page(l, sheet.drawn),
                                std::nullopt,
                                with_opacity(okabe_ito::sky_blue, 0.35),
@@ -82,7 +82,7 @@ void paint_profiles(DrawingList& list, const ProfileSheet& sheet, const Layout& 
     }
 }
 
-void circle_worst(DrawingList& list, const ProfileSheet& sheet, const Layout& l) {
+void circle_worst(DrawingList& list, const ProfileSheet& sheet, const ProfileLayout& l) {
     for (const ProfilePlace& p : sheet.places) {
         if (!p.worst) continue;
         const Point from = l.on_page(p.drawn), spike = l.enlarged * (l.on_page(p.made) - from);
@@ -105,7 +105,7 @@ std::string worst_words(const ProfileSheet& sheet) {
     return told;
 }
 
-void paint_words(DrawingList& list, const ProfileSheet& sheet, const Layout& l) {
+void paint_words(DrawingList& list, const ProfileSheet& sheet, const ProfileLayout& l) {
     const double left = l.stage.x, room = l.stage.width;
     add_text(list,
              fitted(sheet.title + ": the finished profile on the drawing", 1.4 * l.unit, room, Weight::bold),
@@ -143,7 +143,7 @@ void check(const ProfileSheet& sheet, int height) {
 
 DrawingList draw_profile(const ProfileSheet& sheet, int height) {
     check(sheet, height);
-    const Layout l = lay_out(sheet, height);
+    const ProfileLayout l = lay_out_profile(sheet, height);
     DrawingList list;
     list.width = static_cast<int>(std::lround(paper * height));
     list.height = height;

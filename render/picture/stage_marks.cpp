@@ -48,7 +48,7 @@ double nice_below(double value) {
     return power;
 }
 
-std::string short_number(double value) {
+std::string rounded_number(double value) {
     const int decimals = value >= 10.0 ? 0 : value >= 1.0 ? (value == std::floor(value) ? 0 : 1) : 2;
     std::string words = fixed(value, decimals);
     while (words.find('.') != std::string::npos && words.back() == '0') words.pop_back();
@@ -73,7 +73,7 @@ std::optional<ArrowKey> arrow_key(const Sheet& sheet) {
         return {};
     const double force = nice_below(0.8 * greatest);
     return ArrowKey{force * 1000.0 / sheet.info.strip_width * arrow_scale(sheet),
-                    short_number(force) + " kN"};
+                    rounded_number(force) + " kN"};
 }
 
 }  // namespace
@@ -134,7 +134,7 @@ void add_scale(Sheet& sheet) {
     const double u = sheet.unit();
     const Rect room = key_box(sheet.layout);
     const double length = nice_below(8.0 * u / sheet.view.scale);
-    const std::string length_words = short_number(length) + " mm";
+    const std::string length_words = rounded_number(length) + " mm";
     const double bar = length * sheet.view.scale;
     const double bar_part = bar + 0.5 * u + text_width(length_words, u);
     const std::optional<ArrowKey> key = arrow_key(sheet);

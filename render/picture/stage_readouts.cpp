@@ -12,8 +12,8 @@ namespace overbend::picture {
 namespace {
 
 const char* const unknown = "\u2013";
-constexpr double value_width = 4.6;  // units, of a column of bend angles
-constexpr double label_width = 5.8;  // units, of the words before them
+constexpr double value_width = 4.6;    // units, of a column of bend angles
+constexpr double caption_width = 5.8;  // units, of the words before them
 
 double to_kilonewton(const Sheet& sheet, double newton_per_mm) {
     return newton_per_mm * sheet.info.strip_width / 1000.0;
@@ -81,7 +81,7 @@ size_t common_start(const std::vector<BendMark>& bends) {
 std::vector<Row> bend_rows(const Sheet& sheet) {
     const double u = sheet.unit();
     const ThemeColours& c = sheet.colours;
-    const double room = sheet.layout.bends.width - label_width * u;
+    const double room = sheet.layout.bends.width - caption_width * u;
     const size_t columns = std::max<size_t>(1, static_cast<size_t>(std::max(0.0, room / (value_width * u))));
     const size_t shown = std::min(columns, sheet.info.bends.size());
     Row head{"bend angle", "bend", {}, c.muted};

@@ -8,6 +8,11 @@
 
 namespace overbend::report {
 
+std::string hex(const picture::Colour& c) {
+    const auto byte = [](double v) { return static_cast<int>(std::lround(255.0 * v)); };
+    return words("#%02x%02x%02x", byte(c.red), byte(c.green), byte(c.blue));
+}
+
 namespace {
 
 // As few letters as a tenth of a pixel needs.
@@ -22,11 +27,6 @@ std::string tenths(double value) {
 
 std::string point(const picture::Point& p) {
     return tenths(p.x()) + " " + tenths(p.y());
-}
-
-std::string hex(const picture::Colour& c) {
-    const auto byte = [](double v) { return static_cast<int>(std::lround(255.0 * v)); };
-    return words("#%02x%02x%02x", byte(c.red), byte(c.green), byte(c.blue));
 }
 
 std::string paint(const char* what, const std::optional<picture::Colour>& colour) {

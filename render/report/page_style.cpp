@@ -1,19 +1,14 @@
 #include "render/report/page_style.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "render/picture/palette.h"
+#include "render/report/inline_svg.h"
 #include "sim/words.h"
 
 namespace overbend::report {
 
 namespace {
-
-std::string hex(const picture::Colour& c) {
-    const auto byte = [](double v) { return static_cast<int>(std::lround(255.0 * v)); };
-    return words("#%02x%02x%02x", byte(c.red), byte(c.green), byte(c.blue));
-}
 
 std::string variable(const std::string& name, const picture::Colour& colour) {
     return "--" + name + ":" + hex(colour) + ";";

@@ -12,7 +12,7 @@ namespace overbend::report {
 
 namespace {
 
-const picture::ThemeColours& colours() {
+const picture::ThemeColours& light_colours() {
     return picture::theme_colours(picture::Theme::light);
 }
 
@@ -25,14 +25,19 @@ void add_number(picture::DrawingList& list, picture::LabelRoom& room, int number
     const picture::Point centre = box->centre();
     const double away = (near - centre).norm();
     if (away > 0.75 * size)
-        picture::add_line(list, near, centre + 0.5 * size * (near - centre) / away, colours().muted, 0.6);
-    list.items.push_back(picture::Shape{
-        picture::circle(centre, 0.48 * size), colours().page, colours().ink, 1.0, {}, std::nullopt});
+        picture::add_line(list, near, centre + 0.5 * size * (near - centre) / away, light_colours().muted,
+                          0.6);
+    list.items.push_back(picture::Shape{picture::circle(centre, 0.48 * size),
+                                        light_colours().page,
+                                        light_colours().ink,
+                                        1.0,
+                                        {},
+                                        std::nullopt});
     list.items.push_back(picture::Text{std::to_string(number),
                                        {centre.x(), picture::baseline_for_middle(centre.y(), u)},
                                        picture::Across::middle,
                                        u,
-                                       colours().ink,
+                                       light_colours().ink,
                                        picture::Weight::bold,
                                        std::nullopt});
     room.taken.push_back(*box);
@@ -56,25 +61,25 @@ void add_part(picture::DrawingList& list, const picture::Rect& box, const PartPr
     for (const picture::Point& p : part.line) line.push_back(on_page(p));
     const double wide = std::max(scale * part.thickness, 1.5);
     list.items.push_back(
-        picture::Shape{picture::polyline(line), std::nullopt, colours().ink, wide, {}, std::nullopt});
+        picture::Shape{picture::polyline(line), std::nullopt, light_colours().ink, wide, {}, std::nullopt});
     if (wide > 3.0)  // hollow, as a section is drawn
         list.items.push_back(picture::Shape{picture::polyline(line),
                                             std::nullopt,
-                                            picture::mixed(colours().page, colours().ink, 0.25),
+                                            picture::mixed(light_colours().page, light_colours().ink, 0.25),
                                             wide - 1.6,
                                             {},
                                             std::nullopt});
     picture::LabelRoom room{box, {}, {line}};
     picture::add_label(list, room, line.front(),
                        picture::Text{"left end", picture::Point::Zero(), picture::Across::left, u,
-                                     colours().ink, picture::Weight::bold, colours().page});
+                                     light_colours().ink, picture::Weight::bold, light_colours().page});
     for (std::size_t i = 0; i < part.bend_middle.size(); ++i)
         add_number(list, room, static_cast<int>(i) + 1, on_page(part.bend_middle[i]), u);
     for (std::size_t i = 0; i < part.flats.size(); ++i)
         picture::add_label(
             list, room, on_page(part.flat_middle[i]),
             picture::Text{picture::short_number(part.flats[i]), picture::Point::Zero(), picture::Across::left,
-                          u, colours().ink, picture::Weight::normal, colours().page});
+                          u, light_colours().ink, picture::Weight::normal, light_colours().page});
     picture::add_scale_bar(list, {box.x, box.bottom() - 0.3 * u}, scale, 0.2 * box.width, u);
 }
 
@@ -83,26 +88,26 @@ void add_blank(picture::DrawingList& list, const picture::Rect& box, double leng
     const double scale = box.width / length;
     const picture::Rect strip{box.x, box.y + 2.3 * u, box.width, box.height - 4.6 * u};
     list.items.push_back(picture::Shape{picture::rectangle(strip),
-                                        picture::mixed(colours().page, colours().ink, 0.07),
-                                        colours().ink,
+                                        picture::mixed(light_colours().page, light_colours().ink, 0.07),
+                                        light_colours().ink,
                                         1.0,
                                         {},
                                         std::nullopt});
     double above = -1e300, below = -1e300;  // right ends of the words already placed
     for (std::size_t i = 0; i < at.size(); ++i) {
         const double x = box.x + scale * at[i];
-        picture::add_line(list, {x, strip.y - 2.0}, {x, strip.bottom() + 2.0}, colours().ink, 1.0,
+        picture::add_line(list, {x, strip.y - 2.0}, {x, strip.bottom() + 2.0}, light_colours().ink, 1.0,
                           {6.0, 2.5, 1.5, 2.5});
         const std::string number = std::to_string(i + 1), distance = picture::fixed(at[i], 1);
         const double half = 0.5 * picture::text_width(number, u, picture::Weight::bold),
                      wide = 0.5 * picture::text_width(distance, u);
         if (x - half > above + 0.2 * u) {
-            picture::add_text(list, number, {x, strip.y - 0.6 * u}, u, colours().ink, picture::Across::middle,
-                              picture::Weight::bold);
+            picture::add_text(list, number, {x, strip.y - 0.6 * u}, u, light_colours().ink,
+                              picture::Across::middle, picture::Weight::bold);
             above = x + half;
         }
         if (x - wide > below + 0.6 * u && x - wide >= box.x && x + wide <= box.right()) {
-            picture::add_text(list, distance, {x, strip.bottom() + 1.4 * u}, u, colours().ink,
+            picture::add_text(list, distance, {x, strip.bottom() + 1.4 * u}, u, light_colours().ink,
                               picture::Across::middle);
             below = x + wide;
         }

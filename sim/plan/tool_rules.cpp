@@ -14,8 +14,8 @@ namespace overbend::plan {
 namespace {
 
 using tool::Vec2;
-constexpr double rounding = 1e-9;  // mm and rad
-constexpr int angles = 90;         // places in a stroke that are looked at
+constexpr double rounding_of_either = 1e-9;  // mm and rad
+constexpr int angles = 90;                   // places in a stroke that are looked at
 
 }  // namespace
 
@@ -37,7 +37,7 @@ double flange_needed(const FlangeOnDie& f) {
 
 std::optional<RuleFinding> slips_off(double from_line, const FlangeOnDie& f) {
     const double needed = flange_needed(f);
-    if (from_line >= needed - rounding) return std::nullopt;
+    if (from_line >= needed - rounding_of_either) return std::nullopt;
     RuleFinding r;
     r.rule = "flange on the die";
     r.figure = from_line, r.limit = needed, r.unit = "mm";
@@ -103,7 +103,7 @@ double loaded_angle(const material::Card& card, double thickness, double inside_
 }
 
 std::optional<RuleFinding> angle_out_of_reach(double loaded, double largest, const char* how) {
-    if (loaded <= largest + rounding) return std::nullopt;
+    if (loaded <= largest + rounding_of_either) return std::nullopt;
     RuleFinding f;
     f.rule = "angle of the tools";
     f.figure = loaded / degree, f.limit = largest / degree, f.unit = "deg";
@@ -154,7 +154,7 @@ double longest_return(const tool::ArcOutline& punch, double nose_radius, const R
 std::optional<RuleFinding> flange_hits_punch(const tool::ArcOutline& punch, double nose_radius,
                                              const ReturnFlange& f) {
     const double longest = longest_return(punch, nose_radius, f, f.flange);
-    if (longest >= f.flange - rounding) return std::nullopt;
+    if (longest >= f.flange - rounding_of_either) return std::nullopt;
     RuleFinding r;
     r.rule = "return flange";
     r.figure = f.flange, r.limit = longest, r.unit = "mm";

@@ -7,6 +7,7 @@
 #include "sim/errors.h"
 #include "sim/tool/crossing.h"
 #include "sim/tool/figures.h"
+#include "sim/tool/vectors.h"
 #include "sim/units.h"
 
 namespace overbend::tool {
@@ -18,12 +19,6 @@ constexpr double off_circle = 1e-7;     // mm, an arc's ends may lie so far off 
 constexpr double smooth_turn = 1e-7;    // rad, a turn below this is rounding
 constexpr double doubling_back = 1e-6;  // rad, short of half a turn
 
-double cross(const Vec2& a, const Vec2& b) {
-    return a.x() * b.y() - a.y() * b.x();
-}
-Vec2 left_of(const Vec2& v) {
-    return Vec2(-v.y(), v.x());
-}
 Vec2 right_of(const Vec2& v) {
     return Vec2(v.y(), -v.x());
 }

@@ -2,6 +2,8 @@
 
 #include <cmath>
 
+#include "sim/tool/vectors.h"
+
 namespace overbend::tool {
 
 namespace {
@@ -9,10 +11,6 @@ namespace {
 constexpr double touch = 1e-10;        // mm, ends nearer than this to a piece touch it
 constexpr double at_joint = 1e-7;      // mm, rounding of a computed crossing at a shared joint
 constexpr double least_slope = 1e-12;  // sine of the angle below which two lines pass for parallel
-
-double cross(const Vec2& a, const Vec2& b) {
-    return a.x() * b.y() - a.y() * b.x();
-}
 
 // Whether a point that lies on the piece's line or circle lies on the piece.
 bool within(const Piece& piece, const Vec2& point) {

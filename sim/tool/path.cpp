@@ -6,19 +6,13 @@
 #include "sim/errors.h"
 #include "sim/tool/arc_outline.h"
 #include "sim/tool/figures.h"
+#include "sim/tool/vectors.h"
 
 namespace overbend::tool {
 
 namespace {
 
 constexpr double slack = 1e-9;  // mm, rounding of radii that use up a side
-
-double cross(const Vec2& a, const Vec2& b) {
-    return a.x() * b.y() - a.y() * b.x();
-}
-Vec2 left_of(const Vec2& v) {
-    return Vec2(-v.y(), v.x());
-}
 
 // "corner 3 at (1, 2) mm", counted from 1.
 std::string corner(const std::vector<PathPoint>& points, std::size_t i) {

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 
+#include "sim/tool/vectors.h"
+
 namespace overbend::tool {
 
 namespace {
@@ -19,10 +21,6 @@ struct Found {
     int piece = 0;
     On on = On::inner;
 };
-
-double cross(const Vec2& a, const Vec2& b) {
-    return a.x() * b.y() - a.y() * b.x();
-}
 
 // Takes one end of a piece if that beats what was found.
 void take_end(const Piece& piece, On end, int index, const Vec2& point, Found& best) {
@@ -114,7 +112,7 @@ const Joint& joint_at(const ArcOutline& outline, int index, On end) {
     return outline.joints()[next == outline.pieces().size() ? 0 : next];
 }
 
-Nearest at_joint(const ArcOutline& outline, int index, On end, const Vec2& point) {
+Nearest nearest_at_joint(const ArcOutline& outline, int index, On end, const Vec2& point) {
     const Piece& piece = outline.pieces()[index];
     const Joint& joint = joint_at(outline, index, end);
     Nearest result;
@@ -147,7 +145,7 @@ Nearest describe(const ArcOutline& outline, const Found& best, const Vec2& point
         if ((point - piece.start).squaredNorm() < tip) on = On::start;
         if ((point - piece.end).squaredNorm() < tip) on = On::end;
     }
-    if (on != On::inner) return at_joint(outline, best.piece, on, point);
+    if (on != On::inner) return nearest_at_joint(outline, best.piece, on, point);
     return piece.is_arc() ? on_arc(piece, best.piece, point) : on_line(piece, best.piece, point);
 }
 

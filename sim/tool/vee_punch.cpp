@@ -11,7 +11,7 @@ namespace overbend::tool {
 
 namespace {
 
-constexpr double slack = 1e-9;  // mm; corners nearer to each other than this are one
+constexpr double one_corner = 1e-9;  // mm; corners nearer to each other than this are one
 
 // The wedge between its flanks, which meet below the nose when they are run on to the axis.
 struct Wedge {
@@ -141,7 +141,7 @@ ArcOutline relieved_on_the_right(const VeePunch& punch, const Relief& relief) {
     const double half_width = 0.5 * punch.shank_width;
     std::vector<Corner> corners = {{{0.0, wedge.tip}, punch.nose_radius}};
     // a relief that begins above the wedge leaves some of the shank under it
-    if (const double out = wedge.height_at(half_width); out < relief.from - slack)
+    if (const double out = wedge.height_at(half_width); out < relief.from - one_corner)
         corners.push_back({{half_width, out}, 0.0});
     corners.push_back({{c.edge, relief.from}, 0.0});
     corners.push_back({{c.face, c.low}, relief.root_radius});
@@ -149,7 +149,7 @@ ArcOutline relieved_on_the_right(const VeePunch& punch, const Relief& relief) {
     corners.push_back({{half_width, relief.to}, 0.0});
     corners.push_back({{half_width, punch.height}, 0.0});
     corners.push_back({{-half_width, punch.height}, 0.0});
-    if (c.swell > slack) {
+    if (c.swell > one_corner) {
         corners.push_back({{-half_width, relief.to}, 0.0});
         corners.push_back({{-c.back, relief.to - c.swell}, 0.0});
     }

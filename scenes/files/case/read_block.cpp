@@ -8,14 +8,14 @@ namespace overbend::files {
 
 namespace {
 
-constexpr Range size = above_to(0.0, 2000.0);         // mm
-constexpr Range size_or_none = from_to(0.0, 2000.0);  // mm
+constexpr Range side_length = above_to(0.0, 2000.0);  // mm
+constexpr Range side_or_none = from_to(0.0, 2000.0);  // mm
 
 tool::Block read_block(const StrictTable& table, double usual_height) {
     tool::Block block;
-    block.width = table.number("width_mm", size);
-    block.left_radius = block.right_radius = table.number_or("corner_radius_mm", 0.0, size_or_none);
-    block.height = table.number_or("height_mm", usual_height, size);
+    block.width = table.number("width_mm", side_length);
+    block.left_radius = block.right_radius = table.number_or("corner_radius_mm", 0.0, side_or_none);
+    block.height = table.number_or("height_mm", usual_height, side_length);
     return block;
 }
 
@@ -81,15 +81,15 @@ Shape read_flat_die(const StrictTable& table) {
 
 Shape read_wiping_punch(const StrictTable& table) {
     WipingPunch punch{read_block(table, usual::wiping_height)};
-    punch.clearance = table.number("clearance_mm", size);
+    punch.clearance = table.number("clearance_mm", side_length);
     return punch;
 }
 
 Shape read_wiping_die(const StrictTable& table) {
     tool::Block block;
-    block.width = table.number("width_mm", size);
-    block.right_radius = table.number("edge_radius_mm", size);
-    block.height = table.number_or("height_mm", usual::wiping_height, size);
+    block.width = table.number("width_mm", side_length);
+    block.right_radius = table.number("edge_radius_mm", side_length);
+    block.height = table.number_or("height_mm", usual::wiping_height, side_length);
     return WipingDie{block};
 }
 

@@ -75,7 +75,7 @@ void read_die(const StrictTable& table, const std::vector<Tool>& tools, Step& st
     }
 }
 
-void read_pad(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
+void take_pad(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
     if (!table.has("pad")) return;
     step.pad = read_tool_name(table, "pad", tools);
     const Tool& pad = tools[*step.pad];
@@ -84,7 +84,7 @@ void read_pad(const StrictTable& table, const std::vector<Tool>& tools, Step& st
 }
 
 // A name alone, or a name and where its spring stands.
-void read_clamp(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
+void take_clamp(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
     if (!table.has("clamp")) return;
     if (!table.is_text("clamp") && !table.is_table("clamp"))
         table.complain("clamp", "it is neither a name nor a table",
@@ -189,8 +189,8 @@ Step read_step(const StrictTable& table, const Case& job, const std::vector<Step
     step.bends = read_bends(table, job.part.bends, before);
     step.punch = read_punch(table, job.tools);
     read_die(table, job.tools, step);
-    read_pad(table, job.tools, step);
-    read_clamp(table, job.tools, step);
+    take_pad(table, job.tools, step);
+    take_clamp(table, job.tools, step);
     read_place(table, step);
     read_stop(table, step);
     check_work(table, step, job, before);

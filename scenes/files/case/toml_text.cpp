@@ -104,7 +104,7 @@ Entries& Entries::whole(std::string_view key, int value) {
 }
 
 Entries& Entries::text(std::string_view key, std::string_view value) {
-    return as_is(key, quoted(value));
+    return as_is(key, files::quoted(value));
 }
 
 Entries& Entries::number_unless(double usual, std::string_view key, double value) {
@@ -144,7 +144,7 @@ std::string numbers_text(const std::vector<double>& values) {
 
 std::string texts_text(const std::vector<std::string>& texts) {
     std::vector<std::string> entries;
-    for (const std::string& text : texts) entries.push_back(quoted(text));
+    for (const std::string& text : texts) entries.push_back(files::quoted(text));
     return "[" + joined(entries) + "]";
 }
 

@@ -73,7 +73,7 @@ std::string part_text(const Case& job) {
 
 std::string die_text(const Step& step, const Tool& die) {
     const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
-    if (!vee || vee->faces.size() == 1) return quoted(die.name);
+    if (!vee || vee->faces.size() == 1) return files::quoted(die.name);
     return Entries().text("tool", die.name).whole("face", step.die_face).inline_table();
 }
 
@@ -104,7 +104,7 @@ std::string step_text(const Case& job, const Step& step) {
     if (step.clamp) {
         const std::string& name = job.tools[*step.clamp].name;
         const std::string on_ram = Entries().text("tool", name).text("on", "ram").inline_table();
-        entries.as_is("clamp", step.clamp_on == ClampOn::ram ? on_ram : quoted(name));
+        entries.as_is("clamp", step.clamp_on == ClampOn::ram ? on_ram : files::quoted(name));
     }
     if (const Entries place = place_of(step); !place.empty()) entries.as_is("place", place.inline_table());
     if (const Entries stop = stop_of(step); !stop.empty()) entries.as_is("stop", stop.inline_table());

@@ -18,11 +18,6 @@ constexpr double same_angle = 0.5 * degree;  // of two bends that one stroke mak
 // between.
 constexpr double least_step = 0.5, most_step = 1.15;
 
-template <class Shape>
-const Shape* shape_of(const files::Case& c, int tool) {
-    return std::get_if<Shape>(&c.tools[tool].shape);
-}
-
 class Fitter {
   public:
     Fitter(const files::Case& c, const Blank& blank, const std::vector<int>& bends)

@@ -6,10 +6,6 @@ namespace overbend::job {
 
 namespace {
 
-plan::BendSet bit(int b) {
-    return plan::BendSet{1} << b;
-}
-
 std::string quoted(const files::Case& c, int b) {
     return "'" + c.part.bends[b].name + "'";
 }

@@ -5,6 +5,7 @@
 
 #include "scenes/job/plan/fitting_pairs.h"
 #include "scenes/job/plan/stroke_geometry.h"
+#include "scenes/job/plan/tool_size.h"
 #include "sim/units.h"
 #include "sim/words.h"
 
@@ -21,9 +22,6 @@ constexpr double relief = 2.0 * degree;
 constexpr double shoulder_thicknesses = 2.0;
 constexpr double pad_pressure = 0.033;  // preload N/mm over tensile strength times thickness
 
-double hundredth(double value) {
-    return std::round(100.0 * value) / 100.0;
-}
 double half(double value) {
     return std::ceil(2.0 * value - 1e-9) / 2.0;
 }

@@ -14,11 +14,6 @@ namespace {
 
 constexpr double right_angle = 0.5 * pi;
 
-template <class Shape>
-const Shape* shape_of(const files::Case& c, int tool) {
-    return std::get_if<Shape>(&c.tools[tool].shape);
-}
-
 // A strip is bent to the drawing's radius, or wider round a nose that is larger.
 double made_radius(const files::Case& c, const files::Step& step, double nose) {
     return std::max(nose, c.part.bends[step.bends.front()].inside_radius);

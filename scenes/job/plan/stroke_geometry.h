@@ -4,11 +4,19 @@
 
 #pragma once
 
+#include <variant>
+
 #include "scenes/files/case/case.h"
 #include "scenes/job/run/drawing.h"
 #include "sim/plan/stroke_path.h"
 
 namespace overbend::job {
+
+// None when the tool is of another kind.
+template <class Shape>
+const Shape* shape_of(const files::Case& c, int tool) {
+    return std::get_if<Shape>(&c.tools[tool].shape);
+}
 
 // The case's blank, with the springback of each bend by rule: calculated once for all strokes of the search.
 Blank planning_blank(const files::Case& c);

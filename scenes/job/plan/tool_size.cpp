@@ -8,6 +8,10 @@
 
 namespace overbend::job {
 
+double hundredth(double value) {
+    return std::round(100.0 * value) / 100.0;
+}
+
 namespace {
 
 struct OffsetPair {
@@ -30,11 +34,6 @@ std::optional<Foot> foot_of(std::vector<files::Tool>& tools, const files::Step& 
     auto* die = std::get_if<tool::ChannelDie>(&tools[step.die].shape);
     if (!punch || !die) return {};
     return Foot{punch, die, step.pad ? std::get_if<files::Pad>(&tools[*step.pad].shape) : nullptr};
-}
-
-// Tools are made, and read off a drawing, in hundredths of a millimetre.
-double hundredth(double value) {
-    return std::round(100.0 * value) / 100.0;
 }
 
 bool is_among(const std::vector<int>& tools, int tool) {

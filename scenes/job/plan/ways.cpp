@@ -13,10 +13,6 @@ namespace overbend::job {
 
 namespace {
 
-plan::BendSet bit(int b) {
-    return plan::BendSet{1} << b;
-}
-
 bool lies_on(tool::Role role) {
     return role == tool::Role::die || role == tool::Role::pad || role == tool::Role::clamp;
 }

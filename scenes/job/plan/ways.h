@@ -17,6 +17,10 @@
 
 namespace overbend::job {
 
+inline plan::BendSet bit(int b) {
+    return plan::BendSet{1} << b;
+}
+
 // Bends that one stroke can make, with tools that can make them.
 struct StrokeChoice {
     std::vector<int> bends;  // one, or two neighbours

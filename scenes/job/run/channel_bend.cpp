@@ -16,9 +16,6 @@ namespace overbend::job {
 
 namespace {
 
-// Squeezed to so much of the thickness, the tools are closed for good.
-constexpr double squeezed = 0.7;
-
 double flange_of(const ChannelBend& b) {
     const double flange = b.flange.value_or(b.depth + b.shoulder_radius + b.thickness);
     const double least = b.shoulder_radius + b.clearance.value_or(1.1 * b.thickness) + 2.0 * b.thickness;
@@ -87,6 +84,7 @@ StripStroke channel_stroke(const ChannelBend& b) {
     }
     lay_strip(scene, b, 2.0 * middle, zones);
     stroke::place(scene, middle, middle, 0.0);
+    constexpr double squeezed = 0.7;  // thicknesses that are left when the tools are closed for good
     const double limit = scene.tools.front().position.y() + b.depth - squeezed * b.thickness;
     const double wall = 0.5 * (middle - bend_line - half_arc);  // its middle, from the strip's end
     return finish(std::move(scene),

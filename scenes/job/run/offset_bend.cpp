@@ -14,9 +14,6 @@ namespace overbend::job {
 
 namespace {
 
-// Squeezed to so much of the thickness, the tools are closed for good.
-constexpr double squeezed = 0.7;
-
 double land_of(const OffsetBend& b) {
     const double corner = std::max(b.corner_radius, b.root_radius) * std::tan(0.5 * b.angle);
     return b.land.value_or(8.0 * b.thickness + corner);
@@ -60,6 +57,7 @@ StripStroke offset_stroke(const OffsetBend& b) {
     }
     lay_strip(scene, b, 2.0 * middle, zones);
     stroke::place(scene, middle, std::min(middle, b.offset + 2.0 * b.thickness), 0.0);
+    constexpr double squeezed = 0.7;  // thicknesses that are left when the tools are closed for good
     const double limit = scene.tools.front().position.y() + b.offset - squeezed * b.thickness;
     return finish(std::move(scene),
                   {{"lower bend", 1.0, 0.0, middle}, {"upper bend", -1.0, middle, 2.0 * middle}}, limit);

@@ -20,7 +20,7 @@ namespace overbend::job {
 namespace {
 
 // Angles as drawn: a strip that lies face down shows them with the other sign.
-double as_drawn(const strip::StripState& s, double angle) {
+double angle_as_drawn(const strip::StripState& s, double angle) {
     return s.face_down ? -angle : angle;
 }
 
@@ -35,7 +35,7 @@ void read_bends(const files::Case& c, const Blank& blank, const files::Step& ste
             const BendShape shape = bend_shape(r, s, blank.flat_middle(b), blank.flat_middle(b + 1));
             const bool free = s.phase == stroke::Phase::free;
             (free ? bend.shape_free : bend.shape_loaded) = shape;
-            (free ? bend.free : bend.loaded) = as_drawn(result.stroke.free, shape.angle);
+            (free ? bend.free : bend.loaded) = angle_as_drawn(result.stroke.free, shape.angle);
         }
         result.bends.push_back(bend);
     }
@@ -130,9 +130,9 @@ JobResult run_process(const files::Case& c, const ProcessOptions& options) {
     if (job.solved) {
         for (std::size_t b = 0; b < c.part.bends.size(); ++b)
             job.finished_angle.push_back(
-                as_drawn(strip, strip::turn_between(strip.blank_position, strip.theta,
-                                                    job.blank.flat_middle(static_cast<int>(b)),
-                                                    job.blank.flat_middle(static_cast<int>(b) + 1))));
+                angle_as_drawn(strip, strip::turn_between(strip.blank_position, strip.theta,
+                                                          job.blank.flat_middle(static_cast<int>(b)),
+                                                          job.blank.flat_middle(static_cast<int>(b) + 1))));
         job.profile = fit_profile(c, job.blank, strip);
         job.fitted = fitted_blank(c, job.blank, strip);
     }
