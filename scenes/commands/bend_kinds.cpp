@@ -1,7 +1,5 @@
 #include "scenes/commands/bend_kinds.h"
 
-#include <cstdio>
-
 #include "scenes/job/run/channel_bend.h"
 #include "scenes/job/run/draw_bend.h"
 #include "scenes/job/run/hem_bend.h"
@@ -13,12 +11,6 @@
 namespace overbend::commands {
 
 namespace {
-
-std::string millimetres(double length) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.6g mm", length);
-    return text;
-}
 
 void put_strip(const BendOptions& given, const material::Card& material, job::StripOptions& strip) {
     strip.material = material;

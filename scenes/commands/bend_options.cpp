@@ -6,6 +6,12 @@
 
 namespace overbend::commands {
 
+std::string millimetres(double length) {
+    char text[32];
+    std::snprintf(text, sizeof text, "%.6g mm", length);
+    return text;
+}
+
 namespace {
 
 // Kinds by their first letters, in the order of BendKind.
@@ -105,12 +111,6 @@ std::string listed(const std::string& kinds) {
     std::string words;
     for (const char c : kinds) words += (words.empty() ? "" : ", ") + kind_words[letters.find(c)];
     return words;
-}
-
-std::string millimetres(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.6g mm", value);
-    return text;
 }
 
 void complain_of_kind(const std::string& option, BendKind kind, const std::string& kinds) {

@@ -39,6 +39,9 @@ struct BendOptions {
     }
 };
 
+// "12.5 mm".
+std::string millimetres(double length);
+
 // given must stay where it is.
 void add_bend_options(Command& command, BendOptions& given);
 

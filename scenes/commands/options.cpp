@@ -126,6 +126,12 @@ void print_rows(const std::vector<Row>& rows) {
     }
 }
 
+void print_list(const char* heading, const std::vector<std::string>& lines) {
+    if (lines.empty()) return;
+    std::printf("\n%s\n", heading);
+    for (const std::string& line : lines) std::printf("  - %s\n", line.c_str());
+}
+
 std::string fixed(double value, int decimals) {
     if (!std::isfinite(value)) throw NotSolved("a result is not a finite number");
     char text[64];

@@ -45,6 +45,9 @@ struct Row {
 // Names flush left, values flush right.
 void print_rows(const std::vector<Row>& rows);
 
+// The lines below a heading, a dash before each; nothing when there are none.
+void print_list(const char* heading, const std::vector<std::string>& lines);
+
 // A number with so many decimals; "-0.00" is "0.00". Throws NotSolved when it is not finite.
 std::string fixed(double value, int decimals);
 

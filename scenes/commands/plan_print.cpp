@@ -60,12 +60,6 @@ void print_orders(const job::PlanResult& plan) {
         "and gauge.\n");
 }
 
-void print_list(const char* head, const std::vector<std::string>& sentences) {
-    if (sentences.empty()) return;
-    std::printf("\n%s\n", head);
-    for (const std::string& s : sentences) std::printf("  - %s\n", s.c_str());
-}
-
 void print_rejected(const job::PlanResult& plan) {
     if (plan.rejected.empty()) return;
     std::printf("\nRejected:\n");

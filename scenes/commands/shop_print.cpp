@@ -57,12 +57,6 @@ void print_springs(const files::Case& c, const ToolInShop& t) {
         s.force_start * advice.count);
 }
 
-void print_list(const char* heading, const std::vector<std::string>& lines) {
-    if (lines.empty()) return;
-    std::printf("\n%s\n", heading);
-    for (const std::string& line : lines) std::printf("  - %s\n", line.c_str());
-}
-
 }  // namespace
 
 void print_tools(const files::Case& c, const job::ShopReport& shop) {

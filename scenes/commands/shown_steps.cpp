@@ -12,7 +12,7 @@ namespace overbend::commands {
 namespace {
 
 // A whole number, and nothing else.
-std::optional<int> number_in(const std::string& text) {
+std::optional<int> step_number(const std::string& text) {
     if (text.empty() || text.size() > 6 || text.find_first_not_of("0123456789") != std::string::npos)
         return {};
     return std::stoi(text);
@@ -28,7 +28,7 @@ std::string known_steps(const files::Case& c) {
 std::optional<int> find_step(const files::Case& c, const std::string& name) {
     for (std::size_t i = 0; i < c.steps.size(); ++i)
         if (c.steps[i].name == name) return static_cast<int>(i);
-    const std::optional<int> number = number_in(name);
+    const std::optional<int> number = step_number(name);
     if (number && *number >= 1 && *number <= static_cast<int>(c.steps.size())) return *number - 1;
     return {};
 }
@@ -56,9 +56,9 @@ std::vector<int> chosen_steps(const files::Case& c, const std::string& list) {
     for (std::string part; std::getline(parts, part, ',');) {
         part = trimmed(part);
         const std::size_t dash = part.find('-');
-        const std::optional<int> first = number_in(part.substr(0, std::min(dash, part.size())));
+        const std::optional<int> first = step_number(part.substr(0, std::min(dash, part.size())));
         const std::optional<int> last =
-            dash == std::string::npos ? std::nullopt : number_in(part.substr(dash + 1));
+            dash == std::string::npos ? std::nullopt : step_number(part.substr(dash + 1));
         if (!first || !last || find_step(c, part)) {
             chosen.insert(step_named(c, part, "--steps"));
             continue;

@@ -11,7 +11,7 @@ namespace {
 
 using ui::Ui;
 
-Ui::Weight weight_of(shop::Verdict verdict) {
+Ui::Weight words_weight(shop::Verdict verdict) {
     return verdict == shop::Verdict::fine ? Ui::Weight::plain : Ui::Weight::alarm;
 }
 
@@ -25,7 +25,7 @@ std::string against(const shop::Check& check) {
 FigureLine check_line(const shop::Check& check) {
     const std::string verdict =
         check.verdict == shop::Verdict::fine ? "" : std::string(", ") + shop::verdict_word(check.verdict);
-    return {check.what + verdict, against(check), weight_of(check.verdict)};
+    return {check.what + verdict, against(check), words_weight(check.verdict)};
 }
 
 std::string block_words(const shop::ToolStock& s) {
