@@ -1,4 +1,5 @@
-// The one home of the solver's tolerances and limits, each with its unit and its reason.
+// The one home of the solver's tolerances and limits, each with its unit and its reason. What a caller may
+// change is in SolverOptions and StrokeOptions (sim/stroke).
 
 #pragma once
 
@@ -17,15 +18,10 @@ constexpr int iterations = 30;
 // Largest turn of a section in one Newton step, rad: beyond, the quadratic model of the energy means nothing.
 constexpr double newton_turn = 0.25;
 
-// Increment of the ram, over the thickness: first, largest, and smallest before the stroke is given up.
+// Increment of the ram, over the thickness: first, and smallest before the stroke is given up.
 constexpr double first_increment = 0.01;
 constexpr double closing_increment = 0.001;  // to which it is cut while tools close on the strip
-constexpr double largest_increment = 0.1;
 constexpr double smallest_increment = 1e-7;
-
-// Largest curvature change of an element in an increment, over 1/thickness: the moving neutral layer leaves a
-// history that coarser increments smear (0.3 per cent of the moment at 0.033, 1.5 at 0.13).
-constexpr double curvature_increment = 0.06;
 
 // Largest change of the punch force in an increment, over (hoop yield stress x thickness), as far as it can
 // be foreseen: when a strip is clamped the force runs away, and the trapezoids of the balance of work with

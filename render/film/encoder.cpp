@@ -1,9 +1,5 @@
 #include "render/film/encoder.h"
 
-#include <fcntl.h>
-#include <unistd.h>
-
-#include <cerrno>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
@@ -111,15 +107,6 @@ std::string ended_words(int status) {
     return "the encoder stopped early, with status " + std::to_string(status);
 }
 
-// On the disk, not only on its way there. Empty, or the reason.
-std::string flushed(const fs::path& path) {
-    const int file = ::open(path.c_str(), O_RDONLY | O_CLOEXEC);
-    if (file < 0) return std::strerror(errno);
-    std::string reason = ::fsync(file) == 0 ? "" : std::strerror(errno);
-    ::close(file);
-    return reason;
-}
-
 }  // namespace
 
 std::string encoder_program() {
@@ -140,10 +127,10 @@ void require_encoder() {
 
 Encoder::Encoder(Coding coding, const fs::path& file, const picture::PictureSize& size,
                  double frames_per_second, const GifPalette& palette)
-    : file_(file), beside_(file), coding_(coding) {
-    // The process's number keeps two runs that write the same file apart.
-    beside_ += ".part" + std::to_string(::getpid());
-    const std::vector<std::string> words = command(coding, encoder_path(beside_), size, frames_per_second);
+    : file_(file), coding_(coding) {
+    if (coding != Coding::gif_palette) part_.emplace(file);
+    const std::vector<std::string> words =
+        command(coding, part_ ? encoder_path(part_->place()) : "", size, frames_per_second);
     try {
         child_ = std::make_unique<ChildProcess>(words, palette);
     } catch (const std::system_error& error) {
@@ -151,18 +138,14 @@ Encoder::Encoder(Coding coding, const fs::path& file, const picture::PictureSize
     }
 }
 
-Encoder::~Encoder() {
-    child_.reset();  // it must not write any more
-    std::error_code ignored;
-    if (coding_ != Coding::gif_palette) fs::remove(beside_, ignored);
-}
-
 void Encoder::fail(const std::string& status) {
     std::string words = child_->last_words();
-    // The message begins with the temporary file name; the reason follows it.
-    const std::string meanwhile = encoder_path(beside_) + ": ";
-    const std::size_t at = words.rfind(meanwhile);
-    if (at != std::string::npos) words = words.substr(at + meanwhile.size());
+    if (part_) {
+        // The message begins with the temporary file name; the reason follows it.
+        const std::string meanwhile = encoder_path(part_->place()) + ": ";
+        const std::size_t at = words.rfind(meanwhile);
+        if (at != std::string::npos) words = words.substr(at + meanwhile.size());
+    }
     const std::string what = coding_ == Coding::gif_palette ? "the colours of the film" : file_.string();
     throw std::runtime_error(what + ": cannot be written: " + (words.empty() ? status : words));
 }
@@ -170,12 +153,6 @@ void Encoder::fail(const std::string& status) {
 void Encoder::take(const std::vector<std::uint8_t>& frame, const KeepGoing& keep_going) {
     if (child_->write(frame.data(), frame.size(), keep_going)) return;
     fail(ended_words(child_->finish(keep_going)));
-}
-
-std::uintmax_t Encoder::bytes_written() const {
-    std::error_code error;
-    const std::uintmax_t size = fs::file_size(beside_, error);
-    return error ? 0 : size;
 }
 
 void Encoder::wait_for_success(const KeepGoing& keep_going) {
@@ -186,16 +163,8 @@ void Encoder::wait_for_success(const KeepGoing& keep_going) {
 
 std::uintmax_t Encoder::finish_encoding(const KeepGoing& keep_going) {
     wait_for_success(keep_going);
-    if (coding_ == Coding::mp4 && !is_whole_mp4(beside_)) fail("the film is incomplete");
+    if (coding_ == Coding::mp4 && !is_whole_mp4(part_->place())) fail("the film is incomplete");
     return bytes_written();
-}
-
-void Encoder::give_name() {
-    const std::string reason = flushed(beside_);
-    if (!reason.empty()) fail(reason);
-    std::error_code error;
-    fs::rename(beside_, file_, error);
-    if (error) fail(error.message());
 }
 
 GifPalette Encoder::finish_palette(const KeepGoing& keep_going) {

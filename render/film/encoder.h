@@ -9,10 +9,12 @@
 #include <array>
 #include <filesystem>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "render/film/child_process.h"
+#include "render/output/whole_file.h"
 #include "render/picture/layout.h"
 
 namespace overbend::film {
@@ -39,24 +41,21 @@ class Encoder {
   public:
     // Frames are yuv420p for an MP4 (H.264, constant rate, fast start; see yuv.h), bgrx for a GIF and its
     // palette. file: none for a palette. frames_per_second: any for an MP4; 100 / n for a GIF, which counts
-    // hundredths of a second. Throws NoEncoder.
+    // hundredths of a second. Throws NoEncoder; std::runtime_error for a file that cannot be.
     Encoder(Coding coding, const std::filesystem::path& file, const picture::PictureSize& size,
             double frames_per_second, const GifPalette& palette = "");
-    ~Encoder();
-    Encoder(const Encoder&) = delete;
-    Encoder& operator=(const Encoder&) = delete;
 
     // Throws std::runtime_error: the encoder has ended; the message has the file and the encoder's last
     // words. Interrupted: keep_going said false.
     void take(const std::vector<std::uint8_t>& frame, const KeepGoing& keep_going);
 
     // How much stands in the file by now.
-    std::uintmax_t bytes_written() const;
+    std::uintmax_t bytes_written() const { return part_->size(); }
 
     // Waits for the encoder and sees that the film is whole. Its bytes. Throws as take.
     std::uintmax_t finish_encoding(const KeepGoing& keep_going);
     // Then it may have its name. Throws std::runtime_error.
-    void give_name();
+    void give_name() { part_->give_name(); }
     // In place of both for a palette.
     GifPalette finish_palette(const KeepGoing& keep_going);
 
@@ -64,9 +63,10 @@ class Encoder {
     void wait_for_success(const KeepGoing& keep_going);
     [[noreturn]] void fail(const std::string& status);
 
-    std::filesystem::path file_, beside_;
+    std::filesystem::path file_;
     Coding coding_;
-    std::unique_ptr<ChildProcess> child_;
+    std::optional<output::PartFile> part_;  // none for a palette
+    std::unique_ptr<ChildProcess> child_;   // ended before the part file goes
 };
 
 // True when a file's boxes add up to its length and its index (moov) stands before its pictures (mdat), so

@@ -9,6 +9,7 @@
 #include <thread>
 
 #include "render/film/paint_in_order.h"
+#include "render/output/whole_file.h"
 #include "render/picture/painter.h"
 #include "sim/errors.h"
 
@@ -142,7 +143,7 @@ class Workshop {
     void paint_task(const Task& task, picture::Pixels& pixels) {
         picture::paint(draw_frame(job_, options_, list_, task.instant), pixels);
         const std::string bytes = picture::png_bytes(pixels);
-        for (const fs::path& file : task.files) picture::write_whole(file, bytes);
+        for (const fs::path& file : task.files) output::write_whole(file, bytes);
     }
 
     int take() {

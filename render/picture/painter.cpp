@@ -5,15 +5,14 @@
 #include <pango/pangocairo.h>
 
 #include <algorithm>
-#include <cerrno>
 #include <cmath>
 #include <cstdio>
 #include <cstring>
-#include <fstream>
 #include <memory>
 #include <stdexcept>
 #include <unordered_map>
 
+#include "render/output/whole_file.h"
 #include "render/picture/fonts.h"
 #include "render/picture/svg_names.h"
 #include "sim/errors.h"
@@ -299,23 +298,8 @@ void paint(const DrawingList& list, Pixels& into) {
     check(cairo_surface_status(surface.get()));
 }
 
-void write_whole(const std::filesystem::path& path, const std::string& bytes) {
-    std::filesystem::path beside = path;
-    beside += ".part";
-    std::ofstream out(beside, std::ios::binary | std::ios::trunc);
-    out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-    out.close();
-    std::error_code error;
-    if (out) std::filesystem::rename(beside, path, error);
-    if (out && !error) return;
-    std::error_code ignored;
-    std::filesystem::remove(beside, ignored);
-    throw std::runtime_error("picture cannot be written: " + path.string() + ": " +
-                             (error ? error.message() : std::strerror(errno)));
-}
-
 void write_png(const DrawingList& list, const std::filesystem::path& path) {
-    write_whole(path, png_bytes(paint(list)));
+    output::write_whole(path, png_bytes(paint(list)));
 }
 
 std::string svg_bytes(const DrawingList& list) {
@@ -378,15 +362,15 @@ std::string pdf_bytes_in_mm(const std::vector<DrawingList>& pages) {
 }
 
 void write_svg(const DrawingList& list, const std::filesystem::path& path) {
-    write_whole(path, svg_bytes(list));
+    output::write_whole(path, svg_bytes(list));
 }
 
 void write_pdf(const DrawingList& list, const std::filesystem::path& path) {
-    write_whole(path, pdf_bytes({list}));
+    output::write_whole(path, pdf_bytes({list}));
 }
 
 void write_pdf(const std::vector<DrawingList>& pages, const std::filesystem::path& path) {
-    write_whole(path, pdf_bytes(pages));
+    output::write_whole(path, pdf_bytes(pages));
 }
 
 Rect painted_box(const Text& text) {

@@ -45,14 +45,12 @@ std::string pdf_bytes(const std::vector<DrawingList>& pages);
 std::string svg_bytes_in_mm(const DrawingList& list);
 std::string pdf_bytes_in_mm(const std::vector<DrawingList>& pages);
 
-// Files are whole or absent: they are written beside the path under another name and then renamed.
-// Throws std::runtime_error with the path and the reason.
+// Files are whole or absent. Throws std::runtime_error with the path and the reason (render/output/whole_file.h).
 void write_png(const DrawingList& list, const std::filesystem::path& path);
 void write_svg(const DrawingList& list, const std::filesystem::path& path);
 void write_pdf(const DrawingList& list, const std::filesystem::path& path);  // 1 px is 0.75 pt
 // A page a list, at least one; the title is the first one's.
 void write_pdf(const std::vector<DrawingList>& pages, const std::filesystem::path& path);
-void write_whole(const std::filesystem::path& path, const std::string& bytes);
 
 // The box that a text really fills when it is painted, halo not counted. For tests.
 Rect painted_box(const Text& text);

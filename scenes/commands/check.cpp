@@ -5,12 +5,12 @@
 #include <memory>
 #include <optional>
 
+#include "render/output/whole_file.h"
 #include "render/picture/cautions.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/job.h"
 #include "scenes/commands/shop_print.h"
 #include "scenes/documents/results/results_json.h"
-#include "scenes/files/whole/whole_file.h"
 #include "scenes/job/run/job_rules.h"
 #include "sim/counted.h"
 #include "sim/units.h"
@@ -95,7 +95,7 @@ void print_job(const files::Case& c, const job::JobResult& job, const job::ShopR
 void check(const CheckOptions& options, int& status) {
     const Job job = run_job(options.file, options.out, options.output);
     const std::string json = documents::results_json(job.c, job.result, job.shop);
-    if (options.out) files::write_whole(make_folder(*options.out) / "results.json", json);
+    if (options.out) output::write_whole(make_folder(*options.out) / "results.json", json);
     if (options.output.json)
         std::cout << json;
     else if (!options.output.quiet)

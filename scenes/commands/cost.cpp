@@ -7,13 +7,13 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "render/output/whole_file.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/job.h"
 #include "scenes/commands/sheets.h"
 #include "scenes/commands/shop_print.h"
 #include "scenes/documents/report/story_data.h"
 #include "scenes/documents/results/shop_json.h"
-#include "scenes/files/whole/whole_file.h"
 #include "sim/errors.h"
 
 namespace overbend::commands {
@@ -95,7 +95,7 @@ void cost(const CostOptions& options, int& status) {
                 return chart::draw_cost_over_batch(chart, size, picture::Theme::light);
             },
             folder, "cost");
-        files::write_whole(folder / "cost.json", json.dump(1) + "\n");
+        output::write_whole(folder / "cost.json", json.dump(1) + "\n");
     }
     if (options.output.json) {
         print_json(json);

@@ -1,8 +1,8 @@
 #include "scenes/commands/drawing_files.h"
 
+#include "render/output/whole_file.h"
 #include "render/picture/painter.h"
 #include "scenes/files/dxf/write_dxf.h"
-#include "scenes/files/whole/whole_file.h"
 
 namespace overbend::commands {
 
@@ -10,7 +10,7 @@ int write_drawings(const std::vector<documents::Drawing>& drawings, const std::f
                    DrawingKinds kinds) {
     int written = 0;
     const auto write = [&](const std::string& name, const std::string& bytes) {
-        files::write_whole(folder / name, bytes);
+        output::write_whole(folder / name, bytes);
         ++written;
     };
     std::vector<picture::DrawingList> pages;

@@ -1,11 +1,9 @@
 #include "scenes/commands/job.h"
 
-#include <unistd.h>
-
-#include <fstream>
 #include <iostream>
-#include <system_error>
+#include <stdexcept>
 
+#include "render/output/whole_file.h"
 #include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
 
@@ -23,10 +21,11 @@ void check_folder(const std::string& out) {
     std::filesystem::path there = std::filesystem::absolute(out).lexically_normal();
     while (!std::filesystem::exists(there) && there.has_relative_path()) there = there.parent_path();
     if (!std::filesystem::is_directory(there)) refuse(out, "cannot be created");
-    const std::filesystem::path trial = there / (".trial" + std::to_string(::getpid()));
-    if (!std::ofstream(trial)) refuse(out, "cannot be written to");
-    std::error_code error;
-    std::filesystem::remove(trial, error);
+    try {
+        const output::PartFile trial(there / "trial");
+    } catch (const std::runtime_error&) {
+        refuse(out, "cannot be written to");
+    }
 }
 
 }  // namespace

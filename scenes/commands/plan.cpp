@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 
+#include "render/output/whole_file.h"
 #include "render/picture/profile_drawing.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/job.h"
@@ -14,7 +15,6 @@
 #include "scenes/documents/results/plan_json.h"
 #include "scenes/documents/results/results_json.h"
 #include "scenes/files/case/write_case.h"
-#include "scenes/files/whole/whole_file.h"
 #include "scenes/job/plan/plan.h"
 #include "sim/units.h"
 #include "sim/words.h"
@@ -63,9 +63,9 @@ void plan(const PlanCommand& given, int& status) {
         sheet.remark += words("; every angle within %.3f degrees", result.fit.worst_angle / degree);
         write_sheet([&](int height) { return picture::draw_profile(sheet, height); }, file->parent_path(),
                     "profile");
-        files::write_whole(file->parent_path() / "results.json",
-                           documents::results_json(result.planned, result.fit.job));
-        files::write_whole(*file, files::write_case(result.planned, head_of(c, result)));
+        output::write_whole(file->parent_path() / "results.json",
+                            documents::results_json(result.planned, result.fit.job));
+        output::write_whole(*file, files::write_case(result.planned, head_of(c, result)));
     }
     if (given.output.json)
         std::cout << documents::plan_json(c, result);

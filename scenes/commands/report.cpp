@@ -5,11 +5,11 @@
 #include <memory>
 #include <optional>
 
+#include "render/output/whole_file.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
 #include "scenes/documents/report/report_files.h"
-#include "scenes/files/whole/whole_file.h"
 #include "sim/counted.h"
 #include "sim/errors.h"
 #include "sim/words.h"
@@ -43,7 +43,7 @@ void report(const ReportCommand& given, int& status) {
     const std::filesystem::path folder = make_folder(given.out);
     if (given.wants("page")) {
         const std::filesystem::path file = folder / "report.html";
-        files::write_whole(file, page);
+        output::write_whole(file, page);
         tell(file.string() + words(": %.2f MB", static_cast<double>(page.size()) / 1e6));
     }
     if (given.wants("sheets")) tell(documents::write_sheets(job.c, job.result, folder).string());

@@ -5,11 +5,11 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "render/output/whole_file.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/job.h"
 #include "scenes/commands/shop_print.h"
 #include "scenes/documents/results/shop_json.h"
-#include "scenes/files/whole/whole_file.h"
 
 namespace overbend::commands {
 
@@ -31,7 +31,7 @@ void tools(const ToolsOptions& options, int& status) {
                                {"findings", job.shop.findings},
                                {"cautions", job.shop.cautions},
                                {"not_checked", job.shop.not_checked}};
-    if (options.out) files::write_whole(make_folder(*options.out) / "tools.json", json.dump(1) + "\n");
+    if (options.out) output::write_whole(make_folder(*options.out) / "tools.json", json.dump(1) + "\n");
     if (options.output.json)
         print_json(json);
     else if (!options.output.quiet)

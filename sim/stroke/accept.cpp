@@ -11,7 +11,7 @@ namespace overbend::stroke {
 // Energy and history of the accepted state.
 void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& totals) {
     double elastic = 0.0, elastic_before = 0.0, plastic = 0.0;
-    const double shear = 5.0 / 6.0 * law_.shear_modulus * thickness_;
+    const double shear = shear_stiffness(law_, thickness_);
     curvature_move_ = 0.0;
     for (int e = 0; e + 1 < nodes_; ++e) {
         const strip::ElementStrain was = strip::element_strain(&c.u[3 * e], length_[e]);
@@ -21,9 +21,10 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
         elastic_before += length_[e] * (material::elastic_energy(law_, weight, layers_, history(c.strip, e),
                                                                  &c.stress[at], &c.width_stress[at]) +
                                         0.5 * shear * was.g * was.g);
-        plastic += length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_,
-                                                  &starts_[at], &flow_[at], history(c.strip, e),
-                                                  &c.stress[at], &c.width_stress[at], now.G, now.k);
+        plastic +=
+            length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_,
+                                           &sections_.starts[at], &sections_.flow[at], history(c.strip, e),
+                                           &c.stress[at], &c.width_stress[at], now.G, now.k);
         elastic += length_[e] * (material::elastic_energy(law_, weight, layers_, history(c.strip, e),
                                                           &c.stress[at], &c.width_stress[at]) +
                                  0.5 * shear * now.g * now.g);
@@ -49,9 +50,9 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
         length_scale = 0.0;
         for (int i = 0; i < nodes_; ++i)
             length_scale +=
-                0.5 * (c.length_scale_moment[i] + length_scale_moment_[i]) * c.last_move[3 * i + 2];
+                0.5 * (c.length_scale_moment[i] + length_scale_.moment[i]) * c.last_move[3 * i + 2];
     }
-    c.length_scale_moment = length_scale_moment_;
+    c.length_scale_moment = length_scale_.moment;
 
     const double force = contact_force_on_ram();
     c.audit.tools += 0.5 * (c.punch_force + force) * ram_move;
@@ -71,7 +72,7 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
     c.travel += ram_move;
     c.ram_move_before = c.last_ram_move;
     c.last_ram_move = ram_move;
-    c.active = active_;
+    c.active = sections_.active;
     c.u = u_;
     for (std::size_t i = 0; i < sprung_.size(); ++i) c.compression[sprung_[i]] = u_[3 * nodes_ + i];
     for (int i = 0; i < nodes_; ++i)

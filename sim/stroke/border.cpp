@@ -6,14 +6,12 @@
 namespace overbend::stroke {
 
 void Border::resize(int springs, int node_unknowns) {
-    gradient.assign(springs, 0.0);
     column.assign(springs, std::vector<double>(node_unknowns, 0.0));
     row = column;
     corner = Eigen::MatrixXd::Zero(springs, springs);
 }
 
 void Border::clear() {
-    std::fill(gradient.begin(), gradient.end(), 0.0);
     for (auto* side : {&column, &row})
         for (std::vector<double>& one : *side) std::fill(one.begin(), one.end(), 0.0);
     corner.setZero();

@@ -1,7 +1,7 @@
 // The few unknowns beside the strip's own, how far each spring is compressed, and what they share with it:
 //
-//   [ K  column ] [ nodes   ]     [ gradient        ]
-//   [ row corner] [ springs ] = - [ border.gradient ]
+//   [ K  column ] [ nodes   ]     [ their gradient    ]
+//   [ row corner] [ springs ] = - [ the springs' own  ]
 //
 // Units  mm, N per mm of width.
 
@@ -15,12 +15,11 @@
 namespace overbend::stroke {
 
 struct Border {
-    std::vector<double> gradient;             // of the energy by each compression
     std::vector<std::vector<double>> column;  // how the nodes' gradient changes with each compression
     std::vector<std::vector<double>> row;     // how each one's gradient changes with the nodes' unknowns
     Eigen::MatrixXd corner;
 
-    int count() const { return static_cast<int>(gradient.size()); }
+    int count() const { return static_cast<int>(column.size()); }
     void resize(int springs, int node_unknowns);
     void clear();
 };

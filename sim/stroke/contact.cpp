@@ -69,10 +69,10 @@ void scatter_to_spring(const SurfaceStrip& strip, int element, const Surrounding
 
 // What a point's force does to the spring behind the tool.
 void add_to_spring(const ToolStand& stand, const PointGradient& d, const PointForce& f, Surroundings& sum,
-                   Border& border) {
+                   Equations& to) {
     const Vec2 by_column = f.by_place * stand.gives, by_row = f.by_place.transpose() * stand.gives;
-    border.gradient[stand.spring] += f.force.dot(stand.gives);
-    border.corner(stand.spring, stand.spring) -= stand.gives.dot(by_column);
+    to.gradient[to.of_spring(stand.spring)] += f.force.dot(stand.gives);
+    to.border.corner(stand.spring, stand.spring) -= stand.gives.dot(by_column);
     sum.column += d.in(by_column);
     sum.row += d.in(by_row);
 }
@@ -134,8 +134,7 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, cons
 }
 
 ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
-                        double slip_scale, ContactSet& set, std::vector<double>& gradient, BandMatrix& matrix,
-                        Border& border) {
+                        double slip_scale, ContactSet& set, Equations& to) {
     ContactSum total;
     Surroundings sum;
     FaceGradient d;
@@ -163,14 +162,14 @@ ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u,
                 point_force(scene.law, near, s.at - p.start - stand.moved, slip_scale, p, total);
             const PointGradient moves = point_gradient(s, d);
             add_point(s, moves, f, sum.load, sum.K);
-            if (stand.spring >= 0) add_to_spring(stand, moves, f, sum, border);
+            if (stand.spring >= 0) add_to_spring(stand, moves, f, sum, to);
             const double across = f.force.dot(moves.n);
             Fn[0] += s.N1 * across, Fn[1] += s.N2 * across;
         }
         if (!touched) continue;
         for (int i = 0; i < 2; ++i) add_height_curvature(scene, g.element, face, d, i, Fn[i], sum.K);
-        scatter(scene, g.element, sum.load, sum.K, gradient, matrix);
-        if (stand.spring >= 0) scatter_to_spring(scene, g.element, sum, stand.spring, border);
+        scatter(scene, g.element, sum.load, sum.K, to);
+        if (stand.spring >= 0) scatter_to_spring(scene, g.element, sum, stand.spring, to.border);
     }
     return total;
 }

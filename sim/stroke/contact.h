@@ -18,8 +18,7 @@
 #include <Eigen/Core>
 #include <vector>
 
-#include "sim/stroke/band_solve.h"
-#include "sim/stroke/border.h"
+#include "sim/stroke/equations.h"
 #include "sim/stroke/recording.h"
 #include "sim/stroke/surface.h"
 #include "sim/tool/signed_distance.h"
@@ -89,15 +88,14 @@ using ToolStands = std::vector<ToolStand>;  // one a tool
 void find_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
                    double reach, ContactSet& set);
 
-// Sums over all points at u. gradient, matrix and border are added to. slip_scale: slips below this are not
-// resolved as sliding, mm.
+// The contacts' term of an increment's energy. Sums over all points at u. slip_scale: slips below this are not
+// resolved as sliding, mm. With friction the hessian is the forces' derivative, no energy's.
 struct ContactSum {
     double energy = 0.0;    // stored in the contacts, N
     double friction = 0.0;  // energy of friction with lagged normal forces
 };
 ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
-                        double slip_scale, ContactSet& set, std::vector<double>& gradient, BandMatrix& matrix,
-                        Border& border);
+                        double slip_scale, ContactSet& set, Equations& to);
 
 // Takes the normal forces of the last evaluation as the lagged ones; returns the friction's energy with them.
 double lag_friction(ContactSet& set, const ContactLaw& law, double slip_scale);

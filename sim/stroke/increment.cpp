@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "sim/strip/beam_element.h"
+#include "sim/stroke/weight.h"
 #include "sim/tolerances.h"
 
 namespace overbend::stroke {
@@ -50,13 +52,8 @@ IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& 
         scene_.last_element = std::max(scene_.last_element, e);
     }
 
-    hold_x_.assign(nodes_, 0.0);
-    hold_y_.assign(nodes_, 0.0);
-    length_scale_.assign(nodes_, 0.0);
-    length_scale_moment_.assign(nodes_, 0.0);
-    for (std::vector<double>* v : {&active_, &moving_, &standing_}) v->assign(nodes_ - 1, 0.0);
-    starts_.resize(static_cast<std::size_t>(nodes_ - 1) * layers_);
-    flow_.resize(starts_.size());
+    length_scale_.moment.assign(nodes_, 0.0);
+    for (std::vector<double>* v : {&sections_.active, &moving_, &standing_}) v->assign(nodes_ - 1, 0.0);
 
     stands_.resize(scene.tools.size());
     for (std::size_t k = 0; k < scene.tools.size(); ++k) {
@@ -67,9 +64,8 @@ IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& 
         sprung_.push_back(static_cast<int>(k));
     }
     unknowns_ = 3 * nodes_ + static_cast<int>(sprung_.size());
-    for (std::vector<double>* v : {&u_, &trial_, &gradient_, &direction_}) v->assign(unknowns_, 0.0);
-    matrix_.resize(3 * nodes_);
-    border_.resize(static_cast<int>(sprung_.size()), 3 * nodes_);
+    for (std::vector<double>* v : {&u_, &trial_, &direction_}) v->assign(unknowns_, 0.0);
+    equations_.resize(nodes_, static_cast<int>(sprung_.size()));
 }
 
 material::LayerHistory* IncrementSolver::history(strip::StripState& s, int e) const {
@@ -92,14 +88,14 @@ void IncrementSolver::start(SolverState& c) {
     c.last_ram_move = c.ram_move_before = 0.0;
     c.travel = c.punch_force = 0.0;
     c.contacts.clear();
-    start_layers(c);
+    start_sections(law_, c.strip, sections_);
     for (int e = 0; e + 1 < nodes_; ++e) {
         const strip::ElementStrain strain = strip::element_strain(&c.u[3 * e], length_[e]);
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
         // From its own history a section answers elastically: this only fills the stresses.
-        material::advance(law_, s.layer_height.data(), s.layer_weight.data(), layers_, &starts_[at],
-                          &flow_[at], history(c.strip, e), &c.stress[at], &c.width_stress[at], strain.G,
-                          strain.k);
+        material::advance(law_, s.layer_height.data(), s.layer_weight.data(), layers_, &sections_.starts[at],
+                          &sections_.flow[at], history(c.strip, e), &c.stress[at], &c.width_stress[at],
+                          strain.G, strain.k);
         c.stretch[e] = strain.G, c.curvature[e] = strain.k;
     }
     c.load_fraction = has_standing_loads() ? 0.0 : 1.0;
@@ -129,7 +125,8 @@ void IncrementSolver::start_springs(SolverState& c) {
             z = rest_compression(*t.spring, stops_of(t));
         }
         c.compression[k] = z;
-        c.spring_energy += spring_force(*t.spring, stops_of(t), load_fraction_of(t, c), z).energy;
+        const SpringUnknown s = spring_unknown(k, c);
+        c.spring_energy += spring_force(*s.spring, s.stops, s.load_fraction, z).energy;
     }
 }
 
@@ -152,8 +149,15 @@ SpringStops IncrementSolver::stops_of(const tool::RigidTool& t) const {
     return {stands_in_frame(t) ? -0.5 * thickness_ : 0.0, stiffness, scene_.law.soft};
 }
 
-double IncrementSolver::load_fraction_of(const tool::RigidTool& t, const SolverState& c) const {
-    return stands_in_frame(t) ? c.load_fraction : 1.0;
+SpringUnknown IncrementSolver::spring_unknown(int tool, const SolverState& c) const {
+    const tool::RigidTool& t = (*scene_.tools)[tool];
+    return {&*t.spring, stops_of(t), stands_in_frame(t) ? c.load_fraction : 1.0};
+}
+
+std::vector<SpringUnknown> IncrementSolver::spring_unknowns(const SolverState& c) const {
+    std::vector<SpringUnknown> springs;
+    for (const int k : sprung_) springs.push_back(spring_unknown(k, c));
+    return springs;
 }
 
 // Where the tools are with the springs at u, and how far they have moved since `before`.
@@ -173,65 +177,43 @@ void IncrementSolver::strain_elements(const std::vector<double>& u) {
     for (int e = 0; e + 1 < nodes_; ++e) strain_[e] = strip::element_strain(&u[3 * e], length_[e]);
 }
 
-void IncrementSolver::start_layers(SolverState& c) {
-    for (std::size_t i = 0; i < starts_.size(); ++i)
-        starts_[i] = material::start_of(law_, c.strip.history[i]);
-    std::fill(flow_.begin(), flow_.end(), 0.0);
-}
-
-// Rigid modes are held where tools touch, or may touch, alone: a hold on flanges that swing would bend the
-// strip. Only a strip that nothing touches is held as far as the zone goes.
-void IncrementSolver::hold_rigid_modes() {
-    std::fill(hold_x_.begin(), hold_x_.end(), 0.0);
-    std::fill(hold_y_.begin(), hold_y_.end(), 0.0);
-    std::vector<int> held;
-    held.reserve(nodes_ + contacts_.groups_used);
-    for (int k = 0; k < contacts_.groups_used; ++k) held.push_back(contacts_.groups[k].element);
-    if (held.size() < 2)
-        for (int e = scene_.first_element; e <= scene_.last_element; ++e) held.push_back(e);
-    double whole = 0.0, zone = 0.0;
-    for (const int e : held) whole += length_[e];
-    for (int e = scene_.first_element; e <= scene_.last_element; ++e) zone += length_[e];
-    const double share = std::min(zone, limits::held_length * thickness_) / whole;
-    for (const int e : held)
-        for (const int i : {e, e + 1}) {
-            hold_x_[i] += 0.5 * share * length_[e] * limits::hold_along * law_.modulus;
-            hold_y_[i] += 0.5 * share * length_[e] * limits::hold_across * law_.modulus;
-        }
-}
-
 // What stays fixed during the increment: the surfaces, the points that may touch, the length-scale weights.
 void IncrementSolver::prepare(SolverState& c, double ram_move, double ratio) {
-    start_layers(c);
+    start_sections(law_, c.strip, sections_);
     strain_elements(c.u);
     stand_tools(c.u, c.u, c.travel, 0.0);
     slip_scale_ = ram_move != 0.0 ? std::max(limits::slip * std::abs(ram_move), 1e-6 * thickness_)
                                   : limits::slip * limits::first_increment * thickness_;
     find_contacts(scene_, c.u, stands_, 2.0 * std::abs(ram_move) + 0.15 * thickness_, contacts_);
-    hold_rigid_modes();
+    hold_ = hold_rigid_modes(scene_, contacts_, law_.modulus);
     if (touches_itself_)
         find_self_contacts(scene_, c.u, 2.0 * std::abs(ram_move) + 0.3 * thickness_, self_contacts_);
+    length_scale_.weight =
+        length_scale_weights(c, length_, options_.length_scale * thickness_, ratio, ram_move);
+}
 
-    // Weights of the length-scale term, from the most active element within reach: one that was inactive up
-    // to now must not take all of a hinge on itself when it begins to flow.
-    std::fill(length_scale_.begin(), length_scale_.end(), 0.0);
-    if (!(options_.length_scale > 0.0) || !(ratio > 0.0)) return;
-    const double l = options_.length_scale * thickness_, reach = limits::length_scale_reach * thickness_;
-    const double least = 1e-3 * std::abs(ram_move) / (thickness_ * thickness_);
-    for (int e = 1; e + 2 < nodes_; ++e) {
-        double moment = 0.0, expected = least;
-        const auto look = [&](int i) {
-            const double last = c.last_move[3 * i + 5] - c.last_move[3 * i + 2];
-            moment = std::max(moment, c.active[i]);
-            expected = std::max(expected, std::abs(ratio * last / length_[i]));
-        };
-        look(e);
-        double away = 0.5 * length_[e];
-        for (int i = e - 1; i >= 0 && away < reach; away += length_[i--]) look(i);
-        away = 0.5 * length_[e];
-        for (int i = e + 1; i + 1 < nodes_ && away < reach; away += length_[i++]) look(i);
-        length_scale_[e] = l * l * l * l * moment / expected * length_[e];
-    }
+// The energy at u with its gradient and hessian: the sum of the terms, always in this order.
+IncrementSolver::Totals IncrementSolver::evaluate(const SolverState& c, const std::vector<double>& u,
+                                                  double ram_move) {
+    Totals totals;
+    equations_.clear();
+    strain_elements(u);
+    const std::optional<double> sections =
+        add_sections(law_, c.strip, length_, strain_, sections_, equations_);
+    totals.folded = !sections;
+    if (totals.folded) return totals;
+    stand_tools(u, c.u, c.travel + ram_move, ram_move);
+    totals.contact = add_contacts(scene_, u, stands_, slip_scale_, contacts_, equations_);
+    if (touches_itself_) totals.contact.energy += add_self_contacts(scene_, u, self_contacts_, equations_);
+    const double hold = limits::hold_across * law_.modulus * thickness_;
+    const SpringSum springs = add_springs(spring_unknowns(c), hold, c.u, u, equations_);
+    totals.springs = springs.stored;
+    totals.weight = add_weight(c.load_fraction * weight_, length_, c.u, u, equations_);
+    totals.hold = springs.hold + add_hold(hold_, c.u, u, equations_);
+    totals.length_scale = add_length_scale(length_scale_, length_, c.u, u, equations_);
+    totals.energy = *sections + (totals.contact.energy + totals.contact.friction + totals.springs +
+                                 totals.weight + totals.hold + totals.length_scale);
+    return totals;
 }
 
 double IncrementSolver::gap_at(const std::vector<double>& u, tool::Role role) {

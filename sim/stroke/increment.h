@@ -1,19 +1,10 @@
 // One increment of a stroke: the ram moves a little, and the strip's new equilibrium is found.
 //
-// The increment is the minimum of an energy: sections (their potential from the last accepted state), shear,
-// contact, friction with lagged normal forces, the hold of rigid modes and the length-scale term. Newton's
-// method with the exact tangent (friction's dependence on pressure included, so it is slightly unsymmetric),
-// a predictor, and a line search on the energy.
-//
-// Length scale. Where the moment hardly rises with the curvature, a beam bends in one element, whatever its
-// length; a real strip cannot change its curvature within less than about half its thickness. Contact already
-// spreads the moment that far (see contact.h). What is left, hinges between two contacts, is held by
-//   1/2 sum L a (dk'')^2,  a = l^4 m / r
-// on the second derivative of the curvature increment dk along the strip, where layers have yielded: m is the
-// moment that those layers carry, r the curvature increment expected there (from the last increment), both
-// the largest within a third of the thickness, l in proportion to the thickness. It has no rate, it spares
-// elastic sections and curvatures that change slowly along the strip. l was set on the finite-element V
-// strokes of tests/outside so that hinges of a perfectly plastic strip are as wide as there.
+// The increment is the minimum of an energy: sections (their potential from the last accepted state) with shear,
+// contact, friction with lagged normal forces, springs, weight, the hold of rigid modes and the length-scale term.
+// Each is a function of its own (equations.h says where); their sum is here. Newton's method with the exact
+// tangent (friction's dependence on pressure included, so it is slightly unsymmetric), a predictor, and a line
+// search on the energy.
 //
 // Units  mm, rad, MPa, N per mm width.
 
@@ -24,10 +15,12 @@
 
 #include "sim/material/section.h"
 #include "sim/strip/beam_element.h"
-#include "sim/stroke/band_solve.h"
-#include "sim/stroke/border.h"
 #include "sim/stroke/contact.h"
+#include "sim/stroke/equations.h"
 #include "sim/stroke/far_solve.h"
+#include "sim/stroke/hold.h"
+#include "sim/stroke/length_scale.h"
+#include "sim/stroke/sections.h"
 #include "sim/stroke/self_contact.h"
 #include "sim/stroke/solver_state.h"
 #include "sim/stroke/spring_force.h"
@@ -40,7 +33,9 @@ struct SolverOptions {
     double contact_spacing = 0.07;   // of contact points, over the thickness
     double length_scale = 0.12;      // l over the thickness
     double largest_increment = 0.1;  // of the ram, over the thickness
-    double curvature_increment = 0.06;  // largest change of an element's curvature, over 1/thickness
+    // Largest change of an element's curvature in an increment, over 1/thickness: the moving neutral layer leaves
+    // a history that coarser increments smear (0.3 per cent of the moment at 0.033, 1.5 at 0.13).
+    double curvature_increment = 0.06;
 };
 
 enum class StepOutcome { solved, not_converged, folded, no_hold };
@@ -90,27 +85,21 @@ class IncrementSolver {
     };
     material::LayerHistory* history(strip::StripState& s, int e) const;
     void strain_elements(const std::vector<double>& u);
-    void start_layers(SolverState& state);
     void prepare(SolverState& state, double ram_move, double predicted_ratio);
-    Totals evaluate(SolverState& state, const std::vector<double>& u, double ram_move);
+    Totals evaluate(const SolverState& state, const std::vector<double>& u, double ram_move);
     bool has_standing_loads() const;
     StepOutcome apply_loads(SolverState& state, double load_fraction);
     void begin_audit(SolverState& state) const;
-    void hold_rigid_modes();
-    void add_elements(SolverState& state, Totals& totals);
-    void add_hold(const SolverState& state, const std::vector<double>& u, Totals& totals);
-    void add_length_scale(const SolverState& state, const std::vector<double>& u, Totals& totals);
-    void add_springs(const SolverState& state, const std::vector<double>& u, Totals& totals);
-    void add_weight(const SolverState& state, const std::vector<double>& u, Totals& totals);
     void stand_tools(const std::vector<double>& u, const std::vector<double>& before, double travel,
                      double ram_move);
     void start_springs(SolverState& state);
     SpringStops stops_of(const tool::RigidTool& tool) const;
-    double load_fraction_of(const tool::RigidTool& tool, const SolverState& state) const;
+    SpringUnknown spring_unknown(int tool, const SolverState& state) const;
+    std::vector<SpringUnknown> spring_unknowns(const SolverState& state) const;
     double slope_along_direction() const;
     double residual_norm() const;
     bool solve_direction(double least_pivot);
-    bool newton_direction(SolverState& state, double ram_move);
+    bool newton_direction(const SolverState& state, double ram_move);
     StepOutcome newton(SolverState& state, double ram_move);
     void accept(SolverState& state, double ram_move, const Totals& totals);
     double contact_force_on_ram() const;
@@ -130,15 +119,12 @@ class IncrementSolver {
     double force_scale_ = 0.0;
     std::vector<double> length_;
     std::vector<strip::ElementStrain> strain_;  // at the state that is evaluated
-    std::vector<double> hold_x_, hold_y_;       // per node
-    std::vector<double> length_scale_;          // L a per element, N mm^4 per mm
-    std::vector<double> length_scale_moment_;   // of the length-scale term on the nodes, N mm per mm
-    std::vector<double> u_, trial_, gradient_, direction_;
-    std::vector<double> active_, moving_, standing_;  // per element: see SolverState::active; forces of tools
-    std::vector<material::LayerStart> starts_;        // layers at the increment's start
-    std::vector<double> flow_;                        // of the layers' last evaluation
-    BandMatrix matrix_;
-    Border border_;
+    Hold hold_;
+    LengthScale length_scale_;
+    Sections sections_;
+    std::vector<double> u_, trial_, direction_;
+    std::vector<double> moving_, standing_;  // per element: forces of tools
+    Equations equations_;
     bool touches_itself_ = false;
     SelfContactSet self_contacts_;
     FarFactors far_factors_;

@@ -12,26 +12,27 @@ namespace overbend::stroke {
 // direction_ = - matrix^-1 gradient, as both were evaluated last; the matrix is spent. False: the strip has
 // no hold in some direction.
 bool IncrementSolver::solve_direction(double least_pivot) {
-    for (int i = 0; i < unknowns_; ++i) direction_[i] = -gradient_[i];
+    for (int i = 0; i < unknowns_; ++i) direction_[i] = -equations_.gradient[i];
     if (self_contacts_.far.empty())
-        return factor(matrix_, least_pivot) && solve_bordered(matrix_, border_, direction_);
-    return far_factors_.factor(matrix_, self_contacts_.far) &&
-           solve_bordered(far_factors_, border_, direction_);
+        return factor(equations_.matrix, least_pivot) &&
+               solve_bordered(equations_.matrix, equations_.border, direction_);
+    return far_factors_.factor(equations_.matrix, self_contacts_.far) &&
+           solve_bordered(far_factors_, equations_.border, direction_);
 }
 
 // direction_ = - matrix^-1 gradient at u_, where the matrix was evaluated last; the matrix is spent. One with
 // a pivot that is not positive (a direction in which the strip would fall) is made stiffer until the step
 // goes down the energy.
-bool IncrementSolver::newton_direction(SolverState& c, double ram_move) {
+bool IncrementSolver::newton_direction(const SolverState& c, double ram_move) {
     const int size = 3 * nodes_;
     double stiff = 0.0;
-    for (int i = 0; i < size; ++i) stiff = std::max(stiff, std::abs(matrix_.at(i, i)));
+    for (int i = 0; i < size; ++i) stiff = std::max(stiff, std::abs(equations_.matrix.at(i, i)));
     double shift = 0.0;
     for (int attempt = 0; attempt < 12; ++attempt) {
         if (shift > 0.0) {
             evaluate(c, u_, ram_move);
-            for (int i = 0; i < size; ++i) matrix_.at(i, i) += shift;
-            for (int i = 0; i < border_.count(); ++i) border_.corner(i, i) += shift;
+            for (int i = 0; i < size; ++i) equations_.matrix.at(i, i) += shift;
+            for (int i = 0; i < equations_.border.count(); ++i) equations_.border.corner(i, i) += shift;
         }
         if (solve_direction(1e-14 * stiff) && slope_along_direction() < 0.0) return true;
         shift = shift == 0.0 ? 1e-9 * stiff : 10.0 * shift;
@@ -42,8 +43,19 @@ bool IncrementSolver::newton_direction(SolverState& c, double ram_move) {
 // How the energy of the last evaluation changes along the direction.
 double IncrementSolver::slope_along_direction() const {
     double slope = 0.0;
-    for (int i = 0; i < unknowns_; ++i) slope += direction_[i] * gradient_[i];
+    for (int i = 0; i < unknowns_; ++i) slope += direction_[i] * equations_.gradient[i];
     return slope;
+}
+
+double IncrementSolver::residual_norm() const {
+    double most = 0.0;
+    for (int i = 0; i < nodes_; ++i) {
+        most = std::max(
+            most, std::max(std::abs(equations_.gradient[3 * i]), std::abs(equations_.gradient[3 * i + 1])));
+        most = std::max(most, std::abs(equations_.gradient[3 * i + 2]) / thickness_);
+    }
+    for (int i = 3 * nodes_; i < unknowns_; ++i) most = std::max(most, std::abs(equations_.gradient[i]));
+    return most / force_scale_;
 }
 
 StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {

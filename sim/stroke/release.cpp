@@ -34,11 +34,11 @@ bool IncrementSolver::release(SolverState& c) {
     }
     contacts_.groups_used = 0;
     contacts_.points.clear();
-    std::fill(active_.begin(), active_.end(), 0.0);
-    std::fill(length_scale_moment_.begin(), length_scale_moment_.end(), 0.0);
+    std::fill(sections_.active.begin(), sections_.active.end(), 0.0);
+    std::fill(length_scale_.moment.begin(), length_scale_.moment.end(), 0.0);
     // The energy balance ends when the tools are off: energy released from here on is not counted.
     const Audit balance = c.audit;
-    start_layers(c);
+    start_sections(law_, c.strip, sections_);
     accept(c, 0.0, Totals{});
     c.audit = balance;
     c.punch_force = 0.0;

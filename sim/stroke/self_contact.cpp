@@ -137,7 +137,7 @@ void find_self_contacts(const ContactScene& scene, const std::vector<double>& u,
 }
 
 double add_self_contacts(const ContactScene& scene, const std::vector<double>& u, SelfContactSet& set,
-                         std::vector<double>& gradient, BandMatrix& matrix) {
+                         Equations& to) {
     set.far.clear();
     ContactLaw law = scene.law;
     law.stiffness *= 0.5;
@@ -161,8 +161,8 @@ double add_self_contacts(const ContactScene& scene, const std::vector<double>& u
         own.K += stiff * closing * closing.transpose();
         others.K += stiff * giving * giving.transpose();
         others.K -= slid * turn.transpose() + turn * slid.transpose();
-        scatter(scene, p.element, own.load, own.K, gradient, matrix);
-        scatter(scene, other, others.load, others.K, gradient, matrix);
+        scatter(scene, p.element, own.load, own.K, to);
+        scatter(scene, other, others.load, others.K, to);
 
         FarBlock block{p.element, other, -stiff * closing * giving.transpose() + sliding * turn.transpose()};
         for (int i = 0; i < 12; ++i)

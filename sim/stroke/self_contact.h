@@ -15,7 +15,6 @@
 
 #include <vector>
 
-#include "sim/stroke/band_solve.h"
 #include "sim/stroke/contact.h"
 #include "sim/stroke/surface.h"
 
@@ -45,8 +44,8 @@ struct SelfContactSet {
 void find_self_contacts(const ContactScene& scene, const std::vector<double>& u, double reach,
                         SelfContactSet& set);
 
-// Sums over all points at u; gradient and matrix are added to, set.far is rebuilt. Returns the energy, N.
+// The strip's contact with itself as a term of an increment's energy. Sums over all points at u; set.far is rebuilt. Returns the energy, N.
 double add_self_contacts(const ContactScene& scene, const std::vector<double>& u, SelfContactSet& set,
-                         std::vector<double>& gradient, BandMatrix& matrix);
+                         Equations& to);
 
 }  // namespace overbend::stroke

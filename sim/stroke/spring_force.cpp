@@ -36,6 +36,23 @@ SpringForce spring_force(const tool::Spring& spring, const SpringStops& stops, d
     return f;
 }
 
+SpringSum add_springs(const std::vector<SpringUnknown>& springs, double hold,
+                      const std::vector<double>& before, const std::vector<double>& u, Equations& to) {
+    SpringSum sum;
+    for (int i = 0; i < static_cast<int>(springs.size()); ++i) {
+        const SpringUnknown& s = springs[i];
+        const int at = to.of_spring(i);
+        const SpringForce f = spring_force(*s.spring, s.stops, s.load_fraction, u[at]);
+        const double moved = u[at] - before[at];
+        sum.stored += f.energy;
+        sum.hold += 0.5 * hold * moved * moved;
+        to.gradient[at] += f.value;
+        to.gradient[at] += hold * moved;
+        to.border.corner(i, i) += f.slope + hold;
+    }
+    return sum;
+}
+
 double rest_compression(const tool::Spring& spring, const SpringStops& stops) {
     // The force rises with c, from below its root without a jump.
     double c =

@@ -74,15 +74,14 @@ void add_point(const SurfacePoint& s, const PointGradient& d, const PointForce& 
     K.noalias() += d.dtheta * turn.transpose();
 }
 
-void scatter(const SurfaceStrip& strip, int element, const Vec12& load, const Mat12& K,
-             std::vector<double>& gradient, BandMatrix& matrix) {
+void scatter(const SurfaceStrip& strip, int element, const Vec12& load, const Mat12& K, Equations& to) {
     const int shift = 3 * (element - 1);
     const int nodes = static_cast<int>(strip.length->size()) + 1;
-    const int from = element == 0 ? 3 : 0, to = element + 2 >= nodes ? 9 : 12;
-    matrix.join(shift + from, shift + to - 1);
-    for (int i = from; i < to; ++i) {
-        gradient[shift + i] -= load(i);
-        for (int j = from; j < to; ++j) matrix.at(shift + i, shift + j) += K(i, j);
+    const int first = element == 0 ? 3 : 0, end = element + 2 >= nodes ? 9 : 12;
+    to.matrix.join(shift + first, shift + end - 1);
+    for (int i = first; i < end; ++i) {
+        to.gradient[shift + i] -= load(i);
+        for (int j = first; j < end; ++j) to.matrix.at(shift + i, shift + j) += K(i, j);
     }
 }
 

@@ -3,10 +3,8 @@
 #include "render/film/film_file.h"
 
 #include <doctest/doctest.h>
-#include <sys/resource.h>
 
 #include <cmath>
-#include <csignal>
 #include <cstdlib>
 #include <fstream>
 #include <map>
@@ -14,6 +12,7 @@
 #include "render/film/encoder.h"
 #include "render/film/paint_in_order.h"
 #include "sim/errors.h"
+#include "tests/files/full_disk.h"
 #include "tests/files/own_folder.h"
 #include "tests/film/probe.h"
 #include "tests/film/two_strokes.h"
@@ -22,6 +21,7 @@ using namespace overbend;
 using namespace overbend::film;
 using namespace overbend::picture;
 using overbend::tests::files_below;
+using overbend::tests::FullDisk;
 using overbend::tests::OwnFolder;
 using overbend::tests::probed;
 using overbend::tests::TwoStrokes;
@@ -47,27 +47,6 @@ class Named {
 
   private:
     const char* name_;
-};
-
-// No file may be longer than this, as on a full disk; without the signal that comes with it.
-class FullDisk {
-  public:
-    explicit FullDisk(rlim_t bytes) {
-        ::getrlimit(RLIMIT_FSIZE, &before_);
-        handler_ = std::signal(SIGXFSZ, SIG_IGN);
-        const rlimit limit{bytes, before_.rlim_max};
-        ::setrlimit(RLIMIT_FSIZE, &limit);
-    }
-    ~FullDisk() {
-        ::setrlimit(RLIMIT_FSIZE, &before_);
-        std::signal(SIGXFSZ, handler_);
-    }
-    FullDisk(const FullDisk&) = delete;
-    FullDisk& operator=(const FullDisk&) = delete;
-
-  private:
-    rlimit before_{};
-    void (*handler_)(int) = SIG_DFL;
 };
 
 std::string script(const OwnFolder& folder, const std::string& text) {

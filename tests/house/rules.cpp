@@ -55,10 +55,11 @@ const AllowedFolders& allowed_folders() {
         {"sim/clearance", {"sim/strip", "sim/tool", "sim/stroke"}},
         {"sim/plan", {"sim/"}},
         {"sim/shop", {"sim/tool"}},
-        {"render/picture", {"sim/"}},
+        {"render/output", {}},
+        {"render/picture", {"render/output", "sim/"}},
         {"render/chart", {"render/picture", "sim/"}},
         {"render/drawing", {"render/picture", "sim/tool"}},
-        {"render/film", {"render/picture", "sim/"}},
+        {"render/film", {"render/output", "render/picture", "sim/"}},
         {"render/report", {"render/picture", "render/chart", "sim/"}},
         {"render/ui", {"render/picture"}},
     };

@@ -6,7 +6,7 @@
 
 #include <set>
 
-#include "scenes/files/whole/whole_file.h"
+#include "render/output/whole_file.h"
 #include "tests/files/own_folder.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/readme_section.h"
@@ -45,7 +45,7 @@ TEST_SUITE("the whole table") {
     TEST_CASE("the README says what the table says; test_outside --write-readme writes it") {
         const std::string page = bytes_of("README.md"), part = readme_section(all_rows());
         if (write_readme)
-            overbend::files::write_whole("README.md", with_marked_part(page, part));
+            overbend::output::write_whole("README.md", with_marked_part(page, part));
         else
             CHECK(same_but_for_rounding(marked_part(page), part));
     }

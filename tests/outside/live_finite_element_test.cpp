@@ -4,9 +4,8 @@
 // Source  CalculiX, a general-purpose finite-element solver (Debian's calculix-ccx), on the deck of
 //         pure_bending_deck.h: 24 x 16 CPE8R over three thicknesses, NLGEOM, *PLASTIC.
 // Here    the metals A1, A3, A4 of finite_element_cards.h, bent to r/t of 5 in 40 increments, and released.
-// Our
-//         moment and thickness stand at the curvature that the circles through the nodes show. A1 is bent on
-//         12 x 8 elements as well, which says how much of a difference is the mesh's.
+//         Our moment and thickness stand at the curvature that the circles through the nodes show. A1 is bent
+//         on 12 x 8 elements as well, which says how much of a difference is the mesh's.
 // Allowed moment 0.6 per cent; free curvature 0.5 per cent or 5e-5 per mm; thickness ratio 0.002.
 //
 // Without `ccx` the check fails: what it should show is not shown.

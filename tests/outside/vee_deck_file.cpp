@@ -7,7 +7,7 @@
 #include <stdexcept>
 #include <thread>
 
-#include "scenes/files/whole/whole_file.h"
+#include "render/output/whole_file.h"
 #include "tests/files/own_folder.h"
 
 namespace overbend::tests {
@@ -76,7 +76,7 @@ void run_and_store_vee_deck() {
                     line_of_result(bend, now[i]).c_str());
         text += line_of_result(bend, now[i]);
     }
-    files::write_whole(path, text);
+    output::write_whole(path, text);
 }
 
 }  // namespace overbend::tests

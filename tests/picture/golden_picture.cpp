@@ -5,6 +5,7 @@
 #include <cstdlib>
 #include <filesystem>
 
+#include "render/output/whole_file.h"
 #include "tests/picture/perceptual.h"
 
 namespace overbend::tests {
@@ -12,7 +13,7 @@ namespace overbend::tests {
 void check_against_golden(const std::string& file, const picture::Pixels& found) {
     CAPTURE(file);
     if (std::getenv("OVERBEND_RENEW_PICTURES") != nullptr) {
-        picture::write_whole(file, picture::png_bytes(found));
+        output::write_whole(file, picture::png_bytes(found));
         return;
     }
     const Difference d = difference(read_png(file), found);
@@ -23,7 +24,7 @@ void check_against_golden(const std::string& file, const picture::Pixels& found)
     if (alike) return;
     const std::filesystem::path there = std::filesystem::temp_directory_path() /
                                         ("overbend_" + std::filesystem::path(file).filename().string());
-    picture::write_whole(there, picture::png_bytes(found));
+    output::write_whole(there, picture::png_bytes(found));
     MESSAGE("what was painted lies in " << there.string());
 }
 

@@ -8,14 +8,13 @@
 
 #include <doctest/doctest.h>
 
-#include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <vector>
 
 #include "sim/stroke/contact.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
+#include "tests/stroke/by_differences.h"
 
 using namespace overbend;
 using stroke::Vec2;
@@ -32,7 +31,7 @@ struct Pressed {
     stroke::ContactScene scene;
     stroke::ContactSet set;
     stroke::ToolStands stands = stroke::ToolStands(2);
-    stroke::Border border;
+    stroke::Equations equations;
 
     // The die stands on a spring, whose compression is the unknown behind the nodes'.
     explicit Pressed(double friction) {
@@ -84,26 +83,12 @@ struct Pressed {
             tools[k].position.y() -= 0.7 * down * (stroke::least_gap(scene, u, stands[k], k) + 0.02);
         }
     }
-    // Energy at u, with forces and stiffness.
-    double energy(const std::vector<double>& at, std::vector<double>& gradient, stroke::BandMatrix& matrix) {
+    tests::Evaluated evaluated(const std::vector<double>& at) {
         strain_at(at);
-        const int nodes = static_cast<int>(at.size()) - 1;
-        gradient.assign(at.size(), 0.0);
-        matrix.resize(nodes);
-        border.resize(1, nodes);
         stand(at.back());
-        const double energy =
-            stroke::add_contacts(scene, at, stands, 2e-4, set, gradient, matrix, border).energy;
-        gradient.back() = border.gradient[0];
-        return energy;
-    }
-    // The stiffness as it was worked out last.
-    double stiffness(const stroke::BandMatrix& matrix, const stroke::Border& b, int i, int j) const {
-        const int spring = matrix.size();
-        if (i == spring && j == spring) return b.corner(0, 0);
-        if (i == spring) return b.row[0][j];
-        if (j == spring) return b.column[0][i];
-        return std::abs(i - j) > stroke::BandMatrix::half ? 0.0 : matrix.at(i, j);
+        equations.resize(7, 1);
+        const double energy = stroke::add_contacts(scene, at, stands, 2e-4, set, equations).energy;
+        return tests::evaluated(energy, equations);
     }
 };
 
@@ -114,33 +99,14 @@ TEST_SUITE("stroke") {
         for (const double friction : {0.0, 0.15}) {
             CAPTURE(friction);
             Pressed p(friction);
-            std::vector<double> gradient, low, high;
-            stroke::BandMatrix matrix, unused;
-            p.energy(p.u, gradient, matrix);
-            const stroke::Border border = p.border;
+            p.evaluated(p.u);
             REQUIRE(stroke::contact_patches(p.set, 0.5 * thickness).size() >= 3);
-
-            const int size = static_cast<int>(p.u.size());
-            const double h = 1e-7;
-            double force_error = 0.0, stiffness_error = 0.0, force = 0.0, stiffness = 0.0;
-            for (int j = 0; j < size; ++j) {
-                std::vector<double> a = p.u, b = p.u;
-                a[j] -= h, b[j] += h;
-                const double below = p.energy(a, low, unused), above = p.energy(b, high, unused);
-                force = std::max(force, std::abs(gradient[j]));
-                force_error = std::max(force_error, std::abs((above - below) / (2.0 * h) - gradient[j]));
-                for (int i = 0; i < size; ++i) {
-                    const double by_difference = (high[i] - low[i]) / (2.0 * h);
-                    const double given = p.stiffness(matrix, border, i, j);
-                    stiffness = std::max(stiffness, std::abs(given));
-                    stiffness_error = std::max(stiffness_error, std::abs(by_difference - given));
-                }
-            }
-            std::printf("contact, friction %.2f: forces %.1e, stiffness %.1e of the largest\n", friction,
-                        force_error / force, stiffness_error / stiffness);
-            CHECK(force > 1.0);
-            if (friction == 0.0) CHECK(force_error < 1e-5 * force);
-            CHECK(stiffness_error < 1e-5 * stiffness);
+            const tests::DifferenceErrors errors =
+                tests::by_differences(friction > 0.0 ? "contact with friction" : "contact", p.u, 1e-7,
+                                      [&](const std::vector<double>& at) { return p.evaluated(at); });
+            CHECK(errors.largest_gradient > 1.0);
+            if (friction == 0.0) CHECK(errors.gradient < 1e-5);
+            CHECK(errors.hessian < 1e-5);
         }
     }
 

@@ -9,12 +9,11 @@
 
 #include <doctest/doctest.h>
 
-#include <algorithm>
 #include <cmath>
-#include <cstdio>
 #include <vector>
 
 #include "sim/units.h"
+#include "tests/stroke/by_differences.h"
 
 using namespace overbend;
 
@@ -28,7 +27,7 @@ struct Folded {
     tool::ToolSet no_tools;
     stroke::ContactScene scene;
     stroke::SelfContactSet set;
-    stroke::BandMatrix matrix;
+    stroke::Equations equations;
 
     Folded() {
         // Straight to the right, round a loop, and back down on to itself: the ends overlap by some
@@ -64,27 +63,21 @@ struct Folded {
         for (std::size_t e = 0; e < length.size(); ++e)
             strain[e] = strip::element_strain(&at[3 * e], length[e]);
     }
-    double energy(const std::vector<double>& at, std::vector<double>& gradient) {
-        strain_at(at);
-        gradient.assign(at.size(), 0.0);
-        matrix.resize(static_cast<int>(at.size()));
-        return stroke::add_self_contacts(scene, at, set, gradient, matrix);
-    }
     // Band and far blocks as one.
-    std::vector<std::vector<double>> stiffness() const {
-        const int size = matrix.size();
-        std::vector<std::vector<double>> K(size, std::vector<double>(size, 0.0));
-        for (int i = 0; i < size; ++i)
-            for (int j = std::max(0, i - stroke::BandMatrix::half);
-                 j <= std::min(size - 1, i + stroke::BandMatrix::half); ++j)
-                K[i][j] = matrix.at(i, j);
+    tests::Evaluated evaluated(const std::vector<double>& at) {
+        strain_at(at);
+        const int size = static_cast<int>(at.size());
+        equations.resize(size / 3, 0);
+        const double energy = stroke::add_self_contacts(scene, at, set, equations);
+        tests::Evaluated all = tests::evaluated(energy, equations);
         for (const stroke::FarBlock& b : set.far)
             for (int i = 0; i < 12; ++i)
                 for (int j = 0; j < 12; ++j) {
                     const int row = 3 * (b.row_element - 1) + i, column = 3 * (b.column_element - 1) + j;
-                    if (row >= 0 && column >= 0 && row < size && column < size) K[row][column] += b.K(i, j);
+                    if (row >= 0 && column >= 0 && row < size && column < size)
+                        all.hessian(row, column) += b.K(i, j);
                 }
-        return K;
+        return all;
     }
 };
 
@@ -93,31 +86,16 @@ struct Folded {
 TEST_SUITE("stroke") {
     TEST_CASE("a strip folded on itself is held apart by the gradient of an energy") {
         Folded f;
-        std::vector<double> gradient, low, high;
-        f.energy(f.u, gradient);
+        const tests::Evaluated here = f.evaluated(f.u);
         REQUIRE(f.set.far.size() >= 2);
-        const std::vector<std::vector<double>> K = f.stiffness();
-        const int size = static_cast<int>(f.u.size());
-        const double h = 1e-7;
-        double force = 0.0, force_error = 0.0, stiff = 0.0, stiff_error = 0.0, up = 0.0;
-        for (int j = 0; j < size; ++j) {
-            std::vector<double> a = f.u, b = f.u;
-            a[j] -= h, b[j] += h;
-            const double below = f.energy(a, low), above = f.energy(b, high);
-            force = std::max(force, std::abs(gradient[j]));
-            force_error = std::max(force_error, std::abs((above - below) / (2.0 * h) - gradient[j]));
-            for (int i = 0; i < size; ++i) {
-                stiff = std::max(stiff, std::abs(K[i][j]));
-                stiff_error = std::max(stiff_error, std::abs((high[i] - low[i]) / (2.0 * h) - K[i][j]));
-            }
-            if (j % 3 == 1) up += gradient[j];
-        }
-        std::printf("self contact: forces %.1e, stiffness %.1e of the largest\n", force_error / force,
-                    stiff_error / stiff);
-        CHECK(force > 1.0);
-        CHECK(force_error < 1e-4 * force);
-        CHECK(stiff_error < 5e-2 * stiff);
-        CHECK(std::abs(up) < 1e-9 * force);  // what one face does to the other comes back
+        const tests::DifferenceErrors errors = tests::by_differences(
+            "self contact", f.u, 1e-7, [&](const std::vector<double>& at) { return f.evaluated(at); });
+        CHECK(errors.largest_gradient > 1.0);
+        CHECK(errors.gradient < 1e-4);
+        CHECK(errors.hessian < 5e-2);
+        double up = 0.0;
+        for (int i = 1; i < here.gradient.size(); i += 3) up += here.gradient(i);
+        CHECK(std::abs(up) < 1e-9 * errors.largest_gradient);  // what one face does to the other comes back
     }
 
     TEST_CASE("neighbours along the strip do not touch") {

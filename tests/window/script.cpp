@@ -3,6 +3,8 @@
 #include <SFML/System/Clock.hpp>
 #include <stdexcept>
 
+#include "render/output/whole_file.h"
+
 namespace overbend::tests {
 
 using picture::Point;
@@ -167,7 +169,7 @@ void Script::choose(const std::string& words, const std::string& entry) {
 }
 
 void Script::save(const std::string& file) {
-    picture::write_whole(file, picture::png_bytes(screenshot()));
+    output::write_whole(file, picture::png_bytes(screenshot()));
 }
 
 }  // namespace overbend::tests

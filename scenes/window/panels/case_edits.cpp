@@ -3,10 +3,10 @@
 #include <stdexcept>
 #include <system_error>
 
+#include "render/output/whole_file.h"
 #include "scenes/files/case/case_changes.h"
 #include "scenes/files/case/read_case.h"
 #include "scenes/files/case/write_case.h"
-#include "scenes/files/whole/whole_file.h"
 
 namespace overbend::window {
 
@@ -89,7 +89,7 @@ void CaseEdits::save(const std::filesystem::path& file) {
     if (mistake_) throw std::runtime_error("not saved: " + mistake_->words());
     const std::string& text = history_[at_].text;
     files::read_case_text(text, file);  // what is written can be read
-    files::write_whole(file, text);
+    output::write_whole(file, text);
     for (State& state : history_) state.draft.file = file.string();
     now_.file = file.string();
     file_ = history_[at_].draft;

@@ -5,6 +5,7 @@
 
 #include "render/film/encoder.h"
 #include "render/film/film_file.h"
+#include "render/output/whole_file.h"
 #include "render/picture/painter.h"
 #include "scenes/documents/report/film_data.h"
 #include "scenes/documents/report/report_files.h"
@@ -141,7 +142,7 @@ void Exporter::report(const SharedJob& job, const fs::path& folder) {
             documents::report_page(job->c, copy, job->shop, documents::report_drawings(job->c, copy));
         wanted.check();
         const fs::path file = folder / "report.html";
-        picture::write_whole(file, page);
+        output::write_whole(file, page);
         wanted.check();
         return Written{lies(file), lies(documents::write_sheets(job->c, job->result, folder))};
     });

@@ -6,7 +6,7 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
-#include "scenes/files/whole/whole_file.h"
+#include "render/output/whole_file.h"
 
 namespace overbend::window {
 
@@ -140,7 +140,7 @@ void write_remembered(const std::filesystem::path& file, const Remembered& r) {
                      {"bench", json_of(r.bench)}};
     try {
         std::filesystem::create_directories(file.parent_path());
-        files::write_whole(file, to.dump(2) + "\n");
+        output::write_whole(file, to.dump(2) + "\n");
     } catch (const std::exception&) {  // a full disk, say: nothing is remembered
     }
 }
