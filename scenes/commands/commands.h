@@ -8,6 +8,7 @@
 namespace overbend::commands {
 
 void add_check(Program& app, int& status);
+void add_case(Program& app, int& status);
 void add_plan(Program& app, int& status);
 void add_blank(Program& app, int& status);
 void add_tools(Program& app, int& status);

@@ -34,7 +34,7 @@ void drawings(const DrawingsOptions& options, int& status) {
     clear_progress(options.output);
     const std::filesystem::path folder = make_folder(options.out);
     const std::vector<documents::Drawing> drawn = documents::all_drawings(
-        c, pattern, options.tolerances ? documents::Tolerances::iso_2768_m : documents::Tolerances::none);
+        c, pattern, options.tolerances ? drawing::Tolerances::iso_2768_m : drawing::Tolerances::none);
     write_drawings(drawn, folder, options.dxf ? DrawingKinds::paper_and_dxf : DrawingKinds::paper);
     for (const documents::Drawing& d : drawn) {
         if (options.png)

@@ -26,6 +26,7 @@ int run(int argc, char** argv) {
         "overbend COMMAND --help explains a command, with an example.\n"
         "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
     overbend::commands::add_check(app, status);
+    overbend::commands::add_case(app, status);
     overbend::commands::add_plan(app, status);
     overbend::commands::add_blank(app, status);
     overbend::commands::add_tools(app, status);

@@ -125,6 +125,22 @@ preload_N_per_mm = 150
 rate_N_per_mm2 = 5
 travel_mm = 30
 
+[[tool]]
+name = "round"
+kind = "radius-punch"
+nose_radius_mm = 9
+width_mm = 16
+height_mm = 55
+
+[[tool]]
+name = "hollow"
+kind = "radius-die"
+groove_radius_mm = 11
+opening_mm = 18
+shoulder_radius_mm = 2
+width_mm = 44
+height_mm = 32
+
 [[step]]
 name = "sharp"
 bends = ["edge"]

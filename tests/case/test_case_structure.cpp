@@ -253,7 +253,7 @@ TEST_CASE("steps name tools that do the work") {
          "step[1].die.face", "no face 2", "face = 1"},
         {"neither name nor table", "die = \"lower\"", "die = 3", "die = 3", "step[2].die", "neither", "name"},
         {"tools of different strokes", "die = \"lower\"", "die = \"channel\" #", "die = \"channel\" #",
-         "step[2].die", "channel-die", "pair"},
+         "step[2].die", "channel-die", "an offset-punch with an offset-die"},
         {"two bends in a V stroke", "punch = \"foot\"\ndie = \"channel\"",
          "punch = \"wedge\"\ndie = \"slot\"", "[\"left wall\", \"right wall\"]", "step[3].bends", "one bend",
          "one bend"},
@@ -355,6 +355,6 @@ TEST_CASE("hems, pads and clamps stand where they can do their work") {
     const std::string not_begun =
         cut(pressed_case, "[[step]]\nname = \"sharp\"", "[[step]]\nname = \"flat\"");
     check(not_begun, {"a hem that is not begun", "title = \"Rail", "title = \"A rail", "bends = [\"edge\"]",
-                      "step[1].bends", "cannot start", "before this one"});
+                      "step[1].bends", "cannot start", "earlier step"});
     CHECK_FALSE(mistake_in(replaced(pressed_case, "[step.stop]\ngap_mm = 0.2\n", ""), as_case));
 }

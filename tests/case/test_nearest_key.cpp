@@ -4,7 +4,8 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/files/case/read_tool.h"
+#include "scenes/files/case/describe.h"
+#include "scenes/files/case/key_list.h"
 
 using namespace overbend::files;
 
@@ -30,12 +31,13 @@ TEST_CASE("the nearest word is proposed, the first of equals") {
 }
 
 TEST_CASE("one slip in any key of a tool leads back to it") {
-    for (const std::string& key : tool_keys()) {
+    const std::vector<std::string> keys = key_names(keys_of<Tool>());
+    for (const std::string& key : keys) {
         for (std::size_t i = 0; i + 1 < key.size(); ++i) {
             std::string swapped = key;
             std::swap(swapped[i], swapped[i + 1]);
             // x_mm and y_mm are one slip from one another, so their own slips may lead to either
-            if (key.size() > 4) CHECK(nearest_key(swapped, tool_keys()) == key);
+            if (key.size() > 4) CHECK(nearest_key(swapped, keys) == key);
         }
     }
 }

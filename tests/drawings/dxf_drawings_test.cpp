@@ -47,7 +47,7 @@ TEST_CASE("file names are safe, and two tools never share one") {
     c.tools[0].name = "a b";
     c.tools[1].name = "a/b";
     c.steps.clear();
-    const std::vector<Drawing> all = all_drawings(c, flat_pattern(c, {}), Tolerances::none);
+    const std::vector<Drawing> all = all_drawings(c, flat_pattern(c, {}), drawing::Tolerances::none);
     CHECK(all[0].file == "tool-a-b");
     CHECK(all[1].file == "tool-a-b-2");
     CHECK(all.back().file == "part");

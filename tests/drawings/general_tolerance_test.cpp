@@ -4,10 +4,10 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/documents/drawings/general_tolerance.h"
+#include "render/drawing/general_tolerance.h"
 #include "sim/units.h"
 
-using namespace overbend::documents;
+using namespace overbend::drawing;
 using overbend::degree;
 
 TEST_CASE("lengths, radii and angles have the tolerance of their row") {

@@ -81,7 +81,7 @@ TEST_CASE("random tools of every kind have readable drawings") {
             CAPTURE(kind);
             CAPTURE(i);
             const DrawingSheet sheet = tool_sheet(tests::random_tool(kind, random),
-                                                  i % 2 == 0 ? Tolerances::none : Tolerances::iso_2768_m);
+                                                  i % 2 == 0 ? drawing::Tolerances::none : drawing::Tolerances::iso_2768_m);
             missing += check_sheet(draw_sheet(sheet));
             dimensions += static_cast<int>(sheet.dimensions.size());
         }
@@ -96,7 +96,7 @@ TEST_CASE("the drawings of every case are readable, and none of their sizes is l
         CAPTURE(entry.path().string());
         Case c = read_case(entry.path() / "case.toml", Needs::drawing_alone);
         c.steps.clear();  // the blank by rule: nothing is run here
-        for (const Drawing& drawing : all_drawings(c, flat_pattern(c, {}), Tolerances::none)) {
+        for (const Drawing& drawing : all_drawings(c, flat_pattern(c, {}), drawing::Tolerances::none)) {
             CAPTURE(drawing.file);
             CHECK(check_sheet(drawing.sheet) == 0);
         }
@@ -105,7 +105,7 @@ TEST_CASE("the drawings of every case are readable, and none of their sizes is l
 
 TEST_CASE("an outline stands on paper as large as the scale says, in SVG and PDF") {
     const Case c = read_case("cases/one-bend-dc01/case.toml");
-    const DrawnSheet drawn = draw_sheet(tool_sheet(c.tools[0], Tolerances::none));
+    const DrawnSheet drawn = draw_sheet(tool_sheet(c.tools[0], drawing::Tolerances::none));
     const tool::Box box = tool_outline(c.tools[0], 1).box();
     // the outline is the thick closed path with curves or lines that is no frame: find it by its box
     bool found = false;

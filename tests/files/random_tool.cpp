@@ -99,6 +99,11 @@ decltype(Tool::shape) random_shape(int kind, std::mt19937& r) {
             return files::Pad{random_block(r), {}};
         case 12:
             return files::Clamp{random_block(r), std::nullopt};
+        case 14:
+            return tool::RadiusPunch{between(4.0, 40.0, r), between(4.0, 60.0, r), between(20.0, 90.0, r)};
+        case 15:
+            return tool::RadiusDie{between(3.0, 40.0, r), between(3.0, 60.0, r), between(0.3, 4.0, r),
+                                   between(10.0, 90.0, r), between(10.0, 70.0, r)};
         default:
             return random_outline(r);
     }

@@ -8,7 +8,7 @@
 
 namespace overbend::tests {
 
-constexpr int tool_kinds = 14;  // as Tool::shape counts them
+constexpr int tool_kinds = 16;  // as Tool::shape counts them
 
 // kind: 0 to tool_kinds - 1.
 files::Tool random_tool(int kind, std::mt19937& random);

@@ -12,7 +12,7 @@ RanJob ran_file(const std::string& path) {
     ran.pattern = job::pattern_of(ran.c, job::run_process(ran.c, {}));
     ran.shop = job::shop_report(ran.c, ran.pattern.job);
     ran.page = documents::job_page(ran.c, ran.pattern, ran.shop,
-                                   documents::all_drawings(ran.c, ran.pattern, documents::Tolerances::none),
+                                   documents::all_drawings(ran.c, ran.pattern, drawing::Tolerances::none),
                                    "overbend of the checks");
     ran.html = report::page_html(ran.page);
     return ran;

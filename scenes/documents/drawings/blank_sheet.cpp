@@ -53,7 +53,7 @@ Dimension mark(const Vec2& from, Beside side, const std::string& words) {
 }
 
 void add_bends(drawing::DrawingSheet& sheet, const files::Case& c, const job::FlatPattern& pattern,
-               Tolerances tolerances) {
+               drawing::Tolerances tolerances) {
     sheet.table.heads = {"No.", "Bend", "Line at", "Bends", "Bend angle", "Inside radius", "Allowance"};
     int number = 0;
     for (const job::FlatBend& bend : pattern.bends) {
@@ -101,12 +101,12 @@ void add_cutouts(drawing::DrawingSheet& sheet, const files::Case& c) {
         letter = letter == 'Z' ? 'A' : static_cast<char>(letter + 1);
         sheet.dimensions.push_back(mark({cut.at, c.width}, Beside::above, name));
         const std::string size = cut.length > cut.width + 1e-9
-                                     ? "slot " + length_words(cut.length, Tolerances::none) + " \u00d7 " +
-                                           length_words(cut.width, Tolerances::none)
-                                     : "hole, diameter " + length_words(cut.width, Tolerances::none);
-        sheet.notes.push_back(name + ": " + size + ", its middle " + length_words(cut.at, Tolerances::none) +
-                              " from the left end and " + length_words(cut.across, Tolerances::none) +
-                              " from the lower edge.");
+                                     ? "slot " + length_words(cut.length, drawing::Tolerances::none) +
+                                           " \u00d7 " + length_words(cut.width, drawing::Tolerances::none)
+                                     : "hole, diameter " + length_words(cut.width, drawing::Tolerances::none);
+        sheet.notes.push_back(name + ": " + size + ", its middle " +
+                              length_words(cut.at, drawing::Tolerances::none) + " from the left end and " +
+                              length_words(cut.across, drawing::Tolerances::none) + " from the lower edge.");
     }
 }
 
@@ -120,7 +120,7 @@ std::vector<std::vector<Piece>> blank_outlines(const files::Case& c, const job::
 }
 
 drawing::DrawingSheet blank_sheet(const files::Case& c, const job::FlatPattern& pattern,
-                                  Tolerances tolerances) {
+                                  drawing::Tolerances tolerances) {
     drawing::DrawingSheet sheet;
     sheet.name = "blank, from above";
     sheet.material = c.material.title;
@@ -141,8 +141,8 @@ drawing::DrawingSheet blank_sheet(const files::Case& c, const job::FlatPattern& 
     width.beside = Beside::left;
     width.words = length_words(c.width, tolerances);
     sheet.dimensions.push_back(width);
-    sheet.notes.push_back("Thickness " + length_words(c.thickness, Tolerances::none) + " mm. Bend lines " +
-                          lines_words(pattern.lines));
+    sheet.notes.push_back("Thickness " + length_words(c.thickness, drawing::Tolerances::none) +
+                          " mm. Bend lines " + lines_words(pattern.lines));
     return sheet;
 }
 

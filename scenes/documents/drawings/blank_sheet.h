@@ -5,7 +5,7 @@
 #pragma once
 
 #include "render/drawing/drawing_sheet.h"
-#include "scenes/documents/drawings/general_tolerance.h"
+#include "render/drawing/general_tolerance.h"
 #include "scenes/files/case/case.h"
 #include "scenes/job/run/flat_pattern.h"
 
@@ -16,6 +16,6 @@ std::vector<std::vector<tool::Piece>> blank_outlines(const files::Case& c, const
 
 // Without title and numbers.
 drawing::DrawingSheet blank_sheet(const files::Case& c, const job::FlatPattern& pattern,
-                                  Tolerances tolerances);
+                                  drawing::Tolerances tolerances);
 
 }  // namespace overbend::documents

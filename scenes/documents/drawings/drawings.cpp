@@ -62,7 +62,7 @@ std::string safe_file_name(const std::string& name) {
 }
 
 std::vector<Drawing> all_drawings(const files::Case& c, const job::FlatPattern& pattern,
-                                  Tolerances tolerances) {
+                                  drawing::Tolerances tolerances) {
     std::vector<Plan> plans;
     std::set<std::string> taken;
     for (const int i : tools_used(c)) {

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "render/drawing/drawing_sheet.h"
-#include "scenes/documents/drawings/general_tolerance.h"
+#include "render/drawing/general_tolerance.h"
 #include "scenes/files/case/case.h"
 #include "scenes/files/dxf/dxf_drawing.h"
 #include "scenes/job/run/flat_pattern.h"
@@ -23,7 +23,7 @@ struct Drawing {
 
 // Tools that the case's steps use, or all where it has no steps; then the blank and the part.
 std::vector<Drawing> all_drawings(const files::Case& c, const job::FlatPattern& pattern,
-                                  Tolerances tolerances);
+                                  drawing::Tolerances tolerances);
 
 // Letters, digits and "-" of it, small; never empty, at most 60 long.
 std::string safe_file_name(const std::string& name);

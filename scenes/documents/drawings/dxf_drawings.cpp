@@ -44,7 +44,7 @@ tool::Box box_of(const std::vector<Piece>& outline) {
 // Its sizes in words, as its drawing has them.
 std::string sizes_of(const files::Tool& tool) {
     std::string sizes;
-    for (const drawing::Dimension& d : tool_sheet(tool, Tolerances::none).dimensions)
+    for (const drawing::Dimension& d : tool_sheet(tool, drawing::Tolerances::none).dimensions)
         sizes += (sizes.empty() ? "Sizes on its drawing: " : "; ") + d.words;
     return sizes;
 }
@@ -58,7 +58,7 @@ files::DxfDrawing tool_dxf(const files::Tool& tool) {
                       {text, files::DxfStroke::continuous, 3}};
     const tool::ArcOutline outline = files::tool_outline(tool, 1);
     add_outline(drawing, contour, outline.pieces());
-    const drawing::DrawingSheet sheet = tool_sheet(tool, Tolerances::none);
+    const drawing::DrawingSheet sheet = tool_sheet(tool, drawing::Tolerances::none);
     for (const drawing::ViewLine& line : sheet.lines)
         drawing.entities.push_back({centre_line, files::DxfLine{line.a, line.b}});
     add_words(drawing, outline.box(),

@@ -104,7 +104,7 @@ struct PartMeasurer {
     const files::Case& c;
     const Walk& walk;
     drawing::DrawingSheet& sheet;
-    Tolerances tolerances;
+    drawing::Tolerances tolerances;
 
     void flats() const {
         for (std::size_t i = 0; i < walk.flats.size(); ++i) {
@@ -223,7 +223,7 @@ std::vector<Piece> part_outline(const files::Case& c) {
     return outline;
 }
 
-drawing::DrawingSheet part_sheet(const files::Case& c, Tolerances tolerances) {
+drawing::DrawingSheet part_sheet(const files::Case& c, drawing::Tolerances tolerances) {
     drawing::DrawingSheet sheet;
     sheet.name = "finished part, section";
     sheet.material = c.material.title;
@@ -235,8 +235,8 @@ drawing::DrawingSheet part_sheet(const files::Case& c, Tolerances tolerances) {
     measurer.angles();
     measurer.radii();
     measurer.over_all(sheet.outlines.front());
-    sheet.notes.push_back("Strip " + length_words(c.thickness, Tolerances::none) + " mm thick, " +
-                          length_words(c.width, Tolerances::none) +
+    sheet.notes.push_back("Strip " + length_words(c.thickness, drawing::Tolerances::none) + " mm thick, " +
+                          length_words(c.width, drawing::Tolerances::none) +
                           " mm wide. Straight lengths run between the ends of the bends; radii are inside.");
     return sheet;
 }

@@ -5,7 +5,7 @@
 #pragma once
 
 #include "render/drawing/drawing_sheet.h"
-#include "scenes/documents/drawings/general_tolerance.h"
+#include "render/drawing/general_tolerance.h"
 #include "scenes/files/case/case.h"
 
 namespace overbend::documents {
@@ -16,6 +16,6 @@ namespace overbend::documents {
 std::vector<tool::Piece> part_outline(const files::Case& c);
 
 // Without title and numbers.
-drawing::DrawingSheet part_sheet(const files::Case& c, Tolerances tolerances);
+drawing::DrawingSheet part_sheet(const files::Case& c, drawing::Tolerances tolerances);
 
 }  // namespace overbend::documents

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/documents/drawings/tool_views.h"
+#include "render/drawing/measurer.h"
 #include "scenes/files/case/tool_outline.h"
 
 namespace overbend::documents {
@@ -15,7 +15,7 @@ using tool::Piece;
 // Of an outline with more radii than that, the drawing shows no more: its contour is its DXF file.
 constexpr std::size_t most_radii = 12;
 
-drawing::Dimension radius_of(const Piece& arc, int count, Tolerances tolerances) {
+drawing::Dimension radius_of(const Piece& arc, int count, drawing::Tolerances tolerances) {
     drawing::Dimension d;
     d.measure = drawing::Measure::radius;
     d.centre = arc.centre;
@@ -33,7 +33,8 @@ bool same_radius(const Piece& a, const Piece& b) {
 }
 
 // Every radius once, where it stands furthest right.
-void add_radii(drawing::DrawingSheet& sheet, const std::vector<Piece>& pieces, Tolerances tolerances) {
+void add_radii(drawing::DrawingSheet& sheet, const std::vector<Piece>& pieces,
+               drawing::Tolerances tolerances) {
     std::vector<const Piece*> first;
     std::vector<int> count;
     for (const Piece& piece : pieces) {
@@ -54,21 +55,14 @@ void add_radii(drawing::DrawingSheet& sheet, const std::vector<Piece>& pieces, T
 
 }  // namespace
 
-const char* kind_name(const files::Tool& tool) {
-    static const char* const names[] = {"V punch",    "V die",         "open die",    "offset punch",
-                                        "offset die", "channel punch", "channel die", "flat punch",
-                                        "flat die",   "wiping punch",  "wiping die",  "pad",
-                                        "clamp",      "outline"};
-    return names[tool.shape.index()];
-}
-
-drawing::DrawingSheet tool_sheet(const files::Tool& tool, Tolerances tolerances) {
+drawing::DrawingSheet tool_sheet(const files::Tool& tool, drawing::Tolerances tolerances) {
     drawing::DrawingSheet sheet;
     sheet.name = tool.name + ": " + kind_name(tool) + ", section";
     sheet.tolerances = tolerances_words(tolerances);
     const tool::ArcOutline outline = files::tool_outline(tool, 1);
     sheet.outlines = {outline.pieces()};
-    std::visit(ToolMeasurer{sheet, outline.box(), tolerances}, tool.shape);
+    const drawing::Measurer measurer{sheet, outline.box(), tolerances};
+    std::visit([&](const auto& shape) { files::measure(measurer, shape); }, tool.shape);
     add_radii(sheet, outline.pieces(), tolerances);
     return sheet;
 }

@@ -80,7 +80,7 @@ auto with_pattern(const files::Case& c, job::JobResult& job, const Make& make) {
 
 std::vector<Drawing> report_drawings(const files::Case& c, job::JobResult& job) {
     return with_pattern(
-        c, job, [&](const job::FlatPattern& pattern) { return all_drawings(c, pattern, Tolerances::none); });
+        c, job, [&](const job::FlatPattern& pattern) { return all_drawings(c, pattern, drawing::Tolerances::none); });
 }
 
 std::string report_page(const files::Case& c, job::JobResult& job, const job::ShopReport& shop,

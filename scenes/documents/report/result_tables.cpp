@@ -64,7 +64,7 @@ report::Table tools_table(const files::Case& c) {
     report::Table table{"Tools", {{"Tool", "", false}, {"Kind", "", false}, {"Figures", "", false}}, {}};
     for (const int k : used)
         table.rows.push_back(
-            {"'" + c.tools[k].name + "'", kind_words(c.tools[k]), figures_words(c.tools[k])});
+            {"'" + c.tools[k].name + "'", kind_name(c.tools[k]), figures_words(c.tools[k])});
     return table;
 }
 

@@ -27,7 +27,7 @@ std::string die_name(const files::Tool& tool, const files::Step& step) {
 }
 
 report::SheetTool sheet_tool(const std::string& role, const files::Tool& tool, const std::string& name) {
-    return {role, name, kind_words(tool) + ", " + figures_words(tool)};
+    return {role, name, kind_name(tool) + ", " + figures_words(tool)};
 }
 
 std::vector<report::SheetTool> tools_of(const files::Case& c, const files::Step& step) {

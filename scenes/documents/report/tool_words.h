@@ -8,9 +8,6 @@
 
 namespace overbend::documents {
 
-// "V punch"
-std::string kind_words(const files::Tool& tool);
-
 // "wedge 50 deg, nose radius 1.2 mm"; for a die with two faces, both.
 std::string figures_words(const files::Tool& tool);
 

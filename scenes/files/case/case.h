@@ -6,17 +6,13 @@
 #include <optional>
 #include <string>
 #include <utility>
-#include <variant>
 #include <vector>
 
+#include "scenes/files/case/kinds.h"
 #include "sim/material/card.h"
 #include "sim/shop/cost.h"
 #include "sim/shop/press_check.h"
 #include "sim/shop/tool_steel.h"
-#include "sim/tool/block.h"
-#include "sim/tool/die.h"
-#include "sim/tool/punch.h"
-#include "sim/tool/spring.h"
 
 namespace overbend::files {
 
@@ -41,55 +37,6 @@ struct Cutout {
     double length = 0.0;  // mm over all; equals width for a hole
 };
 
-// A DXF file that an outline is taken from: turned about `origin`, which becomes the tool's own origin.
-struct OutlineFile {
-    std::string path;                        // whole, right from any folder
-    std::string layer;                       // empty: all of them
-    double gap = 0.0;                        // mm, gaps up to it are closed
-    tool::Vec2 origin = tool::Vec2::Zero();  // mm, in the file
-    double turn = 0.0;                       // rad, counter-clockwise
-};
-
-// A closed outline given by its corners, by its lines and arcs or by a DXF file; role decided by where a step
-// uses it.
-struct OutlineTool {
-    tool::ArcOutline outline;
-    std::vector<tool::PathPoint> points = {};  // what it was made of, as a file gives it; whatever makes the
-                                               // outline otherwise leaves them empty
-    std::optional<OutlineFile> file = std::nullopt;
-};
-
-// Blocks, by the work they do.
-struct FlatPunch {
-    tool::Block block;
-};
-struct FlatDie {
-    tool::Block block;
-};
-struct WipingPunch {
-    tool::Block block;
-    double clearance = 0.0;  // mm, from the die's wall to the punch's, at least the strip's thickness
-};
-struct WipingDie {
-    tool::Block block;  // its right edge is the one that is wiped over
-};
-// Wound springs, as a file gives them. The strip's width shares them: they make the Spring beside them.
-struct WoundSprings {
-    tool::HelicalSpring each;
-    int count = 1;
-    double preload = 0.0;  // N, of all together
-};
-struct Pad {
-    tool::Block block;
-    tool::Spring spring;  // its travel is what the spring itself allows
-    std::optional<WoundSprings> wound = std::nullopt;
-};
-struct Clamp {
-    tool::Block block;
-    std::optional<tool::Spring> spring;  // absent: firm
-    std::optional<WoundSprings> wound = std::nullopt;
-};
-
 // What a tool is made of and may be loaded with.
 struct ToolMake {
     std::string steel;  // of its card: the name, or the whole path of its file; empty: not given
@@ -102,10 +49,7 @@ struct ToolMake {
 
 struct Tool {
     std::string name;
-    std::variant<tool::VeePunch, tool::VeeDie, tool::OpenDie, tool::OffsetPunch, tool::OffsetDie,
-                 tool::ChannelPunch, tool::ChannelDie, FlatPunch, FlatDie, WipingPunch, WipingDie, Pad, Clamp,
-                 OutlineTool>
-        shape;
+    ToolShape shape;
     bool from_rack = false;  // of the rack that the case names, not of the case itself
     ToolMake make = {};
     bool is_punch() const;
@@ -114,8 +58,8 @@ struct Tool {
     bool is_clamp() const;
 };
 
-// As a case file calls it: "vee-punch", ... "outline".
-const char* kind_word(const Tool& tool);
+const char* kind_word(const Tool& tool);  // as a case file calls it: "vee-punch"
+std::string kind_name(const Tool& tool);  // as people do: "V punch"
 
 enum class Face { up, down };      // which face of the blank is on top
 enum class First { left, right };  // which end of the blank lies to the left in the press

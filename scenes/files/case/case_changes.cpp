@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/files/case/tool_sizes.h"
+#include "scenes/files/case/describe.h"
+#include "scenes/files/case/told_fields.h"
 #include "scenes/files/case/write_case.h"
 #include "sim/units.h"
 #include "sim/words.h"
@@ -19,10 +20,6 @@ bool same(double a, double b) {
     return std::abs(a - b) <= 1e-12 * std::max({1.0, std::abs(a), std::abs(b)});
 }
 
-std::string in_unit(double value, SizeUnit unit) {
-    return unit == SizeUnit::rad ? size_words(value / degree, "deg") : size_words(value, "mm");
-}
-
 struct Lines {
     std::vector<std::string> all;
 
@@ -31,6 +28,22 @@ struct Lines {
     }
     void number(const std::string& what, double from, double to, const std::string& unit) {
         if (!same(from, to)) differ(what, size_words(from, unit), size_words(to, unit));
+    }
+    void told(const std::string& of, const std::vector<ToldField>& from, const std::vector<ToldField>& to) {
+        const auto find_in = [](const std::vector<ToldField>& in, const std::string& label) {
+            return std::find_if(in.begin(), in.end(), [&](const ToldField& f) { return f.label == label; });
+        };
+        for (const ToldField& each : from) {
+            const auto now = find_in(to, each.label);
+            differ(of + each.label, each.text, now == to.end() ? "none" : now->text);
+        }
+        for (const ToldField& each : to)
+            if (find_in(from, each.label) == from.end()) differ(of + each.label, "none", each.text);
+    }
+    template <class T>
+    void table(const std::string& of, T from, T to) {
+        told(of, fields_told([&](Fields& f) { describe(f, from); }),
+             fields_told([&](Fields& f) { describe(f, to); }));
     }
 };
 
@@ -107,13 +120,16 @@ void compare_steps(const Case& from, const Case& to, Lines& lines) {
 
 void compare_tool(const Tool& before, const Tool& now, Lines& lines) {
     const std::string of = "tool '" + before.name + "', ";
+    const bool alike = before.shape.index() == now.shape.index();
     lines.differ(of + "kind", kind_word(before), kind_word(now));
-    lines.differ(of + "steel", before.make.steel, now.make.steel);
-    const std::vector<ToolSize> from = sizes_of(before), to = sizes_of(now);
-    for (std::size_t i = 0; i < std::min(from.size(), to.size()); ++i)
-        if (!same(from[i].value, to[i].value))
-            lines.differ(of + from[i].words, in_unit(from[i].value, from[i].unit),
-                         in_unit(to[i].value, to[i].unit));
+    lines.table(of, before.make, now.make);
+    Tool from = before, to = now;
+    if (!alike) return;
+    const auto told = [](Tool& tool) {
+        return fields_told(
+            [&](Fields& f) { std::visit([&](auto& shape) { describe(f, shape); }, tool.shape); });
+    };
+    lines.told(of, told(from), told(to));
 }
 
 void compare_tools(const Case& from, const Case& to, Lines& lines) {
@@ -147,12 +163,6 @@ std::string blank_words(const Case& c) {
 }
 
 }  // namespace
-
-std::string size_words(double value, const std::string& unit) {
-    // "88", not "88.0000"; without the rounding noise of an angle's last digits
-    const std::string number = words("%.6g", value);
-    return (number == "-0" ? "0" : number) + (unit.empty() ? "" : " " + unit);
-}
 
 std::string stop_words(StopKind kind, double value) {
     switch (kind) {
@@ -202,8 +212,10 @@ std::vector<std::string> case_changes(const Case& from, const Case& to) {
     compare_part(from.part, to.part, lines);
     compare_tools(from, to, lines);
     compare_steps(from, to, lines);
-    lines.number("friction", from.run.friction, to.run.friction, "");
-    if (from.cost && to.cost) lines.number("batch", from.cost->batch, to.cost->batch, "parts");
+    lines.table("", from.run, to.run);
+    lines.table("handling, ", from.handling, to.handling);
+    if (from.press && to.press) lines.table("press, ", *from.press, *to.press);
+    if (from.cost && to.cost) lines.table("", CostTable{*from.cost, {}}, CostTable{*to.cost, {}});
     if (lines.all.empty() && write_case(from) != write_case(to))
         lines.all.emplace_back("another change: see the file");
     return lines.all;

@@ -4,10 +4,9 @@
 
 #include <filesystem>
 #include <string>
-#include <utility>
 #include <vector>
 
-#include "sim/material/card.h"
+#include "scenes/files/case/describe.h"
 
 namespace overbend::files {
 
@@ -20,11 +19,8 @@ material::Card read_card(const std::string& name_or_path, const std::filesystem:
 // The names of all cards in assets/materials, in alphabetical order.
 std::vector<std::string> known_cards();
 
-// The keys of a card, for the table of one that stands in a case file, and its reader.
+// The table of one that stands in a case file.
 class StrictTable;
-const std::vector<std::string>& card_keys();
-material::Card read_card_table(const StrictTable& table, const std::string& name);
-// Where single numbers of that table come from, by their key. None where it does not say.
-std::vector<std::pair<std::string, std::string>> read_sources(const StrictTable& table);
+CardTable read_card_table(const StrictTable& table, const std::string& name);
 
 }  // namespace overbend::files

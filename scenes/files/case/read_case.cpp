@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/files/case/key_list.h"
 #include "scenes/files/case/named_asset.h"
 #include "scenes/files/case/nearest_key.h"
 #include "scenes/files/case/read_card.h"
@@ -12,7 +13,7 @@
 #include "scenes/files/case/read_step.h"
 #include "scenes/files/case/read_tools.h"
 #include "scenes/files/case/read_work.h"
-#include "scenes/files/case/strict_table.h"
+#include "scenes/files/case/table_reader.h"
 #include "sim/plan/bend_order.h"
 
 namespace overbend::files {
@@ -21,22 +22,18 @@ namespace {
 
 const char* const format_remedy = "give format = 1, the only one supported";
 
-void check_format(const StrictTable& top) {
-    try {
-        top.number("format", from_to(1.0, 1.0));
-    } catch (const CaseError&) {
-        top.complain("format", "this format is not supported", format_remedy);
-    }
-}
-
-StrictTable read_top(const TomlFile& file) {
-    StrictTable top(file);
+TopTable read_top(const StrictTable& top) {
     // Before all else, which may be different in another format.
-    if (top.has("format")) check_format(top);
-    top.expect({"format", "title", "rack", "strip", "material", "part", "tool", "step", "press", "handling",
-                "cost", "run"});
+    if (top.has("format")) {
+        try {
+            top.number("format", from_to(1.0, 1.0));
+        } catch (const CaseError&) {
+            top.complain("format", "this format is not supported", format_remedy);
+        }
+    }
+    StrictTable(top).expect(key_names(keys_of<TopTable>()));
     if (!top.has("format")) top.complain_missing("format", format_remedy);
-    return top;
+    return read_as<TopTable>(top);
 }
 
 // A card that cannot be found is the case's mistake, a card with something wrong in it is the card's.
@@ -61,9 +58,9 @@ void read_material(const StrictTable& top, const StrictTable& strip, const std::
         strip.complain_missing("material", "name a card (" + listed(known_cards()) +
                                                ") or a .toml file, or give a table [material]");
     if (here) {
-        const StrictTable table = top.table("material", card_keys());
-        job.material = read_card_table(table, "material");
-        job.card_origin = {CardOrigin::From::table, "", read_sources(table)};
+        const CardTable given = read_card_table(top.table("material", {}), "material");
+        job.material = given.card;
+        job.card_origin = {CardOrigin::From::table, "", given.sources};
         return;
     }
     job.material = read_named_card(strip, beside);
@@ -104,9 +101,9 @@ void check_line_clear(const StrictTable& strip, const std::vector<double>& lines
                                "give more than " + worked_out(low) + " mm, from the blank's left end");
 }
 
-std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
-    if (!strip.has("bend_lines_mm")) return {};
-    std::vector<double> lines = strip.numbers("bend_lines_mm", above_to(0.0, 1e5));
+void check_bend_lines(const StrictTable& strip, const Case& job) {
+    if (!strip.has("bend_lines_mm")) return;
+    const std::vector<double>& lines = job.bend_lines;
     if (!job.blank_length)
         strip.complain("bend_lines_mm", "bend lines are given without a blank length",
                        "give blank_length_mm too, or omit both: overbend then calculates them");
@@ -116,12 +113,11 @@ std::vector<double> read_bend_lines(const StrictTable& strip, const Case& job) {
                            std::to_string(job.part.bends.size()) + " bends",
                        "give one for each bend of the path, from the blank's left end");
     for (std::size_t i = 0; i < lines.size(); ++i) check_line_clear(strip, lines, i, job);
-    return lines;
 }
 
 std::vector<Step> read_steps(const StrictTable& top, const Case& job) {
     std::vector<Step> steps;
-    const std::vector<StrictTable> entries = top.tables("step", step_keys());
+    const std::vector<StrictTable> entries = top.tables("step", {});
     if (!entries.empty() && job.tools.empty())
         top.complain("tool", "there are steps but no tools",
                      "give at least one punch and one die, each as a [[tool]]");
@@ -151,31 +147,9 @@ void check_all_bends_made(const StrictTable& part, const Case& job) {
     }
 }
 
-Handling read_handling(const StrictTable& top) {
-    Handling handling;
-    if (!top.has("handling")) return handling;
-    const StrictTable table =
-        top.table("handling", {"stroke_s", "turn_s", "flip_s", "tool_change_s", "gauge_change_s", "slide_s"});
-    constexpr Range seconds = from_to(0.0, 1e5);
-    handling.stroke = table.number_or("stroke_s", handling.stroke, seconds);
-    handling.turn = table.number_or("turn_s", handling.turn, seconds);
-    handling.flip = table.number_or("flip_s", handling.flip, seconds);
-    handling.tool_change = table.number_or("tool_change_s", handling.tool_change, seconds);
-    handling.gauge_change = table.number_or("gauge_change_s", handling.gauge_change, seconds);
-    handling.slide = table.number_or("slide_s", handling.slide, seconds);
-    return handling;
-}
-
-RunOptions read_run(const StrictTable& top) {
-    RunOptions run;
-    if (!top.has("run")) return run;
-    const StrictTable table = top.table("run", {"friction", "layers", "elements_per_thickness", "gravity"});
-    run.friction = table.number_or("friction", run.friction, from_to(0.0, 0.3));
-    run.layers = table.whole_number_or("layers", run.layers, 5, 41);
-    run.elements_per_thickness =
-        table.number_or("elements_per_thickness", run.elements_per_thickness, from_to(1.0, 16.0));
-    run.gravity = table.truth_or("gravity", false);
-    return run;
+template <class T>
+T read_if(const StrictTable& top, const char* key) {
+    return top.has(key) ? read_as<T>(top.table(key, {})) : T{};
 }
 
 void check_plannable(const StrictTable& part, const Case& job) {
@@ -190,28 +164,29 @@ void check_plannable(const StrictTable& part, const Case& job) {
                              "write the steps for this part");
 }
 
+void read_strip(const StrictTable& strip, Case& job) {
+    const StripTable given = read_as<StripTable>(strip);
+    job.thickness = given.thickness, job.width = given.width, job.rolling = given.rolling;
+    job.blank_length = given.blank_length, job.bend_lines = given.bend_lines;
+}
+
 // beside: the folder that relative paths start from
 Case read_whole_case(const TomlFile& toml, const std::filesystem::path& beside, Needs needs) {
-    const StrictTable top = read_top(toml);
+    const StrictTable top(toml);
     Case job;
     job.file = toml.file;
-    job.title = top.text("title");
+    job.title = read_top(top).title;
 
-    const StrictTable strip = top.table(
-        "strip", {"material", "thickness_mm", "width_mm", "blank_length_mm", "bend_lines_mm", "rolling"});
+    const StrictTable strip = top.table("strip", key_names(keys_of<StripTable>()));
     read_material(top, strip, beside, job);
-    job.thickness = strip.number("thickness_mm", from_to(0.05, 20.0));
-    job.width = strip.number("width_mm", from_to(0.5, 5000.0));
-    job.blank_length = strip.optional_number("blank_length_mm", above_to(0.0, 1e5));
+    read_strip(strip, job);
 
-    if (strip.word_or("rolling", "lengthwise", {"lengthwise", "crosswise"}) == "crosswise")
-        job.rolling = Rolling::crosswise;
-
-    const StrictTable part = top.table("part", part_keys());
-    job.part = read_part(part, job.thickness);
+    const StrictTable part = top.table("part", key_names(keys_of<PartTable>()));
+    const PartTable given = read_as<PartTable>(part);
+    job.part = read_part(part, given, job.thickness);
     check_blank_length(strip, job);
-    job.bend_lines = read_bend_lines(strip, job);
-    job.cutouts = read_cutouts(part, job.part, job.thickness, job.width, job.blank_length);
+    check_bend_lines(strip, job);
+    job.cutouts = read_cutouts(part, given, job.part, job.thickness, job.width, job.blank_length);
 
     const ToolsAtHand at_hand = read_tools(top, beside, job.width);
     job.rack = at_hand.rack;
@@ -224,9 +199,9 @@ Case read_whole_case(const TomlFile& toml, const std::filesystem::path& beside, 
     }
     if (needs == Needs::plan) check_plannable(part, job);
     read_press(top, beside, job);
-    job.handling = read_handling(top);
+    job.handling = read_if<Handling>(top, "handling");
     job.cost = read_cost(top, job);
-    job.run = read_run(top);
+    job.run = read_if<RunOptions>(top, "run");
     return job;
 }
 

@@ -16,8 +16,6 @@ class StrictTable;
 // Throws CaseError.
 std::optional<shop::CostRates> read_cost(const StrictTable& top, const Case& job);
 
-const std::vector<std::string>& cost_keys();
-
 // What holds where a case says nothing of costs.
 shop::CostRates usual_rates(const Case& job);
 

@@ -18,7 +18,4 @@ void read_press(const StrictTable& top, const std::filesystem::path& beside, Cas
 // A card: a name in assets/presses, or a path. Throws CaseError.
 Press read_press_card(const std::string& name_or_path, const std::filesystem::path& beside);
 
-// The keys of the table, and of a card besides `source`.
-const std::vector<std::string>& press_keys();
-
 }  // namespace overbend::files

@@ -16,8 +16,6 @@ class StrictTable;
 // As read_card takes them: a name in assets/tool-steels, or a path. Throws CaseError.
 shop::ToolSteel read_tool_steel(const std::string& name_or_path, const std::filesystem::path& beside);
 
-const std::vector<std::string>& steel_keys();
-
 // The steel that a key of a table names. Throws CaseError: one that cannot be found is that key's mistake.
 struct NamedSteel {
     std::string name;  // the name, or the whole path of the file

@@ -1,12 +1,11 @@
 #include "scenes/files/case/read_step.h"
 
 #include <algorithm>
-#include <cmath>
-#include <cstdlib>
 
+#include "scenes/files/case/describe.h"
 #include "scenes/files/case/nearest_key.h"
 #include "scenes/files/case/read_work.h"
-#include "scenes/files/case/strict_table.h"
+#include "scenes/files/case/table_reader.h"
 
 namespace overbend::files {
 
@@ -25,23 +24,26 @@ Words names_of(const std::vector<Bend>& bends) {
     return names;
 }
 
-int read_tool_name(const StrictTable& table, const char* key, const std::vector<Tool>& tools) {
+// key: where the name stands, or the table with it
+int index_of_tool(const StrictTable& step, const char* table_key, const std::string& name,
+                  const std::vector<Tool>& tools, bool (Tool::*fits)() const, const char* right) {
+    const bool named = step.is_text(table_key);
+    const StrictTable table = named ? step : step.table(table_key, {});
+    const char* const key = named ? table_key : "tool";
     Words names;
     for (const Tool& tool : tools) names.push_back(tool.name);
-    const std::string name = table.text(key);
     const int index = index_of(names, name);
-    if (index >= 0) return index;
-    table.complain(key, "there is no tool " + in_quotes(name),
-                   "the nearest is " + nearest_key(name, names) + "; tools here: " + listed(names));
-}
-
-int read_punch(const StrictTable& table, const std::vector<Tool>& tools) {
-    const int index = read_tool_name(table, "punch", tools);
-    if (tools[index].is_punch()) return index;
-    table.complain("punch",
-                   in_quotes(tools[index].name) + " is of the kind " + kind_word(tools[index]) +
-                       (tools[index].is_die() ? ", a die" : ""),
-                   "name a punch");
+    if (index < 0)
+        table.complain(key, "there is no tool " + in_quotes(name),
+                       "the nearest is " + nearest_key(name, names) + "; tools here: " + listed(names));
+    const Tool& found = tools[index];
+    if ((found.*fits)()) return index;
+    table.complain(key,
+                   in_quotes(name) + " is of the kind " + kind_word(found) +
+                       (found.is_die() == found.is_punch() ? ""
+                        : found.is_die()                   ? ", a die"
+                                                           : ", a punch"),
+                   right);
 }
 
 int face_count(const Tool& die) {
@@ -49,61 +51,30 @@ int face_count(const Tool& die) {
     return vee ? static_cast<int>(vee->faces.size()) : 1;
 }
 
-// A name alone, or a name and the face that is up.
-void read_die(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
-    const char* const right = "give a die's name, or { tool = \"name\", face = 1 }";
-    if (!table.has("die")) table.complain_missing("die", right);
-    if (!table.is_text("die") && !table.is_table("die")) {
-        table.complain("die", "it is neither a name nor a table", right);
+void take_tools(const StrictTable& table, const StepTable& given, const std::vector<Tool>& tools,
+                Step& step) {
+    step.punch = index_of_tool(table, "punch", given.punch, tools, &Tool::is_punch, "name a punch");
+    step.die = index_of_tool(table, "die", given.die.tool, tools, &Tool::is_die, "name a die");
+    if (given.die.face) {
+        step.die_face = *given.die.face;
+        const Tool& die = tools[step.die];
+        if (step.die_face > face_count(die))
+            table.table("die", {}).complain(
+                "face", in_quotes(die.name) + " has no face " + std::to_string(step.die_face),
+                "give face = 1, its only one");
     }
-    const bool named = table.is_text("die");
-    const StrictTable place = named ? table : table.table("die", {"tool", "face"});
-    const char* const key = named ? "die" : "tool";
-    step.die = read_tool_name(place, key, tools);
-    const Tool& die = tools[step.die];
-    if (!die.is_die()) {
-        place.complain(
-            key,
-            in_quotes(die.name) + " is of the kind " + kind_word(die) + (die.is_punch() ? ", a punch" : ""),
-            "name a die");
-    }
-    if (named) return;
-    step.die_face = place.whole_number_or("face", 1, 1, 2);
-    if (step.die_face > face_count(die)) {
-        place.complain("face", in_quotes(die.name) + " has no face " + std::to_string(step.die_face),
-                       "give face = 1, its only one");
+    if (!given.pad.empty())
+        step.pad = index_of_tool(table, "pad", given.pad, tools, &Tool::is_pad, "name a pad");
+    if (given.clamp) {
+        step.clamp = index_of_tool(table, "clamp", given.clamp->tool, tools, &Tool::is_clamp, "name a clamp");
+        step.clamp_on = given.clamp->on;
     }
 }
 
-void take_pad(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
-    if (!table.has("pad")) return;
-    step.pad = read_tool_name(table, "pad", tools);
-    const Tool& pad = tools[*step.pad];
-    if (!pad.is_pad())
-        table.complain("pad", in_quotes(pad.name) + " is of the kind " + kind_word(pad), "name a pad");
-}
-
-// A name alone, or a name and where its spring stands.
-void take_clamp(const StrictTable& table, const std::vector<Tool>& tools, Step& step) {
-    if (!table.has("clamp")) return;
-    if (!table.is_text("clamp") && !table.is_table("clamp"))
-        table.complain("clamp", "it is neither a name nor a table",
-                       "give a clamp's name, or { tool = \"name\", on = \"frame\" }");
-    const bool named = table.is_text("clamp");
-    const StrictTable place = named ? table : table.table("clamp", {"tool", "on"});
-    const char* const key = named ? "clamp" : "tool";
-    step.clamp = read_tool_name(place, key, tools);
-    const Tool& clamp = tools[*step.clamp];
-    if (!clamp.is_clamp())
-        place.complain(key, in_quotes(clamp.name) + " is of the kind " + kind_word(clamp), "name a clamp");
-    if (!named && place.word_or("on", "frame", {"frame", "ram"}) == "ram") step.clamp_on = ClampOn::ram;
-}
-
-std::vector<int> read_bends(const StrictTable& table, const std::vector<Bend>& bends,
+std::vector<int> indices_of(const StrictTable& table, const Words& names, const std::vector<Bend>& bends,
                             const std::vector<Step>& before) {
     std::vector<int> found;
     const Words known = names_of(bends);
-    const Words names = table.texts("bends");
     for (std::size_t i = 0; i < names.size(); ++i) {
         const int bend = index_of(known, names[i]);
         if (bend < 0) {
@@ -136,35 +107,20 @@ std::vector<int> read_bends(const StrictTable& table, const std::vector<Bend>& b
 
 // ---- how it is placed, and when it stops
 
-void read_place(const StrictTable& table, Step& step) {
-    if (!table.has("place")) return;
-    const StrictTable place = table.table("place", {"face", "first", "shift_mm"});
-    if (place.word_or("face", "up", {"up", "down"}) == "down") step.face = Face::down;
-    if (place.word_or("first", "left", {"left", "right"}) == "right") step.first = First::right;
-    step.shift = place.number_or("shift_mm", 0.0, from_to(-1000.0, 1000.0));
-}
-
-void read_stop(const StrictTable& table, Step& step) {
+void take_stop(const StrictTable& table, const StopTable& given, Step& step) {
     if (!table.has("stop")) return;
-    const StrictTable stop = table.table("stop", {"free_deg", "travel_mm", "force_kN", "gap_mm"});
-    if (stop.present().size() != 1) {
+    const StrictTable stop = table.table("stop", {});
+    if (stop.present().size() != 1)
         stop.complain("",
                       stop.present().empty() ? "it does not say when to stop" : "it gives more than one stop",
                       "give one of free_deg, travel_mm, force_kN and gap_mm");
-    }
-    if (stop.has("free_deg")) {
-        step.stop = StopKind::free_angle;
-        step.stop_value = stop.angle("free_deg", above_below(0.0, 180.0));
-    } else if (stop.has("travel_mm")) {
-        step.stop = StopKind::travel;
-        step.stop_value = stop.number("travel_mm", above_to(0.0, 1000.0));
-    } else if (stop.has("gap_mm")) {
-        step.stop = StopKind::gap;
-        step.stop_value = stop.number("gap_mm", from_to(0.0, 100.0));
-    } else {
-        step.stop = StopKind::force;
-        step.stop_value = stop.number("force_kN", above_to(0.0, 1e5));
-    }
+    const auto take = [&](const std::optional<double>& value, StopKind kind) {
+        if (value) step.stop = kind, step.stop_value = *value;
+    };
+    take(given.free_angle, StopKind::free_angle);
+    take(given.travel, StopKind::travel);
+    take(given.force, StopKind::force);
+    take(given.gap, StopKind::gap);
 }
 
 void check_new(const StrictTable& table, const std::string& name, const std::vector<Step>& before) {
@@ -177,22 +133,15 @@ void check_new(const StrictTable& table, const std::string& name, const std::vec
 
 }  // namespace
 
-const std::vector<std::string>& step_keys() {
-    static const Words keys = {"name", "bends", "punch", "die", "pad", "clamp", "place", "stop"};
-    return keys;
-}
-
 Step read_step(const StrictTable& table, const Case& job, const std::vector<Step>& before) {
+    const StepTable given = read_as<StepTable>(table);
     Step step;
-    step.name = table.text("name");
+    step.name = given.name;
     check_new(table, step.name, before);
-    step.bends = read_bends(table, job.part.bends, before);
-    step.punch = read_punch(table, job.tools);
-    read_die(table, job.tools, step);
-    take_pad(table, job.tools, step);
-    take_clamp(table, job.tools, step);
-    read_place(table, step);
-    read_stop(table, step);
+    step.bends = indices_of(table, given.bends, job.part.bends, before);
+    take_tools(table, given, job.tools, step);
+    step.face = given.place.face, step.first = given.place.first, step.shift = given.place.shift;
+    take_stop(table, given.stop, step);
     check_work(table, step, job, before);
     return step;
 }

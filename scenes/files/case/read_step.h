@@ -11,8 +11,6 @@ namespace overbend::files {
 
 class StrictTable;
 
-const std::vector<std::string>& step_keys();
-
 // job  part, tools and thickness have been read; `before` are the steps already read
 // Throws CaseError, also for tools that do not go together or cannot work on this strip.
 Step read_step(const StrictTable& table, const Case& job, const std::vector<Step>& before);

@@ -14,12 +14,9 @@ namespace overbend::files {
 
 class StrictTable;
 
-// The keys of all kinds together.
-const std::vector<std::string>& tool_keys();
-
 // Throws CaseError; the outline has been made once, so that it can be.
 // strip_width: mm, on which its springs press; beside: the folder that paths of its steel and its drawing
 // start from.
-Tool read_tool(StrictTable table, double strip_width, const std::filesystem::path& beside);
+Tool read_tool(const StrictTable& table, double strip_width, const std::filesystem::path& beside);
 
 }  // namespace overbend::files

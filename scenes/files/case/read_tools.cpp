@@ -3,10 +3,11 @@
 #include <algorithm>
 #include <utility>
 
+#include "scenes/files/case/describe.h"
 #include "scenes/files/case/named_asset.h"
 #include "scenes/files/case/open_asset.h"
 #include "scenes/files/case/read_tool.h"
-#include "scenes/files/case/strict_table.h"
+#include "scenes/files/case/table_reader.h"
 
 namespace overbend::files {
 
@@ -30,10 +31,8 @@ void add_tools(const StrictTable& top, double width, const std::filesystem::path
 }
 
 std::vector<Tool> read_rack(const TomlFile& file, double width) {
-    StrictTable top(file);
-    top.expect(rack_keys());
-    top.text("title");
-    top.text("source");
+    const StrictTable top(file);
+    read_as<RackTable>(top);
     std::vector<Tool> tools;
     add_tools(top, width, std::filesystem::path(file.file).parent_path(), true, tools);
     if (tools.empty()) top.complain("tool", "the rack is empty", "give at least one [[tool]]");
@@ -41,11 +40,6 @@ std::vector<Tool> read_rack(const TomlFile& file, double width) {
 }
 
 }  // namespace
-
-const std::vector<std::string>& rack_keys() {
-    static const Words keys = {"title", "source", "tool"};
-    return keys;
-}
 
 ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& beside, double width) {
     ToolsAtHand found;

@@ -22,6 +22,4 @@ struct ToolsAtHand {
 ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& beside, double width);
 
 // The keys of a rack's file.
-const std::vector<std::string>& rack_keys();
-
 }  // namespace overbend::files

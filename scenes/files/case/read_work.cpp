@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <type_traits>
 
 #include "scenes/files/case/read_part.h"
 #include "scenes/files/case/strict_table.h"
@@ -12,26 +13,23 @@ namespace overbend::files {
 
 namespace {
 
-enum class Work { vee, offset, channel, hem, wiping, any };
-
 Work work_of(const Tool& tool) {
-    struct Visitor {
-        Work operator()(const tool::VeePunch&) const { return Work::vee; }
-        Work operator()(const tool::VeeDie&) const { return Work::vee; }
-        Work operator()(const tool::OpenDie&) const { return Work::vee; }
-        Work operator()(const tool::OffsetPunch&) const { return Work::offset; }
-        Work operator()(const tool::OffsetDie&) const { return Work::offset; }
-        Work operator()(const tool::ChannelPunch&) const { return Work::channel; }
-        Work operator()(const tool::ChannelDie&) const { return Work::channel; }
-        Work operator()(const FlatPunch&) const { return Work::hem; }
-        Work operator()(const FlatDie&) const { return Work::hem; }
-        Work operator()(const WipingPunch&) const { return Work::wiping; }
-        Work operator()(const WipingDie&) const { return Work::wiping; }
-        Work operator()(const Pad&) const { return Work::any; }
-        Work operator()(const Clamp&) const { return Work::any; }
-        Work operator()(const OutlineTool&) const { return Work::any; }
-    };
-    return std::visit(Visitor{}, tool.shape);
+    return kind_of(tool.shape).work;
+}
+
+// "a vee-punch with a vee-die or an open-die, ..., an outline with any"
+std::string pairs_in_words() {
+    const auto with_article = [](const std::string& word) { return (word[0] == 'o' ? "an " : "a ") + word; };
+    std::string text;
+    for (const Kind& punch : all_kinds()) {
+        if (punch.stands != Stands::punch) continue;
+        std::string dies;
+        for (const Kind& die : all_kinds())
+            if (die.stands == Stands::die && die.work == punch.work)
+                dies += (dies.empty() ? "" : " or ") + with_article(die.word);
+        text += with_article(punch.word) + " with " + dies + ", ";
+    }
+    return text + "an outline with any";
 }
 
 Work work_of(const StrictTable& table, const Tool& punch, const Tool& die) {
@@ -41,9 +39,7 @@ Work work_of(const StrictTable& table, const Tool& punch, const Tool& die) {
     table.complain(
         "die",
         std::string("a ") + kind_word(die) + " does not match the punch, which is a " + kind_word(punch),
-        "use a vee-punch with a vee-die or an open-die, an offset-punch with an offset-die, a "
-        "channel-punch with a channel-die, a flat-punch with a flat-die, a wiping-punch with a "
-        "wiping-die, an outline with any");
+        "use " + pairs_in_words());
 }
 
 // The sense of a bend as it stands in the press: +1 turns the right-hand side up.
@@ -54,7 +50,10 @@ int sense(const Step& step, const Bend& bend) {
 
 void check_one_bend(const StrictTable& table, const Step& step, Work work) {
     if (step.bends.size() == 1) return;
-    const std::string stroke = work == Work::vee ? "a V stroke" : work == Work::hem ? "a hem" : "wiping";
+    const std::string stroke = work == Work::hem      ? "a hem"
+                               : work == Work::wiping ? "wiping"
+                               : work == Work::radius ? "a stroke of radius tools"
+                                                      : "a V stroke";
     table.complain("bends", stroke + " makes one bend, not " + std::to_string(step.bends.size()),
                    "name one bend");
 }
@@ -90,20 +89,23 @@ void check_sense(const StrictTable& table, const Step& step, const std::vector<B
                        (work == Work::offset ? " or turn the blank end for end" : ""));
 }
 
-void check_pair_of(const Tool& punch, const Tool& die, int die_face, double thickness) {
-    if (const auto* vee = std::get_if<tool::VeePunch>(&punch.shape)) {
-        const auto* grooves = std::get_if<tool::VeeDie>(&die.shape);
-        if (grooves) tool::check_pair(*vee, grooves->faces[die_face - 1], thickness);
+// Those that have a check of theirs.
+struct PairCheck {
+    int die_face = 1;
+    double thickness = 0.0;
+
+    void operator()(const tool::VeePunch& punch, const tool::VeeDie& die) const {
+        tool::check_pair(punch, die.faces[die_face - 1], thickness);
     }
-    if (const auto* upper = std::get_if<tool::OffsetPunch>(&punch.shape)) {
-        const auto* lower = std::get_if<tool::OffsetDie>(&die.shape);
-        if (lower) tool::check_pair(*upper, *lower, thickness);
+    template <class Punch, class Die>
+    void operator()(const Punch& punch, const Die& die) const {
+        const auto check = [](const auto& p, const auto& d, double t) -> decltype(tool::check_pair(p, d, t)) {
+            tool::check_pair(p, d, t);
+        };
+        if constexpr (std::is_invocable_v<decltype(check), const Punch&, const Die&, double>)
+            check(punch, die, thickness);
     }
-    if (const auto* foot = std::get_if<tool::ChannelPunch>(&punch.shape)) {
-        const auto* channel = std::get_if<tool::ChannelDie>(&die.shape);
-        if (channel) tool::check_pair(*foot, *channel, thickness);
-    }
-}
+};
 
 // ---- hems
 
@@ -198,12 +200,12 @@ void check_work(const StrictTable& table, const Step& step, const Case& job,
     if (work == Work::hem) check_one_bend(table, step, work), check_hem(table, step, job, before);
     if (work != Work::hem) check_begun(table, step, job);
     if (work == Work::any) return;
-    if (work == Work::vee || work == Work::wiping) check_one_bend(table, step, work);
+    if (work == Work::vee || work == Work::wiping || work == Work::radius) check_one_bend(table, step, work);
     if (work == Work::offset || work == Work::channel) check_two_bends(table, step, job.part.bends, work);
     check_sense(table, step, job.part.bends, work);
     if (work == Work::wiping) check_wiping(table, step, job);
     try {
-        check_pair_of(punch, die, step.die_face, job.thickness);
+        std::visit(PairCheck{step.die_face, job.thickness}, punch.shape, die.shape);
     } catch (const OutOfRange& error) {
         table.complain("", error.name + ": " + error.wrong, error.right);
     }

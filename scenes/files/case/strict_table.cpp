@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "scenes/files/case/case_error.h"
+#include "scenes/files/case/key_list.h"
 #include "scenes/files/case/nearest_key.h"
 #include "sim/units.h"
 
@@ -18,41 +19,9 @@ namespace {
 constexpr std::size_t longest_text = 2000;  // bytes; a card's source takes some hundred
 const char* const text_remedy = "give a text in quotes, on one line, of at most 2000 characters";
 
-// The unit at the end of a key, for messages; empty where there is none.
-std::string unit_of(std::string_view key) {
-    const std::vector<std::pair<std::string, std::string>> units = {
-        {"_mm_per_s", "mm/s"},
-        {"_kN_per_m", "kN per metre"},
-        {"_kN_m", "kN m"},
-        {"_J", "J"},
-        {"_kW", "kW"},
-        {"_HRC", "Rockwell C"},
-        {"_HV", "Vickers"},
-        {"_h", "hours"},
-        {"_N_per_mm", "N per mm of strip width"},
-        {"_N_per_mm2", "N/mm per mm of strip width"},
-        {"_N", "N"},
-        {"_mm", "mm"},
-        {"_deg", "degrees"},
-        {"_kN", "kN"},
-        {"_MPa", "MPa"},
-        {"_kg_m3", "kg/m3"},
-        {"_percent", "per cent"},
-        {"_s", "seconds"}};
-    for (const auto& [suffix, unit] : units) {
-        const bool ends = key.size() > suffix.size() && key.substr(key.size() - suffix.size()) == suffix;
-        if (ends) return " (" + unit + ")";
-    }
-    return "";
-}
-
-std::string remedy(Range range, std::string_view key) {
-    const bool low_in = range.low_end == Range::End::included;
-    const bool high_in = range.high_end == Range::End::included;
-    std::string text = low_in ? "give a number from " : "give a number above ";
-    text += written(range.low);
-    text += high_in ? (low_in ? " to " : ", at most ") : (low_in ? ", below " : " and below ");
-    return text + written(range.high) + unit_of(key);
+std::string remedy(const Range& range, std::string_view key) {
+    const std::string unit = unit_of(std::string(key));
+    return "give a number " + range_words(range) + (unit.empty() ? "" : " (" + unit + ")");
 }
 
 // What a value is, in words, for messages about a value of the wrong kind.
@@ -80,7 +49,7 @@ bool has_control_character(std::string_view text) {
 }
 
 // What is wrong with a value that must be a number within the range; empty when nothing is.
-std::string wrong_as_number(const toml::node& node, Range range) {
+std::string wrong_as_number(const toml::node& node, const Range& range) {
     const std::optional<double> value = node.is_number() ? node.value<double>() : std::nullopt;
     if (!value) return described(node);
     return range.holds(*value) ? "" : written(*value) + " is out of range";
@@ -95,6 +64,14 @@ std::string wrong_as_text(const toml::node& node) {
 }
 
 }  // namespace
+
+std::string range_words(const Range& range) {
+    const bool low_in = range.low_end == Range::End::included;
+    const bool high_in = range.high_end == Range::End::included;
+    return (low_in ? "from " : "above ") + written(range.low) +
+           (high_in ? (low_in ? " to " : ", at most ") : (low_in ? ", below " : " and below ")) +
+           written(range.high);
+}
 
 bool Range::holds(double value) const {
     const bool above = low_end == End::included ? value >= low : value > low;
@@ -122,7 +99,7 @@ void StrictTable::expect(Words keys) {
 }
 
 bool StrictTable::has(std::string_view key) const {
-    return find(key) != nullptr;
+    return table_->get(key) != nullptr;
 }
 
 bool StrictTable::is_text(std::string_view key) const {
@@ -135,7 +112,7 @@ bool StrictTable::is_table(std::string_view key) const {
     return node && node->is_table();
 }
 
-double StrictTable::number(std::string_view key, Range range) const {
+double StrictTable::number(std::string_view key, const Range& range) const {
     const toml::node* node = find(key);
     if (!node) complain_missing(key, remedy(range, key));
     const std::string wrong = wrong_as_number(*node, range);
@@ -143,15 +120,7 @@ double StrictTable::number(std::string_view key, Range range) const {
     return *node->value<double>();
 }
 
-double StrictTable::number_or(std::string_view key, double fallback, Range range) const {
-    return has(key) ? number(key, range) : fallback;
-}
-
-std::optional<double> StrictTable::optional_number(std::string_view key, Range range) const {
-    return has(key) ? std::optional<double>(number(key, range)) : std::nullopt;
-}
-
-std::vector<double> StrictTable::numbers(std::string_view key, Range range) const {
+std::vector<double> StrictTable::numbers(std::string_view key, const Range& range) const {
     const toml::node* node = find(key);
     if (!node) complain_missing(key, "give a list of numbers");
     if (!node->is_array()) complain(key, described(*node), "give a list of numbers");
@@ -163,14 +132,6 @@ std::vector<double> StrictTable::numbers(std::string_view key, Range range) cons
         found.push_back(*element.value<double>());
     }
     return found;
-}
-
-double StrictTable::angle(std::string_view key, Range range_deg) const {
-    return number(key, range_deg) * pi / 180.0;
-}
-
-double StrictTable::angle_or(std::string_view key, double fallback_deg, Range range_deg) const {
-    return number_or(key, fallback_deg, range_deg) * pi / 180.0;
 }
 
 int StrictTable::whole_number(std::string_view key, int low, int high) const {
@@ -185,13 +146,9 @@ int StrictTable::whole_number(std::string_view key, int low, int high) const {
     return static_cast<int>(value);
 }
 
-int StrictTable::whole_number_or(std::string_view key, int fallback, int low, int high) const {
-    return has(key) ? whole_number(key, low, high) : fallback;
-}
-
-bool StrictTable::truth_or(std::string_view key, bool fallback) const {
+bool StrictTable::truth(std::string_view key) const {
     const toml::node* node = find(key);
-    if (!node) return fallback;
+    if (!node) complain_missing(key, "give true or false");
     if (!node->is_boolean()) complain(key, described(*node), "give true or false");
     return node->as_boolean()->get();
 }
@@ -206,10 +163,6 @@ std::string StrictTable::text(std::string_view key, const std::string& right) co
     const std::string wrong = wrong_as_text(*node);
     if (!wrong.empty()) complain(key, wrong, right);
     return node->as_string()->get();
-}
-
-std::string StrictTable::text_or(std::string_view key, const std::string& fallback) const {
-    return has(key) ? text(key) : fallback;
 }
 
 Words StrictTable::texts(std::string_view key) const {
@@ -235,11 +188,6 @@ std::string StrictTable::word(std::string_view key, const Words& choices) const 
                  "the nearest is " + nearest_key(found, choices) + "; " + right);
     }
     return found;
-}
-
-std::string StrictTable::word_or(std::string_view key, const std::string& fallback,
-                                 const Words& choices) const {
-    return has(key) ? word(key, choices) : fallback;
 }
 
 StrictTable StrictTable::table(std::string_view key, Words keys) const {

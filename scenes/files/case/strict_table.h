@@ -10,34 +10,10 @@
 #include <string_view>
 #include <vector>
 
+#include "scenes/files/case/range.h"
 #include "scenes/files/case/toml_file.h"
 
 namespace overbend::files {
-
-// Where a number must lie.
-struct Range {
-    enum class End { included, excluded };
-    double low = 0.0;
-    double high = 0.0;
-    End low_end = End::included;
-    End high_end = End::included;
-
-    bool holds(double value) const;  // false for a NaN
-};
-constexpr Range from_to(double low, double high) {
-    return {low, high};
-}
-constexpr Range above_to(double low, double high) {
-    return {low, high, Range::End::excluded};
-}
-constexpr Range from_below(double low, double high) {
-    return {low, high, Range::End::included, Range::End::excluded};
-}
-constexpr Range above_below(double low, double high) {
-    return {low, high, Range::End::excluded, Range::End::excluded};
-}
-
-using Words = std::vector<std::string>;
 
 // A view: the TomlFile must outlive it.
 class StrictTable {
@@ -54,30 +30,15 @@ class StrictTable {
     bool is_text(std::string_view key) const;
     bool is_table(std::string_view key) const;
 
-    // A getter throws CaseError when the key is missing, of the wrong kind, or out of range; the `_or` ones
-    // and the optional ones allow it to be missing.
-    double number(std::string_view key, Range range) const;
-    double number_or(std::string_view key, double fallback, Range range) const;
-    std::optional<double> optional_number(std::string_view key, Range range) const;
-    std::vector<double> numbers(std::string_view key, Range range) const;
-
-    // Given in degrees, range too; returned in rad.
-    double angle(std::string_view key, Range range_deg) const;
-    double angle_or(std::string_view key, double fallback_deg, Range range_deg) const;
-
+    // A getter throws CaseError when the key is missing, of the wrong kind, or out of range.
+    double number(std::string_view key, const Range& range) const;
+    std::vector<double> numbers(std::string_view key, const Range& range) const;
     int whole_number(std::string_view key, int low, int high) const;
-    int whole_number_or(std::string_view key, int fallback, int low, int high) const;
-
-    bool truth_or(std::string_view key, bool fallback) const;  // true or false
-
-    // Not empty, on one line, not longer than any sensible text.
-    std::string text(std::string_view key) const;
-    std::string text_or(std::string_view key, const std::string& fallback) const;
+    bool truth(std::string_view key) const;
+    std::string text(
+        std::string_view key) const;          // not empty, on one line, not longer than any sensible text
     Words texts(std::string_view key) const;  // a list, not empty
-
-    // One of the choices.
-    std::string word(std::string_view key, const Words& choices) const;
-    std::string word_or(std::string_view key, const std::string& fallback, const Words& choices) const;
+    std::string word(std::string_view key, const Words& choices) const;  // one of them
 
     // keys: all that may stand in it; without any, as for the whole file. No tables: the key is missing.
     StrictTable table(std::string_view key, Words keys) const;

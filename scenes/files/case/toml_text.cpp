@@ -53,10 +53,6 @@ double roundest(double value, const std::function<bool(double)>& reads_back) {
     return in_digits(value, 15);
 }
 
-std::string angle_text(double rad) {
-    return number_text(roundest(rad * 180.0 / pi, [&](double deg) { return deg * pi / 180.0 == rad; }));
-}
-
 std::string quoted(std::string_view text) {
     std::string found = "\"";
     for (const char c : text) {
@@ -91,28 +87,8 @@ Entries& Entries::as_is(std::string_view key, const std::string& toml) {
     return *this;
 }
 
-Entries& Entries::number(std::string_view key, double value) {
-    return as_is(key, number_text(value));
-}
-
-Entries& Entries::angle(std::string_view key, double rad) {
-    return as_is(key, angle_text(rad));
-}
-
-Entries& Entries::whole(std::string_view key, int value) {
-    return as_is(key, std::to_string(value));
-}
-
 Entries& Entries::text(std::string_view key, std::string_view value) {
     return as_is(key, files::quoted(value));
-}
-
-Entries& Entries::number_unless(double usual, std::string_view key, double value) {
-    return value == usual ? *this : number(key, value);
-}
-
-Entries& Entries::angle_unless(double usual_deg, std::string_view key, double rad) {
-    return rad == usual_deg * pi / 180.0 ? *this : angle(key, rad);
 }
 
 std::string Entries::lines() const {

@@ -12,9 +12,6 @@ namespace overbend::files {
 
 // 1.0, 0.05, 1e-07; finite.
 std::string number_text(double value);
-// rad, as the fewest degrees that StrictTable::angle turns into exactly that; where there are none, as near
-// as fifteen digits come (5e-15 of it).
-std::string angle_text(double rad);
 // The number of the fewest digits, up to seventeen, near the value that reads back as it should; the value in
 // fifteen digits where there is none.
 double roundest(double value, const std::function<bool(double)>& reads_back);
@@ -26,15 +23,10 @@ std::string comment_text(const std::string& comment);
 // The entries of one table.
 class Entries {
   public:
-    Entries& number(std::string_view key, double value);
-    Entries& angle(std::string_view key, double rad);
-    Entries& whole(std::string_view key, int value);
     Entries& text(std::string_view key, std::string_view value);
     Entries& as_is(std::string_view key, const std::string& toml);  // a value that is TOML already
-    // Nothing where the value is what the reader takes without the key.
-    Entries& number_unless(double usual, std::string_view key, double value);
-    Entries& angle_unless(double usual_deg, std::string_view key, double rad);
 
+    std::size_t count() const { return lines_.size(); }
     bool empty() const { return lines_.empty(); }
     std::string lines() const;         // "key = value\n" each
     std::string inline_table() const;  // "{ key = value, key = value }"

@@ -66,6 +66,9 @@ Grip grip_of(const files::Case& c, const files::Step& step) {
     }
     if (const tool::OpenDie* open = shape_of<tool::OpenDie>(die))
         return vee_grip(open->die_opening, open->shoulder_radius, open->depth - t, angle, t);
+    if (const tool::RadiusDie* groove = shape_of<tool::RadiusDie>(die))
+        return vee_grip(groove->die_opening, groove->shoulder_radius, tool::groove_depth(*groove) - 0.5 * t,
+                        angle, t);
     if (const tool::OffsetDie* offset = shape_of<tool::OffsetDie>(die))
         return {offset->land + offset->offset + 2.0 * t, offset->offset + 2.0 * t, offset->offset - 0.7 * t};
     if (const tool::ChannelDie* channel = shape_of<tool::ChannelDie>(die))

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/files/case/key_reference.h"
 #include "scenes/files/case/named_asset.h"
 #include "scenes/files/case/read_card.h"
 #include "sim/words.h"
@@ -63,14 +64,18 @@ std::string tool_key(const files::Case& c, int tool) {
 bool draw_strip_fields(Ui& ui, CaseEdits& edits) {
     ui.words("Strip", Ui::Weight::heading);
     bool run = draw_material(ui, edits);
+    static const files::Range thick = files::key_of_case("strip", "thickness_mm").range;
+    static const files::Range wide = files::key_of_case("strip", "width_mm").range;
+    static const files::Range rough = files::key_of_case("run", "friction").range;
     double thickness = edits.draft().thickness;
-    if (ui.number("Thickness", thickness, 0.05, 20.0, 0.05, "%.3f mm"))
+    if (ui.number("Thickness", thickness, thick.low, thick.high, 0.05, "%.3f mm"))
         run = edits.change("thickness", [&](files::Case& c) { c.thickness = thickness; }) || run;
     double width = edits.draft().width;
-    if (ui.number("Strip width", width, 0.5, 5000.0, 1.0, "%.2f mm", "Along the bend lines"))
+    if (ui.number("Strip width", width, wide.low, wide.high, 1.0, "%.2f mm", "Along the bend lines"))
         run = edits.change("width", [&](files::Case& c) { c.width = width; }) || run;
     double friction = edits.draft().run.friction;
-    if (ui.number("Friction", friction, 0.0, 0.3, 0.01, "%.3f", "Between the strip and all tools"))
+    if (ui.number("Friction", friction, rough.low, rough.high, 0.01, "%.3f",
+                  "Between the strip and all tools"))
         run = edits.change("friction", [&](files::Case& c) { c.run.friction = friction; }) || run;
     draw_mistake(ui, edits, "strip");
     draw_mistake(ui, edits, "material");

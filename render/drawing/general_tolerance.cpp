@@ -1,11 +1,11 @@
-#include "scenes/documents/drawings/general_tolerance.h"
+#include "render/drawing/general_tolerance.h"
 
 #include <cmath>
 
 #include "render/picture/text_width.h"
 #include "sim/units.h"
 
-namespace overbend::documents {
+namespace overbend::drawing {
 
 namespace {
 
@@ -70,4 +70,4 @@ std::string tolerances_words(Tolerances tolerances) {
     return tolerances == Tolerances::none ? "not stated" : "ISO 2768-m";
 }
 
-}  // namespace overbend::documents
+}  // namespace overbend::drawing

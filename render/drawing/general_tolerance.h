@@ -7,7 +7,7 @@
 
 #include <string>
 
-namespace overbend::documents {
+namespace overbend::drawing {
 
 enum class Tolerances { none, iso_2768_m };
 
@@ -25,4 +25,4 @@ std::string angle_words(double angle, double shorter_leg, Tolerances tolerances)
 // "ISO 2768-m", "not stated": for the title block.
 std::string tolerances_words(Tolerances tolerances);
 
-}  // namespace overbend::documents
+}  // namespace overbend::drawing

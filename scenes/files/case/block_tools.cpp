@@ -1,0 +1,197 @@
+#include "scenes/files/case/block_tools.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "render/drawing/measurer.h"
+#include "scenes/files/case/size_ranges.h"
+#include "sim/units.h"
+#include "sim/words.h"
+
+namespace overbend::files {
+
+using drawing::Beside;
+namespace {
+
+void block(Fields& f, tool::Block& b, double usual_height) {
+    f.number({"width_mm", "30.0", "Width of the block"}, size, b.width);
+    f.number_or({"corner_radius_mm", "1.0", "Radius of both corners of the working face"}, size_or_none,
+                b.left_radius, {0.0});
+    b.right_radius = b.left_radius;
+    f.number_or({"height_mm", "40.0", "Height of the block"}, size, b.height, {usual_height});
+}
+
+SpringTable table_of(const tool::Spring& spring, const std::optional<WoundSprings>& wound) {
+    SpringTable table{spring, spring.solid};
+    if (wound) table.spring = *wound;
+    return table;
+}
+
+// The strip's width, which wound springs share, is not known here.
+void take(const SpringTable& table, tool::Spring& spring, std::optional<WoundSprings>& wound) {
+    if (const auto* by_rate = std::get_if<tool::Spring>(&table.spring))
+        spring = *by_rate, wound.reset();
+    else
+        wound = std::get<WoundSprings>(table.spring);
+    spring.solid = table.travel;
+}
+
+const Key spring_key = {"spring", "{ preload_N_per_mm = 40.0, rate_N_per_mm2 = 2.0 }",
+                        "What it stands on: a spring by its rate, or wound springs"};
+
+std::string spring_words(const tool::Spring& s) {
+    if (s.rate <= 0.0) return words(", pressed with %.4g N per mm of width", s.preload);
+    return words(", on a spring of %.4g N per mm of width and %.4g more per mm of travel", s.preload, s.rate);
+}
+
+std::string block_words(const tool::Block& b) {
+    return words("%.4g mm wide, corner radii %.4g and %.4g mm", b.width, b.left_radius, b.right_radius);
+}
+
+}  // namespace
+
+// ---- flat-punch
+
+Kind kind_of(const FlatPunch&) {
+    return {"flat-punch", Stands::punch, Work::hem};
+}
+
+void describe(Fields& f, FlatPunch& t) {
+    block(f, t.block, 40.0);
+}
+
+std::string figures(const FlatPunch& t) {
+    return block_words(t.block);
+}
+
+void measure(const drawing::Measurer& m, const FlatPunch&) {
+    m.size(Beside::above);
+}
+
+// ---- flat-die
+
+Kind kind_of(const FlatDie&) {
+    return {"flat-die", Stands::die, Work::hem};
+}
+
+void describe(Fields& f, FlatDie& t) {
+    block(f, t.block, 40.0);
+}
+
+std::string figures(const FlatDie& t) {
+    return block_words(t.block);
+}
+
+void measure(const drawing::Measurer& m, const FlatDie&) {
+    m.size(Beside::below);
+}
+
+// ---- wiping-punch
+
+Kind kind_of(const WipingPunch&) {
+    return {"wiping-punch", Stands::punch, Work::wiping};
+}
+
+void describe(Fields& f, WipingPunch& t) {
+    block(f, t.block, 60.0);
+    f.number({"clearance_mm", "1.1", "Between its wall and the die's"}, size, t.clearance);
+}
+
+std::string figures(const WipingPunch& t) {
+    return block_words(t.block) + words(", %.4g mm beside the die", t.clearance);
+}
+
+void measure(const drawing::Measurer& m, const WipingPunch& t) {
+    m.size(Beside::above);
+    m.note("Passes " + m.plain(t.clearance) + " mm beside the wall of its die.");
+}
+
+// ---- wiping-die
+
+Kind kind_of(const WipingDie&) {
+    return {"wiping-die", Stands::die, Work::wiping};
+}
+
+void describe(Fields& f, WipingDie& t) {
+    f.number({"width_mm", "40.0", "Width of the block"}, size, t.block.width);
+    f.number({"edge_radius_mm", "2.0", "Radius of its right edge, over which the flange is wiped"}, size,
+             t.block.right_radius);
+    f.number_or({"height_mm", "60.0", "Height of the block"}, size, t.block.height, {60.0});
+}
+
+std::string figures(const WipingDie& t) {
+    return block_words(t.block);
+}
+
+void measure(const drawing::Measurer& m, const WipingDie&) {
+    m.size(Beside::below);
+}
+
+// ---- pad
+
+Kind kind_of(const Pad&) {
+    return {"pad", Stands::pad, Work::any};
+}
+
+void describe(Fields& f, Pad& t) {
+    block(f, t.block, 15.0);
+    SpringTable spring = table_of(t.spring, t.wound);
+    f.table(spring_key, spring);
+    take(spring, t.spring, t.wound);
+}
+
+std::string figures(const Pad& t) {
+    return block_words(t.block) + spring_words(t.spring);
+}
+
+void measure(const drawing::Measurer& m, const Pad&) {
+    m.size(Beside::below);
+}
+
+// ---- clamp
+
+Kind kind_of(const Clamp&) {
+    return {"clamp", Stands::clamp, Work::any};
+}
+
+void describe(Fields& f, Clamp& t) {
+    block(f, t.block, 15.0);
+    std::optional<SpringTable> spring;
+    if (t.spring) spring = table_of(*t.spring, t.wound);
+    f.table_if(spring_key, spring, "none: firm");
+    t.spring.reset();
+    if (spring) take(*spring, t.spring.emplace(), t.wound);
+}
+
+std::string figures(const Clamp& t) {
+    return block_words(t.block) + (t.spring ? spring_words(*t.spring) : ", rigid");
+}
+
+void measure(const drawing::Measurer& m, const Clamp&) {
+    m.size(Beside::above);
+}
+
+void describe(Fields& f, SpringTable& t) {
+    f.one_of({"", "", ""}, {"by its rate", "wound"}, t.spring);
+    f.number_or({"travel_mm", "10.0", "How far it can be compressed"}, above_to(0.0, 1000.0), t.travel,
+                {tool::Spring().solid, "no limit"});
+}
+
+void describe(Fields& f, tool::Spring& t) {
+    f.number_or({"preload_N_per_mm", "40.0", "Force before it moves"}, from_to(0.0, 1e5), t.preload, {0.0});
+    f.number_or({"rate_N_per_mm2", "2.0", "More for every mm of travel"}, from_to(0.0, 1e5), t.rate, {0.0});
+}
+
+void describe(Fields& f, WoundSprings& t) {
+    f.number({"wire_mm", "4.0", "Diameter of the wire"}, above_to(0.0, 100.0), t.each.wire);
+    f.number({"coil_mm", "25.0", "Mean diameter of the coil"}, above_to(0.0, 500.0), t.each.coil_diameter);
+    f.number({"turns", "6.0", "Turns that work"}, above_to(0.0, 200.0), t.each.turns);
+    f.number({"shear_modulus_MPa", "81500.0", "Shear modulus of the wire"}, from_to(1000.0, 1e6),
+             t.each.shear_modulus);
+    f.whole_or({"count", "2", "How many springs, of which the strip's width takes its share"}, 1, 1000,
+               t.count, 1);
+    f.number_or({"preload_N", "300.0", "Force before they move, of all together"}, from_to(0.0, 1e8),
+                t.preload, {0.0});
+}
+
+}  // namespace overbend::files
