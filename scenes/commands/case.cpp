@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <iostream>
 #include <memory>
+#include <nlohmann/json.hpp>
 
 #include "scenes/commands/commands.h"
 #include "scenes/commands/options.h"
