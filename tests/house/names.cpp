@@ -41,10 +41,9 @@ Scope opened_by(const std::vector<std::string>& words) {
     return scope;
 }
 
-// The name of the type that these words declare, empty for anything else: "struct A", "enum class B : int",
-// "using C =".
+// The name of the type that these words declare, empty for anything else: "struct A", "enum class B : int"; "struct A::B"
+// lies in another type.
 std::string type_declared_by(const std::vector<std::string>& words) {
-    if (words.size() > 2 && words[0] == "using" && words[2] == "=") return words[1];
     std::size_t at = 0;
     if (!words.empty() && words[0] == "template")
         at = std::find(words.begin(), words.end(), ">") - words.begin() + 1;
@@ -52,7 +51,7 @@ std::string type_declared_by(const std::vector<std::string>& words) {
     if (at >= words.size() || std::find(kinds.begin(), kinds.end(), words[at]) == kinds.end()) return "";
     ++at;
     if (at < words.size() && words[at] == "class") ++at;
-    return at < words.size() ? words[at] : "";
+    return at < words.size() && (at + 1 == words.size() || words[at + 1] != "::") ? words[at] : "";
 }
 
 struct Found {
@@ -66,18 +65,12 @@ Found walk(const std::string& source) {
     for (const std::string& token : tokens_of(source)) {
         if (token == "{") {
             const std::string type = type_declared_by(words);
-            if (!type.empty() && words.front() != "using" && in_named_namespaces(scopes))
-                found.types.push_back(qualified(scopes, type));
+            if (!type.empty() && in_named_namespaces(scopes)) found.types.push_back(qualified(scopes, type));
             scopes.push_back(opened_by(words));
             if (in_named_namespaces(scopes)) found.namespaces.push_back(qualified(scopes, ""));
         } else if (token == "}") {
             if (!scopes.empty()) scopes.pop_back();
-        } else if (token == ";") {
-            if (!words.empty() && words.front() == "using" && in_named_namespaces(scopes)) {
-                const std::string type = type_declared_by(words);
-                if (!type.empty()) found.types.push_back(qualified(scopes, type));
-            }
-        } else {
+        } else if (token != ";") {
             words.push_back(token);
             continue;
         }

@@ -7,7 +7,7 @@
 
 namespace overbend::tests {
 
-// Structs, classes, unions, enums and aliases at namespace scope, as "overbend::tool::Die", in their order.
+// Structs, classes, unions and enums at namespace scope, as "overbend::tool::Die", in their order.
 // Types that are declared and not defined, that lie in another type or in a nameless namespace, are left out.
 std::vector<std::string> types_defined_in(const std::string& source);
 

@@ -35,7 +35,7 @@ TEST_SUITE("house") {
             "struct One { struct Inside {}; int x = f({1}); };\n"
             "enum class Two : int { left };\n"
             "template <class T> class Three : public One {};\n"
-            "using Four = std::vector<One>;\n"
+            "struct One::Inside {};\n"
             "using std::vector;\n"
             "namespace { struct Hidden {}; }\n"
             "void f(struct One& o) { struct Local {}; const char* s = \"struct Text {\"; }\n"
