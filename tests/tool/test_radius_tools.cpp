@@ -74,8 +74,8 @@ TEST_CASE("a radius punch: its arc reaches from side to side") {
     CHECK(outline.box().high.y() == doctest::Approx(60.0));
     // a full round nose runs into its sides
     int smooth = 0;
-    for (const Joint& joint : make_outline(RadiusPunch{9.0, 18.0, 60.0}).joints())
-        smooth += joint.turn == Turn::smooth;
+    const ArcOutline round = make_outline(RadiusPunch{9.0, 18.0, 60.0});
+    for (const Joint& joint : round.joints()) smooth += joint.turn == Turn::smooth;
     CHECK(smooth == 2);
 }
 
