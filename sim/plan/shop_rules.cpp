@@ -19,7 +19,7 @@ std::optional<RuleFinding> too_sharp(double inside_radius, const LeastRadius& le
     RuleFinding f;
     f.rule = "least inside radius";
     f.figure = inside_radius, f.limit = least.radius, f.unit = "mm";
-    f.words = words("an inside radius of %.2f mm is sharper than the %.2f mm of the table (%s): it may crack",
+    f.words = words("inside radius %.2f mm is less than the %.2f mm in the table (%s): the bend may crack",
                     inside_radius, least.radius, least.row.c_str());
     f.source = least.source;
     return f;
@@ -62,12 +62,11 @@ std::optional<RuleFinding> too_near(double edge_to_bend, double inside_radius, d
     RuleFinding f;
     f.rule = "hole to bend";
     f.figure = edge_to_bend, f.limit = least, f.unit = "mm";
-    f.words =
-        edge_to_bend < 0.0
-            ? words("its edge reaches %.2f mm into the bend; it should stay %.2f mm (r + 1.5 s) clear of it",
-                    -edge_to_bend, least)
-            : words("its edge is %.2f mm from where the bend begins, less than %.2f mm (r + 1.5 s)",
-                    edge_to_bend, least);
+    f.words = edge_to_bend < 0.0
+                  ? words("its edge reaches %.2f mm into the bend; keep it %.2f mm (r + 1.5 s) away",
+                          -edge_to_bend, least)
+                  : words("its edge is %.2f mm from where the bend begins, less than %.2f mm (r + 1.5 s)",
+                          edge_to_bend, least);
     f.source = "design guideline, lecture text in a public repository";
     return f;
 }
@@ -89,7 +88,7 @@ std::optional<RuleFinding> odd_opening(double die_opening, double thickness) {
         words("a die opening of %.1f mm is far from the %.1f mm usual for this thickness (%.1f to %.1f): %s",
               die_opening, usual, low, high,
               narrow ? "the force is high, and the shoulders mark the strip"
-                     : "flanges have to be long, and springback scatters");
+                     : "flanges must be long, and springback varies");
     f.source = "common practice; the band is overbend's";
     return f;
 }
@@ -100,8 +99,8 @@ std::optional<RuleFinding> short_flange(double outside_leg, double die_opening) 
     RuleFinding f;
     f.rule = "least flange";
     f.figure = outside_leg, f.limit = least, f.unit = "mm";
-    f.words = words("a leg of %.2f mm, measured outside, is less than 0.7 of the die's opening, %.2f mm",
-                    outside_leg, least);
+    f.words =
+        words("a leg of %.2f mm (outside) is less than 0.7 of the die opening, %.2f mm", outside_leg, least);
     f.source = "common practice, from memory";
     return f;
 }

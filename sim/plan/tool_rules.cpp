@@ -41,8 +41,9 @@ std::optional<RuleFinding> slips_off(double from_line, const FlangeOnDie& f) {
     RuleFinding r;
     r.rule = "flange on the die";
     r.figure = from_line, r.limit = needed, r.unit = "mm";
-    r.words = words("%.2f mm of strip beside the bend line slip off the die's shoulder; it takes %.2f mm",
-                    from_line, needed);
+    r.words = words(
+        "%.2f mm of strip beside the bend line slips off the die's shoulder; at least %.2f mm is needed",
+        from_line, needed);
     r.source = "geometry of the strip on the shoulder";
     r.stops = true;
     return r;
@@ -107,7 +108,7 @@ std::optional<RuleFinding> angle_out_of_reach(double loaded, double largest, con
     RuleFinding f;
     f.rule = "angle of the tools";
     f.figure = loaded / degree, f.limit = largest / degree, f.unit = "deg";
-    f.words = words("with its springback the bend takes %.1f degrees under load (%s), the tools reach %.1f",
+    f.words = words("with springback the bend needs %.1f degrees under load (%s); the tools reach %.1f",
                     f.figure, how, f.limit);
     f.source = "geometry of the tools; springback by the mechanics";
     f.stops = true;
@@ -158,7 +159,7 @@ std::optional<RuleFinding> flange_hits_punch(const tool::ArcOutline& punch, doub
     RuleFinding r;
     r.rule = "return flange";
     r.figure = f.flange, r.limit = longest, r.unit = "mm";
-    r.words = words("a return flange of %.2f mm, %.2f mm away, runs into the punch; it passes up to %.2f mm",
+    r.words = words("a return flange of %.2f mm, %.2f mm away, hits the punch; up to %.2f mm clears it",
                     f.flange, f.base, longest);
     r.source = "geometry of the punch";
     r.stops = true;

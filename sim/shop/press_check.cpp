@@ -28,24 +28,23 @@ void force(const PressLimits& press, const StrokeDemand& s, std::vector<Check>& 
 
 void room(const PressLimits& press, const StrokeDemand& s, std::vector<Check>& all) {
     const double rise = s.part_room;
-    all.push_back(check("stroke", rise, press.stroke, "mm", full_room,
-                        words("the ram has to rise %.1f mm over its stop for the strip to come out, of a "
-                              "stroke of %g mm",
-                              rise, press.stroke)));
+    all.push_back(
+        check("stroke", rise, press.stroke, "mm", full_room,
+              words("the ram must rise %.1f mm above its stop to release the strip; its stroke is %g mm",
+                    rise, press.stroke)));
     if (!press.daylight) return;
     const double open = s.tools_closed + s.part_room;
     all.push_back(check("daylight", open, *press.daylight, "mm", full_room,
-                        words("tools, holders and the part take %.1f mm of the %g mm between bed and ram",
+                        words("tools, holders and the part need %.1f mm of the %g mm between bed and ram",
                               open, *press.daylight)));
     // The ram comes down by its stroke and no further.
     const double least = *press.daylight - press.stroke;
-    Check shut =
-        check("shut height", least, s.tools_closed, "mm", 1.0,
-              words("the closed tools stand %.1f mm high; the ram comes down to %.1f mm over the bed",
-                    s.tools_closed, least));
+    Check shut = check("shut height", least, s.tools_closed, "mm", 1.0,
+                       words("the closed tools are %.1f mm high; the ram comes down to %.1f mm above the bed",
+                             s.tools_closed, least));
     if (shut.verdict != Verdict::fine) {
         shut.verdict = Verdict::thin;  // a plate makes up the difference
-        shut.words += words(": put %.1f mm under the die", least - s.tools_closed);
+        shut.words += words("; remedy: pack %.1f mm under the die", least - s.tools_closed);
     }
     all.push_back(shut);
 }
@@ -54,7 +53,7 @@ void short_tool(const PressLimits& press, const StrokeDemand& s, std::vector<Che
     const auto ask = [&](const char* who, const std::optional<double>& rating) {
         if (!rating) return;
         all.push_back(check("load per metre", s.peak_force, *rating, "kN/m", full,
-                            words("%.0f kN per metre on the strip's %g mm; %s may be loaded with %g kN/m",
+                            words("%.0f kN per metre on the strip's %g mm; rated load of %s: %g kN/m",
                                   s.peak_force, s.strip_width, who, *rating)));
     };
     ask("the punch", s.punch_rating);
@@ -66,22 +65,21 @@ void placing(const PressLimits& press, const StrokeDemand& s, std::vector<Check>
     if (press.off_centre) {
         const double moment = s.peak_force * s.strip_width * std::abs(s.load_centre) / 1e6;
         all.push_back(check("off-centre load", moment, *press.off_centre, "kN m", full,
-                            words("the load stands %.2f mm from the ram's axis: %.4f kN m of %g kN m",
+                            words("the load is %.2f mm from the ram's axis: %.4f kN m of %g kN m",
                                   std::abs(s.load_centre), moment, *press.off_centre)));
     }
     if (press.throat)
-        all.push_back(
-            check("throat", s.reach_back, *press.throat, "mm", full_room,
-                  words("the strip reaches %.1f mm behind the punch's axis; the frame stands at %g mm",
-                        s.reach_back, *press.throat)));
+        all.push_back(check("throat", s.reach_back, *press.throat, "mm", full_room,
+                            words("the strip reaches %.1f mm behind the punch's axis; the frame is at %g mm",
+                                  s.reach_back, *press.throat)));
     if (s.gauge > 0.0 && press.gauge_reach)
         all.push_back(
             check("gauge", s.gauge, *press.gauge_reach, "mm", 1.0,
-                  words("the gauge stands at %.2f mm; it goes out to %g mm", s.gauge, *press.gauge_reach)));
+                  words("the gauge is at %.2f mm; its limit is %g mm", s.gauge, *press.gauge_reach)));
     if (s.gauge > 0.0 && press.gauge_nearest)
-        all.push_back(
-            check("gauge", *press.gauge_nearest, s.gauge, "mm", 1.0,
-                  words("the gauge stands at %.2f mm; it comes in to %g mm", s.gauge, *press.gauge_nearest)));
+        all.push_back(check(
+            "gauge", *press.gauge_nearest, s.gauge, "mm", 1.0,
+            words("the gauge is at %.2f mm; its nearest position is %g mm", s.gauge, *press.gauge_nearest)));
 }
 
 }  // namespace
@@ -93,9 +91,9 @@ std::vector<Check> press_checks(const PressLimits& press, const StrokeDemand& st
     short_tool(press, stroke, all);
     placing(press, stroke, all);
     if (press.energy)
-        all.push_back(
-            check("energy", stroke.work, *press.energy, "J", full,
-                  words("%.2f J of the %g J that the press gives in a stroke", stroke.work, *press.energy)));
+        all.push_back(check(
+            "energy", stroke.work, *press.energy, "J", full,
+            words("%.2f J of the %g J that the press delivers in a stroke", stroke.work, *press.energy)));
     return all;
 }
 

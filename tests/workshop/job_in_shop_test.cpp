@@ -178,7 +178,7 @@ TEST_CASE("an overloaded edge gets the radius that is sufficient") {
     CHECK(radius > t.contact->radius);
     bool told = false;
     for (const std::string& mend : t.mends)
-        told = told || mend.find(words("would need a radius of %.1f mm", radius)) != std::string::npos;
+        told = told || mend.find(words("a radius of at least %.1f mm", radius)) != std::string::npos;
     CHECK(told);
     CHECK(tool_called(demo(), shop_report(demo(), demo_job()), "wedge").mends.empty());
 }

@@ -72,7 +72,7 @@ void strain_rule(const files::Case& c, int b, const std::vector<StepResult>& ste
         add(report, plan::overstrained(drawn, c.material.elongation, plan::StrainOf::drawing),
             RulePlace::bend, b);
     } catch (const NotSolved&) {
-        not_checked(report, "outer-fibre strain: pure bending to the drawing's radius was not solved");
+        not_checked(report, "outer-fibre strain: no solution for pure bending to the drawing's radius");
     }
 }
 
@@ -162,7 +162,7 @@ void flange_rules(const files::Case& c, const Blank& blank, const std::vector<bo
         std::optional<RuleFinding> slips = plan::slips_off(run.length, on);
         if (slips && run.until >= 0) {
             slips->words =
-                "bend '" + c.part.bends[run.until].name + "', made before, comes onto the die's shoulder";
+                "bend '" + c.part.bends[run.until].name + "', already made, lies on the die's shoulder";
             slips->stops = false;
         }
         if (slips) slips->words += beside;
@@ -236,7 +236,7 @@ RuleReport job_rules(const files::Case& c, const Blank& blank, const std::vector
             const std::optional<VeeStroke> v = vee_stroke(c, i, steps);
             if (v) vee_rules(c, blank, made, *v, report);
         } catch (const NotSolved&) {
-            not_checked(report, "angle of the tools: springback at the drawing's radius was not solved");
+            not_checked(report, "angle of the tools: no solution for springback at the drawing's radius");
         }
         for (const int b : c.steps[i].bends) made[b] = true;
     }

@@ -44,10 +44,10 @@ void read_bends(const files::Case& c, const Blank& blank, const files::Step& ste
 void add_warnings(StepResult& result) {
     const double residue = result.stroke.audit.residue_percent();
     if (residue > limits::open_balance)
-        result.warnings.push_back(words("the balance of work is open by %.2f per cent", residue));
+        result.warnings.push_back(words("the energy balance is off by %.2f per cent", residue));
     if (result.stroke.balance_error > 1e-3)
-        result.warnings.push_back(
-            words("the contact forces balance only to %.2g of the peak force", result.stroke.balance_error));
+        result.warnings.push_back(words("the contact forces balance only to within %.2g of the peak force",
+                                        result.stroke.balance_error));
 }
 
 StepResult run_step(const files::Case& c, const Blank& blank, int index, const strip::StripState& strip,
@@ -69,7 +69,7 @@ StepResult run_step(const files::Case& c, const Blank& blank, int index, const s
     result.gauge = gauge_distance(scene.tools);
     if (gauge_finds_no_edge(c, scene.strip))
         result.remarks.push_back(
-            "the gauge finds no edge at its height: the strip goes on below or above it");
+            "the gauge does not touch an edge of the strip: at its height the strip continues past it");
     read_clearance(scene.zone, ram_rise(c), result);
     add_warnings(result);
     result.wall_ms =
@@ -98,10 +98,10 @@ void judge(const files::Case& c, JobResult& job) {
         const files::Bend& bend = c.part.bends[b];
         const double off = (job.finished_angle[b] - bend.angle) / degree;
         if (std::abs(off) > c.part.angle_tolerance / degree)
-            job.findings.push_back(
-                words("bend '%s': %.2f degrees instead of %.2f; allowed is %.2f either way",
-                      bend.name.c_str(), without_minus_zero(job.finished_angle[b] / degree),
-                      bend.angle / degree, c.part.angle_tolerance / degree));
+            job.findings.push_back(words("bend '%s': %.2f degrees instead of %.2f; tolerance %.2f",
+                                         bend.name.c_str(),
+                                         without_minus_zero(job.finished_angle[b] / degree),
+                                         bend.angle / degree, c.part.angle_tolerance / degree));
     }
     for (const plan::RuleFinding& f : job.rules.findings)
         if (f.stops) job.findings.push_back(place_words(c, f) + ": " + f.words);

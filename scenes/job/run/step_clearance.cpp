@@ -44,11 +44,11 @@ void remark(const clearance::Access& access, StepResult& result) {
     if (!access.in_plane_out) result.way_off = Way::along_the_bend_line;
     if (!access.in_plane_in)
         result.remarks.push_back(
-            "the strip has to be slid in along the bend line, under the lowered punch: the " +
-            tool_words(r, access.blocked_in_by) + " is in the way from the front");
+            "the strip must be slid in along the bend line, under the lowered punch: the " +
+            tool_words(r, access.blocked_in_by) + " blocks the way from the front");
     if (!access.in_plane_out)
-        result.remarks.push_back("the strip has to be slid off along the bend line: the " +
-                                 tool_words(r, access.blocked_out_by) + " is in the way to the front");
+        result.remarks.push_back("the strip must be slid off along the bend line: the " +
+                                 tool_words(r, access.blocked_out_by) + " blocks the way to the front");
 }
 
 }  // namespace
@@ -67,7 +67,7 @@ void read_clearance(const stroke::FormingZone& zone, double raised, StepResult& 
     collect_between(clearance::hits_between(all, zone), result.interferences);
     for (Interference& f : result.interferences)
         f.words = words(
-            "the strip %.1f mm from the blank's left end is %.2f mm deep in the %s at %.2f mm of travel",
+            "the strip, %.1f mm from the blank's left end, is %.2f mm deep in the %s at %.2f mm of travel",
             f.deepest.blank_position, -f.deepest.distance, tool_words(r, f.deepest.tool).c_str(),
             f.deepest.travel);
     if (result.stroke.solved()) remark(clearance::access_of(all, raised), result);

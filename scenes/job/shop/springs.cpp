@@ -49,17 +49,16 @@ SpringAdvice as_given(const files::Tool& tool, const files::WoundSprings& wound,
     const char* const name = tool.name.c_str();
     checks.push_back({"spring", s.stress, s.allowed_stress, "MPa",
                       shop::judged(s.stress, s.allowed_stress, 1.0),
-                      words("springs of '%s': %.0f MPa of shear with Wahl's factor of %.0f that %s of %g mm "
-                            "bears before it sets",
+                      words("springs of '%s': shear stress %.0f MPa (with Wahl's factor); %.0f allowed "
+                            "before %s of %g mm sets",
                             name, s.stress, s.allowed_stress, wire.name.c_str(), wound.each.wire),
                       "Shigley, chapter 10"});
-    checks.push_back(
-        {"spring's slenderness", s.slenderness, shop::buckles_from, "",
-         shop::judged(s.slenderness, shop::buckles_from, 1.0),
-         words("springs of '%s': %.1f mm long at least, unloaded, %.2f times their coil's %g mm; from %.2f "
-               "times on they buckle unless a pin or a bore guides them",
-               name, s.free_length, s.slenderness, s.spring.coil_diameter, shop::buckles_from),
-         "Shigley, chapter 10"});
+    checks.push_back({"spring's slenderness", s.slenderness, shop::buckles_from, "",
+                      shop::judged(s.slenderness, shop::buckles_from, 1.0),
+                      words("springs of '%s': free length at least %.1f mm, %.2f times the coil diameter of "
+                            "%g mm; from %.2f times they buckle unless a pin or a bore guides them",
+                            name, s.free_length, s.slenderness, s.spring.coil_diameter, shop::buckles_from),
+                      "Shigley, chapter 10"});
     const double outside = s.spring.coil_diameter + s.spring.wire, room = width_of(tool);
     checks.push_back({"spring's room", outside, room, "mm", shop::judged(outside, room, 1.0),
                       words("springs of '%s': %.1f mm across, in a block of %.1f mm", name, outside, room),
@@ -106,8 +105,8 @@ std::optional<SpringAdvice> spring_advice(const files::Case& c, const files::Too
     checks.insert(checks.end(), found.begin(), found.end());
     if (!is_fine && chosen)
         mends.push_back(
-            words("%d springs of %g mm %s, coil %g mm, %g turns that work, would press as hard over "
-                  "%.1f mm with %.0f of %.0f MPa",
+            words("sufficient: %d springs of %g mm %s, coil %g mm, %g active turns, over %.1f mm at %.0f of "
+                  "%.0f MPa",
                   chosen->count, chosen->each.spring.wire, chosen->each.wire.c_str(),
                   chosen->each.spring.coil_diameter, chosen->each.spring.turns, travel, chosen->each.stress,
                   chosen->each.allowed_stress));

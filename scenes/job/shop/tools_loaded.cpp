@@ -160,17 +160,17 @@ void judge_section(const files::Case& c, const WorstSection& worst, ToolInShop& 
     t.checks.push_back(
         {"tension", load.tension, steel.bending_strength, "MPa",
          shop::judged(load.tension, steel.bending_strength, 1.0 / steel.safety_tension),
-         words("%s: pulled with %.0f MPa of %.0f allowed (%.0f with a safety of %g)", where.c_str(),
+         words("%s: tension %.0f MPa, allowed %.0f (%.0f with a safety factor of %g)", where.c_str(),
                load.tension, limits.tension, steel.bending_strength, steel.safety_tension),
          source});
     t.checks.push_back(
         {"compression", load.compression, steel.compressive_yield, "MPa",
          shop::judged(load.compression, steel.compressive_yield, 1.0 / steel.safety_compression),
-         words("%s: pressed with %.0f MPa of %.0f allowed (%.0f with a safety of %g)", where.c_str(),
+         words("%s: compression %.0f MPa, allowed %.0f (%.0f with a safety factor of %g)", where.c_str(),
                load.compression, limits.compression, steel.compressive_yield, steel.safety_compression),
          source});
     if (load.share(limits) > 1.0)
-        t.mends.push_back(words("%s would have to be %.1f mm thick", where.c_str(),
+        t.mends.push_back(words("%s: remedy: make it at least %.1f mm thick", where.c_str(),
                                 shop::thickness_that_bears(load, limits)));
 }
 
@@ -183,13 +183,13 @@ void judge_contact(const files::Case& c, const WorstContact& worst, ToolInShop& 
     t.checks.push_back(
         {"contact", worst.contact.pressure, strength, "MPa",
          shop::judged(worst.contact.pressure, strength, 1.0 / steel.safety_compression),
-         words("%s: %.0f MPa of contact%s of %.0f allowed", where.c_str(), worst.contact.pressure,
-               worst.contact.capped ? ", all that the strip bears," : "", limits.contact),
+         words("%s: contact pressure %.0f MPa%s, allowed %.0f", where.c_str(), worst.contact.pressure,
+               worst.contact.capped ? " (limited by the yield of the strip)" : "", limits.contact),
          "Hertz, line contact; Johnson, Contact Mechanics"});
     if (worst.contact.pressure <= limits.contact) return;
     const double modulus = shop::contact_modulus({steel.youngs_modulus, steel.poisson},
                                                  {c.material.youngs_modulus, c.material.poisson});
-    t.mends.push_back(words("%s would need a radius of %.1f mm, or a harder steel", where.c_str(),
+    t.mends.push_back(words("%s: remedy: a radius of at least %.1f mm, or a harder steel", where.c_str(),
                             shop::radius_for_pressure(worst.force, modulus, limits.contact)));
 }
 
@@ -198,8 +198,7 @@ void judge(const files::Case& c, ToolInShop& t) {
     if (tool.make.rating)
         t.checks.push_back(
             {"rating", t.peak, *tool.make.rating, "kN/m", shop::judged(t.peak, *tool.make.rating, rated_full),
-             words("%.0f kN per metre of the %g kN/m that it is rated for", t.peak, *tool.make.rating),
-             "its maker"});
+             words("%.0f kN per metre, rated at %g kN/m", t.peak, *tool.make.rating), "its maker"});
     if (!tool.make.card) return;
     if (t.section) judge_section(c, *t.section, t);
     if (t.contact) judge_contact(c, *t.contact, t);
