@@ -83,7 +83,7 @@ void print_markdown() {
                   << "\n";
         for (const auto& group : by_kind(table.keys)) {
             if (!group.front().kind.empty()) std::cout << "\n### " << group.front().kind << "\n";
-            std::cout << "\n| key | unit | values | left out | what it is | example |\n"
+            std::cout << "\n| key | unit | values | default | what it is | example |\n"
                          "| --- | --- | --- | --- | --- | --- |\n";
             for (const files::KeyEntry& key : group)
                 std::cout << "| `" << full_name(key) << "` | " << key.unit << " | " << key.values << " | "
@@ -101,7 +101,7 @@ void print_text() {
             for (const files::KeyEntry& key : group)
                 std::cout << "    " << full_name(key) << (key.unit.empty() ? "" : " (" + key.unit + ")")
                           << ": " << key.words << "\n        " << key.values << "; "
-                          << (key.required ? "required" : "left out: " + key.usual) << "\n";
+                          << (key.required ? "required" : "default: " + key.usual) << "\n";
         }
         std::cout << "\n";
     }
@@ -130,7 +130,7 @@ void show_case(const CaseOptions& options) {
         complain("--keys, --new",
                  "give one of them: --keys for the reference, --new for a case to start from");
     if (options.fresh && (options.markdown || options.json))
-        complain("--new", "a case is printed as its file; leave out --json and --markdown");
+        complain("--new", "a case is printed as its file; remove --json and --markdown");
     if (options.fresh)
         std::cout << starting_case;
     else if (options.markdown)
@@ -146,7 +146,7 @@ void show_case(const CaseOptions& options) {
 void add_case(Program& app, int&) {
     Command command = app.command("case", "Every key of a case file, or a case to start from");
     const auto options = std::make_shared<CaseOptions>();
-    command.flag("--keys", options->keys, "Every key: values, unit, what holds without it");
+    command.flag("--keys", options->keys, "Every key: values, unit, default");
     command.flag("--new", options->fresh, "A case to start from, with comments");
     command.flag("--json", options->json, "The keys as one JSON object");
     command.flag("--markdown", options->markdown, "The keys as a page of Markdown");

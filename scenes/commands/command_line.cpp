@@ -76,7 +76,7 @@ std::string command_needed(const CLI::App& app, int argc, char** argv) {
     for (const CLI::App* command : app.get_subcommands({}))
         known += (known.empty() ? "" : ", ") + command->get_name();
     const std::string wrong =
-        argc > 1 ? "there is no command \"" + std::string(argv[1]) + "\"" : "no command is given";
+        argc > 1 ? "there is no command \"" + std::string(argv[1]) + "\"" : "no command given";
     return wrong + "; give one of " + known + " (see overbend --help)";
 }
 

@@ -103,7 +103,7 @@ TEST_CASE("differences are found by each key's tolerance") {
     CHECK(differences(approved, found).size() == 5);
 }
 
-TEST_CASE("every case comes out as approved") {
+TEST_CASE("every case gives the approved figures") {
     const std::vector<fs::path> folders = case_folders();
     REQUIRE(folders.size() >= 10);
     for (const fs::path& folder : folders)

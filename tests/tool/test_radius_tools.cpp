@@ -79,7 +79,7 @@ TEST_CASE("a radius punch: its arc reaches from side to side") {
     CHECK(smooth == 2);
 }
 
-TEST_CASE("radius tools that cannot be made are refused, with what would do") {
+TEST_CASE("radius tools that cannot be made are refused, with what is possible") {
     RadiusDie wide = die();
     wide.die_opening = 28.0;
     CHECK(says(refused(wide).right, "28 mm"));

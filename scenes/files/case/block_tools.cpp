@@ -37,7 +37,7 @@ void take(const SpringTable& table, tool::Spring& spring, std::optional<WoundSpr
 }
 
 const Key spring_key = {"spring", "{ preload_N_per_mm = 40.0, rate_N_per_mm2 = 2.0 }",
-                        "What it stands on: a spring by its rate, or wound springs"};
+                        "Its spring: given by rate, or as wound springs"};
 
 std::string spring_words(const tool::Spring& s) {
     if (s.rate <= 0.0) return words(", pressed with %.4g N per mm of width", s.preload);
@@ -158,7 +158,7 @@ void describe(Fields& f, Clamp& t) {
     block(f, t.block, 15.0);
     std::optional<SpringTable> spring;
     if (t.spring) spring = table_of(*t.spring, t.wound);
-    f.table_if(spring_key, spring, "none: firm");
+    f.table_if(spring_key, spring, "none: rigid");
     t.spring.reset();
     if (spring) take(*spring, t.spring.emplace(), t.wound);
 }
@@ -173,25 +173,25 @@ void measure(const drawing::Measurer& m, const Clamp&) {
 
 void describe(Fields& f, SpringTable& t) {
     f.one_of({"", "", ""}, {"by its rate", "wound"}, t.spring);
-    f.number_or({"travel_mm", "10.0", "How far it can be compressed"}, above_to(0.0, 1000.0), t.travel,
+    f.number_or({"travel_mm", "10.0", "Greatest compression"}, above_to(0.0, 1000.0), t.travel,
                 {tool::Spring().solid, "no limit"});
 }
 
 void describe(Fields& f, tool::Spring& t) {
-    f.number_or({"preload_N_per_mm", "40.0", "Force before it moves"}, from_to(0.0, 1e5), t.preload, {0.0});
-    f.number_or({"rate_N_per_mm2", "2.0", "More for every mm of travel"}, from_to(0.0, 1e5), t.rate, {0.0});
+    f.number_or({"preload_N_per_mm", "40.0", "Preload"}, from_to(0.0, 1e5), t.preload, {0.0});
+    f.number_or({"rate_N_per_mm2", "2.0", "Spring rate"}, from_to(0.0, 1e5), t.rate, {0.0});
 }
 
 void describe(Fields& f, WoundSprings& t) {
     f.number({"wire_mm", "4.0", "Diameter of the wire"}, above_to(0.0, 100.0), t.each.wire);
     f.number({"coil_mm", "25.0", "Mean diameter of the coil"}, above_to(0.0, 500.0), t.each.coil_diameter);
-    f.number({"turns", "6.0", "Turns that work"}, above_to(0.0, 200.0), t.each.turns);
+    f.number({"turns", "6.0", "Active turns"}, above_to(0.0, 200.0), t.each.turns);
     f.number({"shear_modulus_MPa", "81500.0", "Shear modulus of the wire"}, from_to(1000.0, 1e6),
              t.each.shear_modulus);
-    f.whole_or({"count", "2", "How many springs, of which the strip's width takes its share"}, 1, 1000,
+    f.whole_or({"count", "2", "Number of springs; the load is spread over the strip's width"}, 1, 1000,
                t.count, 1);
-    f.number_or({"preload_N", "300.0", "Force before they move, of all together"}, from_to(0.0, 1e8),
-                t.preload, {0.0});
+    f.number_or({"preload_N", "300.0", "Preload of all springs together"}, from_to(0.0, 1e8), t.preload,
+                {0.0});
 }
 
 }  // namespace overbend::files

@@ -24,13 +24,13 @@ void describe(Fields& f, tool::ChannelPunch& t) {
     f.number({"width_mm", "22.0", "Width of the foot where it is widest"}, size, t.width);
     f.number({"corner_radius_mm", "1.0", "Radius of the foot's lower corners"}, size_or_none,
              t.corner_radius);
-    f.number_or({"side_relief_deg", "2.0", "How far the sides of the foot lean in towards its top"},
+    f.number_or({"side_relief_deg", "2.0", "Inward slope of the foot's sides towards its top"},
                 from_below(0.0, 30.0), t.side_relief, {0.0});
     f.number({"foot_height_mm", "20.0", "Height of the foot"}, size, t.foot_height);
     const double top = t.width - 2.0 * t.foot_height * std::tan(t.side_relief);
     f.number_or({"shank_width_mm", "12.0", "Width of the shank"}, size, t.shank_width,
                 {top, "as wide as the top of the foot"});
-    f.word_or({"shank", "\"left\"", "Where on the foot the shank stands"}, {"middle", "left", "right"},
+    f.word_or({"shank", "\"left\"", "Position of the shank on the foot"}, {"middle", "left", "right"},
               t.shank, tool::Shank::middle);
     f.number_or({"height_mm", "60.0", "From the foot's face to the top of the shank"}, size, t.height,
                 {60.0});
@@ -74,13 +74,13 @@ void describe(Fields& f, tool::ChannelDie& t) {
     f.number({"opening_mm", "24.2", "Between the walls"}, size, t.die_opening);
     shoulder(f, t.shoulder_radius);
     f.number({"depth_mm", "20.0", "From the top face to the floor"}, size, t.depth);
-    f.number_or({"floor_crown_mm", "0.2", "How much higher the floor's middle stands than its edges"},
-                size_or_none, t.floor_crown, {0.0});
+    f.number_or({"floor_crown_mm", "0.2", "Height of the floor's middle above its edges"}, size_or_none,
+                t.floor_crown, {0.0});
     const double width = std::max(t.die_opening + 30.0, usual_die_width(t.die_opening, t.shoulder_radius));
     f.number_or({"width_mm", "60.0", "Width of the block"}, size, t.width,
-                {width, "the opening and 30, or 4 shoulder radii and 16 if that is more"});
+                {width, "the opening plus 30, or plus 4 shoulder radii plus 16 if that is more"});
     f.number_or({"height_mm", "40.0", "Height of the block"}, size, t.height,
-                {t.depth + 20.0, "the depth and 20"});
+                {t.depth + 20.0, "the depth plus 20"});
 }
 
 std::string figures(const tool::ChannelDie& t) {

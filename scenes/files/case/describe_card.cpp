@@ -11,13 +11,13 @@ constexpr Range exponent = above_below(0.0, 1.0);
 
 const Key K = {"K_MPa", "520.0", "Strength"};
 const Key n = {"n", "0.2", "Exponent"};
-const Key Y = {"Y_MPa", "200.0", "Stress at which it yields"};
+const Key Y = {"Y_MPa", "200.0", "Yield stress"};
 
 }  // namespace
 
 void describe(Fields& f, CardTable& t) {
     material::Card& c = t.card;
-    f.text({"title", "\"DC01, 1 mm\"", "What it is"}, c.title);
+    f.text({"title", "\"DC01, 1 mm\"", "Title"}, c.title);
     f.text({"source", "\"EN 10130\"", "Where the numbers come from"}, c.source);
     f.number({"youngs_modulus_MPa", "206000.0", "Young's modulus"}, from_to(1e3, 1e6), c.youngs_modulus);
     f.number({"poisson", "0.3", "Poisson's ratio"}, from_below(0.0, 0.5), c.poisson);
@@ -40,16 +40,16 @@ void describe(Fields& f, CardTable& t) {
     f.choice_if({"metal", "\"steel\"", "Row of a table of least radii"}, material::metal_words(), c.metal);
     f.word_or({"hardness", "\"soft\"", "Class of the handbook's straight lines for developed lengths"},
               {"soft", "medium", "hard"}, c.hardness, material::Hardness::medium);
-    f.sources_if({"sources", "{ r_value = \"measured\" }", "Of numbers that come from elsewhere"}, t.sources);
+    f.sources_if({"sources", "{ r_value = \"measured\" }", "Sources of single numbers"}, t.sources);
 }
 
 void describe(Fields& f, material::Hardening& t) {
-    f.one_of({"law", "\"swift\"", "Its form"}, {"swift", "hollomon", "voce", "linear", "table"}, t);
+    f.one_of({"law", "\"swift\"", "Hardening law"}, {"swift", "hollomon", "voce", "linear", "table"}, t);
 }
 
 void describe(Fields& f, material::Swift& t) {
     f.number(K, stress, t.K);
-    f.number({"e0", "0.01", "Strain before: K (e0 + p)^n"}, above_to(0.0, 1.0), t.e0);
+    f.number({"e0", "0.01", "Pre-strain: K (e0 + p)^n"}, above_to(0.0, 1.0), t.e0);
     f.number(n, exponent, t.n);
 }
 void describe(Fields& f, material::Hollomon& t) {
@@ -58,30 +58,32 @@ void describe(Fields& f, material::Hollomon& t) {
 }
 void describe(Fields& f, material::Voce& t) {
     f.number(Y, stress, t.Y);
-    f.number({"Q_MPa", "250.0", "What is added in the end: Y + Q (1 - exp(-b p))"}, from_to(0.0, 1e4), t.Q);
-    f.number({"b", "10.0", "How fast"}, above_to(0.0, 1e4), t.b);
+    f.number({"Q_MPa", "250.0", "Stress added at saturation: Y + Q (1 - exp(-b p))"}, from_to(0.0, 1e4), t.Q);
+    f.number({"b", "10.0", "Rate"}, above_to(0.0, 1e4), t.b);
 }
 void describe(Fields& f, material::Linear& t) {
     f.number(Y, stress, t.Y);
     f.number({"H_MPa", "800.0", "Slope: Y + H p"}, hardening_rate, t.H);
 }
 void describe(Fields& f, material::Table& t) {
-    f.numbers({"plastic_strain", "[0.0, 0.1, 0.3]", "Rising from 0"}, from_to(0.0, 10.0), 0, t.p);
-    f.numbers({"stress_MPa", "[200.0, 300.0, 360.0]", "At each of them, not falling"}, stress, 0, t.stress);
+    f.numbers({"plastic_strain", "[0.0, 0.1, 0.3]", "Plastic strains, rising from 0"}, from_to(0.0, 10.0), 0,
+              t.p);
+    f.numbers({"stress_MPa", "[200.0, 300.0, 360.0]", "Stress at each of these strains, not falling"}, stress,
+              0, t.stress);
 }
 
 void describe(Fields& f, material::Backstress& t) {
-    f.number({"C_MPa", "2000.0", "Slope at first"}, hardening_rate, t.C);
-    f.number({"gamma", "30.0", "How fast it levels off"}, from_to(0.0, 1e5), t.gamma);
+    f.number({"C_MPa", "2000.0", "Initial slope"}, hardening_rate, t.C);
+    f.number({"gamma", "30.0", "Rate of saturation"}, from_to(0.0, 1e5), t.gamma);
 }
 
 void describe(Fields& f, material::ModulusDrop& t) {
-    f.number({"to_MPa", "170000.0", "What it falls to; less than the modulus"}, above_to(0.0, 1e6), t.to);
-    f.number({"rate", "40.0", "How fast"}, above_to(0.0, 1e4), t.rate);
+    f.number({"to_MPa", "170000.0", "Value it falls to; less than the modulus"}, above_to(0.0, 1e6), t.to);
+    f.number({"rate", "40.0", "Rate"}, above_to(0.0, 1e4), t.rate);
 }
 
 void describe(Fields& f, RackTable& t) {
-    f.text({"title", "\"Tools of the small press\"", "What it is called"}, t.title);
+    f.text({"title", "\"Tools of the small press\"", "Name"}, t.title);
     f.text({"source", "\"Our own\"", "Where the tools come from"}, t.source);
     f.elsewhere({"tool", "", "A tool; one or more"}, true);
 }

@@ -13,22 +13,23 @@ constexpr Range seconds = from_to(0.0, 1e5);
 }  // namespace
 
 void describe(Fields& f, TopTable& t) {
-    f.whole({"format", "1", "The form of the file; 1 is the only one"}, 1, 1, t.format);
-    f.text({"title", "\"Hook for a cable\"", "What the part is called"}, t.title);
+    f.whole({"format", "1", "File format; 1 is the only one"}, 1, 1, t.format);
+    f.text({"title", "\"Hook for a cable\"", "Name of the part"}, t.title);
     f.text_or({"rack", "\"small-press\"",
-               "A rack of tools, by its name or as a .toml file; its tools stand before the case's own"},
+               "A rack of tools, by its name or as a .toml file; its tools come before the case's own"},
               t.rack, "");
     f.elsewhere({"strip", "", "The strip"}, true);
-    f.elsewhere({"material", "", "The strip's card, where it is given here"}, false);
+    f.elsewhere({"material", "", "The strip's material, if given here"}, false);
     f.elsewhere({"part", "", "The drawing"}, true);
     f.elsewhere({"tool", "", "A tool; any number of them"}, false);
     f.elsewhere({"step", "", "A stroke; any number of them, in their order"}, false);
     f.elsewhere({"press", "\"bench-60\"", "The press, as a table, or by its name, or as a .toml file"},
                 false);
-    f.elsewhere({"handling", "", "Time that people take"}, false);
-    f.elsewhere(
-        {"cost", "", "Prices and rates, in any currency; common practice where a worker's hour costs 45"},
-        false);
+    f.elsewhere({"handling", "", "Handling times"}, false);
+    f.elsewhere({"cost", "",
+                 "Prices and rates, in any currency; the defaults are common values for a labour rate of 45 "
+                 "per hour"},
+                false);
     f.elsewhere({"run", "", "How it is computed"}, false);
 }
 
@@ -38,17 +39,17 @@ void describe(Fields& f, StripTable& t) {
     f.number({"thickness_mm", "1.0", "Thickness of the strip"}, from_to(0.05, 20.0), t.thickness);
     f.number({"width_mm", "20.0", "Width of the strip, along the bend lines"}, from_to(0.5, 5000.0), t.width);
     f.number_if({"blank_length_mm", "120.0", "Length of the blank"}, above_to(0.0, 1e5), t.blank_length,
-                "worked out");
+                "calculated");
     f.numbers_if({"bend_lines_mm", "[30.5, 62.0]",
                   "One for each bend, from the blank's left end; with them, blank_length_mm is required"},
-                 above_to(0.0, 1e5), 0, t.bend_lines, "worked out");
-    f.word_or({"rolling", "\"crosswise\"", "How the strip's length lies to the rolling direction"},
+                 above_to(0.0, 1e5), 0, t.bend_lines, "calculated");
+    f.word_or({"rolling", "\"crosswise\"", "Direction of the strip's length against the rolling direction"},
               {"lengthwise", "crosswise"}, t.rolling, Rolling::lengthwise);
 }
 
 void describe(Fields& f, PartTable& t) {
     // ISO 2768-1 class m, shorter leg to 10 mm: from memory.
-    f.number_or({"angle_tolerance_deg", "0.5", "How far each bend may be off, either way"},
+    f.number_or({"angle_tolerance_deg", "0.5", "Tolerance of each bend angle, plus or minus"},
                 above_to(0.0, 45.0), t.angle_tolerance, {1.0 * degree});
     f.tables(
         {"path", "[ { flat_mm = 20.0 }, { bend_deg = 90.0, inside_radius_mm = 1.0 }, { flat_mm = 20.0 } ]",
@@ -64,14 +65,15 @@ void describe(Fields& f, PathEntry& t) {
     f.number_if(
         {"outside_mm", "22.5",
          "A flat, by its leg measured on the outside, as in DIN 6935: to the outer tangent of a bend of "
-         "90 degrees and more, to the outer corner of a lesser one"},
+         "90 degrees and more, to the outer corner of a smaller one"},
         flat_length, t.outside, "flat_mm");
     f.number_if(
         {"bend_deg", "90.0", "A bend: its angle, not 0; positive turns the right-hand side up, 180 is a hem"},
         from_to(-180.0, 180.0), t.angle, "a flat");
     f.number_if({"inside_radius_mm", "1.0", "Of a bend, as drawn; required there"}, from_to(0.0, 1000.0),
                 t.inside_radius, "a flat");
-    f.text_or({"name", "\"lip\"", "What steps call the bend"}, t.name, "", "\"bend 1\", \"bend 2\" ...");
+    f.text_or({"name", "\"lip\"", "Name of the bend, used in steps"}, t.name, "",
+              "\"bend 1\", \"bend 2\" ...");
 }
 
 void describe(Fields& f, CutoutEntry& t) {
@@ -83,7 +85,7 @@ void describe(Fields& f, CutoutEntry& t) {
 }
 
 void describe(Fields& f, StepTable& t) {
-    f.text({"name", "\"lip\"", "What the step is called; unique"}, t.name);
+    f.text({"name", "\"lip\"", "Name of the step; unique"}, t.name);
     f.texts({"bends", "[\"lip\"]", "The bends that it makes, one or two, by their names"}, t.bends);
     f.text({"punch", "\"punch 60\"", "Its punch, by its name"}, t.punch);
     f.name_or_table(
@@ -93,9 +95,9 @@ void describe(Fields& f, StepTable& t) {
     f.name_or_table_if({"clamp", "{ tool = \"holder\", on = \"frame\" }",
                         "The clamp of a wiping die, which holds the strip left of the edge"},
                        t.clamp);
-    f.table_or({"place", "{ face = \"down\", first = \"right\" }", "How the blank is laid in"}, t.place,
+    f.table_or({"place", "{ face = \"down\", first = \"right\" }", "How the blank is placed"}, t.place,
                "as drawn");
-    f.table_or({"stop", "{ free_deg = 90.0 }", "When the ram stops: one of its keys"}, t.stop,
+    f.table_or({"stop", "{ free_deg = 90.0 }", "When the ram stops: give one of its keys"}, t.stop,
                "the angle of the drawing; for a hem, its gap");
 }
 
@@ -106,38 +108,38 @@ void describe(Fields& f, DieName& t) {
 
 void describe(Fields& f, ClampName& t) {
     f.text({"tool", "\"holder\"", "Name of the clamp"}, t.tool);
-    f.word_or({"on", "\"ram\"", "Where its spring stands"}, {"frame", "ram"}, t.on, ClampOn::frame);
+    f.word_or({"on", "\"ram\"", "Where its spring is fixed"}, {"frame", "ram"}, t.on, ClampOn::frame);
 }
 
 void describe(Fields& f, PlaceTable& t) {
-    f.word_or({"face", "\"down\"", "The blank's face that looks up"}, {"up", "down"}, t.face, Face::up);
+    f.word_or({"face", "\"down\"", "The blank's face that is up"}, {"up", "down"}, t.face, Face::up);
     f.word_or({"first", "\"right\"", "The blank's end that lies to the left"}, {"left", "right"}, t.first,
               First::left);
-    f.number_or({"shift_mm", "0.5", "How far the bend line stands right of the punch's axis"},
+    f.number_or({"shift_mm", "0.5", "Distance of the bend line to the right of the punch's axis"},
                 from_to(-1000.0, 1000.0), t.shift, {0.0});
 }
 
 void describe(Fields& f, StopTable& t) {
-    f.number_if({"free_deg", "88.0", "The angle that stays when the ram is back, of either sense"},
+    f.number_if({"free_deg", "88.0", "Bend angle after release, in either direction"},
                 above_below(0.0, 180.0), t.free_angle, "one of the others");
     f.number_if({"travel_mm", "6.5", "Travel from the first touch"}, above_to(0.0, 1000.0), t.travel,
                 "one of the others");
     f.number_if({"force_kN", "12.0", "Force on the strip's whole width"}, above_to(0.0, 1e5), t.force,
                 "one of the others");
-    f.number_if({"gap_mm", "0.4", "Between the inner faces of a hem, laid by flat tools"},
+    f.number_if({"gap_mm", "0.4", "Gap between the inner faces of a hem, closed by flat tools"},
                 from_to(0.0, 100.0), t.gap, "one of the others");
 }
 
 void describe(Fields& f, Handling& t) {
     const Handling usual;
-    f.number_or({"stroke_s", "5.0", "One stroke: lay in, press, let go"}, seconds, t.stroke, {usual.stroke});
-    f.number_or({"turn_s", "2.0", "The other end first"}, seconds, t.turn, {usual.turn});
-    f.number_or({"flip_s", "2.0", "The other face up"}, seconds, t.flip, {usual.flip});
-    f.number_or({"tool_change_s", "180.0", "One punch or die changed, or a block turned over"}, seconds,
+    f.number_or({"stroke_s", "5.0", "One stroke: place, press, release"}, seconds, t.stroke, {usual.stroke});
+    f.number_or({"turn_s", "2.0", "Turning the strip end for end"}, seconds, t.turn, {usual.turn});
+    f.number_or({"flip_s", "2.0", "Turning the strip over"}, seconds, t.flip, {usual.flip});
+    f.number_or({"tool_change_s", "180.0", "Changing a punch or die, or turning a block over"}, seconds,
                 t.tool_change, {usual.tool_change});
-    f.number_or({"gauge_change_s", "20.0", "The gauge set to another distance"}, seconds, t.gauge_change,
+    f.number_or({"gauge_change_s", "20.0", "Setting the gauge"}, seconds, t.gauge_change,
                 {usual.gauge_change});
-    f.number_or({"slide_s", "4.0", "The strip slid in or off along the bend line"}, seconds, t.slide,
+    f.number_or({"slide_s", "4.0", "Sliding the strip in or off along the bend line"}, seconds, t.slide,
                 {usual.slide});
 }
 
@@ -148,7 +150,7 @@ void describe(Fields& f, RunOptions& t) {
     f.whole_or({"layers", "15", "Layers through the thickness"}, 5, 41, t.layers, usual.layers);
     f.number_or({"elements_per_thickness", "8.0", "Elements in the bends, for each thickness of length"},
                 from_to(1.0, 16.0), t.elements_per_thickness, {usual.elements_per_thickness});
-    f.truth_or_false({"gravity", "true", "The strip's weight bends it too"}, t.gravity);
+    f.truth_or_false({"gravity", "true", "Includes the weight of the strip"}, t.gravity);
 }
 
 }  // namespace overbend::files

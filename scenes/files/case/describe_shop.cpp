@@ -23,33 +23,32 @@ void describe_machine(Fields& f, Press& t) {
     const char* const block = "{ width_mm = 60.0, height_mm = 80.0 }";
     f.number({"force_kN", "60.0", "Rated force"}, above_to(0.0, 1e5), t.force);
     f.number({"stroke_mm", "80.0", "Stroke of the ram"}, above_to(0.0, 5000.0), t.stroke);
-    f.table_if({"punch_holder", block, "What holds the punch"}, t.punch_holder);
-    f.table_if({"die_holder", block, "What holds the die"}, t.die_holder);
+    f.table_if({"punch_holder", block, "Punch holder"}, t.punch_holder);
+    f.table_if({"die_holder", block, "Die holder"}, t.die_holder);
     f.table_if({"ram", block, "The ram, above the punch's holder"}, t.ram);
     f.table_if({"bed", block, "The bed, below the die's holder"}, t.bed);
     f.table_if({"gauge", "{ height_mm = 6.0, length_mm = 30.0 }",
-                "The stop that the strip is laid against, to the right of the punch"},
+                "Back gauge: the stop that the strip is pushed against, to the right of the punch"},
                t.gauge);
     f.number_if({"daylight_mm", "200.0", "Between bed and ram when the ram is up; not less than the stroke"},
                 from_to(t.stroke, 10000.0), t.daylight);
     f.number_if({"throat_mm", "120.0", "From the punch's axis to the frame"}, length, t.throat);
-    f.number_if({"line_load_kN_per_m", "400.0", "Most that a metre of tool may press with"},
-                above_to(0.0, 1e5), t.line_load);
-    f.number_if({"off_centre_kN_m", "2.0", "Moment that the ram's guides take"}, above_to(0.0, 1e5),
+    f.number_if({"line_load_kN_per_m", "400.0", "Rated load per metre of tool"}, above_to(0.0, 1e5),
+                t.line_load);
+    f.number_if({"off_centre_kN_m", "2.0", "Rated off-centre moment of the ram's guides"}, above_to(0.0, 1e5),
                 t.off_centre);
-    f.number_if({"energy_J", "900.0", "Work that a stroke can give"}, above_to(0.0, 1e7), t.energy);
+    f.number_if({"energy_J", "900.0", "Energy available per stroke"}, above_to(0.0, 1e7), t.energy);
     f.table_if({"speed", "{ approach_mm_per_s = 60.0, pressing_mm_per_s = 8.0, return_mm_per_s = 60.0 }",
                 "Speeds of the ram"},
                t.speeds, "not known");
-    f.number_if({"price_per_h", "18.0", "What an hour of it costs"}, from_to(0.0, 1e6), t.price_per_hour);
-    f.number_if({"idle_kW", "0.8", "Power that it takes while it is manned"}, from_to(0.0, 1e4),
-                t.idle_power);
+    f.number_if({"price_per_h", "18.0", "Hourly rate of the press"}, from_to(0.0, 1e6), t.price_per_hour);
+    f.number_if({"idle_kW", "0.8", "Power while it is manned"}, from_to(0.0, 1e4), t.idle_power);
 }
 
 }  // namespace
 
 void describe(Fields& f, Press& t) {
-    f.text_or({"title", "\"Arbor press, 10 kN\"", "What it is called"}, t.title, "");
+    f.text_or({"title", "\"Arbor press, 10 kN\"", "Name"}, t.title, "");
     describe_machine(f, t);
 }
 
@@ -62,7 +61,7 @@ void describe(Fields& f, Gauge& t) {
     f.number({"height_mm", "6.0", "Its height, from one thickness below the die's face up"}, block_size,
              t.height);
     f.number({"length_mm", "30.0", "Its length, away from the strip"}, block_size, t.length);
-    f.number_or({"draws_back_mm", "60.0", "How far it draws back when the punch has touched the strip"},
+    f.number_or({"draws_back_mm", "60.0", "Distance it retracts after the punch has touched the strip"},
                 from_to(0.0, 2000.0), t.draws_back, {Gauge{}.draws_back});
     f.number_if({"reach_mm", "300.0", "Furthest from the punch's axis"}, length, t.reach, "not checked");
     f.number_if({"nearest_mm", "8.0", "Nearest to the punch's axis"}, from_to(0.0, t.reach.value_or(5000.0)),
@@ -80,7 +79,7 @@ void describe(Fields& f, shop::RamSpeeds& t) {
 }
 
 void describe(Fields& f, PressCard& t) {
-    f.text({"title", "\"Arbor press, 10 kN\"", "What it is called"}, t.press.title);
+    f.text({"title", "\"Arbor press, 10 kN\"", "Name"}, t.press.title);
     f.text({"source", "\"Maker's data sheet\"", "Where the numbers come from"}, t.source);
     describe_machine(f, t.press);
 }
@@ -89,11 +88,11 @@ void describe(Fields& f, PressCard& t) {
 
 void describe(Fields& f, SteelTable& t) {
     shop::ToolSteel& s = t.steel;
-    f.text({"title", "\"X153CrMoV12, hardened to 60 HRC\"", "What it is"}, s.title);
+    f.text({"title", "\"X153CrMoV12, hardened to 60 HRC\"", "Title"}, s.title);
     f.text({"source", "\"Maker's data sheet\"", "Where the numbers come from"}, s.source);
-    f.number_if({"hardness_HRC", "60.0", "Hardness that the numbers hold for, Rockwell"}, from_to(20.0, 67.0),
+    f.number_if({"hardness_HRC", "60.0", "Hardness at which the numbers hold, Rockwell"}, from_to(20.0, 67.0),
                 t.rockwell, "hardness_HV");
-    f.number_if({"hardness_HV", "300.0", "Hardness that the numbers hold for, Vickers"},
+    f.number_if({"hardness_HV", "300.0", "Hardness at which the numbers hold, Vickers"},
                 from_to(80.0, 1000.0), t.vickers, "hardness_HRC");
     f.number({"youngs_modulus_MPa", "210000.0", "Young's modulus"}, from_to(1e4, 1e6), s.youngs_modulus);
     f.number({"poisson", "0.3", "Poisson's ratio"}, from_below(0.0, 0.5), s.poisson);
@@ -101,16 +100,15 @@ void describe(Fields& f, SteelTable& t) {
     f.number({"compressive_yield_MPa", "2000.0", "Yield in compression, 0.2 per cent"}, strength,
              s.compressive_yield);
     f.number({"bending_strength_MPa", "3000.0",
-              "In bending: to break of a hardened steel, to yield of a soft one"},
+              "Bending strength: fracture for a hardened steel, yield for a soft one"},
              strength, s.bending_strength);
     f.number({"safety_tension", "2.0", "Factor of safety in bending"}, safety, s.safety_tension);
     f.number({"safety_compression", "1.5", "Factor of safety in compression"}, safety, s.safety_compression);
     f.number_or({"price_per_kg", "9.0", "Its price"}, from_to(0.0, 1e6), s.price, {0.0, "the case's own"});
     bool hardened = s.hardening == shop::Hardening::through;
-    f.truth_or_false({"hardened", "true", "Hardened and tempered after it was cut"}, hardened);
+    f.truth_or_false({"hardened", "true", "Hardened and tempered after cutting"}, hardened);
     s.hardening = hardened ? shop::Hardening::through : shop::Hardening::none;
-    f.sources_if({"sources", "{ density_kg_m3 = \"EN ISO 4957\" }", "Of numbers that come from elsewhere"},
-                 t.sources);
+    f.sources_if({"sources", "{ density_kg_m3 = \"EN ISO 4957\" }", "Sources of single numbers"}, t.sources);
 }
 
 // ---- cost
@@ -118,13 +116,12 @@ void describe(Fields& f, SteelTable& t) {
 void describe(Fields& f, CostTable& t) {
     shop::CostRates& r = t.rates;
     const shop::CostRates& u = t.usual;
-    f.text_or({"money", "\"EUR\"", "What the currency is called"}, r.money, u.money);
+    f.text_or({"money", "\"EUR\"", "Name of the currency"}, r.money, u.money);
     f.whole_or({"batch", "500", "Parts in a batch"}, 1, 100000000, r.batch, u.batch);
     f.number_or({"strip_price_per_kg", "3.0", "Price of the strip"}, money, r.strip_per_kg, {u.strip_per_kg});
-    f.number_or({"scrap_price_per_kg", "0.3", "Paid for what is left over"}, money, r.scrap_per_kg,
-                {u.scrap_per_kg});
-    f.number_or({"gap_mm", "2.0", "Between blanks"}, from_to(0.0, 1000.0), r.gap, {u.gap});
-    f.number_or({"end_scrap_percent", "2.0", "Of the strip, lost at its ends and in setting up"},
+    f.number_or({"scrap_price_per_kg", "0.3", "Price of scrap"}, money, r.scrap_per_kg, {u.scrap_per_kg});
+    f.number_or({"gap_mm", "2.0", "Gap between blanks"}, from_to(0.0, 1000.0), r.gap, {u.gap});
+    f.number_or({"end_scrap_percent", "2.0", "Part of the strip lost at its ends and in setting up"},
                 from_to(0.0, 90.0), r.end_scrap, {u.end_scrap});
     std::vector<double> sheet;
     if (r.sheet) sheet = {r.sheet->length, r.sheet->width};
@@ -135,46 +132,47 @@ void describe(Fields& f, CostTable& t) {
     if (!sheet.empty()) r.sheet = shop::Sheet{sheet[0], sheet[1]};
     f.number_or({"cutting_mm_per_s", "50.0", "Speed of cutting the blank"}, rate, r.cutting_speed,
                 {u.cutting_speed});
-    f.number_or({"pierce_s", "0.5", "Of every cut-out, and of a blank on a sheet"}, seconds, r.pierce,
+    f.number_or({"pierce_s", "0.5", "Time per cut-out, and per blank on a sheet"}, seconds, r.pierce,
                 {u.pierce});
-    f.number_or({"cutting_price_per_h", "80.0", "An hour of cutting"}, money, r.cutting_per_hour,
+    f.number_or({"cutting_price_per_h", "80.0", "Hourly rate of cutting"}, money, r.cutting_per_hour,
                 {u.cutting_per_hour});
-    f.number_or({"lay_in_s", "3.0", "Of every stroke: take up, lay in, put down"}, seconds, r.lay_in,
+    f.number_or({"lay_in_s", "3.0", "Time per stroke: pick up, load, put down"}, seconds, r.lay_in,
                 {u.lay_in});
-    f.number_or({"press_price_per_h", "30.0", "An hour of the press"}, money, r.press_per_hour,
+    f.number_or({"press_price_per_h", "30.0", "Hourly rate of the press"}, money, r.press_per_hour,
                 {u.press_per_hour, "the press's, or 30"});
-    f.number_or({"worker_price_per_h", "45.0", "An hour of a worker"}, money, r.worker_per_hour,
+    f.number_or({"worker_price_per_h", "45.0", "Hourly rate of a worker"}, money, r.worker_per_hour,
                 {u.worker_per_hour});
-    f.number_or({"tool_steel_price_per_kg", "8.0", "Of tool steels without a price of their own"}, money,
+    f.number_or({"tool_steel_price_per_kg", "8.0", "Price of tool steels that have none of their own"}, money,
                 r.tool_steel_per_kg, {u.tool_steel_per_kg});
-    f.number_or({"block_allowance_mm", "2.5", "By which the block is larger than the tool, on each side"},
+    f.number_or({"block_allowance_mm", "2.5", "Allowance of the block on each side of the tool"},
                 from_to(0.0, 100.0), r.making.allowance, {u.making.allowance});
-    f.number_or({"milling_cm3_per_min", "15.0", "Milled off"}, rate, r.making.milling, {u.making.milling});
-    f.number_or({"erosion_mm2_per_min", "100.0", "Cut by wire"}, rate, r.making.erosion, {u.making.erosion});
-    f.number_or({"fitting_h", "1.0", "Fitting of a tool"}, from_to(0.0, 1e4), r.making.fitting,
+    f.number_or({"milling_cm3_per_min", "15.0", "Milling rate"}, rate, r.making.milling, {u.making.milling});
+    f.number_or({"erosion_mm2_per_min", "100.0", "Wire-cutting rate"}, rate, r.making.erosion,
+                {u.making.erosion});
+    f.number_or({"fitting_h", "1.0", "Fitting time per tool"}, from_to(0.0, 1e4), r.making.fitting,
                 {u.making.fitting});
-    f.number_or({"milling_price_per_h", "60.0", "An hour of milling"}, money, r.milling_per_hour,
+    f.number_or({"milling_price_per_h", "60.0", "Hourly rate of milling"}, money, r.milling_per_hour,
                 {u.milling_per_hour});
-    f.number_or({"erosion_price_per_h", "50.0", "An hour of wire cutting"}, money, r.erosion_per_hour,
+    f.number_or({"erosion_price_per_h", "50.0", "Hourly rate of wire cutting"}, money, r.erosion_per_hour,
                 {u.erosion_per_hour});
-    f.number_or({"fitting_price_per_h", "60.0", "An hour of fitting"}, money, r.fitting_per_hour,
+    f.number_or({"fitting_price_per_h", "60.0", "Hourly rate of fitting"}, money, r.fitting_per_hour,
                 {u.fitting_per_hour});
     f.number_or({"hardening_price_per_kg", "6.0", "Hardening"}, money, r.hardening_per_kg,
                 {u.hardening_per_kg});
     f.whole_or({"tool_batches", "10", "Batches that share the tools"}, 1, 100000, r.tool_batches,
                u.tool_batches);
-    f.number_or({"inspection_s", "10.0", "Of a part that is looked at"}, seconds, r.inspection,
-                {u.inspection});
-    f.number_or({"inspected_percent", "5.0", "Parts that are looked at"}, from_to(0.0, 100.0), r.inspected,
-                {u.inspected});
-    f.number_or({"storage_price_per_month", "0.002", "A part for a month"}, money, r.storage, {u.storage});
-    f.number_or({"storage_months", "3.0", "How long a part lies on average"}, from_to(0.0, 1200.0),
-                r.storage_months, {u.storage_months});
+    f.number_or({"inspection_s", "10.0", "Inspection time of a part"}, seconds, r.inspection, {u.inspection});
+    f.number_or({"inspected_percent", "5.0", "Part of the batch that is inspected"}, from_to(0.0, 100.0),
+                r.inspected, {u.inspected});
+    f.number_or({"storage_price_per_month", "0.002", "Storage cost of a part per month"}, money, r.storage,
+                {u.storage});
+    f.number_or({"storage_months", "3.0", "Average storage time"}, from_to(0.0, 1200.0), r.storage_months,
+                {u.storage_months});
     f.number_or({"energy_price_per_kWh", "0.25", "Electricity"}, money, r.energy_per_kWh, {u.energy_per_kWh});
     f.number_or({"idle_kW", "1.0", "Power of the press while it is manned"}, from_to(0.0, 1e4), r.idle_power,
                 {u.idle_power, "the press's, or 1"});
-    f.number_or({"efficiency_percent", "30.0", "Of the ram's work"}, above_to(0.0, 100.0), r.efficiency,
-                {u.efficiency});
+    f.number_or({"efficiency_percent", "30.0", "Efficiency of the ram's drive"}, above_to(0.0, 100.0),
+                r.efficiency, {u.efficiency});
 }
 
 }  // namespace overbend::files

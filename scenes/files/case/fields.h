@@ -1,9 +1,9 @@
 // A table of a file, described once: a function  void describe(Fields&, T&)  shows every key of T's table in
-// turn, with its range, what holds when it is left out, and words for people. Whoever reads a table, writes,
+// turn, with its range, what holds when it is left out, and words for people. What reads a table, writes,
 // lists or compares it is a Fields.
 //
 // Units  stand at the end of a key's name. In a case, what is in _deg in the file is in rad, and what is in
-//        _percent is a share of one; all else is as in the file.
+//        _percent is a share of one; all else is as written.
 
 #pragma once
 

@@ -13,7 +13,7 @@ std::vector<ReferenceTable> key_reference() {
             {"[[tool]]", "A tool, of the case or in a rack", keys_of<Tool>()},
             {"[[step]]", "A stroke", keys_of<StepTable>()},
             {"[press]", "The press", keys_of<Press>()},
-            {"[handling]", "Time that people take", keys_of<Handling>()},
+            {"[handling]", "Handling times", keys_of<Handling>()},
             {"[cost]", "Prices and rates", keys_of<CostTable>()},
             {"[run]", "How the case is computed", keys_of<RunOptions>()},
             {"[material]", "A material card, here or as a file of its own", keys_of<CardTable>()},

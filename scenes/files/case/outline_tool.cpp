@@ -37,20 +37,21 @@ void describe(Fields& f, OutlineTool& t) {
     if (points.empty() && !t.file) points = points_of(t.outline);
     f.tables_if({"points",
                  "[ { x_mm = -10.0, y_mm = 0.0 }, { x_mm = 10.0, y_mm = 0.0 }, { x_mm = 0.0, y_mm = 20.0 } ]",
-                 "Its corners, three or more; or it is taken from a file"},
+                 "Its corners, three or more; or give a file"},
                 points);
     t.points = points;
     OutlineFile file = t.file.value_or(OutlineFile{"", "", usual_gap});
     f.text_or({"file", "\"punch.dxf\"", "A DXF drawing in mm whose lines make one closed outline"}, file.path,
               "");
     f.text_or({"layer", "\"CONTOUR\"", "Layer of the drawing"}, file.layer, "", "all");
-    f.number_or({"gap_mm", "0.02", "Gaps up to it are closed"}, from_to(0.0, 1.0), file.gap, {usual_gap});
+    f.number_or({"gap_mm", "0.02", "Gaps up to this size are closed"}, from_to(0.0, 1.0), file.gap,
+                {usual_gap});
     std::vector<double> origin;
     if (!file.origin.isZero(0.0)) origin = {file.origin.x(), file.origin.y()};
-    f.numbers_if({"origin_mm", "[120.0, 80.0]", "Where the drawing has the tool's origin"},
+    f.numbers_if({"origin_mm", "[120.0, 80.0]", "The tool's origin in the drawing"},
                  from_to(-largest_coordinate, largest_coordinate), 2, origin, "[0, 0]");
     file.origin = origin.empty() ? tool::Vec2(0.0, 0.0) : tool::Vec2(origin[0], origin[1]);
-    f.number_or({"turn_deg", "90.0", "Turned about the origin, counter-clockwise"}, from_to(-360.0, 360.0),
+    f.number_or({"turn_deg", "90.0", "Rotation about the origin, counter-clockwise"}, from_to(-360.0, 360.0),
                 file.turn, {0.0});
     t.file.reset();
     if (!file.path.empty()) t.file = file;
@@ -71,7 +72,7 @@ void measure(const drawing::Measurer& m, const OutlineTool& t) {
 void describe(Fields& f, tool::PathPoint& t) {
     f.number({"x_mm", "10.0", "To the right of the tool's axis"}, coordinate, t.at.x());
     f.number({"y_mm", "20.0", "Up"}, coordinate, t.at.y());
-    f.number_or({"radius_mm", "2.0", "The corner is rounded with it"}, size_or_none, t.radius, {0.0});
+    f.number_or({"radius_mm", "2.0", "Radius that rounds the corner"}, size_or_none, t.radius, {0.0});
     f.number_or({"bulge", "0.4142",
                  "Tangent of a quarter of the turn of the arc to the next point, counter-clockwise"},
                 from_to(-1000.0, 1000.0), t.bulge, {0.0});

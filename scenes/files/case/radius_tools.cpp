@@ -23,7 +23,7 @@ void describe(Fields& f, tool::RadiusPunch& t) {
     f.number_or({"width_mm", "20.0", "Width of the plate"}, size, t.width,
                 {2.0 * t.nose_radius, "twice the nose radius"});
     f.number_or({"height_mm", "60.0", "From the nose to the top"}, size, t.height,
-                {t.nose_radius + 50.0, "the nose radius and 50"});
+                {t.nose_radius + 50.0, "the nose radius plus 50"});
 }
 
 std::string figures(const tool::RadiusPunch& t) {
@@ -45,10 +45,11 @@ void describe(Fields& f, tool::RadiusDie& t) {
     f.number({"groove_radius_mm", "13.0", "Radius of the groove"}, size, t.groove_radius);
     f.number({"opening_mm", "22.0", "Between the centres of the shoulders' arcs"}, size, t.die_opening);
     shoulder(f, t.shoulder_radius);
-    f.number_or({"width_mm", "50.0", "Width of the block"}, size, t.width,
-                {usual_die_width(t.die_opening, t.shoulder_radius), "the opening, 4 shoulder radii and 16"});
+    f.number_or(
+        {"width_mm", "50.0", "Width of the block"}, size, t.width,
+        {usual_die_width(t.die_opening, t.shoulder_radius), "the opening plus 4 shoulder radii plus 16"});
     f.number_or({"height_mm", "40.0", "Height of the block"}, size, t.height,
-                {t.groove_radius + 25.0, "the groove radius and 25"});
+                {t.groove_radius + 25.0, "the groove radius plus 25"});
 }
 
 std::string figures(const tool::RadiusDie& t) {

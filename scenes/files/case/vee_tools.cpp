@@ -79,7 +79,7 @@ void describe(Fields& f, tool::VeePunch& t) {
     f.number({"angle_deg", "60.0", "Included angle of the wedge"}, groove_angle, t.angle);
     f.number({"nose_radius_mm", "1.0", "Radius of the nose"}, size, t.nose_radius);
     f.number_or({"shank_width_mm", "12.0", "Width of the shank"}, size, t.shank_width,
-                {usual_shank_width(t.nose_radius), "12, or twice the nose radius and 2 if that is more"});
+                {usual_shank_width(t.nose_radius), "12, or twice the nose radius plus 2 if that is more"});
     f.number_or({"height_mm", "80.0", "From the nose to the top of the shank"}, size, t.height,
                 {usual_punch_height});
     f.table_if(
@@ -126,12 +126,12 @@ Kind kind_of(const tool::VeeDie&) {
 
 void describe(Fields& f, tool::VeeDie& t) {
     f.tables({"faces", "[ { angle_deg = 85.0, opening_mm = 8.0 } ]",
-              "Its grooves, one or two, each on a face of its own"},
+              "Its grooves, one or two, each on its own face"},
              t.faces);
     f.number_or({"width_mm", "40.0", "Width of the block"}, size, t.width,
-                {usual_width(t), "the opening, 4 shoulder radii and 16"});
+                {usual_width(t), "the opening plus 4 shoulder radii plus 16"});
     f.number_or({"height_mm", "60.0", "Height of the block"}, size, t.height,
-                {usual_height(t), "1.5 times the depth of its grooves and 25"});
+                {usual_height(t), "1.5 times the depth of its grooves plus 25"});
 }
 
 std::string figures(const tool::VeeDie& t) {
@@ -165,8 +165,9 @@ void describe(Fields& f, tool::OpenDie& t) {
     shoulder(f, t.shoulder_radius);
     f.number_or({"depth_mm", "25.0", "Depth of the slot"}, size, t.depth,
                 {2.0 * t.die_opening, "2 openings"});
-    f.number_or({"width_mm", "40.0", "Width of the block"}, size, t.width,
-                {usual_die_width(t.die_opening, t.shoulder_radius), "the opening, 4 shoulder radii and 16"});
+    f.number_or(
+        {"width_mm", "40.0", "Width of the block"}, size, t.width,
+        {usual_die_width(t.die_opening, t.shoulder_radius), "the opening plus 4 shoulder radii plus 16"});
 }
 
 std::string figures(const tool::OpenDie& t) {
@@ -186,8 +187,8 @@ void describe(Fields& f, tool::Relief& t) {
     f.word({"side", "\"right\"", "Side of the punch as it stands in the press"}, {"left", "right"}, t.side);
     f.number({"from_mm", "12.0", "Where it begins, above the nose"}, size, t.from);
     f.number({"to_mm", "40.0", "Where it ends, above the nose"}, size, t.to);
-    f.number({"set_back_mm", "2.0", "Of its face past the punch's axis; negative: short of it"}, coordinate,
-             t.set_back);
+    f.number({"set_back_mm", "2.0", "Distance of its face past the punch's axis; negative: short of it"},
+             coordinate, t.set_back);
     f.number({"neck_mm", "8.0", "Least thickness of the neck behind it"}, size, t.neck);
     f.number_or({"root_radius_mm", "2.0", "Radius of its two inner corners"}, size_or_none, t.root_radius,
                 {0.0});
