@@ -17,13 +17,6 @@ double middle(const stroke::Recording& r, int e) {
     return 0.5 * (r.blank_position[e] + r.blank_position[e + 1]);
 }
 
-int last_held(const stroke::Recording& r) {
-    int found = -1;
-    for (int i = 0; i < static_cast<int>(r.states.size()); ++i)
-        if (r.states[i].phase <= stroke::Phase::held) found = i;
-    return found;
-}
-
 // Where the plastic strain falls to nothing, seen from yielded layers at heights a and b, a the nearer one to
 // the core.
 double end_of_yield(const LayerPoint& a, const LayerPoint& b) {
@@ -36,7 +29,7 @@ double end_of_yield(const LayerPoint& a, const LayerPoint& b) {
 BentSection find_section(const stroke::Recording& r, double from, double to) {
     picture::check_recording(r);
     BentSection section;
-    section.loaded = last_held(r);
+    section.loaded = stroke::loaded_state(r);
     const stroke::State& s = r.states[std::max(0, section.loaded)];
     double greatest = -1.0;
     const double low = std::min(from, to), high = std::max(from, to);
@@ -60,7 +53,7 @@ BentSection section_at(const stroke::Recording& r, double blank_position) {
     const int elements = static_cast<int>(r.blank_position.size()) - 1;
     section.element = std::clamp(static_cast<int>(picture::along_at(r, blank_position)), 0, elements - 1);
     section.blank_position = middle(r, section.element);
-    section.loaded = std::max(0, last_held(r));
+    section.loaded = std::max(0, stroke::loaded_state(r));
     section.sense = r.states[section.loaded].curvature[section.element] < 0.0 ? -1.0 : 1.0;
     return section;
 }

@@ -101,11 +101,9 @@ void add_cost_over_batch(picture::DrawingList& list, const picture::Rect& box, c
     check(chart);
     const picture::ThemeColours& colours = picture::theme_colours(look.theme);
     ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
-    for (std::size_t i = 0; i < chart.curves.size(); ++i) {
-        std::vector<picture::Point> values;
-        for (const CostPoint& p : chart.curves[i].points) values.emplace_back(p.batch, p.per_part);
-        add_curve(list, frame, values, curve_look(look, static_cast<int>(i)));
-    }
+    for (std::size_t i = 0; i < chart.curves.size(); ++i)
+        add_curve(list, frame, points_of(chart.curves[i].points, &CostPoint::batch, &CostPoint::per_part),
+                  curve_look(look, static_cast<int>(i)));
     for (const CostCrossing& c : crossings(chart.curves)) {
         const picture::Point at(c.at.batch, c.at.per_part);
         add_dot(list, frame, at, colours.ink, DotLook::ring);

@@ -12,21 +12,7 @@ namespace {
 
 constexpr double farthest_drawn = 2.5;  // of a limit, times the peak
 
-ForcePoint peak_of(const ForceTravel& chart) {
-    ForcePoint peak = chart.loading.front();
-    for (const ForcePoint& p : chart.loading)
-        if (p.force > peak.force) peak = p;
-    return peak;
-}
-
-std::vector<picture::Point> values(const std::vector<ForcePoint>& points) {
-    std::vector<picture::Point> found;
-    found.reserve(points.size());
-    for (const ForcePoint& p : points) found.emplace_back(p.travel, p.force);
-    return found;
-}
-
-ChartInfo info_of(const ForceTravel& chart, const ChartLook& look, double peak) {
+ChartInfo info_of(const ForceTravel& chart, const ChartLook& look) {
     ChartInfo info;
     info.title = chart.title;
     info.across_words = "travel of the punch, mm";
@@ -37,10 +23,8 @@ ChartInfo info_of(const ForceTravel& chart, const ChartLook& look, double peak) 
     info.key = {{"pressing", curve_look(look, 0)}};
     if (!chart.going_back.empty()) info.key.push_back({"ram returning", curve_look(look, 1)});
     for (const ForceLimit& l : chart.limits)
-        if (is_drawn(l, peak))
-            info.up.take_in(1.05 * l.force);
-        else
-            info.remarks.push_back(limit_above_words(l, peak));
+        if (is_drawn(l, peak_of(chart).force)) info.up.take_in(1.05 * l.force);
+    info.remarks = limits_above(chart);
     return info;
 }
 
@@ -54,8 +38,21 @@ std::string limit_words(const ForceLimit& limit) {
     return words("%s: %.4g kN", limit.words.c_str(), limit.force);
 }
 
-std::string limit_above_words(const ForceLimit& limit, double peak) {
-    return limit_words(limit) + words(", %.3g times the peak, above this chart.", limit.force / peak);
+ForcePoint peak_of(const ForceTravel& chart) {
+    ForcePoint peak{0.0, 1e-6};
+    for (const ForcePoint& p : chart.loading)
+        if (p.force > peak.force) peak = p;
+    return peak;
+}
+
+std::vector<std::string> limits_above(const ForceTravel& chart) {
+    std::vector<std::string> sentences;
+    const double peak = peak_of(chart).force;
+    for (const ForceLimit& l : chart.limits)
+        if (!is_drawn(l, peak))
+            sentences.push_back(limit_words(l) +
+                                words(", %.3g times the peak, above this chart.", l.force / peak));
+    return sentences;
 }
 
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width) {
@@ -82,6 +79,13 @@ ForceTravel force_travel(const stroke::Recording& recording, double strip_width,
     return chart;
 }
 
+ForceTravel force_travel(const picture::ShownJob& job, const picture::ShownStroke& stroke) {
+    ForceTravel chart = force_travel(*stroke.recording, job.strip_width);
+    chart.title = words("Stroke %d, %s: force over travel", stroke.number, stroke.name.c_str());
+    chart.limits = stroke.limits;
+    return chart;
+}
+
 void add_force_travel(picture::DrawingList& list, const picture::Rect& box, const ForceTravel& chart,
                       const ChartLook& look) {
     if (chart.loading.size() < 2)
@@ -89,9 +93,11 @@ void add_force_travel(picture::DrawingList& list, const picture::Rect& box, cons
                          "a curve needs at least two");
     const picture::ThemeColours& colours = picture::theme_colours(look.theme);
     const ForcePoint peak = peak_of(chart);
-    ChartFrame frame = add_frame(list, box, info_of(chart, look, peak.force), look);
-    add_curve(list, frame, values(chart.going_back), curve_look(look, 1));
-    add_curve(list, frame, values(chart.loading), curve_look(look, 0));
+    ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
+    add_curve(list, frame, points_of(chart.going_back, &ForcePoint::travel, &ForcePoint::force),
+              curve_look(look, 1));
+    add_curve(list, frame, points_of(chart.loading, &ForcePoint::travel, &ForcePoint::force),
+              curve_look(look, 0));
     for (const ForceLimit& l : chart.limits)
         if (is_drawn(l, peak.force)) {
             CurveLook line = curve_look(look, 4);

@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "render/chart/frame.h"
-#include "sim/stroke/recording.h"
+#include "render/picture/shown_job.h"
 
 namespace overbend::chart {
 
@@ -21,15 +21,11 @@ struct ForcePoint {
     double force = 0.0;   // kN
 };
 
-struct ForceLimit {
-    std::string words;   // "rated force of the press"
-    double force = 0.0;  // kN, > 0
-};
+using picture::ForceLimit;
 
 // A limit far above the peak (kN) is stated in words, not drawn.
 bool is_drawn(const ForceLimit& limit, double peak);
 std::string limit_words(const ForceLimit& limit);
-std::string limit_above_words(const ForceLimit& limit, double peak);
 
 struct ForceTravel {
     std::string title;
@@ -38,6 +34,15 @@ struct ForceTravel {
     std::vector<ForceLimit> limits;
     std::optional<ForcePoint> now;  // a dot, where the stroke is
 };
+
+// The greatest force; a little at least, so that there is a scale.
+ForcePoint peak_of(const ForceTravel& chart);
+
+// The limits that are stated in words, one sentence each.
+std::vector<std::string> limits_above(const ForceTravel& chart);
+
+// Of a stroke of the job, with its title and limits.
+ForceTravel force_travel(const picture::ShownJob& job, const picture::ShownStroke& stroke);
 
 // Of a stroke on a strip of this width. instant: see stage.h; without it no dot.
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width);

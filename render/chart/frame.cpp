@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "render/picture/sheet_parts.h"
+#include "render/picture/marks.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
@@ -87,8 +87,7 @@ void add_grid(picture::DrawingList& list, const ChartFrame& f) {
     const double u = f.look.unit, fine = std::max(0.5, u / 20.0);
     const picture::Colour light = picture::mixed(colours.stage, colours.rule, 0.7),
                           lighter = picture::mixed(colours.stage, colours.rule, 0.35);
-    list.items.push_back(
-        picture::Shape{picture::rectangle(f.plot), colours.stage, std::nullopt, 1.0, {}, std::nullopt});
+    picture::add_fill(list, picture::rectangle(f.plot), colours.stage);
     const auto upright = [&](double value, const picture::Colour& colour) {
         const double x = f.plot.x + f.plot.width * f.across.part(value);
         picture::add_line(list, {x, f.plot.y}, {x, f.plot.bottom()}, colour, fine);
@@ -105,14 +104,11 @@ void add_grid(picture::DrawingList& list, const ChartFrame& f) {
     if (f.across.scale == Scale::linear && f.across.low < 0.0 && f.across.high > 0.0)
         upright(0.0, colours.muted);
     if (f.up.scale == Scale::linear && f.up.low < 0.0 && f.up.high > 0.0) level(0.0, colours.muted);
-    list.items.push_back(picture::Shape{
+    picture::add_line(
+        list,
         picture::polyline(
             {{f.plot.x, f.plot.y}, {f.plot.x, f.plot.bottom()}, {f.plot.right(), f.plot.bottom()}}),
-        std::nullopt,
-        colours.muted,
-        std::max(0.75, u / 14.0),
-        {},
-        std::nullopt});
+        colours.muted, std::max(0.75, u / 14.0));
 }
 
 void add_numbers(picture::DrawingList& list, const ChartFrame& f) {
@@ -224,12 +220,8 @@ void add_dot(picture::DrawingList& list, const ChartFrame& frame, const picture:
              const picture::Colour& colour, DotLook dot) {
     const double u = frame.look.unit;
     const picture::Colour& page = picture::theme_colours(frame.look.theme).stage;
-    list.items.push_back(picture::Shape{picture::circle(frame.at(value), 0.34 * u),
-                                        dot == DotLook::full ? colour : page,
-                                        colour,
-                                        0.12 * u,
-                                        {},
-                                        std::nullopt});
+    picture::add_shape(list, picture::circle(frame.at(value), 0.34 * u), dot == DotLook::full ? colour : page,
+                       colour, 0.12 * u);
 }
 
 std::optional<picture::Rect> add_label(picture::DrawingList& list, ChartFrame& frame,

@@ -61,6 +61,16 @@ struct ChartFrame {
 ChartFrame add_frame(picture::DrawingList& list, const picture::Rect& box, const ChartInfo& info,
                      const ChartLook& look);
 
+// Values of a list as points of a curve.
+template <class Value>
+std::vector<picture::Point> points_of(const std::vector<Value>& values, double Value::*across,
+                                      double Value::*up) {
+    std::vector<picture::Point> points;
+    points.reserve(values.size());
+    for (const Value& v : values) points.emplace_back(v.*across, v.*up);
+    return points;
+}
+
 // A curve through these values, cut off at the plot's edges.
 void add_curve(picture::DrawingList& list, ChartFrame& frame, const std::vector<picture::Point>& values,
                const CurveLook& curve);

@@ -7,13 +7,6 @@ namespace overbend::chart {
 
 namespace {
 
-std::vector<picture::Point> values(const std::vector<SectionPoint>& points) {
-    std::vector<picture::Point> found;
-    found.reserve(points.size());
-    for (const SectionPoint& p : points) found.emplace_back(p.curvature, p.moment);
-    return found;
-}
-
 void check(const MomentCurvature& chart) {
     if (chart.bends.empty()) throw OutOfRange("bends of a moment over curvature", "0", "give at least one");
     for (const MomentCurve& bend : chart.bends)
@@ -66,14 +59,25 @@ MomentCurve moment_curve(const stroke::Recording& recording, const std::string& 
     return curve;
 }
 
+MomentCurvature moment_curvature(const picture::ShownStroke& stroke) {
+    MomentCurvature chart;
+    chart.title = words("Stroke %d, %s: moment over curvature", stroke.number, stroke.name.c_str());
+    for (const picture::BendMark& bend : stroke.bends)
+        chart.bends.push_back(moment_curve(*stroke.recording, bend.name, bend.from(), bend.to()));
+    return chart;
+}
+
 void add_moment_curvature(picture::DrawingList& list, const picture::Rect& box, const MomentCurvature& chart,
                           const ChartLook& look) {
     check(chart);
     const picture::ThemeColours& colours = picture::theme_colours(look.theme);
     ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
     for (std::size_t i = 0; i < chart.bends.size(); ++i) {
-        add_curve(list, frame, values(chart.bends[i].loading), curve_look(look, static_cast<int>(2 * i)));
-        add_curve(list, frame, values(chart.bends[i].unloading),
+        add_curve(list, frame,
+                  points_of(chart.bends[i].loading, &SectionPoint::curvature, &SectionPoint::moment),
+                  curve_look(look, static_cast<int>(2 * i)));
+        add_curve(list, frame,
+                  points_of(chart.bends[i].unloading, &SectionPoint::curvature, &SectionPoint::moment),
                   curve_look(look, static_cast<int>(2 * i + 1)));
     }
     for (std::size_t i = 0; i < chart.bends.size(); ++i) {
@@ -91,7 +95,6 @@ void add_moment_curvature(picture::DrawingList& list, const picture::Rect& box, 
             add_label(list, frame, {end.curvature, end.moment}, of + words("free %.3g /mm", end.curvature),
                       colours.ink);
         }
-        if (bend.now) add_dot(list, frame, {bend.now->curvature, bend.now->moment}, colours.ink);
     }
 }
 

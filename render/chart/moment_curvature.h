@@ -5,12 +5,12 @@
 
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 
 #include "render/chart/bent_section.h"
 #include "render/chart/frame.h"
+#include "render/picture/shown_job.h"
 
 namespace overbend::chart {
 
@@ -19,7 +19,6 @@ struct MomentCurve {
     std::vector<SectionPoint> loading;    // to the stop, two points at least
     std::vector<SectionPoint> unloading;  // from the stop to free
     double blank_position = 0.0;          // mm, of the section
-    std::optional<SectionPoint> now;      // a dot, where the stroke is
 };
 
 struct MomentCurvature {
@@ -29,6 +28,9 @@ struct MomentCurvature {
 
 // Of the section of greatest curvature under load between two blank positions.
 MomentCurve moment_curve(const stroke::Recording& recording, const std::string& name, double from, double to);
+
+// Of all bends of a stroke, with its title.
+MomentCurvature moment_curvature(const picture::ShownStroke& stroke);
 
 // Throws OutOfRange: no bend, a curve of fewer than two points; a box without room.
 void add_moment_curvature(picture::DrawingList& list, const picture::Rect& box, const MomentCurvature& chart,

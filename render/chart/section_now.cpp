@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/marks.h"
 #include "render/picture/stage.h"
 
 namespace overbend::chart {
@@ -57,18 +58,8 @@ void add_layers_now(picture::DrawingList& list, const picture::Rect& box, const 
     for (const picture::Point& v : values) add_dot(list, frame, v, curve.colour);
     if (!now.marked || *now.marked < 0 || *now.marked >= static_cast<int>(values.size())) return;
     const picture::Colour mark = curve_look(look, 1).colour;
-    list.items.push_back(picture::Shape{picture::circle(frame.at(values[*now.marked]), 0.62 * look.unit),
-                                        std::nullopt,
-                                        mark,
-                                        0.2 * look.unit,
-                                        {},
-                                        std::nullopt});
-}
-
-std::vector<picture::Point> points(const std::vector<SectionPoint>& path) {
-    std::vector<picture::Point> found;
-    for (const SectionPoint& p : path) found.emplace_back(p.curvature, p.moment);
-    return found;
+    picture::add_line(list, picture::circle(frame.at(values[*now.marked]), 0.62 * look.unit), mark,
+                      0.2 * look.unit);
 }
 
 }  // namespace
@@ -128,9 +119,13 @@ void add_moment_so_far(picture::DrawingList& list, const picture::Rect& box, con
     info.key = {{"pressing", curve_look(look, 0)}, {"let go", curve_look(look, 1)}};
     if (!now.before.empty()) info.key.push_back({"before", earlier});
     ChartFrame frame = add_frame(list, box, info, look);
-    if (!now.before.empty()) add_curve(list, frame, points(now.before), earlier);
-    add_curve(list, frame, points(now.loading), curve_look(look, 0));
-    add_curve(list, frame, points(now.unloading), curve_look(look, 1));
+    if (!now.before.empty())
+        add_curve(list, frame, points_of(now.before, &SectionPoint::curvature, &SectionPoint::moment),
+                  earlier);
+    add_curve(list, frame, points_of(now.loading, &SectionPoint::curvature, &SectionPoint::moment),
+              curve_look(look, 0));
+    add_curve(list, frame, points_of(now.unloading, &SectionPoint::curvature, &SectionPoint::moment),
+              curve_look(look, 1));
     add_dot(list, frame, {now.at.curvature, now.at.moment}, picture::theme_colours(look.theme).ink);
 }
 

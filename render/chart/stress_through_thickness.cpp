@@ -42,13 +42,6 @@ std::string core_words(const StressThroughThickness& chart) {
                  thickness(chart));
 }
 
-std::vector<picture::Point> values(const std::vector<LayerPoint>& layers) {
-    std::vector<picture::Point> found;
-    found.reserve(layers.size());
-    for (const LayerPoint& l : layers) found.emplace_back(l.stress, l.height);
-    return found;
-}
-
 ChartInfo info_of(const StressThroughThickness& chart, const ChartLook& look) {
     ChartInfo info;
     info.title = chart.title;
@@ -102,14 +95,23 @@ StressThroughThickness stress_through_thickness(const stroke::Recording& r, doub
     return chart;
 }
 
+StressThroughThickness stress_through_thickness(const picture::ShownStroke& stroke,
+                                                const picture::BendMark& bend) {
+    StressThroughThickness chart = stress_through_thickness(*stroke.recording, bend.from(), bend.to());
+    chart.title = words("Stroke %d, bend %s: stress through the thickness", stroke.number, bend.name.c_str());
+    return chart;
+}
+
 void add_stress_through_thickness(picture::DrawingList& list, const picture::Rect& box,
                                   const StressThroughThickness& chart, const ChartLook& look) {
     check(chart);
     ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
     if (core_is_seen(chart)) add_core(list, frame, *chart.core);
     add_surfaces(list, frame, chart);
-    add_curve(list, frame, values(chart.free), curve_look(look, 1));
-    add_curve(list, frame, values(chart.loaded), curve_look(look, 0));
+    add_curve(list, frame, points_of(chart.free, &LayerPoint::stress, &LayerPoint::height),
+              curve_look(look, 1));
+    add_curve(list, frame, points_of(chart.loaded, &LayerPoint::stress, &LayerPoint::height),
+              curve_look(look, 0));
     for (const LayerPoint& l : chart.free)
         add_dot(list, frame, {l.stress, l.height}, curve_look(look, 1).colour, DotLook::ring);
     for (const LayerPoint& l : chart.loaded)

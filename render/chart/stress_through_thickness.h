@@ -11,6 +11,7 @@
 
 #include "render/chart/bent_section.h"
 #include "render/chart/frame.h"
+#include "render/picture/shown_job.h"
 
 namespace overbend::chart {
 
@@ -24,6 +25,10 @@ struct StressThroughThickness {
 
 // Of the section of greatest curvature under load between two blank positions.
 StressThroughThickness stress_through_thickness(const stroke::Recording& recording, double from, double to);
+
+// Of a bend of a stroke, with its title.
+StressThroughThickness stress_through_thickness(const picture::ShownStroke& stroke,
+                                                const picture::BendMark& bend);
 
 // Throws OutOfRange: fewer than three layers, another count of them loaded than free; a box without room.
 void add_stress_through_thickness(picture::DrawingList& list, const picture::Rect& box,

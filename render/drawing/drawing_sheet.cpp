@@ -8,7 +8,8 @@
 #include "render/drawing/pens.h"
 #include "render/drawing/place_dimensions.h"
 #include "render/drawing/title_block.h"
-#include "render/picture/sheet_parts.h"
+#include "render/picture/marks.h"
+#include "render/picture/view.h"
 #include "sim/errors.h"
 
 namespace overbend::drawing {
@@ -18,7 +19,7 @@ namespace {
 using tool::Piece;
 
 constexpr double scales[] = {10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01};
-constexpr Paper papers[] = {{"A4", 297, 210}, {"A4", 210, 297}, {"A3", 420, 297}};
+constexpr PaperSize papers[] = {{"A4", 297, 210}, {"A4", 210, 297}, {"A3", 420, 297}};
 constexpr double hatch_width = 0.18;  // mm
 constexpr picture::Colour tint{0.0, 114 / 255.0, 178 / 255.0, 0.12};
 
@@ -38,12 +39,6 @@ std::vector<picture::Point> sampled(const std::vector<Piece>& outline, const OnP
     return points;
 }
 
-picture::Rect box_of(const std::vector<picture::Point>& points) {
-    picture::Point low = points.front(), high = low;
-    for (const picture::Point& p : points) low = low.cwiseMin(p), high = high.cwiseMax(p);
-    return {low.x(), low.y(), high.x() - low.x(), high.y() - low.y()};
-}
-
 std::vector<std::vector<picture::Point>> polygons(const DrawingSheet& sheet, const OnPaper& paper) {
     std::vector<std::vector<picture::Point>> all;
     for (const std::vector<Piece>& outline : sheet.outlines) all.push_back(sampled(outline, paper));
@@ -54,7 +49,7 @@ picture::Rect outline_box(const DrawingSheet& sheet, const OnPaper& paper) {
     std::vector<picture::Point> points;
     for (const std::vector<picture::Point>& polygon : polygons(sheet, paper))
         points.insert(points.end(), polygon.begin(), polygon.end());
-    return box_of(points);
+    return picture::bounds_of(points);
 }
 
 // What the dimensions must avoid.
@@ -78,13 +73,13 @@ picture::Rect ink_box(const Ink& ink, const picture::Rect& outline) {
 }
 
 struct Layout {
-    Paper paper;
+    PaperSize paper;
     OnPaper on_paper;
     Placed placed;
 };
 
 // Centred on the area with its dimensions, or nothing where it has no room.
-std::optional<Layout> laid_out(const DrawingSheet& sheet, const Paper& paper, double scale) {
+std::optional<Layout> laid_out(const DrawingSheet& sheet, const PaperSize& paper, double scale) {
     const picture::Rect area = view_area(paper, sheet);
     Layout layout{paper, {picture::Point::Zero(), scale}, {}};
     const picture::Rect at_origin = outline_box(sheet, layout.on_paper);
@@ -110,12 +105,12 @@ std::optional<Layout> laid_out(const DrawingSheet& sheet, const Paper& paper, do
 
 // The largest scale at which all dimensions fit; where that is less than a fifth of the largest that the
 // outline has room at, what lacks least.
-std::optional<Layout> best_on(const DrawingSheet& sheet, const std::vector<Paper>& choice) {
+std::optional<Layout> best_on(const DrawingSheet& sheet, const std::vector<PaperSize>& choice) {
     std::optional<Layout> best;
     double largest = 0.0;
     for (const double scale : scales) {
         if (scale < 0.19 * largest) break;
-        for (const Paper& paper : choice) {
+        for (const PaperSize& paper : choice) {
             std::optional<Layout> layout = laid_out(sheet, paper, scale);
             if (!layout) continue;
             largest = std::max(largest, scale);
@@ -140,22 +135,6 @@ Layout chosen(const DrawingSheet& sheet) {
                : *small;
 }
 
-picture::Path outline_path(const std::vector<Piece>& outline, const OnPaper& paper) {
-    picture::Path path;
-    path.push_back({picture::Verb::move, paper(outline.front().start)});
-    for (const Piece& piece : outline) {
-        if (!piece.is_arc()) {
-            path.push_back({picture::Verb::line, paper(piece.end)});
-            continue;
-        }
-        const Vec2 arm = piece.start - piece.centre;
-        const double start = std::atan2(-arm.y(), arm.x());
-        picture::add_arc(path, paper(piece.centre), paper.scale * piece.radius, start, start - piece.sweep);
-    }
-    path.push_back({picture::Verb::close});
-    return path;
-}
-
 std::vector<double> dash_of(ViewLine::Kind kind) {
     switch (kind) {
         case ViewLine::Kind::axis:
@@ -173,13 +152,7 @@ void paint_ink(picture::DrawingList& list, const Ink& ink) {
     for (const Line& line : ink.lines) picture::add_line(list, line.a, line.b, black, thin);
     for (const Arrow& arrow : ink.arrows) {
         const picture::Point side(-arrow.way.y(), arrow.way.x()), back = arrow.tip - arrow_length * arrow.way;
-        list.items.push_back(
-            picture::Shape{picture::polygon({arrow.tip, back + 0.45 * side, back - 0.45 * side}),
-                           black,
-                           std::nullopt,
-                           0.0,
-                           {},
-                           std::nullopt});
+        picture::add_fill(list, picture::polygon({arrow.tip, back + 0.45 * side, back - 0.45 * side}), black);
     }
     for (const Label& label : ink.labels)
         picture::add_text(list, label.words,
@@ -194,9 +167,7 @@ void paint_hatch(picture::DrawingList& list, const std::vector<Line>& lines) {
         path.push_back({picture::Verb::move, line.a});
         path.push_back({picture::Verb::line, line.b});
     }
-    if (!path.empty())
-        list.items.push_back(
-            picture::Shape{std::move(path), std::nullopt, black, hatch_width, {}, std::nullopt});
+    if (!path.empty()) picture::add_line(list, std::move(path), black, hatch_width);
 }
 
 double hatch_distance(const picture::Rect& box) {
@@ -244,12 +215,7 @@ DrawnSheet draw_sheet(const DrawingSheet& given) {
     list.title = sheet.title + ": " + sheet.name;
     for (const auto& [a, b] : sheet.bands) {
         const picture::Point p = paper(a), q = paper(b), low = p.cwiseMin(q), size = (p - q).cwiseAbs();
-        list.items.push_back(picture::Shape{picture::rectangle({low.x(), low.y(), size.x(), size.y()}),
-                                            tint,
-                                            std::nullopt,
-                                            0.0,
-                                            {},
-                                            std::nullopt});
+        picture::add_fill(list, picture::rectangle({low.x(), low.y(), size.x(), size.y()}), tint);
     }
     if (sheet.fill == Fill::hatched)
         paint_hatch(list, hatched(polygons(sheet, paper), hatch_distance(outline_box(sheet, paper)),
@@ -257,8 +223,7 @@ DrawnSheet draw_sheet(const DrawingSheet& given) {
     for (const ViewLine& line : sheet.lines)
         picture::add_line(list, paper(line.a), paper(line.b), black, thin, dash_of(line.kind));
     for (const std::vector<Piece>& outline : sheet.outlines)
-        list.items.push_back(
-            picture::Shape{outline_path(outline, paper), std::nullopt, black, thick, {}, std::nullopt});
+        picture::add_line(list, picture::outline_path(outline, paper.origin, paper.scale), black, thick);
     paint_ink(list, layout.placed.ink);
     paint_surroundings(list, layout.paper, sheet, drawn.scale_words);
     return drawn;

@@ -7,7 +7,7 @@ namespace overbend::drawing {
 
 namespace {
 
-std::vector<Way> ways_of(const Dimension& dimension, const OnPaper& paper, const picture::Rect& box) {
+std::vector<Placing> ways_of(const Dimension& dimension, const OnPaper& paper, const picture::Rect& box) {
     switch (dimension.measure) {
         case Measure::radius:
             return radius_ways(dimension, paper);
@@ -46,14 +46,14 @@ Placed place_marks(const std::vector<Dimension>& dimensions, const OnPaper& pape
     return placed;
 }
 
-Placed one_round(const std::vector<std::vector<Way>>& ways, const std::vector<int>& order, Placed placed,
+Placed one_round(const std::vector<std::vector<Placing>>& ways, const std::vector<int>& order, Placed placed,
                  const Ink& there, const picture::Rect& area) {
     Ink all = there;
     add(all, placed.ink);
     for (const int i : order) {
-        const Way* best = nullptr;
+        const Placing* best = nullptr;
         double least = spoilt;
-        for (const Way& way : ways[i]) {
+        for (const Placing& way : ways[i]) {
             if (way.effort >= least) continue;
             const double sum = way.effort + cost(all, way.ink, area);
             if (sum < least) least = sum, best = &way;
@@ -73,7 +73,7 @@ Placed one_round(const std::vector<std::vector<Way>>& ways, const std::vector<in
 Placed place_dimensions(const std::vector<Dimension>& dimensions, const OnPaper& paper, const Ink& there,
                         const picture::Rect& box, const picture::Rect& area) {
     const Placed marks = place_marks(dimensions, paper, box, area);
-    std::vector<std::vector<Way>> ways(dimensions.size());
+    std::vector<std::vector<Placing>> ways(dimensions.size());
     std::vector<int> order;
     for (std::size_t i = 0; i < dimensions.size(); ++i) {
         if (dimensions[i].measure == Measure::mark) continue;

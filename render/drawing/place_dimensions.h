@@ -22,15 +22,15 @@ struct OnPaper {
     picture::Point operator()(const Vec2& p) const { return origin + scale * picture::Point(p.x(), -p.y()); }
 };
 
-struct Way {
+struct Placing {
     Ink ink;
     double effort = 0.0;  // its penalty by itself
 };
 
 // box: of the outline, on paper.
-std::vector<Way> linear_ways(const Dimension& dimension, const OnPaper& paper, const picture::Rect& box);
-std::vector<Way> radius_ways(const Dimension& dimension, const OnPaper& paper);
-std::vector<Way> angle_ways(const Dimension& dimension, const OnPaper& paper);
+std::vector<Placing> linear_ways(const Dimension& dimension, const OnPaper& paper, const picture::Rect& box);
+std::vector<Placing> radius_ways(const Dimension& dimension, const OnPaper& paper);
+std::vector<Placing> angle_ways(const Dimension& dimension, const OnPaper& paper);
 
 // All marks of one side at once; none when the row has no room in the area.
 std::vector<Ink> mark_row(const std::vector<Dimension>& marks, const OnPaper& paper, const picture::Rect& box,

@@ -47,7 +47,7 @@ Ink framed(const Span& s, double line) {
 }
 
 // The words over the line, between its extension lines or beyond their ends.
-void add_beside(std::vector<Way>& ways, const Span& s, const Ink& frame, double line,
+void add_beside(std::vector<Placing>& ways, const Span& s, const Ink& frame, double line,
                 const std::string& words, double effort) {
     const picture::Point middle = 0.5 * (at_line(s, s.from, line) + at_line(s, s.to, line));
     for (const double sign : {1.0, -1.0}) {
@@ -55,14 +55,14 @@ void add_beside(std::vector<Way>& ways, const Span& s, const Ink& frame, double 
         const bool between = s.length > 2.0 * reach(label, s.along) + 2.0;
         const double away = (between ? 1.1 : overshoot + 0.9) + reach(label, s.off);
         label = label_at(words, middle + sign * away * s.off);
-        Way way{frame, effort + (between ? 0.0 : 3.0) + (sign < 0.0 ? 1.0 : 0.0)};
+        Placing way{frame, effort + (between ? 0.0 : 3.0) + (sign < 0.0 ? 1.0 : 0.0)};
         way.ink.labels.push_back(label);
         ways.push_back(std::move(way));
     }
 }
 
 // The words in a gap of the line: for lengths that stand upright or aslant.
-void add_in_gap(std::vector<Way>& ways, const Span& s, Ink frame, double line, const std::string& words,
+void add_in_gap(std::vector<Placing>& ways, const Span& s, Ink frame, double line, const std::string& words,
                 double effort) {
     const picture::Point a = at_line(s, s.from, line), b = at_line(s, s.to, line), middle = 0.5 * (a + b);
     const Label label = label_at(words, middle);
@@ -76,7 +76,7 @@ void add_in_gap(std::vector<Way>& ways, const Span& s, Ink frame, double line, c
 }
 
 // The words over the line's stub beyond one of its arrows.
-void add_on_stub(std::vector<Way>& ways, const Span& s, const Ink& frame, double line,
+void add_on_stub(std::vector<Placing>& ways, const Span& s, const Ink& frame, double line,
                  const std::string& words, double effort) {
     const picture::Point a = at_line(s, s.from, line), b = at_line(s, s.to, line);
     const Label size = label_at(words, a);
@@ -97,7 +97,8 @@ void add_on_stub(std::vector<Way>& ways, const Span& s, const Ink& frame, double
     }
 }
 
-void add_all(std::vector<Way>& ways, const Span& s, double line, const std::string& words, double effort) {
+void add_all(std::vector<Placing>& ways, const Span& s, double line, const std::string& words,
+             double effort) {
     const Ink frame = framed(s, line);
     const bool flat = std::abs(s.along.y()) < 1e-9;
     if (!flat) add_in_gap(ways, s, frame, line, words, effort);
@@ -120,8 +121,8 @@ Span span_of(const Dimension& d, const OnPaper& paper) {
 
 }  // namespace
 
-std::vector<Way> linear_ways(const Dimension& d, const OnPaper& paper, const picture::Rect& box) {
-    std::vector<Way> ways;
+std::vector<Placing> linear_ways(const Dimension& d, const OnPaper& paper, const picture::Rect& box) {
+    std::vector<Placing> ways;
     Span s = span_of(d, paper);
     if (d.measure == Measure::along) {
         const double middle_line = s.off.dot(s.from), half = paper.scale * d.half_thickness;

@@ -14,9 +14,9 @@ picture::Point towards(double direction) {  // counter-clockwise on the thing, s
     return picture::Point(std::cos(direction), -std::sin(direction));
 }
 
-Way leader(const picture::Point& tip, const picture::Point& way, double length, double shelf,
-           const std::string& words) {
-    Way made;
+Placing leader(const picture::Point& tip, const picture::Point& way, double length, double shelf,
+               const std::string& words) {
+    Placing made;
     const picture::Point knee = tip + length * way, end = knee + picture::Point(shelf, 0.0);
     made.ink.lines.push_back({tip, knee, Stroke::leader});
     made.ink.lines.push_back({knee, end, Stroke::leader});
@@ -60,7 +60,7 @@ struct Wedge {
     double start, sweep, radius;
 };
 
-void add_arc_and_words(std::vector<Way>& ways, Ink ink, const Wedge& w, const std::string& words,
+void add_arc_and_words(std::vector<Placing>& ways, Ink ink, const Wedge& w, const std::string& words,
                        double effort) {
     const bool inside = w.sweep * w.radius >= 2.0 * arrow_length + 0.8;
     const double beyond = inside ? 0.0 : 5.0 / w.radius;
@@ -78,7 +78,7 @@ void add_arc_and_words(std::vector<Way>& ways, Ink ink, const Wedge& w, const st
         const double room = reach(label_at(words, w.vertex), way);
         for (const double away : {w.radius + 1.0 + room, w.radius - 1.0 - room}) {
             if (away < 0.0) continue;
-            Way made{ink, effort + (away < w.radius ? 0.5 : 0.0) + 2.0 * std::abs(part - 0.5)};
+            Placing made{ink, effort + (away < w.radius ? 0.5 : 0.0) + 2.0 * std::abs(part - 0.5)};
             made.ink.labels.push_back(label_at(words, w.vertex + away * way));
             ways.push_back(std::move(made));
         }
@@ -88,7 +88,7 @@ void add_arc_and_words(std::vector<Way>& ways, Ink ink, const Wedge& w, const st
         const double turn = end < w.start + 0.5 * w.sweep ? -1.0 : 1.0;
         const picture::Point way = turn * tangent(end);
         const picture::Point from = w.vertex + w.radius * towards(end);
-        Way made{ink, effort + 3.0};
+        Placing made{ink, effort + 3.0};
         const double room = reach(label_at(words, from), way);
         made.ink.labels.push_back(label_at(words, from + (1.2 + room) * way));
         ways.push_back(std::move(made));
@@ -97,8 +97,8 @@ void add_arc_and_words(std::vector<Way>& ways, Ink ink, const Wedge& w, const st
 
 }  // namespace
 
-std::vector<Way> radius_ways(const Dimension& d, const OnPaper& paper) {
-    std::vector<Way> ways;
+std::vector<Placing> radius_ways(const Dimension& d, const OnPaper& paper) {
+    std::vector<Placing> ways;
     for (const double part : {0.5, 0.3, 0.7, 0.1, 0.9}) {
         const double direction = d.start + part * d.sweep;
         const picture::Point tip = paper(d.centre) + paper.scale * d.radius * towards(direction);
@@ -109,7 +109,7 @@ std::vector<Way> radius_ways(const Dimension& d, const OnPaper& paper) {
             for (const double length : {5.0, 7.0, 9.5, 12.0, 15.0, 19.0, 24.0, 30.0, 38.0, 48.0, 60.0}) {
                 for (const double shelf : {2.0, -2.0}) {
                     if (shelf * way.x() < -0.3 * std::abs(shelf)) continue;  // no hairpins
-                    Way made = leader(tip, way, length, shelf, d.words);
+                    Placing made = leader(tip, way, length, shelf, d.words);
                     made.effort += 6.0 * std::abs(lean) + std::abs(part - 0.5);
                     ways.push_back(std::move(made));
                 }
@@ -119,8 +119,8 @@ std::vector<Way> radius_ways(const Dimension& d, const OnPaper& paper) {
     return ways;
 }
 
-std::vector<Way> angle_ways(const Dimension& d, const OnPaper& paper) {
-    std::vector<Way> ways;
+std::vector<Placing> angle_ways(const Dimension& d, const OnPaper& paper) {
+    std::vector<Placing> ways;
     const picture::Point vertex = paper(d.centre);
     const double k = paper.scale;
     for (const double radius : {7.0, 9.0, 11.0, 13.5, 16.0, 19.0, 22.5, 27.0, 32.0, 38.0, 45.0, 55.0}) {

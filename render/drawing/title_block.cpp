@@ -4,7 +4,7 @@
 
 #include "render/drawing/ink.h"
 #include "render/drawing/pens.h"
-#include "render/picture/sheet_parts.h"
+#include "render/picture/marks.h"
 #include "render/picture/text_width.h"
 
 namespace overbend::drawing {
@@ -16,7 +16,7 @@ constexpr double table_row = 5.2, note_row = 5.0;
 constexpr double caption_size = 2.4;
 constexpr double least_word_size = 2.5;  // of words in the block that are longer than their field
 
-picture::Rect block_of(const Paper& paper) {
+picture::Rect block_of(const PaperSize& paper) {
     const picture::Rect frame = frame_of(paper);
     return {frame.right() - block_width, frame.bottom() - 3.0 * block_row, block_width, 3.0 * block_row};
 }
@@ -75,19 +75,18 @@ struct Field {
     std::string words;
 };
 
-void paint_block(picture::DrawingList& list, const Paper& paper, const DrawingSheet& sheet,
+void paint_block(picture::DrawingList& list, const PaperSize& paper, const DrawingSheet& sheet,
                  const std::string& scale) {
     const picture::Rect block = block_of(paper);
     const std::vector<std::vector<Field>> rows = {
         {{116.0, "Job", sheet.title},
          {32.0, "Sheet", std::to_string(sheet.number) + " of " + std::to_string(sheet.of)},
-         {32.0, "Paper", paper.name}},
+         {32.0, "PaperSize", paper.name}},
         {{116.0, "Drawn", sheet.name}, {32.0, "Scale", scale}, {32.0, "Sizes", "in mm"}},
         {{116.0, "Material", sheet.material},
          {32.0, "Tolerances", sheet.tolerances},
          {32.0, "Made with", "overbend"}}};
-    list.items.push_back(
-        picture::Shape{picture::rectangle(block), std::nullopt, black, thick, {}, std::nullopt});
+    picture::add_line(list, picture::rectangle(block), black, thick);
     double y = block.y;
     for (const std::vector<Field>& row : rows) {
         double x = block.x;
@@ -108,21 +107,20 @@ void paint_block(picture::DrawingList& list, const Paper& paper, const DrawingSh
 
 }  // namespace
 
-picture::Rect frame_of(const Paper& paper) {
+picture::Rect frame_of(const PaperSize& paper) {
     return {20.0, 10.0, paper.width - 30.0, paper.height - 20.0};
 }
 
-picture::Rect view_area(const Paper& paper, const DrawingSheet& sheet) {
+picture::Rect view_area(const PaperSize& paper, const DrawingSheet& sheet) {
     const picture::Rect frame = frame_of(paper);
     const double below = 3.0 * block_row + table_height(sheet.table) +
                          note_row * static_cast<double>(note_lines(sheet).size());
     return picture::grown({frame.x, frame.y, frame.width, frame.height - below}, -4.0);
 }
 
-void paint_surroundings(picture::DrawingList& list, const Paper& paper, const DrawingSheet& sheet,
+void paint_surroundings(picture::DrawingList& list, const PaperSize& paper, const DrawingSheet& sheet,
                         const std::string& scale) {
-    list.items.push_back(
-        picture::Shape{picture::rectangle(frame_of(paper)), std::nullopt, black, thick, {}, std::nullopt});
+    picture::add_line(list, picture::rectangle(frame_of(paper)), black, thick);
     const picture::Rect block = block_of(paper);
     paint_block(list, paper, sheet, scale);
     paint_table(list, block, sheet.table);

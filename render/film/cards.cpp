@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "render/picture/cautions.h"
-#include "render/picture/sheet_parts.h"
+#include "render/picture/marks.h"
 #include "render/picture/text_width.h"
 #include "sim/counted.h"
 #include "sim/units.h"
@@ -39,13 +39,6 @@ Card empty_card(const FilmOptions& options) {
         card.part = {margin, 0.6 * height, width - 2.0 * margin, 0.4 * height - margin};
     }
     return card;
-}
-
-void add_fill(Card& card, picture::Path path, const picture::Colour& fill) {
-    picture::Shape shape;
-    shape.path = std::move(path);
-    shape.fill = fill;
-    card.list.items.emplace_back(std::move(shape));
 }
 
 // Words broken into lines; returns where the next line stands.
@@ -86,45 +79,30 @@ void add_part(Card& card, const Part& part) {
     std::vector<picture::Point> outline;
     for (const picture::Place& p : picture::strip_outline(picture::stations(part.recording, part.state, 0.5)))
         outline.push_back(part.view.on_picture(p));
-    picture::Shape shape;
-    shape.path = picture::polygon(outline);
-    shape.fill = picture::mixed(card.colours.page, card.colours.loaded, 0.55);
-    shape.stroke = card.colours.ink;
-    shape.line_width = 0.13 * card.unit;
-    card.list.items.emplace_back(std::move(shape));
+    picture::add_shape(card.list, picture::polygon(outline),
+                       picture::mixed(card.colours.page, card.colours.loaded, 0.55), card.colours.ink,
+                       0.13 * card.unit);
 }
 
-// Without digits that say nothing: 1, 1.5, 0.25.
-std::string plain(double value) {
-    std::string words = picture::fixed(value, 2);
-    while (words.back() == '0') words.pop_back();
-    if (words.back() == '.') words.pop_back();
-    return words;
-}
-
-std::string strip_words(const FilmJob& job) {
+std::string blank_words(const ShownJob& job) {
     const stroke::Recording& r = *job.strokes.front().recording;
     const double length = std::abs(r.blank_position.back() - r.blank_position.front());
-    return "strip " + plain(r.thickness) + " mm thick, " + plain(job.strip_width) + " mm wide, " +
-           picture::fixed(length, 1) + " mm long";
+    return "strip " + picture::short_number(r.thickness) + " mm thick, " +
+           picture::short_number(job.strip_width) + " mm wide, " + picture::fixed(length, 1) + " mm long";
 }
 
-std::string work_words(const FilmJob& job) {
-    const int strokes = job.step_count > 0 ? job.step_count : static_cast<int>(job.strokes.size());
+std::string work_words(const ShownJob& job) {
+    const int strokes = stroke_count(job);
     std::string words = counted(static_cast<std::size_t>(strokes), "stroke");
-    if (job.finished) words = counted(job.finished->bends.size(), "bend") + " in " + words;
+    if (job.finished) words = counted(job.bends.size(), "bend") + " in " + words;
     const int shown = static_cast<int>(job.strokes.size());
     if (shown < strokes)
         words += ", of which " + std::to_string(shown) + (shown == 1 ? " is shown" : " are shown");
     return words;
 }
 
-std::string signed_degrees(double angle) {
-    return picture::fixed(angle / degree, 1) + "\u00b0";
-}
-
 // The number of a bend in a disc, beside the strip on the outer side of the bend.
-void add_number(Card& card, const Part& part, const FinishedBend& bend, int number) {
+void add_number(Card& card, const Part& part, const picture::BendLine& bend, int number) {
     const picture::Spot spot = picture::spot_on(part.recording, part.state, bend.blank_position);
     const double u = card.unit;
     // The outside of a bend that turns left is to the right of the walking direction.
@@ -139,7 +117,7 @@ void add_number(Card& card, const Part& part, const FinishedBend& bend, int numb
     const double away = 0.5 * part.recording.thickness * part.view.scale + 1.35 * u;
     const picture::Point at =
         part.view.on_picture(spot.at) + side * away * picture::Point(normal.x(), -normal.y());
-    add_fill(card, picture::circle(at, 0.95 * u), card.colours.ink);
+    picture::add_fill(card.list, picture::circle(at, 0.95 * u), card.colours.ink);
     picture::add_text(card.list, std::to_string(number),
                       {at.x(), picture::baseline_for_middle(at.y(), 1.1 * u)}, 1.1 * u, card.colours.page,
                       picture::Across::middle, picture::Weight::bold);
@@ -147,18 +125,19 @@ void add_number(Card& card, const Part& part, const FinishedBend& bend, int numb
 
 }  // namespace
 
-picture::DrawingList draw_title_card(const FilmJob& job, const FilmOptions& options) {
+picture::DrawingList draw_title_card(const ShownJob& job, const FilmOptions& options) {
     Card card = empty_card(options);
     const double u = card.unit;
     const picture::ThemeColours& c = card.colours;
     double y = card.words.y + (card.words.height > 26.0 * u ? 3.0 * u : 0.0);
-    add_fill(card, picture::rectangle({card.words.x, y - 1.2 * u, 5.0 * u, 0.35 * u}), c.loaded);
+    picture::add_fill(card.list, picture::rectangle({card.words.x, y - 1.2 * u, 5.0 * u, 0.35 * u}),
+                      c.loaded);
     y = add_lines(card, job.title.empty() ? "Bending of a strip" : job.title, 2.6 * u, y, c.ink,
                   picture::Weight::bold, 2) +
         1.0 * u;
     if (!job.material.empty())
         y = add_lines(card, job.material, 1.4 * u, y, c.ink, picture::Weight::normal, 2);
-    y = add_lines(card, strip_words(job), 1.4 * u, y, c.ink, picture::Weight::normal, 2);
+    y = add_lines(card, blank_words(job), 1.4 * u, y, c.ink, picture::Weight::normal, 2);
     y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, picture::Weight::normal, 2);
     const std::string& mind = picture::brief_caution();
     // At the lower edge, and never cut.
@@ -166,12 +145,11 @@ picture::DrawingList draw_title_card(const FilmJob& job, const FilmOptions& opti
     const auto lines = picture::wrapped(mind, size, card.words.width, card.words.width, 8).size();
     const double low = card.words.bottom() - 1.5 * size * static_cast<double>(lines);
     add_lines(card, mind, size, std::max(low, y + 0.8 * u), c.muted, picture::Weight::normal, 8);
-    if (job.finished)
-        add_part(card, placed_part(*job.finished->recording, picture::grown(card.part, -1.5 * u)));
+    if (job.finished) add_part(card, placed_part(*job.finished, picture::grown(card.part, -1.5 * u)));
     return card.list;
 }
 
-picture::DrawingList draw_finished_card(const FilmJob& job, const FilmOptions& options) {
+picture::DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& options) {
     Card card = empty_card(options);
     const double u = card.unit;
     const picture::ThemeColours& c = card.colours;
@@ -196,15 +174,15 @@ picture::DrawingList draw_finished_card(const FilmJob& job, const FilmOptions& o
     picture::add_line(card.list, {card.words.x, y}, {right, y}, c.rule, 0.08 * u);
     y += 0.2 * u;
     const int room = static_cast<int>((card.words.bottom() - y) / (1.8 * u));
-    const std::vector<FinishedBend>& bends = job.finished->bends;
+    const std::vector<picture::BendLine>& bends = job.bends;
     const int count = static_cast<int>(bends.size());
     const int shown = count <= room ? count : std::max(0, room - 1);
     for (int i = 0; i < shown; ++i)
-        row(std::to_string(i + 1), bends[i].name, signed_degrees(bends[i].drawing),
-            signed_degrees(bends[i].made), c.ink, picture::Weight::normal);
+        row(std::to_string(i + 1), bends[i].name, picture::in_degrees(bends[i].drawing),
+            picture::in_degrees(bends[i].made.value_or(0.0)), c.ink, picture::Weight::normal);
     if (shown < count)
         row("", "and " + std::to_string(count - shown) + " more", "", "", c.muted, picture::Weight::normal);
-    const Part part = placed_part(*job.finished->recording, picture::grown(card.part, -4.0 * u));
+    const Part part = placed_part(*job.finished, picture::grown(card.part, -4.0 * u));
     add_part(card, part);
     for (int i = 0; i < shown; ++i) add_number(card, part, bends[i], i + 1);
     return card.list;

@@ -7,10 +7,10 @@
 namespace overbend::film {
 
 // Title, material, strip, strokes and bends, the finished part, and the safety notes.
-picture::DrawingList draw_title_card(const FilmJob& job, const FilmOptions& options);
+picture::DrawingList draw_title_card(const ShownJob& job, const FilmOptions& options);
 
 // The finished part, its bends numbered, and a table of their angles: as drawn and as made.
 // job.finished must be there.
-picture::DrawingList draw_finished_card(const FilmJob& job, const FilmOptions& options);
+picture::DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& options);
 
 }  // namespace overbend::film

@@ -77,11 +77,6 @@ bool runs_left(const stroke::Recording& r) {
 
 }  // namespace
 
-double eased(double part) {
-    const double p = std::min(1.0, std::max(0.0, part));
-    return p * p * (3.0 - 2.0 * p);
-}
-
 Carry find_carry(const stroke::Recording& before, const stroke::Recording& after) {
     const Places a = along_blank(before, before.states.back());
     const Places b = along_blank(after, after.states.front());
@@ -116,19 +111,6 @@ picture::StripMotion motion_at(const Carry& carry, const Carried& carried, const
     motion.shift = (1.0 - way) * carry.from + way * carry.to +
                    carried.off * ((1.0 - way) * before.shift + way * after.shift) - motion.turn * carry.from;
     return motion;
-}
-
-std::string carry_words(const Carry& carry) {
-    switch (carry.turning) {
-        case Turning::end_for_end:
-            return "the part is turned end for end";
-        case Turning::over:
-            return "the part is turned over, other face up";
-        case Turning::both:
-            return "the part is turned end for end and over";
-        default:
-            return "the part is moved to its next bend";
-    }
 }
 
 }  // namespace overbend::film

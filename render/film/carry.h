@@ -6,13 +6,11 @@
 
 #pragma once
 
-#include <string>
-
-#include "render/picture/stage.h"
+#include "render/picture/shown_job.h"
 
 namespace overbend::film {
 
-enum class Turning { none, end_for_end, over, both };
+using picture::Turning;
 
 struct Carry {
     Turning turning = Turning::none;
@@ -42,11 +40,5 @@ struct Carried {
 // the next one wants it; off the die it is held as the two holds have it.
 picture::StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before,
                                const Hold& after);
-
-// "the part is turned end for end"; how it is moved in the picture's plane is plain to see.
-std::string carry_words(const Carry& carry);
-
-// From 0 to 1, with zero speed at both ends; constant outside.
-double eased(double part);
 
 }  // namespace overbend::film

@@ -20,37 +20,15 @@ void hide_what_is_to_come(Passage passage, std::vector<picture::BendMark>& bends
     }
 }
 
-std::optional<double> clearance_at(const StrokeFilm& stroke, double at) {
-    if (stroke.clearance.empty()) return {};
-    const size_t before = static_cast<size_t>(std::floor(at));
-    const size_t after = std::min(before + 1, stroke.clearance.size() - 1);
-    if (at == std::floor(at)) return stroke.clearance[before];
-    return std::min(stroke.clearance[before], stroke.clearance[after]);
-}
-
-std::vector<picture::InterferenceMark> interferences_at(const StrokeFilm& stroke, double at) {
-    std::vector<picture::InterferenceMark> there;
-    for (const TimedInterference& i : stroke.interferences) {
-        if (at < i.first_state || (i.last_state >= 0 && at > i.last_state)) continue;
-        there.push_back(i.mark);
-        const auto state = static_cast<std::size_t>(std::lround(at - i.first_state));
-        if (state >= i.in_states.size()) continue;
-        there.back().at = i.in_states[state].first;
-        there.back().depth = i.in_states[state].second;
-    }
-    return there;
-}
-
 }  // namespace
 
-picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+picture::StageInfo stage_info(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
                               int stroke, const Instant& instant) {
     picture::StageInfo info;
-    const int shown = static_cast<int>(job.strokes.size());
     info.job_title = job.title;
-    info.step_name = job.strokes[stroke].step_name;
+    info.step_name = job.strokes[stroke].name;
     info.step_number = number_of(job, stroke);
-    info.step_count = std::max(job.step_count > 0 ? job.step_count : shown, info.step_number);
+    info.step_count = std::max(stroke_count(job), info.step_number);
     info.caption = instant.caption;
     info.strip_width = job.strip_width;
     info.bends = frames.looks[stroke].bends;
@@ -65,7 +43,7 @@ picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, co
     return info;
 }
 
-picture::DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+picture::DrawingList draw_frame(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
                                 int index) {
     if (index < 0 || index >= static_cast<int>(frames.instants.size()))
         throw OutOfRange("frame", std::to_string(index),
@@ -89,17 +67,17 @@ Instant instant_at(const FrameList& frames, double index) {
     return instant;
 }
 
-picture::DrawingList draw_instant(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+picture::DrawingList draw_instant(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
                                   const Instant& instant) {
     if (instant.passage == Passage::title) return draw_title_card(job, options);
     if (instant.passage == Passage::finished) return draw_finished_card(job, options);
     if (between_strokes(instant.passage)) return draw_between(job, options, frames, instant);
-    const StrokeFilm& stroke = job.strokes[instant.stroke];
+    const ShownStroke& stroke = job.strokes[instant.stroke];
     const StrokeLook& look = frames.looks[instant.stroke];
     picture::StageInfo info = stage_info(job, options, frames, instant.stroke, instant);
     info.punch_travel = instant.punch_travel;
     info.least_clearance = clearance_at(stroke, instant.at);
-    info.interferences = interferences_at(stroke, instant.at);
+    info.interferences = hits_at(stroke, instant.at);
     if (instant.passage >= Passage::retract) {
         info.ghost = look.loaded_at;
         info.springback_scale = instant.springback_scale;

@@ -39,7 +39,7 @@ class Told {
 // How many colours' frames are looked at: enough that no colour is missed for long, few enough to be quick.
 constexpr double looks_per_second = 4.0;
 
-GifPalette colours_of(const FilmJob& job, const FilmOptions& options, const FrameList& list, int threads,
+GifPalette colours_of(const ShownJob& job, const FilmOptions& options, const FrameList& list, int threads,
                       const FilmProgress& progress) {
     const std::vector<Shot> all = shots_of(list);
     const int every = std::max(1, static_cast<int>(std::lround(list.frames_per_second / looks_per_second)));
@@ -62,7 +62,7 @@ struct TooLarge {
 };
 
 // One try at a GIF. Throws TooLarge as soon as it is over the limit.
-WrittenFilm try_gif(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& file,
+WrittenFilm try_gif(const ShownJob& job, const FilmOptions& options, const std::filesystem::path& file,
                     std::uintmax_t limit, int threads, const FilmProgress& progress) {
     const FrameList list = timeline(job, options);
     const std::vector<Shot> shots = shots_of(list);
@@ -102,7 +102,7 @@ std::string rate_in_words(double rate) {
 
 }  // namespace
 
-WrittenFilm write_mp4(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& file,
+WrittenFilm write_mp4(const ShownJob& job, const FilmOptions& options, const std::filesystem::path& file,
                       int threads, const FilmProgress& progress) {
     check_even(options.size);
     const FrameList list = timeline(job, options);
@@ -122,7 +122,7 @@ WrittenFilm write_mp4(const FilmJob& job, const FilmOptions& options, const std:
     return {file, options.size, list.frames_per_second, frames_in(shots), bytes, ""};
 }
 
-WrittenFilm write_gif(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& file,
+WrittenFilm write_gif(const ShownJob& job, const FilmOptions& options, const std::filesystem::path& file,
                       std::uintmax_t limit, int threads, const FilmProgress& progress) {
     picture::check_size(options.size);
     const std::vector<GifRung> rungs = gif_rungs(options.size, options.frames_per_second);

@@ -29,14 +29,14 @@ struct WrittenFilm {
 //
 // Throws OutOfRange: see timeline; an odd width or height; threads. NoEncoder, Interrupted,
 // std::runtime_error: see encoder.h.
-WrittenFilm write_mp4(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& file,
+WrittenFilm write_mp4(const ShownJob& job, const FilmOptions& options, const std::filesystem::path& file,
                       int threads, const FilmProgress& progress = {});
 
 // A GIF in 255 colours found from its own frames, of at most `limit` bytes: the rate is lowered, then the
 // width, until it is. It never has more than 25 frames a second, nor more than 960 pixels across.
 //
 // Throws as write_mp4; OutOfRange: the limit cannot be kept, with what would be needed.
-WrittenFilm write_gif(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& file,
+WrittenFilm write_gif(const ShownJob& job, const FilmOptions& options, const std::filesystem::path& file,
                       std::uintmax_t limit, int threads, const FilmProgress& progress = {});
 
 }  // namespace overbend::film

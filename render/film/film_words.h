@@ -8,9 +8,9 @@
 
 namespace overbend::film {
 
-std::string caption(Passage passage, const StrokeFilm& stroke, const StrokeLook& look);
+std::string caption(Passage passage, const ShownStroke& stroke, const StrokeLook& look);
 
 // Of an instant between two strokes. carry: how the part gets from one to the other.
-std::string between_caption(const Instant& instant, const FilmJob& job, const Carry& carry);
+std::string between_caption(const Instant& instant, const ShownJob& job, const Carry& carry);
 
 }  // namespace overbend::film

@@ -2,16 +2,11 @@
 
 #include <algorithm>
 #include <array>
-#include <condition_variable>
 #include <cstdio>
-#include <exception>
-#include <mutex>
-#include <thread>
 
 #include "render/film/paint_in_order.h"
 #include "render/output/whole_file.h"
 #include "render/picture/painter.h"
-#include "sim/errors.h"
 
 namespace overbend::film {
 
@@ -21,8 +16,7 @@ namespace fs = std::filesystem;
 
 // One picture and all the files that it goes to.
 struct Task {
-    int instant = 0;
-    int frames = 1;  // of the film's instants that look the same, one after the other
+    Shot shot;
     std::vector<fs::path> files;
 };
 
@@ -61,13 +55,13 @@ void make_empty(const fs::path& folder) {
     remove_frames(folder);
 }
 
-std::vector<Sequence> sequences_of(const FilmJob& job, const fs::path& out_dir, Sequences which) {
+std::vector<Sequence> sequences_of(const ShownJob& job, const fs::path& out_dir, Sequences which) {
     std::vector<Sequence> sequences;
     if (which != Sequences::strokes) sequences.push_back({out_dir / "job", "", 0});
     if (which == Sequences::job) return sequences;
     for (size_t i = 0; i < job.strokes.size(); ++i)
-        sequences.push_back({out_dir / numbered("stroke_%02d", number_of(job, static_cast<int>(i))),
-                             job.strokes[i].step_name, 0});
+        sequences.push_back(
+            {out_dir / numbered("stroke_%02d", number_of(job, static_cast<int>(i))), job.strokes[i].name, 0});
     return sequences;
 }
 
@@ -86,133 +80,53 @@ std::vector<Task> tasks_of(const FrameList& list, Sequences which, std::vector<S
         if (which != Sequences::job && in_a_stroke(instant.passage))
             files.push_back(next_file(sequences[first_stroke + instant.stroke]));
         if (files.empty()) continue;
-        if (!tasks.empty() && look_the_same(list.instants[tasks.back().instant], instant)) {
-            ++tasks.back().frames;
+        if (!tasks.empty() && look_the_same(list.instants[tasks.back().shot.instant], instant)) {
+            ++tasks.back().shot.frames;
             tasks.back().files.insert(tasks.back().files.end(), files.begin(), files.end());
         } else {
-            tasks.push_back({i, 1, std::move(files)});
+            tasks.push_back({{i, 1}, std::move(files)});
         }
     }
     return tasks;
 }
 
-int frames_in(const std::vector<Task>& tasks) {
-    int frames = 0;
-    for (const Task& task : tasks) frames += task.frames;
-    return frames;
-}
-
-// What the workers share. Each takes the next task until there are none, or until one has failed.
-class Workshop {
-  public:
-    Workshop(const FilmJob& job, const FilmOptions& options, const FrameList& list,
-             const std::vector<Task>& tasks)
-        : job_(job), options_(options), list_(list), tasks_(tasks) {}
-
-    // Returns the count of painted frames; throws what a worker threw.
-    int run(int threads, const Progress& progress) {
-        std::vector<std::thread> workers;
-        working_ = threads;
-        try {
-            for (int i = 0; i < threads; ++i) workers.emplace_back([this] { work(); });
-            watch(progress);
-        } catch (...) {
-            stop(std::current_exception());
-        }
-        for (std::thread& worker : workers) worker.join();
-        if (failure_) std::rethrow_exception(failure_);
-        return painted_;
-    }
-
-  private:
-    void work() {
-        picture::Pixels pixels;  // kept from frame to frame: allocating them costs as much as painting
-        try {
-            for (int task = take(); task >= 0; task = take()) {
-                paint_task(tasks_[task], pixels);
-                finished(tasks_[task].frames);
-            }
-        } catch (...) {
-            stop(std::current_exception());
-        }
-        const std::lock_guard<std::mutex> lock(mutex_);
-        --working_;
-        changed_.notify_all();
-    }
-
-    void paint_task(const Task& task, picture::Pixels& pixels) {
-        picture::paint(draw_frame(job_, options_, list_, task.instant), pixels);
-        const std::string bytes = picture::png_bytes(pixels);
-        for (const fs::path& file : task.files) output::write_whole(file, bytes);
-    }
-
-    int take() {
-        const std::lock_guard<std::mutex> lock(mutex_);
-        if (stopped_ || next_ >= static_cast<int>(tasks_.size())) return -1;
-        return next_++;
-    }
-
-    void finished(int frames) {
-        const std::lock_guard<std::mutex> lock(mutex_);
-        painted_ += frames;
-        changed_.notify_all();
-    }
-
-    void stop(const std::exception_ptr& why) {
-        const std::lock_guard<std::mutex> lock(mutex_);
-        stopped_ = true;
-        if (why && !failure_) failure_ = why;
-        changed_.notify_all();
-    }
-
-    // Reports progress, in the caller's own thread.
-    void watch(const Progress& progress) {
-        std::unique_lock<std::mutex> lock(mutex_);
-        int told = -1;
-        while (working_ > 0) {
-            changed_.wait(lock, [&] { return working_ == 0 || painted_ != told; });
-            told = painted_;
-            if (!progress) continue;
-            lock.unlock();
-            const bool keep_going = progress(told, frames_in(tasks_));
-            lock.lock();
-            if (!keep_going) stopped_ = true;
-        }
-    }
-
-    const FilmJob& job_;
-    const FilmOptions& options_;
-    const FrameList& list_;
-    const std::vector<Task>& tasks_;
-    std::mutex mutex_;
-    std::condition_variable changed_;
-    int next_ = 0;
-    int painted_ = 0;
-    int working_ = 0;
-    bool stopped_ = false;
-    std::exception_ptr failure_;
-};
+// What progress said no to.
+struct GivenUp {};
 
 }  // namespace
 
-PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const fs::path& out_dir,
+PaintedFilm paint_frames(const ShownJob& job, const FilmOptions& options, const fs::path& out_dir,
                          const PaintOptions& paint, const Progress& progress) {
     const FrameList list = timeline(job, options);
     PaintedFilm film;
     film.frames_per_second = list.frames_per_second;
     film.sequences = sequences_of(job, out_dir, paint.sequences);
     const std::vector<Task> tasks = tasks_of(list, paint.sequences, film.sequences);
-    const int threads = painters_for(paint.threads, tasks.size());
+    std::vector<Shot> shots;
+    for (const Task& task : tasks) shots.push_back(task.shot);
+    film.wanted = frames_in(shots);
+    painters_for(paint.threads, shots.size());  // refuses before anything is removed
     for (const Sequence& sequence : film.sequences) make_empty(sequence.folder);
-    film.wanted = frames_in(tasks);
+    const auto tell = [&] {
+        if (progress && !progress(film.painted, film.wanted)) throw GivenUp();
+    };
+    auto task = tasks.begin();
     try {
-        film.painted = Workshop(job, options, list, tasks).run(threads, progress);
+        tell();
+        paint_in_order(job, options, list, shots, FrameBytes::png, paint.threads,
+                       [&](const std::vector<std::uint8_t>& bytes, const Shot& shot) {
+                           const std::string png(bytes.begin(), bytes.end());
+                           for (const fs::path& file : (task++)->files) output::write_whole(file, png);
+                           film.painted += shot.frames;
+                           tell();
+                       });
+    } catch (const GivenUp&) {
+        // Half a film would pass for a whole one.
+        if (!film.complete()) remove_half(film.sequences);
     } catch (...) {
         remove_half(film.sequences);
         throw;
     }
-    // Half a film would pass for a whole one.
-    if (!film.complete()) remove_half(film.sequences);
     return film;
 }
 

@@ -44,7 +44,8 @@ using Progress = std::function<bool(int painted, int wanted)>;
 //
 // Throws OutOfRange: see timeline; threads out of range. std::runtime_error: a file or folder cannot be
 // written.
-PaintedFilm paint_frames(const FilmJob& job, const FilmOptions& options, const std::filesystem::path& out_dir,
-                         const PaintOptions& paint = {}, const Progress& progress = {});
+PaintedFilm paint_frames(const ShownJob& job, const FilmOptions& options,
+                         const std::filesystem::path& out_dir, const PaintOptions& paint = {},
+                         const Progress& progress = {});
 
 }  // namespace overbend::film

@@ -3,10 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/pace.h"
+
 namespace overbend::film {
 
 namespace {
 
+using picture::eased;
 using stroke::Recording;
 using tool::RigidTool;
 using tool::Role;
@@ -123,9 +126,9 @@ double dimming(const Instant& m, const ToolChange& change) {
 }
 
 // Tools while the part is carried.
-Stood tools_at(const FilmJob& job, const FrameList& frames, const Instant& m, const picture::View& view) {
-    const StrokeFilm* before = m.from >= 0 ? &job.strokes[m.from] : nullptr;
-    const StrokeFilm* after = m.to >= 0 ? &job.strokes[m.to] : nullptr;
+Stood tools_at(const ShownJob& job, const FrameList& frames, const Instant& m, const picture::View& view) {
+    const ShownStroke* before = m.from >= 0 ? &job.strokes[m.from] : nullptr;
+    const ShownStroke* after = m.to >= 0 ? &job.strokes[m.to] : nullptr;
     const ToolChange change = after ? tool_change(before, *after) : ToolChange{};
     Stood stood;
     stood.travel = -frames.looks[after ? m.to : m.from].raised;
@@ -200,9 +203,10 @@ double lowest(const Recording& recording, const stroke::State& state) {
 }
 
 // How the part is held off its place in a stroke.
-Hold hold(const Recording& recording, const stroke::State& state, Way way, const picture::View& view) {
+Hold hold(const Recording& recording, const stroke::State& state, clearance::Way way,
+          const picture::View& view) {
     Hold held;
-    if (way == Way::along_the_bend_line) {
+    if (way == clearance::Way::along_the_bend_line) {
         held.shift = picture::Place(-towards_shift, -towards_shift) * view.height_mm();
         held.growth = towards_us;
     } else {
@@ -231,14 +235,14 @@ Carried carried_at(const Instant& m) {
     }
 }
 
-picture::StripMotion strip_motion(const FilmJob& job, const FrameList& frames, const Instant& m) {
-    const auto held = [&](int stroke, const stroke::State& state, Way way) {
+picture::StripMotion strip_motion(const ShownJob& job, const FrameList& frames, const Instant& m) {
+    const auto held = [&](int stroke, const stroke::State& state, clearance::Way way) {
         return hold(*job.strokes[stroke].recording, state, way, frames.looks[stroke].view);
     };
     picture::StripMotion motion;
     if (m.from >= 0 && m.to >= 0) {
-        const StrokeFilm& before = job.strokes[m.from];
-        const StrokeFilm& after = job.strokes[m.to];
+        const ShownStroke& before = job.strokes[m.from];
+        const ShownStroke& after = job.strokes[m.to];
         return motion_at(frames.looks[m.from].carry, carried_at(m),
                          held(m.from, before.recording->states.back(), before.way_off),
                          held(m.to, after.recording->states.front(), after.way_in));
@@ -276,7 +280,7 @@ picture::View view_at(const FrameList& frames, const Instant& m) {
 
 }  // namespace
 
-ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after) {
+ToolChange tool_change(const ShownStroke* before, const ShownStroke& after) {
     if (!before) return {true, true};
     const ToolSet& a = before->recording->tools;
     const ToolSet& b = after.recording->tools;
@@ -284,7 +288,7 @@ ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after) {
     return {other(true), other(false)};
 }
 
-picture::View turning_view(const FilmJob& job, const FrameList& frames, int from, int to) {
+picture::View turning_view(const ShownJob& job, const FrameList& frames, int from, int to) {
     const picture::View& a = frames.looks[from].view;
     const picture::View& b = frames.looks[to].view;
     const stroke::State& state = job.strokes[from].recording->states.back();
@@ -312,7 +316,7 @@ picture::View turning_view(const FilmJob& job, const FrameList& frames, int from
     return view;
 }
 
-picture::DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+picture::DrawingList draw_between(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
                                   const Instant& m) {
     picture::View view = view_at(frames, m);
     view.lens.reset();

@@ -22,18 +22,18 @@ struct ToolChange {
 };
 
 // before: none at the beginning of a film, when all tools are brought in.
-ToolChange tool_change(const StrokeFilm* before, const StrokeFilm& after);
+ToolChange tool_change(const ShownStroke* before, const ShownStroke& after);
 
 // What is seen while the part is turned: the whole of it, all the way. The looks' views and carries must be
 // there.
-picture::View turning_view(const FilmJob& job, const FrameList& frames, int from, int to);
+picture::View turning_view(const ShownJob& job, const FrameList& frames, int from, int to);
 
 // A frame between two strokes. instant: one of those passages.
-picture::DrawingList draw_between(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+picture::DrawingList draw_between(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
                                   const Instant& instant);
 
 // What the stage of a frame needs in every phase.
-picture::StageInfo stage_info(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+picture::StageInfo stage_info(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
                               int stroke, const Instant& instant);
 
 }  // namespace overbend::film

@@ -147,17 +147,19 @@ int painters_for(int threads, std::size_t shots) {
     return std::max(1, std::min(threads == 0 ? cores : threads, static_cast<int>(shots)));
 }
 
-void paint_in_order(const FilmJob& job, const FilmOptions& options, const FrameList& list,
+void paint_in_order(const ShownJob& job, const FilmOptions& options, const FrameList& list,
                     const std::vector<Shot>& shots, FrameBytes form, int threads, const TakeFrame& take) {
     const int count = painters_for(threads, shots.size());
     const auto paint_one = [&](int shot, std::vector<std::uint8_t>& into) {
         // Kept from frame to frame: allocating them costs as much as painting.
         static thread_local picture::Pixels pixels;
         picture::paint(draw_frame(job, options, list, shots[shot].instant), pixels);
-        if (form == FrameBytes::yuv420p)
-            to_yuv420p(pixels, into);
-        else
-            into = pixels.bgra;
+        if (form == FrameBytes::yuv420p) to_yuv420p(pixels, into);
+        if (form == FrameBytes::bgrx) into = pixels.bgra;
+        if (form == FrameBytes::png) {
+            const std::string bytes = picture::png_bytes(pixels);
+            into.assign(bytes.begin(), bytes.end());
+        }
     };
     Ring ring(static_cast<std::size_t>(count) + 2, static_cast<int>(shots.size()));
     const Painters painters(ring, count, paint_one);

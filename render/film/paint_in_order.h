@@ -28,8 +28,9 @@ int frames_in(const std::vector<Shot>& shots);
 int painters_for(int threads, std::size_t shots);
 
 enum class FrameBytes {
-    bgrx,    // four bytes a pixel, as Pixels has them
-    yuv420p  // see yuv.h; the size must be even
+    bgrx,     // four bytes a pixel, as Pixels has them
+    yuv420p,  // see yuv.h; the size must be even
+    png       // the bytes of a file
 };
 
 // Takes a picture's bytes; called in the caller's thread, in the film's order.
@@ -37,7 +38,7 @@ using TakeFrame = std::function<void(const std::vector<std::uint8_t>& bytes, con
 
 // Paints every shot and hands it out. What `take` or a painter throws ends the painting, and is thrown here.
 // Throws OutOfRange: threads; an odd size for yuv420p.
-void paint_in_order(const FilmJob& job, const FilmOptions& options, const FrameList& list,
+void paint_in_order(const ShownJob& job, const FilmOptions& options, const FrameList& list,
                     const std::vector<Shot>& shots, FrameBytes form, int threads, const TakeFrame& take);
 
 }  // namespace overbend::film

@@ -5,6 +5,7 @@
 
 #include "render/film/film_words.h"
 #include "render/film/interlude.h"
+#include "render/picture/pace.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
@@ -12,6 +13,7 @@ namespace overbend::film {
 
 namespace {
 
+using picture::eased;
 using stroke::Phase;
 using stroke::Recording;
 using stroke::State;
@@ -43,7 +45,7 @@ void check_range(const char* name, double value, double low, double high, const 
         "it must be between " + picture::fixed(low, 1) + unit + " and " + picture::fixed(high, 1) + unit);
 }
 
-void check(const FilmJob& job, const FilmOptions& options) {
+void check(const ShownJob& job, const FilmOptions& options) {
     picture::check_size(options.size);
     check_range("frames per second", options.frames_per_second, 1.0, 120.0, "");
     check_range("time of a stroke", options.seconds_per_stroke, 1.0, 120.0, " s");
@@ -51,55 +53,14 @@ void check(const FilmJob& job, const FilmOptions& options) {
     check_range("scale of the springback", options.springback_scale, 1.0, 20.0, "");
     if (!(job.strip_width > 0.0))
         throw OutOfRange("strip width", picture::fixed(job.strip_width, 2) + " mm", "it must be above 0 mm");
-    if (job.strokes.empty()) throw OutOfRange("film", "the job has no strokes", "it must have at least one");
-    if (job.finished) {
-        if (!job.finished->recording)
-            throw OutOfRange("film", "the finished part has no recording",
-                             "leave the part out, or give it one");
-        picture::check_recording(*job.finished->recording);
-    }
-    for (const StrokeFilm& stroke : job.strokes) {
-        if (!stroke.recording)
-            throw OutOfRange("film", "step \"" + stroke.step_name + "\" has no recording",
-                             "every stroke must be recorded before it is shown");
-        picture::check_recording(*stroke.recording);
-        if (!stroke.clearance.empty() && stroke.clearance.size() != stroke.recording->states.size())
-            throw OutOfRange("film",
-                             "step \"" + stroke.step_name + "\" has " +
-                                 std::to_string(stroke.clearance.size()) + " clearances for " +
-                                 std::to_string(stroke.recording->states.size()) + " states",
-                             "there must be one for each recorded state, or none");
-    }
+    picture::check_strokes(job, "film");
+    if (job.finished) picture::check_recording(*job.finished);
 }
 
-// The last state before the punch goes back.
-int loaded_state(const Recording& recording) {
-    int loaded = 0;
-    for (size_t i = 0; i < recording.states.size(); ++i)
-        if (recording.states[i].phase == Phase::pressing || recording.states[i].phase == Phase::held)
-            loaded = static_cast<int>(i);
-    return loaded;
-}
-
-double greatest_shift(const State& a, const State& b) {
-    double greatest = 0.0;
-    for (size_t i = 0; i < a.x.size(); ++i)
-        greatest = std::max(greatest, std::hypot(b.x[i] - a.x[i], b.y[i] - a.y[i]));
-    return greatest;
-}
-
-// Instants spread evenly over the way from one state to another: over the punch's travel when it presses, over
-// the strip's own movement when it springs back, so that the springback is seen and not only the punch's
-// leaving.
+// Instants spread evenly over the way from one state to another.
 std::vector<double> evenly(const Recording& recording, int first, int last, int count, double by_travel,
                            double by_shift) {
-    std::vector<double> way{0.0};
-    for (int i = first; i < last; ++i) {
-        const State& a = recording.states[i];
-        const State& b = recording.states[i + 1];
-        way.push_back(way.back() + by_travel * std::abs(b.travel - a.travel) +
-                      by_shift * greatest_shift(a, b) + 1e-12);
-    }
+    const std::vector<double> way = picture::way_between(recording, first, last, by_travel, by_shift);
     std::vector<double> instants;
     size_t k = 0;
     for (int i = 1; i <= count; ++i) {
@@ -112,7 +73,7 @@ std::vector<double> evenly(const Recording& recording, int first, int last, int 
     return instants;
 }
 
-picture::View view_of(const StrokeFilm& stroke, const FilmOptions& options) {
+picture::View view_of(const ShownStroke& stroke, const FilmOptions& options) {
     picture::StageInfo wanted;
     wanted.charts = options.charts;
     wanted.lens = options.lens;
@@ -120,17 +81,17 @@ picture::View view_of(const StrokeFilm& stroke, const FilmOptions& options) {
     return picture::choose_view(*stroke.recording, options.size, wanted);
 }
 
-StrokeLook look_of(const StrokeFilm& stroke, const FilmOptions& options) {
+StrokeLook look_of(const ShownStroke& stroke, const FilmOptions& options) {
     const Recording& recording = *stroke.recording;
     StrokeLook look;
     look.view = view_of(stroke, options);
     look.raised = picture::raised_by(recording, look.view);
-    look.loaded_at = loaded_state(recording);
+    look.loaded_at = stroke::loaded_state(recording);
     look.bends = stroke.bends;
     for (int i = 0; i < static_cast<int>(look.bends.size()); ++i) {
         picture::BendMark& bend = look.bends[i];
         if (!(bend.reach > 0.0)) bend.reach = picture::found_reach(recording, stroke.bends, i);
-        const State& loaded = recording.states[loaded_state(recording)];
+        const State& loaded = recording.states[stroke::loaded_state(recording)];
         const State& last = recording.states.back();
         if (!bend.loaded) bend.loaded = picture::measured(recording, loaded, bend).angle;
         if (!bend.free && last.phase == Phase::free)
@@ -155,8 +116,8 @@ StrokeTimes times(const FilmOptions& o) {
             frames(dwell_share),  frames(retract_share),  frames(free_share)};
 }
 
-void add_stroke(const FilmJob& job, int index, const FilmOptions& options, FrameList& list) {
-    const StrokeFilm& stroke = job.strokes[index];
+void add_stroke(const ShownJob& job, int index, const FilmOptions& options, FrameList& list) {
+    const ShownStroke& stroke = job.strokes[index];
     const StrokeLook& look = list.looks[index];
     const Recording& recording = *stroke.recording;
     const int loaded = static_cast<int>(look.loaded_at);
@@ -193,7 +154,7 @@ void add_stroke(const FilmJob& job, int index, const FilmOptions& options, Frame
     }
 }
 
-void add_between(const FilmJob& job, int from, int to, Passage passage, double share,
+void add_between(const ShownJob& job, int from, int to, Passage passage, double share,
                  const FilmOptions& options, FrameList& list) {
     const int count = frames_in(share * options.seconds_between, options.frames_per_second);
     Instant instant;
@@ -210,7 +171,7 @@ void add_between(const FilmJob& job, int from, int to, Passage passage, double s
 }
 
 // From one stroke to the next; from: -1 before the first, to: -1 after the last.
-void add_interlude(const FilmJob& job, int from, int to, const FilmOptions& options, FrameList& list) {
+void add_interlude(const ShownJob& job, int from, int to, const FilmOptions& options, FrameList& list) {
     const auto add = [&](Passage passage, double share) {
         add_between(job, from, to, passage, share, options, list);
     };
@@ -235,21 +196,16 @@ bool finished_to_its_end(const Recording& recording) {
 
 }  // namespace
 
-int number_of(const FilmJob& job, int index) {
-    const int number = job.strokes[index].number;
-    return number > 0 ? number : index + 1;
-}
-
-FrameList timeline(const FilmJob& job, const FilmOptions& options) {
+FrameList timeline(const ShownJob& job, const FilmOptions& options) {
     check(job, options);
     FrameList list;
     list.frames_per_second = options.frames_per_second;
     std::vector<const Recording*> recordings;
-    for (const StrokeFilm& stroke : job.strokes) {
+    for (const ShownStroke& stroke : job.strokes) {
         recordings.push_back(stroke.recording);
         list.looks.push_back(look_of(stroke, options));
     }
-    list.colour_limit = picture::colour_limit(recordings, options.colouring);
+    list.colour_limit = picture::colour_limit(job, options.colouring);
     const int count = static_cast<int>(job.strokes.size());
     for (int i = 0; i + 1 < count; ++i) {
         list.looks[i].carry = find_carry(*recordings[i], *recordings[i + 1]);

@@ -11,62 +11,15 @@
 
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "render/film/carry.h"
-#include "render/picture/stage.h"
+#include "render/picture/shown_job.h"
 
 namespace overbend::film {
 
-// An interference and the recorded states in which it is there.
-struct TimedInterference {
-    picture::InterferenceMark mark;
-    int first_state = 0;
-    int last_state = -1;  // -1: to the end
-    // Where and how deep it is in each of these states, if that is known; else as above all the time.
-    std::vector<std::pair<picture::Place, double>> in_states = {};
-};
-
-// How the strip gets to its place, or off it: in the plane of the picture, or towards the viewer.
-enum class Way { in_the_plane, along_the_bend_line };
-
-struct StrokeFilm {
-    std::string step_name;
-    const stroke::Recording* recording = nullptr;
-    std::vector<picture::BendMark>
-        bends;  // angles that are left out are measured: loaded under the punch at its
-                // stop, free at the end
-    std::vector<TimedInterference> interferences;
-    std::vector<double> clearance;  // mm, least in each recorded state; empty: not shown
-    std::string placing;            // how the strip comes to lie so, in words; empty: worked out
-    int number = 0;  // among the job's strokes, from 1; 0: its place in this film. Where a number is
-                     // left out the film makes a cut: no strip is carried over a gap.
-    Way way_in = Way::in_the_plane;
-    Way way_off = Way::in_the_plane;
-};
-
-// A bend of the finished part, for the card at the end.
-struct FinishedBend {
-    std::string name;
-    double blank_position = 0.0;  // of its bend line, mm from the blank's left end
-    double drawing = 0.0;         // bend angles, rad, signed as drawn
-    double made = 0.0;
-};
-
-struct FinishedPart {
-    const stroke::Recording* recording = nullptr;  // of the job's last stroke, shown or not
-    std::vector<FinishedBend> bends;
-};
-
-struct FilmJob {
-    std::string title;
-    double strip_width = 0.0;              // mm, > 0
-    std::vector<StrokeFilm> strokes;       // those that are shown, in their order
-    int step_count = 0;                    // strokes of the whole job; 0: those that are shown
-    std::string material;                  // in words, for the title card; may be empty
-    std::optional<FinishedPart> finished;  // none: the part is not finished, and there is no card of it
-};
+using picture::ShownJob;
+using picture::ShownStroke;
 
 enum class Cards { hidden, shown };
 
@@ -136,14 +89,13 @@ struct FrameList {
     std::vector<Instant> instants;
 };
 
-// The number of a shown stroke among the job's.
-int number_of(const FilmJob& job, int index);
-
+// A job's bends whose angles or reach are left out are measured. Where a stroke is left out the film makes a
+// cut: no strip is carried over a gap.
 // Throws OutOfRange: no strokes, a stroke without a recording, options out of their ranges.
-FrameList timeline(const FilmJob& job, const FilmOptions& options);
+FrameList timeline(const ShownJob& job, const FilmOptions& options);
 
 // One frame of it. Throws OutOfRange: no such frame.
-picture::DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+picture::DrawingList draw_frame(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
                                 int index);
 
 // Between two frames, for slow playback: 0 to the last one's index, held there. Within a passage
@@ -152,7 +104,7 @@ picture::DrawingList draw_frame(const FilmJob& job, const FilmOptions& options, 
 Instant instant_at(const FrameList& frames, double index);
 
 // Any instant; of the frames only the looks and the colours' limit are needed.
-picture::DrawingList draw_instant(const FilmJob& job, const FilmOptions& options, const FrameList& frames,
+picture::DrawingList draw_instant(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
                                   const Instant& instant);
 
 }  // namespace overbend::film

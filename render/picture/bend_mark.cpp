@@ -48,11 +48,9 @@ double found_reach(const Recording& recording, const std::vector<BendMark>& bend
 
 MeasuredBend measured(const Recording& recording, const State& state, const BendMark& bend) {
     const bool turned = recording.blank_position.back() < recording.blank_position.front();
-    const double after = bend.reach_after > 0.0 ? bend.reach_after : bend.reach;
-    const double low = bend.blank_position - bend.reach, high = bend.blank_position + after;
     MeasuredBend m;
-    m.left = spot_on(recording, state, turned ? high : low);
-    m.right = spot_on(recording, state, turned ? low : high);
+    m.left = spot_on(recording, state, turned ? bend.to() : bend.from());
+    m.right = spot_on(recording, state, turned ? bend.from() : bend.to());
     m.angle = m.right.theta - m.left.theta;
     m.corner = spot_on(recording, state, bend.blank_position).at;
     // left + a (cos, sin)(theta left) = right - b (cos, sin)(theta right), solved for a.

@@ -1,4 +1,5 @@
-// A bend of the stroke that is shown: where it is, how far it is turned now, and the lines of its two flats.
+// Bends: the lines on the blank, and a bend of the stroke that is shown: where it is, how far it is turned now,
+// and the lines of its two flats.
 //
 // Units  mm, rad; bend angles as in the trade: 0 is flat, positive turns the right-hand side up (as the strip
 // lies in the press).
@@ -13,14 +14,32 @@
 
 namespace overbend::picture {
 
+// A bend of the part. A tick marks its line, and travels with the strip.
+struct BendLine {
+    std::string name;
+    double blank_position = 0.0;      // mm from the blank's left end
+    double drawing = 0.0;             // bend angle, rad, signed as drawn
+    double inside_radius = 0.0;       // mm, of the drawing
+    std::optional<double> made = {};  // bend angle of the finished part, signed as drawn
+};
+
 struct BendMark {
     std::string name;
     double blank_position = 0.0;  // of the bend line, from the blank's left end
     double reach = 0.0;  // along the blank, to where the flats' directions are taken; 0: beyond the tools'
                          // contacts, see found_reach
-    std::optional<double> loaded;  // bend angle under load, once it is known
-    std::optional<double> free;    // bend angle after release, once it is known
-    double reach_after = 0.0;      // reach towards the blank's right end where it differs; 0: the same
+    std::optional<double> loaded = {};  // bend angle under load, once it is known
+    std::optional<double> free = {};    // bend angle after release, once it is known
+    double reach_after = 0.0;           // reach towards the blank's right end where it differs; 0: the same
+    double drawing = 0.0;               // bend angle of the drawing
+
+    // Positive opens the bend, whichever way it is turned; none while one of its angles is not known.
+    std::optional<double> springback() const {
+        if (!loaded || !free) return {};
+        return *loaded < 0.0 ? *free - *loaded : *loaded - *free;
+    }
+    double from() const { return blank_position - reach; }
+    double to() const { return blank_position + (reach_after > 0.0 ? reach_after : reach); }
 };
 
 struct MeasuredBend {

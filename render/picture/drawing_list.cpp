@@ -55,6 +55,12 @@ void write(std::ostream& out, const Text& t) {
 
 }  // namespace
 
+Rect bounds_of(const std::vector<Point>& points) {
+    Point low = points.front(), high = low;
+    for (const Point& p : points) low = low.cwiseMin(p), high = high.cwiseMax(p);
+    return {low.x(), low.y(), high.x() - low.x(), high.y() - low.y()};
+}
+
 Rect grown(const Rect& r, double by) {
     return {r.x - by, r.y - by, r.width + 2.0 * by, r.height + 2.0 * by};
 }

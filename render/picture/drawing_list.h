@@ -34,6 +34,7 @@ struct Rect {
     Point centre() const { return Point(x + 0.5 * width, y + 0.5 * height); }
 };
 
+Rect bounds_of(const std::vector<Point>& points);  // one at least
 Rect grown(const Rect& r, double by);              // on all four sides; by may be below zero
 bool overlap(const Rect& a, const Rect& b);        // touching edges do not count
 bool holds(const Rect& outer, const Rect& inner);  // edges may touch
@@ -56,11 +57,11 @@ enum class Edges { fine, coarse };
 
 struct Shape {
     Path path;
-    std::optional<Colour> fill;
-    std::optional<Colour> stroke;
+    std::optional<Colour> fill = {};
+    std::optional<Colour> stroke = {};
     double line_width = 1.0;
-    std::vector<double> dash;  // lengths of stroke and gap in turn; empty: unbroken
-    std::optional<Rect> clip;  // nothing is painted outside it
+    std::vector<double> dash = {};  // lengths of stroke and gap in turn; empty: unbroken
+    std::optional<Rect> clip = {};  // nothing is painted outside it
     Edges edges = Edges::fine;
 };
 

@@ -13,29 +13,9 @@ using stroke::State;
 constexpr double flowed = 1e-6;         // plastic strain above which a layer counts as yielded
 constexpr double least_bending = 0.01;  // curvature times thickness
 
-// The two elements whose middles a station lies between, and the part of the second.
-struct Between {
-    int before = 0;
-    int after = 0;
-    double part = 0.0;
-    double blend(double a, double b) const { return (1.0 - part) * a + part * b; }
-};
-
-Between between_elements(const State& state, double along) {
-    const int last = static_cast<int>(state.stretch.size()) - 1;
-    const double from_middle = along - 0.5;
-    Between b;
-    b.before = std::min(last, std::max(0, static_cast<int>(std::floor(from_middle))));
-    b.after = std::min(last, b.before + 1);
-    b.part = std::min(1.0, std::max(0.0, from_middle - b.before));
-    return b;
-}
-
 // Plastic strain of a layer at a station.
 double strain_of(const Recording& recording, const State& state, const Between& at, int layer) {
-    const int layers = recording.layers();
-    return at.blend(static_cast<double>(state.plastic_strain[at.before * layers + layer]),
-                    static_cast<double>(state.plastic_strain[at.after * layers + layer]));
+    return layer_value(state.plastic_strain, recording.layers(), layer, at);
 }
 
 // Reference height of the front between layer k, which has not yielded, and the next one outwards (way +1 up,
@@ -55,7 +35,7 @@ double front(const Recording& recording, const State& state, const Between& at, 
 }  // namespace
 
 std::optional<Core> elastic_core(const Recording& recording, const State& state, const Station& station) {
-    const Between at = between_elements(state, station.along);
+    const Between at = between_elements(static_cast<int>(state.stretch.size()), station.along);
     const int layers = recording.layers();
     // The layers without plastic strain that are nearest to the middle; those that lie between yielded ones.
     int best = -1;
@@ -79,7 +59,7 @@ std::optional<Core> elastic_core(const Recording& recording, const State& state,
 }
 
 std::optional<double> neutral_height(const Recording& recording, const State& state, const Station& station) {
-    const Between at = between_elements(state, station.along);
+    const Between at = between_elements(static_cast<int>(state.stretch.size()), station.along);
     const double stretch = at.blend(state.stretch[at.before], state.stretch[at.after]);
     const double curvature = at.blend(state.curvature[at.before], state.curvature[at.after]);
     if (std::abs(curvature) * recording.thickness < least_bending) return {};

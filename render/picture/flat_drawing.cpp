@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "render/picture/flat_layout.h"
+#include "render/picture/marks.h"
 #include "render/picture/palette.h"
-#include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
@@ -22,13 +22,10 @@ void add_dimension(DrawingList& list, const Point& a, const Point& b, double uni
     const double inwards = (b - a).norm() < 1.8 * unit ? -1.0 : 1.0;
     const Point along = inwards * (b - a).normalized(), across(-along.y(), along.x());
     for (const auto& [tip, way] : {std::pair(a, along), {b, Point(-along)}})
-        list.items.push_back(Shape{polygon({tip, tip + unit * (0.7 * way + 0.15 * across),
-                                            tip + unit * (0.7 * way - 0.15 * across)}),
-                                   flat_ink(),
-                                   std::nullopt,
-                                   0.0,
-                                   {},
-                                   std::nullopt});
+        add_fill(list,
+                 polygon({tip, tip + unit * (0.7 * way + 0.15 * across),
+                          tip + unit * (0.7 * way - 0.15 * across)}),
+                 flat_ink());
 }
 
 void paint_head(DrawingList& list, const FlatLayout& s) {
@@ -49,29 +46,20 @@ void paint_head(DrawingList& list, const FlatLayout& s) {
 void paint_blank(DrawingList& list, const FlatLayout& s) {
     const FlatSheet& given = *s.given;
     const ThemeColours& colours = theme_colours(Theme::light);
-    list.items.push_back(Shape{rectangle(s.blank), colours.panel, std::nullopt, 0.0, {}, std::nullopt});
+    add_fill(list, rectangle(s.blank), colours.panel);
     for (const FlatBendLine& bend : given.bends) {
         const double low = std::max(0.0, bend.at - bend.half_width);
         const double high = std::min(given.length, bend.at + bend.half_width);
-        list.items.push_back(Shape{rectangle({s.x(low), s.blank.y, s.scale * (high - low), s.blank.height}),
-                                   with_opacity(bend_colour(bend), 0.15),
-                                   std::nullopt,
-                                   0.0,
-                                   {},
-                                   std::nullopt});
+        add_fill(list, rectangle({s.x(low), s.blank.y, s.scale * (high - low), s.blank.height}),
+                 with_opacity(bend_colour(bend), 0.15));
     }
     for (const FlatHole& hole : given.holes) {
         const Rect box{s.x(hole.at - 0.5 * hole.length), s.y(hole.across + 0.5 * hole.width),
                        s.scale * hole.length, s.scale * hole.width};
-        list.items.push_back(Shape{rectangle(box, 0.5 * box.height),
-                                   colours.page,
-                                   hole.too_near ? alarm_colour() : flat_ink(),
-                                   0.1 * s.unit,
-                                   {},
-                                   std::nullopt});
+        add_shape(list, rectangle(box, 0.5 * box.height), colours.page,
+                  hole.too_near ? alarm_colour() : flat_ink(), 0.1 * s.unit);
     }
-    list.items.push_back(
-        Shape{rectangle(s.blank), std::nullopt, flat_ink(), 0.12 * s.unit, {}, std::nullopt});
+    add_line(list, rectangle(s.blank), flat_ink(), 0.12 * s.unit);
 }
 
 void paint_flags(DrawingList& list, const FlatLayout& s) {
@@ -96,13 +84,10 @@ void paint_flags(DrawingList& list, const FlatLayout& s) {
         const double bottom = top + s.line() * static_cast<double>(label.lines.size()) - 0.2 * s.unit;
         add_line(list, {x, s.y(label.from_lower_edge)}, {x, bottom}, label.colour, thin);
         // Where words reach over the line of the blank's right end, that is broken.
-        list.items.push_back(Shape{rectangle({x + 0.5 * pad, top - 0.1 * s.unit, s.flags_below[i].width,
-                                              bottom - top + 0.2 * s.unit}),
-                                   list.background,
-                                   std::nullopt,
-                                   0.0,
-                                   {},
-                                   std::nullopt});
+        add_fill(list,
+                 rectangle({x + 0.5 * pad, top - 0.1 * s.unit, s.flags_below[i].width,
+                            bottom - top + 0.2 * s.unit}),
+                 list.background);
         for (std::size_t k = 0; k < label.lines.size(); ++k)
             add_text(list, label.lines[k],
                      {x + pad, baseline_for_middle(top + s.line() * (0.4 + static_cast<double>(k)), s.unit)},
@@ -127,12 +112,8 @@ void paint_dimensions(DrawingList& list, const FlatLayout& s) {
     const double half = 0.5 * text_width(length, s.unit) + 0.4 * s.unit;
     const bool beside = s.blank.width < 2.0 * half + 2.0 * s.unit;
     const Point middle((beside ? s.blank.right() + half + s.unit : s.blank.centre().x()), y);
-    list.items.push_back(Shape{rectangle({middle.x() - half, y - 0.6 * s.unit, 2.0 * half, 1.2 * s.unit}),
-                               list.background,
-                               std::nullopt,
-                               0.0,
-                               {},
-                               std::nullopt});
+    add_fill(list, rectangle({middle.x() - half, y - 0.6 * s.unit, 2.0 * half, 1.2 * s.unit}),
+             list.background);
     add_text(list, length, {middle.x(), baseline_for_middle(y, s.unit)}, s.unit, flat_ink(), Across::middle);
 
     const double x = s.blank.x - s.unit;

@@ -17,16 +17,8 @@ Colour bend_colour(const FlatBendLine& bend) {
 Colour alarm_colour() {
     return mixed(okabe_ito::vermillion, okabe_ito::black, 0.15);
 }
-
 const Colour& flat_ink() {
     return theme_colours(Theme::light).ink;
-}
-
-std::string short_number(double value) {
-    std::string text = fixed(value, 2);
-    while (text.back() == '0') text.pop_back();
-    if (text.back() == '.') text.pop_back();
-    return text;
 }
 
 namespace {

@@ -42,10 +42,6 @@ struct FlatLayout {
 // them have 4.5 times the contrast of white paper.
 Colour bend_colour(const FlatBendLine& bend);
 Colour alarm_colour();
-
-// 12.5, 90: as few decimals as it takes, two at most.
-std::string short_number(double value);
-
 const Colour& flat_ink();
 
 // Positions of all labels at this height. Throws OutOfRange: they do not fit.

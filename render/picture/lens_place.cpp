@@ -47,16 +47,6 @@ double distance(const Rect& box, const Point& p) {
     return std::hypot(dx, dy);
 }
 
-Rect box_of(const std::vector<Point>& points) {
-    Point low = points.front();
-    Point high = points.front();
-    for (const Point& p : points) {
-        low = low.cwiseMin(p);
-        high = high.cwiseMax(p);
-    }
-    return {low.x(), low.y(), high.x() - low.x(), high.y() - low.y()};
-}
-
 // How many of 7 x 7 points of a box lie in a tool. bounds: of each.
 int points_on_tools(const std::vector<std::vector<Point>>& tools, const std::vector<Rect>& bounds,
                     const Rect& box) {
@@ -131,7 +121,7 @@ std::optional<LensPlace> place_lens(const Recording& recording, const View& view
     for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k) {
         const tool::RigidTool& t = recording.tools[k];
         room.tools.push_back(tool_points(t, stroke::tool_position(recording.tools, k, last), view));
-        room.bounds.push_back(box_of(room.tools.back()));
+        room.bounds.push_back(bounds_of(room.tools.back()));
         if (t.moves_with_ram()) room.from_above.push_back(room.bounds.back());
     }
     room.taken = {key_box(layout), view.note};

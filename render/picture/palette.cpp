@@ -3,6 +3,8 @@
 #include <array>
 #include <cmath>
 
+#include "sim/words.h"
+
 namespace overbend::picture {
 
 namespace {
@@ -178,6 +180,11 @@ Colour mixed(const Colour& a, const Colour& b, double part_of_b) {
     const double p = part_of_b;
     return {(1.0 - p) * a.red + p * b.red, (1.0 - p) * a.green + p * b.green, (1.0 - p) * a.blue + p * b.blue,
             (1.0 - p) * a.opacity + p * b.opacity};
+}
+
+std::string hex(const Colour& c) {
+    const auto byte = [](double v) { return static_cast<int>(std::lround(255.0 * v)); };
+    return words("#%02x%02x%02x", byte(c.red), byte(c.green), byte(c.blue));
 }
 
 Lab to_lab(const Colour& c) {

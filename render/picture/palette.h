@@ -9,6 +9,8 @@
 
 #pragma once
 
+#include <string>
+
 #include "render/picture/drawing_list.h"
 #include "sim/tool/tool_set.h"
 
@@ -68,6 +70,7 @@ Colour neutral_line_colour();
 
 Colour with_opacity(Colour colour, double opacity);
 Colour mixed(const Colour& a, const Colour& b, double part_of_b);
+std::string hex(const Colour& colour);  // "#0072b2"
 
 // CIELAB: lightness 0 to 100, green to red, blue to yellow. The distance of two is how different they look;
 // one of 2 is just seen.

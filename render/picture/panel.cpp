@@ -54,15 +54,7 @@ Box worth_seeing(const Recording& recording, const std::vector<double>& instants
 void add_plain_strip(Sheet& sheet) {
     const std::vector<Station> at =
         stations(sheet.recording, sheet.state, 0.35 * sheet.unit() / sheet.view.scale);
-    std::vector<Point> points;
-    for (const Place& p : strip_outline(at)) points.push_back(strip_point(sheet, p));
-    Shape strip;
-    strip.path = polygon(points);
-    strip.fill = sheet.colours.ink;
-    strip.stroke = sheet.colours.ink;
-    strip.line_width = 0.1 * sheet.unit();
-    strip.clip = sheet.view.stage;
-    sheet.list.items.emplace_back(std::move(strip));
+    add_on_stage(sheet, {outline_path(sheet, at), sheet.colours.ink, sheet.colours.ink, 0.1 * sheet.unit()});
 }
 
 // Of the tools whose names are shown.
@@ -73,14 +65,6 @@ std::vector<ToolLabel> labels_at(const Recording& recording, const View& view, c
     for (int t = 0; t < static_cast<int>(recording.tools.size()); ++t)
         if (info.words == ToolWords::all || tool::presses(recording.tools[t].role)) named.push_back(t);
     return place_labels(recording, view, layout, {state, info.punch_travel.value_or(state.travel), named});
-}
-
-void add_frame(Sheet& sheet) {
-    Shape frame;
-    frame.path = rectangle(sheet.view.stage);
-    frame.stroke = sheet.colours.rule;
-    frame.line_width = sheet.layout.line;
-    sheet.list.items.emplace_back(std::move(frame));
 }
 
 }  // namespace
@@ -108,13 +92,6 @@ double panel_raise(const Recording& recording, const View& view) {
     return std::min(raised_by(recording, view), std::max(3.0 * recording.thickness, 0.18 * view.height_mm()));
 }
 
-double loaded_instant(const Recording& recording) {
-    std::size_t last = 0;
-    for (std::size_t i = 0; i < recording.states.size(); ++i)
-        if (recording.states[i].phase <= stroke::Phase::held) last = i;
-    return static_cast<double>(last);
-}
-
 void add_panel(DrawingList& list, const Recording& recording, double instant, const PanelInfo& given,
                const View& asked) {
     View view = asked;
@@ -139,7 +116,7 @@ void add_panel(DrawingList& list, const Recording& recording, double instant, co
     for (const ToolLabel& label : view.labels) sheet.taken.push_back(label.box);
     add_interference_marks(sheet);
     add_interference_words(sheet);
-    add_frame(sheet);
+    add_line(list, rectangle(view.stage), colours.rule, layout.line);
 }
 
 }  // namespace overbend::picture

@@ -54,7 +54,4 @@ void add_panel(DrawingList& list, const stroke::Recording& recording, double ins
 // How far above its first touch the punch is drawn before the stroke, so that its nose is seen. mm
 double panel_raise(const stroke::Recording& recording, const View& view);
 
-// The instant at the stop: the last one under the punch.
-double loaded_instant(const stroke::Recording& recording);
-
 }  // namespace overbend::picture

@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "render/picture/cautions.h"
+#include "render/picture/marks.h"
 #include "render/picture/palette.h"
-#include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 #include "sim/words.h"
@@ -37,12 +37,6 @@ double greatest(const ProfileSheet& sheet) {
     return most;
 }
 
-// 1, 2 or 5 times a power of ten.
-double round_down(double value) {
-    const double power = std::pow(10.0, std::floor(std::log10(value)));
-    return value / power >= 5.0 ? 5.0 * power : value / power >= 2.0 ? 2.0 * power : power;
-}
-
 ProfileLayout lay_out_profile(const ProfileSheet& sheet, int height) {
     ProfileLayout l;
     l.unit = height / 42.0;
@@ -57,7 +51,7 @@ ProfileLayout lay_out_profile(const ProfileSheet& sheet, int height) {
     l.scale = std::min((l.stage.width - 2.0 * aside) / size.x(), (l.stage.height - 2.0 * aside) / size.y());
     l.middle = 0.5 * (low + high);
     const double most = greatest(sheet);
-    if (most > 0.0) l.enlarged = std::max(1.0, round_down(2.0 * l.unit / (l.scale * most)));
+    if (most > 0.0) l.enlarged = std::max(1.0, rounded_down(2.0 * l.unit / (l.scale * most)));
     return l;
 }
 
@@ -68,14 +62,9 @@ Path on_page(const ProfileLayout& l, const std::vector<Point>& line) {
 }
 
 void paint_profiles(DrawingList& list, const ProfileSheet& sheet, const ProfileLayout& l) {
-    list.items.push_back(Shape{on_page(l, sheet.drawn),
-                               std::nullopt,
-                               with_opacity(okabe_ito::sky_blue, 0.35),
-                               std::max(l.scale * sheet.thickness, 0.3 * l.unit),
-                               {},
-                               std::nullopt});
-    list.items.push_back(
-        Shape{on_page(l, sheet.made), std::nullopt, colours().ink, 0.1 * l.unit, {}, std::nullopt});
+    add_line(list, on_page(l, sheet.drawn), with_opacity(okabe_ito::sky_blue, 0.35),
+             std::max(l.scale * sheet.thickness, 0.3 * l.unit));
+    add_line(list, on_page(l, sheet.made), colours().ink, 0.1 * l.unit);
     for (const ProfilePlace& p : sheet.places) {
         const Point from = l.on_page(p.drawn), way = l.on_page(p.made) - from;
         add_line(list, from, from + l.enlarged * way, okabe_ito::vermillion, 0.12 * l.unit);
@@ -86,12 +75,8 @@ void circle_worst(DrawingList& list, const ProfileSheet& sheet, const ProfileLay
     for (const ProfilePlace& p : sheet.places) {
         if (!p.worst) continue;
         const Point from = l.on_page(p.drawn), spike = l.enlarged * (l.on_page(p.made) - from);
-        list.items.push_back(Shape{circle(from + 0.5 * spike, 0.5 * spike.norm() + 0.6 * l.unit),
-                                   std::nullopt,
-                                   colours().ink,
-                                   0.08 * l.unit,
-                                   {0.4 * l.unit, 0.3 * l.unit},
-                                   std::nullopt});
+        add_line(list, circle(from + 0.5 * spike, 0.5 * spike.norm() + 0.6 * l.unit), colours().ink,
+                 0.08 * l.unit, {0.4 * l.unit, 0.3 * l.unit});
     }
 }
 

@@ -61,14 +61,6 @@ State drawn_state(const Recording& recording, double instant, const StageInfo& i
 
 }  // namespace
 
-double rounded_up(double value) {
-    if (!(value > 0.0) || !std::isfinite(value)) return 1.0;
-    const double power = std::pow(10.0, std::floor(std::log10(value)));
-    for (const double step : {1.0, 1.2, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0})
-        if (step * power >= value * (1.0 - 1e-9)) return step * power;
-    return 10.0 * power;
-}
-
 double colour_limit(const std::vector<const Recording*>& recordings, Colouring colouring) {
     double greatest = 0.0;
     for (const Recording* recording : recordings)

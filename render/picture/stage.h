@@ -38,12 +38,6 @@ struct StripMotion {
     Place shift = Place::Zero();
 };
 
-// A bend line of the blank, marked by a tick that travels with the strip.
-struct BendTick {
-    std::string name;
-    double blank_position = 0.0;  // mm from the blank's left end
-};
-
 struct StageInfo {
     std::string job_title;
     std::string step_name;
@@ -53,7 +47,7 @@ struct StageInfo {
     std::string caption;       // words up to a first colon are set bold
     double strip_width = 0.0;  // mm, > 0
     std::vector<BendMark> bends;
-    std::vector<BendTick> ticks;  // all the part's bend lines; those of `bends` are marked in any case
+    std::vector<BendLine> ticks;  // all the part's bend lines; those of `bends` are marked in any case
     std::vector<InterferenceMark> interferences;
     std::optional<double> least_clearance;  // mm
     Theme theme = Theme::light;
@@ -91,8 +85,5 @@ stroke::State state_at(const stroke::Recording& recording, double instant);
 // The end of the colours' scale for one or more strokes: the greatest value of any layer in any state,
 // rounded up to a number that is easily read.
 double colour_limit(const std::vector<const stroke::Recording*>& recordings, Colouring colouring);
-
-// The least of 1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8 times a power of ten that is not below the value, > 0.
-double rounded_up(double value);
 
 }  // namespace overbend::picture

@@ -13,10 +13,6 @@ namespace overbend::picture {
 
 namespace {
 
-std::string in_degrees(double angle) {
-    return fixed(std::abs(angle) / degree, 1) + "\u00b0";
-}
-
 // The instant whose bend angle is shown beside that of now.
 std::optional<MeasuredBend> bend_under_load(const Sheet& sheet, const BendMark& mark) {
     if (!sheet.info.ghost) return {};
@@ -35,9 +31,10 @@ std::vector<CalloutLine> angle_words(const Sheet& sheet, const BendMark& mark) {
                                                             : "";
     std::vector<CalloutLine> lines;
     const Colour& colour = lead == "under load " ? sheet.colours.loaded : sheet.colours.ink;
-    lines.push_back({name + lead + in_degrees(angle), colour, Weight::bold});
+    lines.push_back({name + lead + in_degrees(std::abs(angle)), colour, Weight::bold});
     if (was && !sheet.layout.narrow)
-        lines.push_back({"under load " + in_degrees(was->angle), sheet.colours.loaded, Weight::bold});
+        lines.push_back(
+            {"under load " + in_degrees(std::abs(was->angle)), sheet.colours.loaded, Weight::bold});
     return lines;
 }
 

@@ -53,14 +53,9 @@ CoreRun cores(const Sheet& sheet, const std::vector<Station>& at) {
     return run;
 }
 
-void add_shape(Sheet& sheet, Path path, double width, double opacity) {
+void add_lines(Sheet& sheet, Path path, double width, double opacity) {
     if (path.empty()) return;
-    Shape shape;
-    shape.path = std::move(path);
-    shape.stroke = with_opacity(sheet.colours.outline, opacity);
-    shape.line_width = width;
-    shape.clip = sheet.view.stage;
-    sheet.list.items.emplace_back(std::move(shape));
+    add_on_stage(sheet, {std::move(path), {}, with_opacity(sheet.colours.outline, opacity), width});
 }
 
 // The upper and lower fronts, where they run within the section.
@@ -79,7 +74,7 @@ void add_fronts(Sheet& sheet, const std::vector<Station>& at, const CoreRun& run
             drawing = true;
         }
     }
-    add_shape(sheet, std::move(path), width, front_opacity);
+    add_lines(sheet, std::move(path), width, front_opacity);
 }
 
 // The station nearest before a length along the strip.
@@ -102,7 +97,7 @@ void add_hatching(Sheet& sheet, const std::vector<Station>& at, const CoreRun& r
         path.push_back({Verb::move, from, from, from});
         path.push_back({Verb::line, to, to, to});
     }
-    add_shape(sheet, std::move(path), width, hatch_opacity);
+    add_lines(sheet, std::move(path), width, hatch_opacity);
 }
 
 }  // namespace

@@ -42,19 +42,18 @@ std::string axis_number(double value) {
 void add_axes(Sheet& sheet, const Axes& axes) {
     const double u = sheet.unit();
     const Rect& plot = axes.plot;
-    const Words muted{u, sheet.colours.muted, Across::left, Weight::normal, {}};
-    Words right = muted;
-    right.across = Across::right;
+    const Colour& muted = sheet.colours.muted;
     add_fill(sheet.list, rectangle(plot), sheet.colours.stage);
     add_line(sheet.list, polyline({{plot.x, plot.y}, {plot.x, plot.bottom()}, {plot.right(), plot.bottom()}}),
              sheet.colours.muted, sheet.layout.line);
-    add_words(sheet.list, "force, kN", {sheet.layout.curve.x, plot.y - 0.7 * u}, muted);
-    add_words(sheet.list, axis_number(axes.force), {plot.x - 0.35 * u, plot.y + 0.75 * u}, right);
-    add_words(sheet.list, "0", {plot.x - 0.35 * u, plot.bottom()}, right);
-    add_words(sheet.list, axis_number(axes.travel), {plot.right(), plot.bottom() + 1.25 * u}, right);
-    Words middle = muted;
-    middle.across = Across::middle;
-    add_words(sheet.list, "travel, mm", {plot.x + 0.45 * plot.width, plot.bottom() + 1.25 * u}, middle);
+    add_text(sheet.list, "force, kN", {sheet.layout.curve.x, plot.y - 0.7 * u}, u, muted);
+    add_text(sheet.list, axis_number(axes.force), {plot.x - 0.35 * u, plot.y + 0.75 * u}, u, muted,
+             Across::right);
+    add_text(sheet.list, "0", {plot.x - 0.35 * u, plot.bottom()}, u, muted, Across::right);
+    add_text(sheet.list, axis_number(axes.travel), {plot.right(), plot.bottom() + 1.25 * u}, u, muted,
+             Across::right);
+    add_text(sheet.list, "travel, mm", {plot.x + 0.45 * plot.width, plot.bottom() + 1.25 * u}, u, muted,
+             Across::middle);
 }
 
 }  // namespace

@@ -41,15 +41,8 @@ void add_neutral_line(Sheet& lens, const std::vector<Station>& at) {
         drawing = height.has_value();
     }
     if (path.empty()) return;
-    for (const bool casing : {true, false}) {
-        Shape line;
-        line.path = path;
-        line.stroke = casing ? with_opacity(diverging(0.0), 0.85) : neutral_line_colour();
-        line.line_width = (casing ? 0.44 : 0.2) * u;
-        if (!casing) line.dash = {0.8 * u, 0.4 * u};
-        line.clip = lens.view.stage;
-        lens.list.items.emplace_back(std::move(line));
-    }
+    add_on_stage(lens, {path, {}, with_opacity(diverging(0.0), 0.85), 0.44 * u});
+    add_on_stage(lens, {path, {}, neutral_line_colour(), 0.2 * u, {0.8 * u, 0.4 * u}});
 }
 
 // What the magnifier shows, on a sheet of its own whose stage is its box.
@@ -77,12 +70,7 @@ void add_marker(Sheet& sheet, const LensPlace& lens, const Place& looked_at) {
     const Rect marked{centre.x() - 0.5 * lens.box.width / lens.magnification,
                       centre.y() - 0.5 * lens.box.height / lens.magnification,
                       lens.box.width / lens.magnification, lens.box.height / lens.magnification};
-    Shape frame;
-    frame.path = rectangle(marked, 0.3 * u);
-    frame.stroke = sheet.colours.ink;
-    frame.line_width = 1.3 * sheet.layout.line;
-    frame.clip = sheet.view.stage;
-    sheet.list.items.emplace_back(std::move(frame));
+    add_on_stage(sheet, {rectangle(marked, 0.3 * u), {}, sheet.colours.ink, 1.3 * sheet.layout.line});
     sheet.taken.push_back(marked);
     // Between the corners that face one another.
     const bool left = lens.box.centre().x() < centre.x();
@@ -116,17 +104,14 @@ void add_key(Sheet& sheet, const LensPlace& lens) {
     const double u = sheet.unit();
     const Rect& key = lens.key;
     add_fill(sheet.list, rectangle(key), sheet.colours.stage);
-    const Words how{u, sheet.colours.ink, Across::left, Weight::bold, {}};
-    Words plain = how;
-    plain.weight = Weight::normal;
     const double x = key.x + 0.6 * u;
-    add_words(sheet.list, times(lens.magnification, key.width - 1.2 * u, u),
-              {x, baseline_for_middle(key.y + 0.95 * u, u)}, how);
+    add_text(sheet.list, times(lens.magnification, key.width - 1.2 * u, u),
+             {x, baseline_for_middle(key.y + 0.95 * u, u)}, u, sheet.colours.ink, Across::left, Weight::bold);
     const double y = key.y + 2.3 * u;
     add_fill(sheet.list, rectangle({x, y - 0.5 * u, 2.4 * u, u}), diverging(0.0));
     add_line(sheet.list, polyline({{x, y}, {x + 2.4 * u, y}}), neutral_line_colour(), 0.2 * u,
              {0.8 * u, 0.4 * u});
-    add_words(sheet.list, "neutral line", {x + 2.9 * u, baseline_for_middle(y, u)}, plain);
+    add_text(sheet.list, "neutral line", {x + 2.9 * u, baseline_for_middle(y, u)}, u, sheet.colours.ink);
 }
 
 }  // namespace
@@ -164,8 +149,8 @@ void add_note(Sheet& sheet) {
     const Rect box{left ? sheet.view.note.x : sheet.view.note.right() - width, sheet.view.note.y, width,
                    sheet.view.note.height};
     add_plate(sheet, box, sheet.colours.loaded);
-    add_words(sheet.list, words, {box.centre().x(), baseline_for_middle(box.centre().y(), u)},
-              {u, sheet.colours.loaded, Across::middle, Weight::bold, {}});
+    add_text(sheet.list, words, {box.centre().x(), baseline_for_middle(box.centre().y(), u)}, u,
+             sheet.colours.loaded, Across::middle, Weight::bold);
 }
 
 }  // namespace overbend::picture

@@ -22,13 +22,9 @@ void add_arrow(Sheet& sheet, const Point& from, const Point& to, const Colour& c
     const Point side(-along.y(), along.x());
     const double head = std::min(0.9 * u, 0.6 * length);
     add_cased_line(sheet, polyline({from, to - 0.8 * head * along}), colour, 0.2 * u);
-    Shape tip;
-    tip.path = polygon({to, to - head * along + 0.42 * head * side, to - head * along - 0.42 * head * side});
-    tip.fill = colour;
-    tip.stroke = with_opacity(sheet.colours.stage, 0.85);
-    tip.line_width = 0.08 * u;
-    tip.clip = sheet.view.stage;
-    sheet.list.items.emplace_back(std::move(tip));
+    const Point back = to - head * along, half = 0.42 * head * side;
+    add_on_stage(sheet, {polygon({to, back + half, back - half}), colour,
+                         with_opacity(sheet.colours.stage, 0.85), 0.08 * u});
 }
 
 // A cross in a ring, which no other mark has.
@@ -39,20 +35,6 @@ void add_cross(Sheet& sheet, const Point& at) {
     for (const double way : {-1.0, 1.0})
         add_cased_line(sheet, polyline({at - Point(arm, way * arm), at + Point(arm, way * arm)}),
                        sheet.colours.alarm, 0.26 * u);
-}
-
-double nice_below(double value) {
-    const double power = std::pow(10.0, std::floor(std::log10(value)));
-    for (const double step : {5.0, 2.0})
-        if (step * power <= value) return step * power;
-    return power;
-}
-
-std::string rounded_number(double value) {
-    const int decimals = value >= 10.0 ? 0 : value >= 1.0 ? (value == std::floor(value) ? 0 : 1) : 2;
-    std::string words = fixed(value, decimals);
-    while (words.find('.') != std::string::npos && words.back() == '0') words.pop_back();
-    return words;
 }
 
 // Pixels on the picture for a contact force of 1 N per mm.
@@ -71,9 +53,9 @@ std::optional<ArrowKey> arrow_key(const Sheet& sheet) {
     const double greatest = greatest_contact_force(sheet.recording) * sheet.info.strip_width / 1000.0;
     if (sheet.info.arrows == Arrows::hidden || sheet.layout.narrow || sheet.info.motion || !(greatest > 0.0))
         return {};
-    const double force = nice_below(0.8 * greatest);
+    const double force = rounded_down(0.8 * greatest);
     return ArrowKey{force * 1000.0 / sheet.info.strip_width * arrow_scale(sheet),
-                    rounded_number(force) + " kN"};
+                    short_number(force) + " kN"};
 }
 
 }  // namespace
@@ -133,8 +115,8 @@ void add_interference_words(Sheet& sheet) {
 void add_scale(Sheet& sheet) {
     const double u = sheet.unit();
     const Rect room = key_box(sheet.layout);
-    const double length = nice_below(8.0 * u / sheet.view.scale);
-    const std::string length_words = rounded_number(length) + " mm";
+    const double length = rounded_down(8.0 * u / sheet.view.scale);
+    const std::string length_words = short_number(length) + " mm";
     const double bar = length * sheet.view.scale;
     const double bar_part = bar + 0.5 * u + text_width(length_words, u);
     const std::optional<ArrowKey> key = arrow_key(sheet);
@@ -146,7 +128,6 @@ void add_scale(Sheet& sheet) {
 
     const double y = plate.centre().y();
     double x = plate.x + 0.7 * u;
-    const Words how{u, sheet.colours.ink, Across::left, Weight::normal, {}};
     add_line(sheet.list,
              polyline({{x, y - 0.4 * u},
                        {x, y + 0.4 * u},
@@ -155,11 +136,12 @@ void add_scale(Sheet& sheet) {
                        {x + bar, y - 0.4 * u},
                        {x + bar, y + 0.4 * u}}),
              sheet.colours.ink, 0.12 * u);
-    add_words(sheet.list, length_words, {x + bar + 0.5 * u, baseline_for_middle(y, u)}, how);
+    add_text(sheet.list, length_words, {x + bar + 0.5 * u, baseline_for_middle(y, u)}, u, sheet.colours.ink);
     if (!key || !both) return;
     x += bar_part + 1.2 * u;
     add_arrow(sheet, {x, y}, {x + key->length, y}, sheet.colours.ink);
-    add_words(sheet.list, key->words, {x + key->length + 0.5 * u, baseline_for_middle(y, u)}, how);
+    add_text(sheet.list, key->words, {x + key->length + 0.5 * u, baseline_for_middle(y, u)}, u,
+             sheet.colours.ink);
 }
 
 }  // namespace overbend::picture

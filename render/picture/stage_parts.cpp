@@ -55,48 +55,20 @@ std::optional<Rect> nearest_free_place(const Sheet& sheet, const Point& near, do
 
 }  // namespace
 
-void add_words(DrawingList& list, const std::string& words, const Point& at, const Words& how) {
-    if (words.empty()) return;
-    list.items.emplace_back(Text{words, at, how.across, how.size, how.colour, how.weight, how.halo});
-}
-
-void add_fill(DrawingList& list, Path path, const Colour& fill) {
-    Shape shape;
-    shape.path = std::move(path);
-    shape.fill = fill;
-    list.items.emplace_back(std::move(shape));
-}
-
-void add_line(DrawingList& list, Path path, const Colour& colour, double width, std::vector<double> dash) {
-    Shape shape;
-    shape.path = std::move(path);
-    shape.stroke = colour;
-    shape.line_width = width;
-    shape.dash = std::move(dash);
-    list.items.emplace_back(std::move(shape));
+void add_on_stage(Sheet& sheet, Shape shape) {
+    shape.clip = sheet.view.stage;
+    sheet.list.items.emplace_back(std::move(shape));
 }
 
 void add_plate(Sheet& sheet, const Rect& box, const Colour& edge) {
-    Shape plate;
-    plate.path = rectangle(box, 0.4 * sheet.unit());
-    plate.fill = sheet.colours.stage;
-    plate.stroke = edge;
-    plate.line_width = sheet.layout.line;
-    sheet.list.items.emplace_back(std::move(plate));
+    add_shape(sheet.list, rectangle(box, 0.4 * sheet.unit()), sheet.colours.stage, edge, sheet.layout.line);
     sheet.taken.push_back(box);
 }
 
 void add_cased_line(Sheet& sheet, const Path& path, const Colour& colour, double width,
                     const std::vector<double>& dash) {
-    for (const bool casing : {true, false}) {
-        Shape line;
-        line.path = path;
-        line.stroke = casing ? with_opacity(sheet.colours.stage, 0.85) : colour;
-        line.line_width = casing ? width + 0.24 * sheet.unit() : width;
-        if (!casing) line.dash = dash;
-        line.clip = sheet.view.stage;
-        sheet.list.items.emplace_back(std::move(line));
-    }
+    add_on_stage(sheet, {path, {}, with_opacity(sheet.colours.stage, 0.85), width + 0.24 * sheet.unit()});
+    add_on_stage(sheet, {path, {}, colour, width, dash});
 }
 
 void add_callout(Sheet& sheet, const std::vector<CalloutLine>& lines, const Point& near, double direction,
@@ -117,8 +89,8 @@ void add_lines(Sheet& sheet, const std::vector<CalloutLine>& lines, const Rect& 
                       : across == Across::right ? plate.right() - 0.45 * size
                                                 : plate.centre().x();
     for (const CalloutLine& l : lines) {
-        add_words(sheet.list, l.words, {at, baseline_for_middle(middle, size)},
-                  {size, l.colour, across, l.weight, {}});
+        add_text(sheet.list, l.words, {at, baseline_for_middle(middle, size)}, size, l.colour, across,
+                 l.weight);
         middle += height;
     }
 }

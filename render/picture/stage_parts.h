@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "render/picture/marks.h"
 #include "render/picture/stage.h"
 
 namespace overbend::picture {
@@ -59,17 +60,8 @@ void add_curve(Sheet& sheet);
 void add_legend(Sheet& sheet);
 
 // Pieces that several parts use.
-struct Words {
-    double size = 0.0;
-    Colour colour;
-    Across across = Across::left;
-    Weight weight = Weight::normal;
-    std::optional<Colour> halo;
-};
-void add_words(DrawingList& list, const std::string& words, const Point& base_line_at, const Words& how);
-void add_fill(DrawingList& list, Path path, const Colour& fill);
-void add_line(DrawingList& list, Path path, const Colour& colour, double width,
-              std::vector<double> dash = {});
+// Not beyond the stage's edges.
+void add_on_stage(Sheet& sheet, Shape shape);
 
 // A patch that words can be read on, over whatever lies below.
 void add_plate(Sheet& sheet, const Rect& box, const Colour& edge);
@@ -103,7 +95,8 @@ void add_core(Sheet& sheet, const std::vector<Station>& at, Hatch hatch);
 // A small square of it, for a legend.
 void add_core_sample(Sheet& sheet, const Rect& box);
 
-// The layers in colour and the outline, of these stations.
+// The strip's outline, and its layers in colour with it, of these stations.
+Path outline_path(const Sheet& sheet, const std::vector<Station>& at);
 void add_layers(Sheet& sheet, const std::vector<Station>& at);
 
 // The strip's points on the picture, with the motion that the sheet asks for.

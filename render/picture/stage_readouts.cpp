@@ -31,14 +31,13 @@ void add_row(Sheet& sheet, const Row& row, const Rect& box, double middle) {
     const double size = (sheet.layout.narrow ? 1.0 : 1.1) * u;
     double x = box.right();
     for (auto value = row.values.rbegin(); value != row.values.rend(); ++value) {
-        add_words(sheet.list, *value, {x, baseline_for_middle(middle, size)},
-                  {size, row.colour, Across::right, Weight::bold, {}});
+        add_text(sheet.list, *value, {x, baseline_for_middle(middle, size)}, size, row.colour, Across::right,
+                 Weight::bold);
         x -= row.values.size() > 1 ? value_width * u : text_width(*value, size, Weight::bold);
     }
     const double room = x - box.x - 0.3 * u;
     const std::string label = text_width(row.label, u) <= room ? row.label : fitted(row.short_label, u, room);
-    add_words(sheet.list, label, {box.x, baseline_for_middle(middle, u)},
-              {u, sheet.colours.muted, Across::left, Weight::normal, {}});
+    add_text(sheet.list, label, {box.x, baseline_for_middle(middle, u)}, u, sheet.colours.muted);
 }
 
 void add_rows(Sheet& sheet, const std::vector<Row>& rows, const Rect& box) {
@@ -50,15 +49,12 @@ void add_rows(Sheet& sheet, const std::vector<Row>& rows, const Rect& box) {
     }
 }
 
-std::string in_degrees(const std::optional<double>& angle) {
-    return angle ? fixed(std::abs(*angle) / degree, 1) + "\u00b0" : unknown;
+std::string turned(const std::optional<double>& angle) {
+    return angle ? in_degrees(std::abs(*angle)) : unknown;
 }
 
-// Signed as the trade has it: positive opens the bend, whichever way it is turned.
-std::string springback(const BendMark& bend) {
-    if (!bend.loaded || !bend.free) return unknown;
-    const double opened = (*bend.loaded - *bend.free) * (*bend.loaded < 0.0 ? -1.0 : 1.0);
-    return fixed(opened / degree, 1) + "\u00b0";
+std::string sprung(const std::optional<double>& angle) {
+    return angle ? in_degrees(*angle) : unknown;
 }
 
 // How many letters of the bends' names are words that all of them begin with: of "channel left" and "channel
@@ -88,20 +84,20 @@ std::vector<Row> bend_rows(const Sheet& sheet) {
     Row now{"now", "now", {}, c.ink};
     Row loaded{"under load", "loaded", {}, c.loaded};
     Row free{"free", "free", {}, c.ink};
-    Row sprung{"springback", "springback", {}, c.ink};
+    Row opened{"springback", "springback", {}, c.ink};
     const size_t alike = shown > 1 ? common_start(sheet.info.bends) : 0;
     for (size_t i = 0; i < shown; ++i) {
         const BendMark& bend = sheet.info.bends[i];
         const double width = shown > 1 ? (value_width - 0.4) * u : room;
         head.values.push_back(fitted(bend.name.substr(alike), 1.1 * u, width, Weight::bold));
         // While the strip is carried it is not yet the bend's turn.
-        now.values.push_back(
-            sheet.info.motion ? unknown : in_degrees(measured(sheet.recording, sheet.actual, bend).angle));
-        loaded.values.push_back(in_degrees(bend.loaded));
-        free.values.push_back(in_degrees(bend.free));
-        sprung.values.push_back(springback(bend));
+        now.values.push_back(sheet.info.motion ? unknown
+                                               : turned(measured(sheet.recording, sheet.actual, bend).angle));
+        loaded.values.push_back(turned(bend.loaded));
+        free.values.push_back(turned(bend.free));
+        opened.values.push_back(sprung(bend.springback()));
     }
-    return {head, now, loaded, free, sprung};
+    return {head, now, loaded, free, opened};
 }
 
 Row clearance_row(const Sheet& sheet) {
@@ -146,23 +142,21 @@ void add_legend_in_line(Sheet& sheet) {
     const Rect& box = sheet.layout.legend;
     add_plate(sheet, box, sheet.colours.rule);
     const double base = baseline_for_middle(box.centre().y(), u);
-    const Words left{u, sheet.colours.ink, Across::left, Weight::normal, {}};
-    Words right = left;
-    right.across = Across::right;
+    const Colour& ink = sheet.colours.ink;
     const std::string name = scale_name(sheet);
     const std::string low = scale_number(sheet, 0.0), high = scale_number(sheet, 1.0);
     double from = box.x + 0.7 * u;
     if (box.width >= legend_with_elastic * u - 1e-6) {
         add_core_sample(sheet, {from, box.y + 0.4 * u, 2.4 * u, 1.2 * u});
-        add_words(sheet.list, "elastic: has never flowed", {from + 2.9 * u, base}, left);
+        add_text(sheet.list, "elastic: has never flowed", {from + 2.9 * u, base}, u, ink);
         from += 2.9 * u + text_width("elastic: has never flowed", u) + 1.4 * u;
     }
     if (box.width > 22.0 * u) {
-        add_words(sheet.list, name, {from, base}, left);
+        add_text(sheet.list, name, {from, base}, u, ink);
         from += text_width(name, u) + 1.2 * u;
     }
-    add_words(sheet.list, low, {from, base}, left);
-    add_words(sheet.list, high, {box.right() - 0.7 * u, base}, right);
+    add_text(sheet.list, low, {from, base}, u, ink);
+    add_text(sheet.list, high, {box.right() - 0.7 * u, base}, u, ink, Across::right);
     from += text_width(low, u) + 0.5 * u;
     const double to = box.right() - 1.2 * u - text_width(high, u);
     add_colour_bar(sheet, {from, box.y + 0.5 * u, to - from, box.height - u});
@@ -198,27 +192,23 @@ void add_legend(Sheet& sheet) {
     const double u = sheet.unit();
     const Rect& box = sheet.layout.legend;
     const bool stress = sheet.info.colouring == Colouring::hoop_stress;
-    const Words muted{u, sheet.colours.muted, Across::left, Weight::normal, {}};
-    add_words(sheet.list, scale_name(sheet), {box.x, box.y + u}, muted);
+    const Colour& muted = sheet.colours.muted;
+    add_text(sheet.list, scale_name(sheet), {box.x, box.y + u}, u, muted);
     const Rect bar{box.x, box.y + 1.6 * u, box.width, 1.3 * u};
     add_colour_bar(sheet, bar);
     const double below = bar.bottom() + 1.3 * u;
     for (const Across across : {Across::left, Across::middle, Across::right}) {
         const double part = 0.5 * static_cast<int>(across);
-        Words how = muted;
-        how.across = across;
-        add_words(sheet.list, scale_number(sheet, part), {bar.x + part * bar.width, below}, how);
+        add_text(sheet.list, scale_number(sheet, part), {bar.x + part * bar.width, below}, u, muted, across);
     }
     const Rect sample{box.x, box.bottom() - 1.3 * u, 2.4 * u, 1.2 * u};
     add_core_sample(sheet, sample);
     const std::string elastic = "elastic: has never flowed";
-    add_words(sheet.list, text_width(elastic, u) <= box.width - 2.9 * u ? elastic : "elastic",
-              {sample.right() + 0.5 * u, baseline_for_middle(sample.centre().y(), u)}, muted);
+    add_text(sheet.list, text_width(elastic, u) <= box.width - 2.9 * u ? elastic : "elastic",
+             {sample.right() + 0.5 * u, baseline_for_middle(sample.centre().y(), u)}, u, muted);
     if (!stress) return;
-    Words right = muted;
-    right.across = Across::right;
-    add_words(sheet.list, "compression", {bar.x, below + 1.35 * u}, muted);
-    add_words(sheet.list, "tension", {bar.right(), below + 1.35 * u}, right);
+    add_text(sheet.list, "compression", {bar.x, below + 1.35 * u}, u, muted);
+    add_text(sheet.list, "tension", {bar.right(), below + 1.35 * u}, u, muted, Across::right);
 }
 
 }  // namespace overbend::picture

@@ -17,16 +17,6 @@ using stroke::State;
 // are painted as one.
 constexpr int colour_steps = 60;
 
-// The value of a layer: that of the element in its middle, in between blended along the strip.
-double layer_value(const std::vector<float>& values, int layers, int elements, int layer, double along) {
-    const double from_middle = along - 0.5;
-    const int e = std::min(elements - 1, std::max(0, static_cast<int>(std::floor(from_middle))));
-    const int next = std::min(elements - 1, e + 1);
-    const double w = std::min(1.0, std::max(0.0, from_middle - e));
-    return (1.0 - w) * static_cast<double>(values[e * layers + layer]) +
-           w * static_cast<double>(values[next * layers + layer]);
-}
-
 // Neighbouring layers that are painted as one where they are thinner than a pixel: each band's first layer,
 // and the count of layers as its end.
 std::vector<int> bands(const Sheet& sheet) {
@@ -34,9 +24,7 @@ std::vector<int> bands(const Sheet& sheet) {
     const double least = 1.2;  // pixels
     const double thickness = sheet.recording.thickness * sheet.view.scale;
     const int count = std::max(1, std::min(layers, static_cast<int>(thickness / least)));
-    std::vector<int> first;
-    for (int k = 0; k <= count; ++k) first.push_back(k * layers / count);
-    return first;
+    return first_layers(layers, count);
 }
 
 // The colour's step of a band between each two stations: that of the mean of its layers.
@@ -45,13 +33,12 @@ std::vector<int> colour_steps_of_band(const Sheet& sheet, const std::vector<Stat
     const State& s = sheet.state;
     const bool stress = sheet.info.colouring == Colouring::hoop_stress;
     const int layers = sheet.recording.layers();
-    const int elements = static_cast<int>(s.stretch.size());
     std::vector<int> result;
     for (size_t i = 0; i + 1 < at.size(); ++i) {
         const double along = 0.5 * (at[i].along + at[i + 1].along);
         double value = 0.0;
         for (int k = first; k < end; ++k)
-            value += layer_value(stress ? s.hoop_stress : s.plastic_strain, layers, elements, k, along);
+            value += layer_value(stress ? s.hoop_stress : s.plastic_strain, layers, k, along);
         const double part = value / (end - first) / sheet.info.colour_limit;
         result.push_back(static_cast<int>(std::lround(colour_steps * std::min(1.0, std::max(-1.0, part)))));
     }
@@ -89,21 +76,19 @@ void add_run(const Sheet& sheet, const std::vector<Station>& at, size_t first, s
 
 void add_patches(Sheet& sheet, int step, Path path) {
     const double part = static_cast<double>(step) / colour_steps;
-    Shape patches;
-    patches.path = std::move(path);
-    patches.fill = sheet.info.colouring == Colouring::hoop_stress ? diverging(part) : sequential(part);
-    patches.clip = sheet.view.stage;
+    Shape patches{std::move(path),
+                  sheet.info.colouring == Colouring::hoop_stress ? diverging(part) : sequential(part)};
     patches.edges = Edges::coarse;
-    sheet.list.items.emplace_back(std::move(patches));
+    add_on_stage(sheet, std::move(patches));
 }
+
+}  // namespace
 
 Path outline_path(const Sheet& sheet, const std::vector<Station>& at) {
     std::vector<Point> points;
     for (const Place& p : strip_outline(at)) points.push_back(strip_point(sheet, p));
     return polygon(points);
 }
-
-}  // namespace
 
 void add_layers(Sheet& sheet, const std::vector<Station>& at) {
     // Patches of one colour are one path, which is far quicker to paint than many; those of the commonest are
@@ -127,14 +112,11 @@ void add_layers(Sheet& sheet, const std::vector<Station>& at) {
                 add_run(sheet, at, first, end, band[b], band[b + 1], patches[steps[b][first]]);
         }
     for (auto& [step, path] : patches) add_patches(sheet, step, std::move(path));
-    Shape outline;
-    outline.path = outline_path(sheet, at);
-    outline.line_width = 0.1 * sheet.unit();
     // Of a strip as thin as that not much but its outline is seen.
-    const bool thin = sheet.recording.thickness * sheet.view.scale < 3.0 * outline.line_width;
-    outline.stroke = thin ? sheet.colours.ink : sheet.colours.outline;
-    outline.clip = sheet.view.stage;
-    sheet.list.items.emplace_back(std::move(outline));
+    const double line = 0.1 * sheet.unit();
+    const bool thin = sheet.recording.thickness * sheet.view.scale < 3.0 * line;
+    add_on_stage(sheet,
+                 {outline_path(sheet, at), {}, thin ? sheet.colours.ink : sheet.colours.outline, line});
 }
 
 void add_strip(Sheet& sheet) {
@@ -152,13 +134,11 @@ void add_ghost(Sheet& sheet) {
     if (!sheet.info.ghost) return;
     const State ghost = state_at(sheet.recording, *sheet.info.ghost);
     const double u = sheet.unit();
-    Shape outline;
-    outline.path = outline_path(sheet, stations(sheet.recording, ghost, u / sheet.view.scale));
-    outline.stroke = sheet.colours.loaded;
-    outline.line_width = 0.14 * u;
-    outline.dash = {0.7 * u, 0.45 * u};
-    outline.clip = sheet.view.stage;
-    sheet.list.items.emplace_back(std::move(outline));
+    add_on_stage(sheet, {outline_path(sheet, stations(sheet.recording, ghost, u / sheet.view.scale)),
+                         {},
+                         sheet.colours.loaded,
+                         0.14 * u,
+                         {0.7 * u, 0.45 * u}});
 }
 
 }  // namespace overbend::picture

@@ -21,7 +21,7 @@ struct Tick {
 std::vector<Tick> ticks(const Sheet& sheet) {
     std::vector<Tick> result;
     for (const BendMark& bend : sheet.info.bends) result.push_back({bend.name, bend.blank_position, true});
-    for (const BendTick& tick : sheet.info.ticks)
+    for (const BendLine& tick : sheet.info.ticks)
         if (std::none_of(result.begin(), result.end(), [&](const Tick& other) {
                 return std::abs(other.blank_position - tick.blank_position) < 1e-6;
             }))
@@ -106,9 +106,13 @@ void add_tick_names(Sheet& sheet) {
                 });
             if (taken || on_strip || on_tool(sheet, box) || !holds(grown(sheet.view.stage, -0.3 * u), box))
                 continue;
-            add_words(sheet.list, tick.name, {x, baseline_for_middle(beside.y(), u)},
-                      {u, sheet.colours.ink, Across::left, Weight::normal,
-                       with_opacity(sheet.colours.stage, 0.85)});
+            sheet.list.items.emplace_back(Text{tick.name,
+                                               {x, baseline_for_middle(beside.y(), u)},
+                                               Across::left,
+                                               u,
+                                               sheet.colours.ink,
+                                               Weight::normal,
+                                               with_opacity(sheet.colours.stage, 0.85)});
             sheet.taken.push_back(box);
         }
     }

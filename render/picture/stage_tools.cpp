@@ -10,26 +10,6 @@ namespace overbend::picture {
 
 namespace {
 
-// The outline with its arcs as curves. The picture's y points down, so a turn changes its sign.
-Path tool_path(const tool::RigidTool& tool, const Place& position, const View& view) {
-    Path path;
-    for (const tool::Piece& piece : tool.outline.pieces()) {
-        const Point start = view.on_picture(position + piece.start);
-        if (path.empty()) path.push_back({Verb::move, start, start, start});
-        if (piece.is_arc()) {
-            const Place from = piece.start - piece.centre;
-            const double direction = -std::atan2(from.y(), from.x());
-            add_arc(path, view.on_picture(position + piece.centre), piece.radius * view.scale, direction,
-                    direction - piece.sweep);
-        } else {
-            const Point end = view.on_picture(position + piece.end);
-            path.push_back({Verb::line, end, end, end});
-        }
-    }
-    path.push_back({Verb::close, Point::Zero(), Point::Zero(), Point::Zero()});
-    return path;
-}
-
 // Adds the parts inside the outline of one line: the points p with p . across = v.
 void hatch_line(const std::vector<Point>& outline, const Point& along, const Point& across, double v,
                 Path& path) {
@@ -72,27 +52,19 @@ void add_tool(Sheet& sheet, int k) {
     const double u = sheet.unit();
     const double opacity = sheet.info.tool_opacity;
     const ToolColours colours = tool_colours(tool.role, sheet.info.theme);
-    Shape body;
-    body.path = tool_path(tool, sheet.place_of(k), sheet.view);
-    body.fill = with_opacity(colours.fill, opacity);
-    body.clip = sheet.view.stage;
-    Shape outline = body;
-    outline.fill.reset();
-    outline.stroke = with_opacity(colours.outline, opacity);
-    outline.line_width = 0.13 * u;
-
-    Shape hatch;
-    hatch.path =
+    const Path path =
+        outline_path(tool.outline.pieces(), sheet.view.on_picture(sheet.place_of(k)), sheet.view.scale);
+    Shape hatch{
         hatching(tool_points(tool, sheet.place_of(k), sheet.view), sheet.view.on_picture(sheet.place_of(k)),
-                 colours.hatch_direction, 0.75 * u, sheet.view.stage);
-    hatch.stroke = with_opacity(colours.hatch, opacity);
-    hatch.line_width = sheet.layout.line;
-    hatch.clip = sheet.view.stage;
+                 colours.hatch_direction, 0.75 * u, sheet.view.stage),
+        {},
+        with_opacity(colours.hatch, opacity),
+        sheet.layout.line};
     hatch.edges = Edges::coarse;
 
-    sheet.list.items.emplace_back(std::move(body));
-    sheet.list.items.emplace_back(std::move(hatch));
-    sheet.list.items.emplace_back(std::move(outline));
+    add_on_stage(sheet, {path, with_opacity(colours.fill, opacity)});
+    add_on_stage(sheet, std::move(hatch));
+    add_on_stage(sheet, {path, {}, with_opacity(colours.outline, opacity), 0.13 * u});
 }
 
 // From the label to the tool, when it stands beside it.
@@ -143,9 +115,9 @@ void add_tool_labels(Sheet& sheet) {
     for (const ToolLabel* label : shown) add_leader(sheet, *label, outline(*label));
     for (const ToolLabel* label : shown) {
         add_plate(sheet, label->box, outline(*label));
-        add_words(sheet.list, label->words,
-                  {label->box.centre().x(), baseline_for_middle(label->box.centre().y(), size)},
-                  {size, sheet.colours.ink, Across::middle, Weight::bold, {}});
+        add_text(sheet.list, label->words,
+                 {label->box.centre().x(), baseline_for_middle(label->box.centre().y(), size)}, size,
+                 sheet.colours.ink, Across::middle, Weight::bold);
     }
 }
 

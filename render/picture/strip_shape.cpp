@@ -182,6 +182,31 @@ std::vector<Station> stations(const Recording& recording, const State& state, do
     return result;
 }
 
+Between between_elements(int elements, double along) {
+    const double from_middle = along - 0.5;
+    Between b;
+    b.before = std::min(elements - 1, std::max(0, static_cast<int>(std::floor(from_middle))));
+    b.after = std::min(elements - 1, b.before + 1);
+    b.part = std::min(1.0, std::max(0.0, from_middle - b.before));
+    return b;
+}
+
+double layer_value(const std::vector<float>& values, int layers, int layer, const Between& at) {
+    return at.blend(static_cast<double>(values[at.before * layers + layer]),
+                    static_cast<double>(values[at.after * layers + layer]));
+}
+
+double layer_value(const std::vector<float>& values, int layers, int layer, double along) {
+    return layer_value(values, layers, layer,
+                       between_elements(static_cast<int>(values.size()) / layers, along));
+}
+
+std::vector<int> first_layers(int layers, int bands) {
+    std::vector<int> first;
+    for (int k = 0; k <= bands; ++k) first.push_back(k * layers / bands);
+    return first;
+}
+
 std::vector<Place> strip_outline(const std::vector<Station>& at) {
     std::vector<Place> outline;
     outline.reserve(2 * at.size());

@@ -44,6 +44,21 @@ double lifted_height(double reference_height, double stretch, double curvature);
 // Reference heights of the layers' edges: the surfaces, and the middles between neighbouring layers.
 std::vector<double> layer_edges(const stroke::Recording& recording);
 
+// The two elements whose middles a place along the strip lies between, and the part of the second.
+struct Between {
+    int before = 0, after = 0;
+    double part = 0.0;
+    double blend(double a, double b) const { return (1.0 - part) * a + part * b; }
+};
+Between between_elements(int elements, double along);
+
+// The value of a layer there, hoop stress or plastic strain: blended from the elements' middles.
+double layer_value(const std::vector<float>& values, int layers, int layer, const Between& at);
+double layer_value(const std::vector<float>& values, int layers, int layer, double along);
+
+// Neighbouring layers taken together as so many bands: each band's first layer, and the count of layers as its end.
+std::vector<int> first_layers(int layers, int bands);
+
 // The strip's outline, closed: along the lower surface and back along the upper one.
 std::vector<Place> strip_outline(const std::vector<Station>& at);
 

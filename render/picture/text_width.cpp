@@ -1,6 +1,5 @@
 #include "render/picture/text_width.h"
 
-#include <charconv>
 #include <cmath>
 
 namespace overbend::picture {
@@ -116,17 +115,6 @@ std::vector<std::string> wrapped(const std::string& words, double size, double f
         begin += cut + 1;
     }
     return result;
-}
-
-std::string fixed(double value, int decimals) {
-    if (!std::isfinite(value)) return "\u2013";
-    const double unit = std::pow(10.0, -decimals);
-    if (std::abs(value) < 0.5 * unit) value = 0.0;  // no minus before zero
-    char digits[64];
-    const auto end =
-        std::to_chars(digits, digits + sizeof digits, std::abs(value), std::chars_format::fixed, decimals);
-    if (end.ec != std::errc()) return "\u2013";
-    return (value < 0.0 ? "\u2212" : "") + std::string(digits, end.ptr);
 }
 
 }  // namespace overbend::picture

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "render/picture/drawing_list.h"
+#include "render/picture/numbers.h"
 
 namespace overbend::picture {
 
@@ -25,8 +26,5 @@ std::string fitted(const std::string& words, double size, double width, Weight w
 // lines may have different room.
 std::vector<std::string> wrapped(const std::string& words, double size, double first_width, double width,
                                  int lines);
-
-// A number with a fixed count of decimals, the same in every locale, with a true minus sign.
-std::string fixed(double value, int decimals);
 
 }  // namespace overbend::picture

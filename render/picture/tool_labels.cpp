@@ -24,12 +24,6 @@ struct Seen {
     bool key_below = true;                  // scale and key to the arrows
 };
 
-Rect bounds_of(const std::vector<Point>& outline) {
-    Point low = outline.front(), high = low;
-    for (const Point& p : outline) low = low.cwiseMin(p), high = high.cwiseMax(p);
-    return {low.x(), low.y(), high.x() - low.x(), high.y() - low.y()};
-}
-
 bool is_gauge(const tool::RigidTool& t) {
     return t.role == tool::Role::gauge;
 }
@@ -80,17 +74,7 @@ int points_inside(const Seen& seen, std::size_t tool, const Rect& box) {
 // How far a box reaches out of a tool to either side, one less the other, when it lies over all of it there:
 // zero for words in the middle of a tool that is narrower than they are.
 std::optional<double> off_middle(const std::vector<Point>& outline, const Rect& box) {
-    double left = 1e300;
-    double right = -1e300;
-    const double y = box.centre().y();
-    for (size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
-        const Point& a = outline[i];
-        const Point& b = outline[j];
-        if ((a.y() > y) == (b.y() > y)) continue;
-        const double x = a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y());
-        left = std::min(left, x);
-        right = std::max(right, x);
-    }
+    const auto [left, right] = span_at(outline, box.centre().y());
     if (right < left || left <= box.x || right >= box.right()) return {};
     return std::abs((left - box.x) - (box.right() - right));
 }
@@ -133,21 +117,6 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
     return away + beside + straddling + 0.15 * to_edge + 3.0 * distance_to(own, box);
 }
 
-bool is_seen(const std::vector<Point>& outline, const Rect& stage) {
-    Rect box{1e300, 1e300, 0.0, 0.0};
-    double right = -1e300;
-    double bottom = -1e300;
-    for (const Point& p : outline) {
-        box.x = std::min(box.x, p.x());
-        box.y = std::min(box.y, p.y());
-        right = std::max(right, p.x());
-        bottom = std::max(bottom, p.y());
-    }
-    box.width = right - box.x;
-    box.height = bottom - box.y;
-    return overlap(box, stage);
-}
-
 // The role and the name ("die: block"); the name alone when it has the role in it ("spring pad").
 std::string label_words(const tool::RigidTool& t, const Layout& layout) {
     std::string role = role_word(t.role);
@@ -161,7 +130,7 @@ std::vector<ToolLabel> labels_in(const Recording& recording, const View& view, c
     const Rect room = grown(view.stage, -0.6 * u);
     std::vector<ToolLabel> labels;
     for (const int t : seen.named) {
-        if (!is_seen(seen.tools[t], view.stage)) continue;
+        if (!overlap(seen.bounds[t], view.stage)) continue;
         ToolLabel label;
         label.tool = t;
         label.words =

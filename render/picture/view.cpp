@@ -177,6 +177,24 @@ double raised_by(const Recording& recording, const View& view) {
     return std::min(std::max(wanted, 3.0 * recording.thickness), 0.6 * view.height_mm());
 }
 
+// The picture's y points down, so a turn changes its sign.
+Path outline_path(const std::vector<tool::Piece>& outline, const Point& origin, double scale) {
+    const auto on_picture = [&](const Place& p) { return Point(origin + scale * Point(p.x(), -p.y())); };
+    Path path = polyline({on_picture(outline.front().start)});
+    for (const tool::Piece& piece : outline) {
+        const Point end = on_picture(piece.end);
+        if (!piece.is_arc()) {
+            path.push_back({Verb::line, end, end, end});
+            continue;
+        }
+        const Place from = piece.start - piece.centre;
+        const double direction = -std::atan2(from.y(), from.x());
+        add_arc(path, on_picture(piece.centre), piece.radius * scale, direction, direction - piece.sweep);
+    }
+    path.push_back({Verb::close});
+    return path;
+}
+
 std::vector<Point> tool_points(const tool::RigidTool& tool, const Place& position, const View& view) {
     std::vector<Point> points;
     for (const tool::Piece& piece : tool.outline.pieces()) {
@@ -205,6 +223,17 @@ bool inside(const std::vector<Point>& closed, const Point& p) {
         if (p.x() < a.x() + (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y())) in = !in;
     }
     return in;
+}
+
+std::pair<double, double> span_at(const std::vector<Point>& closed, double y) {
+    double low = 1e300, high = -1e300;
+    for (std::size_t i = 0, j = closed.size() - 1; i < closed.size(); j = i++) {
+        const Point &a = closed[i], &b = closed[j];
+        if ((a.y() > y) == (b.y() > y)) continue;
+        const double x = a.x() + (b.x() - a.x()) * (y - a.y()) / (b.y() - a.y());
+        low = std::min(low, x), high = std::max(high, x);
+    }
+    return {low, high};
 }
 
 }  // namespace overbend::picture

@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "render/picture/layout.h"
@@ -95,9 +96,15 @@ double raised_by(const stroke::Recording& recording, const View& view);
 // The place of the scale and the key to the arrows, which labels keep clear of.
 Rect key_box(const Layout& layout);
 
+// A closed outline with its origin at a point of the picture, arcs as curves. scale: pixels per mm.
+Path outline_path(const std::vector<tool::Piece>& outline, const Point& origin, double scale);
+
 // A tool's outline on the picture with its origin at a place; arcs cut to a quarter of a pixel.
 std::vector<Point> tool_points(const tool::RigidTool& tool, const Place& position, const View& view);
 
 bool inside(const std::vector<Point>& closed, const Point& p);
+
+// How far it reaches to either side at a height; the first beyond the second where it does not reach up to it.
+std::pair<double, double> span_at(const std::vector<Point>& closed, double y);
 
 }  // namespace overbend::picture

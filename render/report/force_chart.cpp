@@ -21,17 +21,12 @@ struct Axes {
     double y(double kn) const { return bottom - force.part(kn) * (bottom - top); }
 };
 
-double peak_of(const ForceCurve& curve) {  // kN
-    double peak = 1e-6;
-    for (const ForceAtTravel& p : curve.points) peak = std::max(peak, p.force / 1000.0);
-    return peak;
-}
-
-Axes axes_of(const ForceCurve& curve) {
-    const double peak = peak_of(curve);
+Axes axes_of(const chart::ForceTravel& chart) {
+    const double peak = chart::peak_of(chart).force;
     chart::Extent travel{0.0, 1e-3}, force{0.0, 1.02 * peak};
-    for (const ForceAtTravel& p : curve.points) travel.take_in(p.travel);
-    for (const chart::ForceLimit& l : curve.limits)
+    for (const std::vector<chart::ForcePoint>* points : {&chart.loading, &chart.going_back})
+        for (const chart::ForcePoint& p : *points) travel.take_in(p.travel);
+    for (const chart::ForceLimit& l : chart.limits)
         if (chart::is_drawn(l, peak)) force.take_in(1.02 * l.force);
     return {chart::make_axis("Travel, mm", travel, 8), chart::make_axis("Force, kN", force, 7)};
 }
@@ -57,20 +52,18 @@ std::string grid_and_figures(const Axes& a) {
                  a.travel.words.c_str());
 }
 
-std::string line(const Axes& a, const ForceCurve& curve, std::size_t first, std::size_t last,
-                 const char* kind) {
+std::string line(const Axes& a, const std::vector<chart::ForcePoint>& points, const char* kind) {
     std::string d;
-    for (std::size_t i = first; i <= last; ++i)
-        d += words("%s%.1f %.1f", i == first ? "M" : "L", a.x(curve.points[i].travel),
-                   a.y(std::max(0.0, curve.points[i].force / 1000.0)));
+    for (const chart::ForcePoint& p : points)
+        d += words("%s%.1f %.1f", d.empty() ? "M" : "L", a.x(p.travel), a.y(std::max(0.0, p.force)));
     return words("<path class=\"%s\" d=\"", kind) + d + "\"/>";
 }
 
 // A line across, its words above it.
-std::string limit_lines(const Axes& a, const ForceCurve& curve) {
+std::string limit_lines(const Axes& a, const chart::ForceTravel& chart) {
     std::string svg;
-    const double peak = peak_of(curve);
-    for (const chart::ForceLimit& l : curve.limits) {
+    const double peak = chart::peak_of(chart).force;
+    for (const chart::ForceLimit& l : chart.limits) {
         if (!chart::is_drawn(l, peak)) continue;
         const double y = a.y(l.force);
         svg += words("<path class=\"limit\" d=\"M%.1f %.1fH%.1f\"/><text x=\"%.1f\" y=\"%.1f\">", left, y,
@@ -82,26 +75,17 @@ std::string limit_lines(const Axes& a, const ForceCurve& curve) {
 
 }  // namespace
 
-std::vector<std::string> limits_above(const ForceCurve& curve) {
-    std::vector<std::string> sentences;
-    const double peak = peak_of(curve);
-    for (const chart::ForceLimit& l : curve.limits)
-        if (!chart::is_drawn(l, peak)) sentences.push_back(chart::limit_above_words(l, peak));
-    return sentences;
-}
-
-std::string force_chart(const ForceCurve& curve) {
-    if (curve.points.size() < 2)
+std::string force_chart(const chart::ForceTravel& chart) {
+    if (chart.loading.size() < 2)
         throw std::invalid_argument("a force-travel curve needs at least two points");
-    const Axes a = axes_of(curve);
-    const std::size_t last = curve.points.size() - 1, turn = std::min(curve.turn, last);
+    const Axes a = axes_of(chart);
     std::string svg = words(
                           "<svg viewBox=\"0 0 %.0f %.0f\" role=\"img\" data-left=\"%.1f\" data-from=\"%.6g\" "
                           "data-per-mm=\"%.6g\" data-bottom=\"%.1f\" data-per-n=\"%.6g\" aria-label=\"",
                           width, height, left, a.travel.low, a.per_mm(), bottom, a.per_n()) +
-                      escaped(curve.label) + "\">" + grid_and_figures(a) + limit_lines(a, curve);
-    svg += line(a, curve, 0, turn, "down");
-    if (turn < last) svg += line(a, curve, turn, last, "back");
+                      escaped(chart.title) + "\">" + grid_and_figures(a) + limit_lines(a, chart);
+    svg += line(a, chart.loading, "down");
+    if (chart.going_back.size() > 1) svg += line(a, chart.going_back, "back");
     return svg + "</svg>";
 }
 

@@ -6,28 +6,13 @@
 #pragma once
 
 #include <string>
-#include <vector>
 
 #include "render/chart/force_travel.h"
 
 namespace overbend::report {
 
-struct ForceAtTravel {
-    double travel = 0.0;  // mm
-    double force = 0.0;   // N, of the whole strip
-};
-
-struct ForceCurve {
-    std::vector<ForceAtTravel> points;      // down and back again, two at least
-    std::size_t turn = 0;                   // index of the stop: what follows is the way back
-    std::vector<chart::ForceLimit> limits;  // what press and tools bear
-    std::string label;                      // what it shows, for those who do not see it
-};
-
-// The limits too far above the curve for the chart, one sentence each.
-std::vector<std::string> limits_above(const ForceCurve& curve);
-
-// Throws std::invalid_argument: fewer than two points.
-std::string force_chart(const ForceCurve& curve);
+// The chart's title is the label for those who do not see it.
+// Throws std::invalid_argument: fewer than two points on the way down.
+std::string force_chart(const chart::ForceTravel& chart);
 
 }  // namespace overbend::report

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "render/picture/palette.h"
 #include "render/picture/text_width.h"
 #include "render/report/html.h"
 #include "sim/words.h"
@@ -31,7 +32,7 @@ std::string point(const picture::Point& p) {
 
 std::string paint(const char* what, const std::optional<picture::Colour>& colour) {
     if (!colour) return words(" %s=\"none\"", what);
-    std::string text = words(" %s=\"", what) + hex(*colour) + "\"";
+    std::string text = words(" %s=\"", what) + picture::hex(*colour) + "\"";
     if (colour->opacity < 1.0) text += words(" %s-opacity=\"%.3g\"", what, colour->opacity);
     return text;
 }

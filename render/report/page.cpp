@@ -3,8 +3,10 @@
 #include <nlohmann/json.hpp>
 #include <stdexcept>
 
+#include "render/report/force_chart.h"
 #include "render/report/page_sources.h"
 #include "render/report/page_style.h"
+#include "render/report/still.h"
 #include "render/report/stroke_json.h"
 #include "sim/words.h"
 
@@ -22,12 +24,12 @@ const char* const bad_sign =
     "stroke=\"currentColor\" stroke-width=\"3\"/><path d=\"M10 20h20\" fill=\"none\" stroke=\"currentColor\" "
     "stroke-width=\"4\"/></svg>";
 
-std::string stroke_id(const PageStroke& s) {
-    return words("stroke-%d", s.show.number);
+std::string stroke_id(const picture::ShownStroke& s) {
+    return words("stroke-%d", s.number);
 }
 
-std::string stroke_head(const PageStroke& s) {
-    return words("Stroke %d: ", s.show.number) + escaped(s.show.name);
+std::string stroke_head(const picture::ShownStroke& s) {
+    return words("Stroke %d: ", s.number) + escaped(s.name);
 }
 
 std::string begin_section(const std::string& id, const std::string& head, const std::string& kind = "block") {
@@ -58,18 +60,28 @@ std::string verdict_section(const Page& page) {
     return html + terms_html(page.facts, "facts") + "</section>\n";
 }
 
-std::string stroke_section(const PageStroke& s) {
-    const std::string id = stroke_id(s);
-    std::string html = begin_section(id, stroke_head(s), "block stroke") + "<p>" + escaped(s.lead) + "</p>\n";
+// Under load, for readers without a script.
+std::string still_of(const picture::ShownStroke& stroke, const PassageWords& told,
+                     const TrackOptions& colours) {
+    const std::string label = words("Stroke %d, ", stroke.number) + stroke.name + ", under load";
+    return "<noscript><figure>" +
+           still_svg(*stroke.recording, stroke::loaded_state(*stroke.recording), colours, label) +
+           "<figcaption>" + escaped("Under load: " + told.dwell) + "</figcaption></figure></noscript>\n";
+}
+
+std::string stroke_section(const picture::ShownStroke& stroke, const PageStroke& s,
+                           const TrackOptions& colours) {
+    const std::string id = stroke_id(stroke);
+    std::string html =
+        begin_section(id, stroke_head(stroke), "block stroke") + "<p>" + escaped(s.lead) + "</p>\n";
     std::string above;
-    for (const std::string& sentence : limits_above(s.curve)) above += " " + escaped(sentence);
+    for (const std::string& sentence : chart::limits_above(s.curve)) above += " " + escaped(sentence);
     html += "<div class=\"player\" data-stroke=\"" + id +
             "-data\">\n<div class=\"stage\"></div>\n<div class=\"beside\">" + "<figure class=\"chart\">" +
             force_chart(s.curve) +
             "<figcaption>Force over travel; dashed: ram returning. Click to jump to that point." + above +
             "</figcaption></figure></div>\n</div>\n";
-    html += "<div class=\"stills\"></div>\n<noscript><figure>" + s.still.svg + "<figcaption>" +
-            escaped(s.still.caption) + "</figcaption></figure></noscript>\n";
+    html += "<div class=\"stills\"></div>\n" + still_of(stroke, s.told, colours);
     html += terms_html(s.facts, "terms");
     if (!s.remarks.empty()) html += list_html(s.remarks);
     return html + "</section>\n";
@@ -107,7 +119,7 @@ struct Part {
 };
 
 // The sections between the verdict and the end, those without content left out.
-std::vector<Part> parts_of(const Page& page) {
+std::vector<Part> parts_of(const Page& page, const TrackOptions& colours) {
     std::vector<Part> parts;
     const auto add = [&](const char* id, const char* head, const std::string& html) {
         if (!html.empty()) parts.push_back({id, head, begin_section(id, head) + html + "</section>\n"});
@@ -120,8 +132,11 @@ std::vector<Part> parts_of(const Page& page) {
             tables_html(page.blank_tables, "blank"));
     add("order", "Order and tools",
         paragraphs_html(page.order_words) + tables_html(page.order_tables, "order"));
-    for (const PageStroke& s : page.strokes)
-        parts.push_back({stroke_id(s), stroke_head(s), stroke_section(s)});
+    for (std::size_t i = 0; i < page.strokes.size(); ++i) {
+        const picture::ShownStroke& stroke = page.job.strokes.at(i);
+        parts.push_back(
+            {stroke_id(stroke), stroke_head(stroke), stroke_section(stroke, page.strokes[i], colours)});
+    }
     add("results", "Angles, forces, clearances", tables_html(page.result_tables, "results"));
     add("shop", "Press, tools and cost", shop_html(page.shop));
     if (!page.drawings.empty())
@@ -148,13 +163,16 @@ std::string data_html(const std::string& id, const nlohmann::ordered_json& json)
     return "<script type=\"application/json\" id=\"" + id + "\">" + in_script(json) + "</script>\n";
 }
 
-std::string data_of(const Page& page) {
+std::string data_of(const Page& page, const TrackOptions& how) {
     if (page.strokes.empty()) return "";
-    const StrokeShow& first = page.strokes.front().show;
     std::string html = data_html("page-data", {{"palette", step_colours(colour_steps)},
-                                               {"stress", first.stress_limit},
-                                               {"strain", first.strain_limit}});
-    for (const PageStroke& s : page.strokes) html += data_html(stroke_id(s) + "-data", stroke_json(s.show));
+                                               {"stress", how.stress_limit},
+                                               {"strain", how.strain_limit}});
+    for (std::size_t i = 0; i < page.strokes.size(); ++i) {
+        const picture::ShownStroke& stroke = page.job.strokes.at(i);
+        html +=
+            data_html(stroke_id(stroke) + "-data", stroke_json(page.job, stroke, page.strokes[i].told, how));
+    }
     return html;
 }
 
@@ -177,7 +195,8 @@ std::string filled(const std::string& frame, const std::vector<Term>& values) {
 }  // namespace
 
 std::string page_html(const Page& page) {
-    const std::vector<Part> parts = parts_of(page);
+    const TrackOptions how = track_options(page.job);
+    const std::vector<Part> parts = parts_of(page, how);
     std::string sections = verdict_section(page);
     for (const Part& part : parts) sections += part.html;
     return filled(
@@ -189,7 +208,7 @@ std::string page_html(const Page& page) {
          {"contents", contents_html(parts)},
          {"sections", sections},
          {"foot", "Estimates: check them with a trial bend. Made by " + escaped(page.generator) + "."},
-         {"data", data_of(page)},
+         {"data", data_of(page, how)},
          {"script", "(function () {\n\"use strict\";\n" + std::string(page_script) + "})();"}});
 }
 

@@ -7,9 +7,9 @@
 #include <string>
 #include <vector>
 
-#include "render/report/force_chart.h"
+#include "render/chart/force_travel.h"
 #include "render/report/html.h"
-#include "render/report/stroke_show.h"
+#include "render/report/player.h"
 
 namespace overbend::report {
 
@@ -25,11 +25,10 @@ struct PageDrawing {
 };
 
 struct PageStroke {
-    StrokeShow show;
+    PassageWords told;        // by the player
     std::string lead;         // what is done, in a sentence or two
     std::vector<Term> facts;  // what the shop sets and may expect
-    ForceCurve curve;
-    PageFigure still;  // under load, for readers without a script
+    chart::ForceTravel curve;
     std::vector<std::string> remarks;
 };
 
@@ -55,7 +54,8 @@ struct Page {
     PageFigure part, blank;
     std::vector<Table> part_tables, blank_tables, order_tables;
     std::vector<std::string> part_words, blank_words, order_words;
-    std::vector<PageStroke> strokes;
+    picture::ShownJob job;
+    std::vector<PageStroke> strokes;  // of each that is shown
     std::vector<Table> result_tables, rule_tables;
     std::vector<std::string> rule_words;  // above the tables: what was asked, what could not be
     PageShop shop;

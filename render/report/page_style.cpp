@@ -11,7 +11,7 @@ namespace overbend::report {
 namespace {
 
 std::string variable(const std::string& name, const picture::Colour& colour) {
-    return "--" + name + ":" + hex(colour) + ";";
+    return "--" + name + ":" + picture::hex(colour) + ";";
 }
 
 // Words in these colours keep a contrast of 4.5 to the page and the panels.
@@ -63,7 +63,7 @@ std::string colour_variables() {
 std::vector<std::string> step_colours(int steps) {
     std::vector<std::string> colours;
     for (int i = -steps; i <= steps; ++i)
-        colours.push_back(hex(picture::diverging(static_cast<double>(i) / steps)));
+        colours.push_back(picture::hex(picture::diverging(static_cast<double>(i) / steps)));
     return colours;
 }
 

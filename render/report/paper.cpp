@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
+#include "render/picture/marks.h"
 #include "render/picture/palette.h"
-#include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
 
@@ -180,13 +180,8 @@ void add_write_ins(Paper& paper, const std::vector<WriteIn>& row) {
         picture::add_text(paper.page(), picture::fitted(one.label, body_size, label - cell_room),
                           {x, picture::baseline_for_middle(paper.y + 0.5 * height, body_size)}, body_size,
                           colours().ink);
-        paper.page().items.push_back(
-            picture::Shape{picture::rectangle({x + label, paper.y, box - 8.0, height}),
-                           std::nullopt,
-                           colours().ink,
-                           1.0,
-                           {},
-                           std::nullopt});
+        picture::add_line(paper.page(), picture::rectangle({x + label, paper.y, box - 8.0, height}),
+                          colours().ink, 1.0);
         x += label + box;
     }
     paper.y += height + 6.0;

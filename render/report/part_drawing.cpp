@@ -4,8 +4,8 @@
 
 #include "render/picture/flat_layout.h"
 #include "render/picture/label_room.h"
+#include "render/picture/marks.h"
 #include "render/picture/palette.h"
-#include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
 
 namespace overbend::report {
@@ -27,12 +27,8 @@ void add_number(picture::DrawingList& list, picture::LabelRoom& room, int number
     if (away > 0.75 * size)
         picture::add_line(list, near, centre + 0.5 * size * (near - centre) / away, light_colours().muted,
                           0.6);
-    list.items.push_back(picture::Shape{picture::circle(centre, 0.48 * size),
-                                        light_colours().page,
-                                        light_colours().ink,
-                                        1.0,
-                                        {},
-                                        std::nullopt});
+    picture::add_shape(list, picture::circle(centre, 0.48 * size), light_colours().page, light_colours().ink,
+                       1.0);
     list.items.push_back(picture::Text{std::to_string(number),
                                        {centre.x(), picture::baseline_for_middle(centre.y(), u)},
                                        picture::Across::middle,
@@ -45,30 +41,24 @@ void add_number(picture::DrawingList& list, picture::LabelRoom& room, int number
 
 }  // namespace
 
-void add_part(picture::DrawingList& list, const picture::Rect& box, const PartProfile& part, double u) {
-    picture::Point low = part.line.front(), high = low;
-    for (const picture::Point& p : part.line) low = low.cwiseMin(p), high = high.cwiseMax(p);
-    const picture::Point size = (high - low).cwiseMax(picture::Point::Constant(part.thickness));
+void add_part(picture::DrawingList& list, const picture::Rect& box, const picture::ShownPart& part,
+              double thickness, double u) {
+    const picture::Rect all = picture::bounds_of(part.line);
     const double aside = 3.4 * u;
-    const double scale =
-        std::min((box.width - 2.0 * aside) / size.x(), (box.height - 2.0 * aside) / size.y());
-    const picture::Point middle = 0.5 * (low + high);
+    const double scale = std::min((box.width - 2.0 * aside) / std::max(all.width, thickness),
+                                  (box.height - 2.0 * aside) / std::max(all.height, thickness));
+    const picture::Point middle = all.centre();
     const auto on_page = [&](const picture::Point& p) {
         return picture::Point(box.centre().x() + scale * (p.x() - middle.x()),
                               box.centre().y() - scale * (p.y() - middle.y()));
     };
     std::vector<picture::Point> line;
     for (const picture::Point& p : part.line) line.push_back(on_page(p));
-    const double wide = std::max(scale * part.thickness, 1.5);
-    list.items.push_back(
-        picture::Shape{picture::polyline(line), std::nullopt, light_colours().ink, wide, {}, std::nullopt});
+    const double wide = std::max(scale * thickness, 1.5);
+    picture::add_line(list, picture::polyline(line), light_colours().ink, wide);
     if (wide > 3.0)  // hollow, as a section is drawn
-        list.items.push_back(picture::Shape{picture::polyline(line),
-                                            std::nullopt,
-                                            picture::mixed(light_colours().page, light_colours().ink, 0.25),
-                                            wide - 1.6,
-                                            {},
-                                            std::nullopt});
+        picture::add_line(list, picture::polyline(line),
+                          picture::mixed(light_colours().page, light_colours().ink, 0.25), wide - 1.6);
     picture::LabelRoom room{box, {}, {line}};
     picture::add_label(list, room, line.front(),
                        picture::Text{"left end", picture::Point::Zero(), picture::Across::left, u,
@@ -87,12 +77,9 @@ void add_blank(picture::DrawingList& list, const picture::Rect& box, double leng
                const std::vector<double>& at, double u) {
     const double scale = box.width / length;
     const picture::Rect strip{box.x, box.y + 2.3 * u, box.width, box.height - 4.6 * u};
-    list.items.push_back(picture::Shape{picture::rectangle(strip),
-                                        picture::mixed(light_colours().page, light_colours().ink, 0.07),
-                                        light_colours().ink,
-                                        1.0,
-                                        {},
-                                        std::nullopt});
+    picture::add_shape(list, picture::rectangle(strip),
+                       picture::mixed(light_colours().page, light_colours().ink, 0.07), light_colours().ink,
+                       1.0);
     double above = -1e300, below = -1e300;  // right ends of the words already placed
     for (std::size_t i = 0; i < at.size(); ++i) {
         const double x = box.x + scale * at[i];

@@ -7,20 +7,13 @@
 
 #include <vector>
 
-#include "render/picture/drawing_list.h"
+#include "render/picture/shown_job.h"
 
 namespace overbend::report {
 
-struct PartProfile {
-    double thickness = 0.0;                   // mm, > 0
-    std::vector<picture::Point> line;         // mid-line, mm, two points at least
-    std::vector<double> flats;                // mm, lengths to be written
-    std::vector<picture::Point> flat_middle;  // where on the line
-    std::vector<picture::Point> bend_middle;
-};
-
 // unit: size of the words.
-void add_part(picture::DrawingList& list, const picture::Rect& box, const PartProfile& part, double unit);
+void add_part(picture::DrawingList& list, const picture::Rect& box, const picture::ShownPart& part,
+              double thickness, double unit);
 
 // The blank with the bends' lines at their places and the numbers above, distances from the left end below
 // where there is room: they stand in the table too. length, at: mm.

@@ -1,8 +1,10 @@
 // The first page: the part, its blank, the order of the strokes, problems of the job.
 
 #include <algorithm>
+#include <cmath>
 
 #include "render/picture/text_width.h"
+#include "render/picture/turning.h"
 #include "render/report/part_drawing.h"
 #include "render/report/sheet_pages.h"
 #include "sim/counted.h"
@@ -15,58 +17,56 @@ constexpr double drawing_height = 210.0;
 constexpr double blank_height = 78.0;
 
 // The drawing to the left, its bends as a table to the right.
-void add_drawing(Paper& paper, const SheetData& data) {
+void add_drawing(Paper& paper, const picture::ShownJob& job) {
     PaperTable table;
     table.width = 0.52 * paper.width();
     table.left = paper.left() + paper.width() - table.width;
     table.columns = {{"no.", 0.1, picture::Across::middle},         {"bend", 0.27, picture::Across::left},
                      {"line at, mm", 0.18, picture::Across::right}, {"angle", 0.16, picture::Across::right},
                      {"radius, mm", 0.17, picture::Across::right},  {"turns", 0.12, picture::Across::right}};
-    for (std::size_t i = 0; i < data.bends.size(); ++i) {
-        const SheetBendLine& bend = data.bends[i];
-        table.rows.push_back({std::to_string(i + 1), bend.name, picture::fixed(bend.at, 2),
-                              in_degrees(bend.angle < 0.0 ? -bend.angle : bend.angle),
-                              picture::fixed(bend.inside_radius, 2), bend.angle < 0.0 ? "down" : "up"});
+    for (std::size_t i = 0; i < job.bends.size(); ++i) {
+        const picture::BendLine& bend = job.bends[i];
+        table.rows.push_back({std::to_string(i + 1), bend.name, picture::fixed(bend.blank_position, 2),
+                              picture::in_degrees(std::abs(bend.drawing)),
+                              picture::fixed(bend.inside_radius, 2), bend.drawing < 0.0 ? "down" : "up"});
     }
     need(paper, drawing_height);
     const double top = paper.y;
     add_table(paper, table);
     paper.y = std::max(paper.y, top + drawing_height);
-    PartProfile part{data.thickness, data.profile, data.flats, data.flat_middle, data.bend_middle};
-    add_part(paper.page(), {paper.left(), top, 0.45 * paper.width(), paper.y - top - 6.0}, part, body_size);
+    add_part(paper.page(), {paper.left(), top, 0.45 * paper.width(), paper.y - top - 6.0}, job.part,
+             job.thickness, body_size);
     std::string words = "Lines from the blank's left end, radii inside.";
-    if (data.angle_tolerance > 0.0)
-        words += " Tolerance of the angles: \u00b1" + in_degrees(data.angle_tolerance) + ".";
+    if (job.angle_tolerance > 0.0)
+        words += " Tolerance of the angles: \u00b1" + picture::in_degrees(job.angle_tolerance) + ".";
     add_paragraph(paper, words);
 }
 
-void add_flat_pattern(Paper& paper, const SheetData& data) {
+void add_flat_pattern(Paper& paper, const picture::ShownJob& job) {
     add_section(paper, "Blank");
-    add_paragraph(paper, data.blank);
+    add_paragraph(paper, job.blank);
     std::vector<double> at;
-    for (const SheetBendLine& bend : data.bends) at.push_back(bend.at);
+    for (const picture::BendLine& bend : job.bends) at.push_back(bend.blank_position);
     need(paper, blank_height);
-    add_blank(paper.page(), {paper.left(), paper.y, paper.width(), blank_height}, data.blank_length, at,
+    add_blank(paper.page(), {paper.left(), paper.y, paper.width(), blank_height}, job.blank_length, at,
               body_size);
     paper.y += blank_height;
 }
 
-std::string punch_and_die(const SheetStroke& stroke) {
+std::string tool_names(const picture::ShownStroke& stroke) {
     std::string words;
-    for (const SheetTool& t : stroke.tools)
-        if (t.role == "punch" || t.role == "die" || t.role == "pad" || t.role == "clamp")
-            words += (words.empty() ? "" : "; ") + t.name;
+    for (const picture::ShownTool& t : stroke.tools) words += (words.empty() ? "" : "; ") + t.name + t.set;
     return words;
 }
 
-std::string free_angles(const SheetStroke& stroke) {
+std::string free_angles(const picture::ShownStroke& stroke) {
     std::string words;
-    for (const SheetAngle& a : stroke.angles)
-        words += (words.empty() ? "" : ", ") + in_degrees(a.free < 0.0 ? -a.free : a.free);
+    for (const picture::BendMark& bend : stroke.bends)
+        words += (words.empty() ? "" : ", ") + picture::in_degrees(std::abs(bend.free.value_or(0.0)));
     return words;
 }
 
-void add_order(Paper& paper, const SheetData& data) {
+void add_order(Paper& paper, const picture::ShownJob& job) {
     add_section(paper, "Order of the strokes");
     PaperTable table;
     table.columns = {
@@ -74,10 +74,12 @@ void add_order(Paper& paper, const SheetData& data) {
         {"tools", 0.24, picture::Across::left},       {"strip position", 0.22, picture::Across::left},
         {"gauge, mm", 0.085, picture::Across::right}, {"stop, mm", 0.08, picture::Across::right},
         {"peak, kN", 0.08, picture::Across::right},   {"free", 0.115, picture::Across::right}};
-    for (std::size_t i = 0; i < data.strokes.size(); ++i) {
-        const SheetStroke& s = data.strokes[i];
-        table.rows.push_back({std::to_string(i + 1), s.name, punch_and_die(s), s.place, s.gauge,
-                              picture::fixed(s.travel, 2), picture::fixed(s.peak, 2), free_angles(s)});
+    for (std::size_t i = 0; i < job.strokes.size(); ++i) {
+        const picture::ShownStroke& s = job.strokes[i];
+        table.rows.push_back({std::to_string(i + 1), s.name, tool_names(s), picture::lying_words(s),
+                              s.gauge ? picture::fixed(*s.gauge, 2) : "none",
+                              picture::fixed(s.stop_travel, 2),
+                              picture::fixed(s.peak_force * job.strip_width / 1000.0, 2), free_angles(s)});
     }
     add_table(paper, table);
     add_paragraph(paper,
@@ -87,16 +89,16 @@ void add_order(Paper& paper, const SheetData& data) {
 
 }  // namespace
 
-void add_overview(Paper& paper, const SheetData& data) {
-    paper.heading = data.title;
-    paper.heading_remark = counted(data.strokes.size(), "stroke");
+void add_overview(Paper& paper, const picture::ShownJob& job) {
+    paper.heading = job.title;
+    paper.heading_remark = counted(job.strokes.size(), "stroke");
     begin_page(paper);
-    add_paragraph(paper, data.material);
-    add_drawing(paper, data);
-    add_flat_pattern(paper, data);
-    add_order(paper, data);
-    add_section(paper, data.findings.empty() ? "Before you begin" : "Problems");
-    add_items(paper, data.findings);
+    add_paragraph(paper, picture::strip_words(job));
+    add_drawing(paper, job);
+    add_flat_pattern(paper, job);
+    add_order(paper, job);
+    add_section(paper, job.findings.empty() ? "Before you begin" : "Problems");
+    add_items(paper, job.findings);
     add_items(paper, {"Mark each blank's left end and upper face: the sheets refer to both."});
 }
 

@@ -9,11 +9,8 @@
 
 namespace overbend::report {
 
-void add_overview(Paper& paper, const SheetData& data);
+void add_overview(Paper& paper, const picture::ShownJob& job);
 // index: of the stroke.
-void add_stroke(Paper& paper, const SheetData& data, int index);
-
-// "90.0°", signed.
-std::string in_degrees(double angle);
+void add_stroke(Paper& paper, const picture::ShownJob& job, int index);
 
 }  // namespace overbend::report

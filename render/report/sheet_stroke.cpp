@@ -2,10 +2,12 @@
 // for what is measured.
 
 #include <algorithm>
+#include <cmath>
 
+#include "render/picture/marks.h"
 #include "render/picture/panel.h"
-#include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
+#include "render/picture/turning.h"
 #include "render/report/sheet_pages.h"
 #include "sim/words.h"
 
@@ -17,12 +19,6 @@ constexpr double picture_heights[] = {400.0, 345.0, 290.0};  // of both, side by
 constexpr double gap = 12.0;
 constexpr double caption = 18.0;
 constexpr double below = 22.0;  // a picture: its dimension, or the scale
-
-std::string capital(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    return words;
-}
 
 // Two boxes for pictures, with a caption above and room below each.
 struct TwoBoxes {
@@ -57,13 +53,8 @@ void add_gauge_dimension(picture::DrawingList& list, const picture::View& view, 
     const bool within = wide + 30.0 < room;
     const double half = within ? 0.5 * (room - wide) - 4.0 : 0.0;
     const auto arrow = [&](double tip, double way) {
-        list.items.push_back(picture::Shape{
-            picture::polygon({{tip, y}, {tip + way * 7.0, y - 2.5}, {tip + way * 7.0, y + 2.5}}),
-            ink,
-            std::nullopt,
-            1.0,
-            {},
-            std::nullopt});
+        picture::add_fill(
+            list, picture::polygon({{tip, y}, {tip + way * 7.0, y - 2.5}, {tip + way * 7.0, y + 2.5}}), ink);
     };
     if (within) {
         picture::add_line(list, {from, y}, {from + half, y}, ink, 0.8);
@@ -80,8 +71,9 @@ void add_gauge_dimension(picture::DrawingList& list, const picture::View& view, 
                       ink, right ? picture::Across::left : picture::Across::right);
 }
 
-void add_picture(Paper& paper, const SheetStroke& stroke, const picture::Rect& box, picture::View view,
-                 double instant, std::optional<double> punch_travel, const std::string& words) {
+void add_picture(Paper& paper, const picture::ShownStroke& stroke, const picture::Rect& box,
+                 picture::View view, double instant, std::optional<double> punch_travel,
+                 const std::string& words) {
     const stroke::Recording& recording = *stroke.recording;
     view = picture::moved_view(view, box);
     picture::add_text(paper.page(), words, {box.x, box.y - 5.0}, body_size,
@@ -91,14 +83,13 @@ void add_picture(Paper& paper, const SheetStroke& stroke, const picture::Rect& b
     info.unit = body_size;
     info.paint = picture::StripPaint::plain;
     info.punch_travel = punch_travel;
-    if (instant > 0.0)
-        for (const SheetHit& hit : stroke.hits) info.interferences.push_back({hit.at, hit.depth, ""});
+    if (instant > 0.0) info.interferences = picture::deepest_hits_at(stroke, instant);
     picture::add_panel(paper.page(), recording, instant, info, view);
 }
 
-void add_pictures(Paper& paper, const SheetStroke& stroke, double height) {
+void add_pictures(Paper& paper, const picture::ShownStroke& stroke, double height) {
     const stroke::Recording& recording = *stroke.recording;
-    const double loaded = picture::loaded_instant(recording);
+    const double loaded = stroke::loaded_state(recording);
     need(paper, height + 2.0 * body_row);
     TwoBoxes boxes = side_by_side(paper, height);
     const auto view_in = [&](const TwoBoxes& b) {
@@ -109,9 +100,9 @@ void add_pictures(Paper& paper, const SheetStroke& stroke, double height) {
     if (other.scale > view.scale) view = other, boxes = one_over_the_other(paper, height);
     add_picture(paper, stroke, boxes.first, view, 0.0, -picture::panel_raise(recording, view), "Placed");
     add_picture(paper, stroke, boxes.second, view, loaded, {}, "Pressed, at the stop");
-    if (stroke.gauge_at) {
+    if (stroke.gauge) {
         view.stage = boxes.first;
-        add_gauge_dimension(paper.page(), view, *stroke.gauge_at);
+        add_gauge_dimension(paper.page(), view, *stroke.gauge);
     }
     const picture::Point foot(boxes.second.x, boxes.second.bottom() + below - 5.0);
     picture::add_scale_bar(paper.page(), foot, view.scale, 0.15 * paper.width(), body_size);
@@ -120,38 +111,68 @@ void add_pictures(Paper& paper, const SheetStroke& stroke, double height) {
     paper.y += height + 4.0;
 }
 
-void add_tools_and_place(Paper& paper, const SheetStroke& stroke) {
+// How far right of the punch's axis the placed strip reaches.
+double right_end(const stroke::Recording& r) {
+    const std::vector<double>& x = r.states.front().x;
+    return *std::max_element(x.begin(), x.end());
+}
+
+// Where the strip comes to lie, and each bend line with it.
+std::string gauge_words(const picture::ShownStroke& stroke) {
+    const stroke::Recording& r = *stroke.recording;
+    const double from_axis = stroke.gauge ? *stroke.gauge : right_end(r);
+    std::string sentences =
+        stroke.gauge ? words("%.2f mm from the punch's axis to its face.", from_axis)
+                     : words("None: the strip's right end lies %.2f mm from the punch's axis.", from_axis);
+    for (const picture::BendMark& bend : stroke.bends) {
+        const double x = picture::spot_on(r, r.states.front(), bend.blank_position).at.x();
+        const std::string axis = std::abs(x) < 0.005 ? "on the punch's axis"
+                                                     : words("%.2f mm %s of the punch's axis", std::abs(x),
+                                                             x < 0.0 ? "left" : "right");
+        sentences += words(" Bend line '%s': %.2f mm from %s, %s.", bend.name.c_str(), from_axis - x,
+                           stroke.gauge ? "the gauge's face" : "that end", axis.c_str());
+    }
+    return sentences;
+}
+
+std::string force_words(const picture::ShownJob& job, const picture::ShownStroke& stroke) {
+    const double peak = stroke.peak_force * job.strip_width / 1000.0;
+    std::string force = words("Peak %.2f kN (%.1f kN per m of width)", peak, stroke.peak_force);
+    if (job.press_force > 0.0)
+        force += words(", %.0f per cent of the press's rated %g kN", 100.0 * peak / job.press_force,
+                       job.press_force);
+    return force + ".";
+}
+
+void add_tools_and_place(Paper& paper, const picture::ShownJob& job, const picture::ShownStroke& stroke) {
     PaperTable table;
     table.columns = {{"set up", 0.14, picture::Across::left}, {"", 0.86, picture::Across::left}};
-    for (const SheetTool& t : stroke.tools)
-        table.rows.push_back({capital(t.role), t.name + (t.figures.empty() ? "" : ": " + t.figures)});
-    table.rows.push_back({"Strip", capital(stroke.place) + ". " + stroke.turning});
-    std::string gauge;
-    for (const std::string& sentence : stroke.gauge_words) gauge += (gauge.empty() ? "" : " ") + sentence;
-    table.rows.push_back({"Gauge", gauge});
-    table.rows.push_back({"Stop", words("%.2f mm of travel from first touch, %.2f kN there. ", stroke.travel,
-                                        stroke.stop_force) +
-                                      stroke.stop_words});
-    std::string force = words("peak %.2f kN (%.1f kN per m of width)", stroke.peak, stroke.peak_per_m);
-    if (stroke.press && *stroke.press > 0.0)
-        force += words(", %.0f per cent of the press's rated %g kN", 100.0 * stroke.peak / *stroke.press,
-                       *stroke.press);
-    table.rows.push_back({"Force", capital(force) + "."});
+    for (const picture::ShownTool& t : stroke.tools)
+        table.rows.push_back(
+            {picture::capital(t.role), t.name + t.set + (t.figures.empty() ? "" : ": " + t.figures)});
+    const char* const turning =
+        stroke.number > 1 ? picture::turning_words(stroke.turning).to_do : "Place the blank like this.";
+    table.rows.push_back({"Strip", picture::capital(picture::lying_words(stroke)) + ". " + turning});
+    table.rows.push_back({"Gauge", gauge_words(stroke)});
+    table.rows.push_back({"Stop", words("%.2f mm of travel from first touch, %.2f kN there. ",
+                                        stroke.stop_travel, stroke.stop_force * job.strip_width / 1000.0) +
+                                      stroke.goal});
+    table.rows.push_back({"Force", force_words(job, stroke)});
     add_table(paper, table);
 }
 
-void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) {
+void add_angles(Paper& paper, const picture::ShownJob& job, const picture::ShownStroke& stroke) {
     const std::vector<PaperColumn> columns = {
         {"bend angle", 0.22, picture::Across::left},   {"drawing", 0.1, picture::Across::right},
         {"loaded", 0.1, picture::Across::right},       {"free", 0.1, picture::Across::right},
         {"measured 1", 0.16, picture::Across::middle}, {"measured 2", 0.16, picture::Across::middle},
         {"measured 3", 0.16, picture::Across::middle}};
     add_section(paper, "Expected and measured");
-    const auto sized = [](double angle) { return in_degrees(angle < 0.0 ? -angle : angle); };
+    const auto sized = [](double angle) { return picture::in_degrees(std::abs(angle)); };
     constexpr double high = 30.0;
     const picture::Colour& ink = picture::theme_colours(picture::Theme::light).ink;
     double x = paper.left();
-    need(paper, body_row + 4.0 + high * static_cast<double>(stroke.angles.size()));
+    need(paper, body_row + 4.0 + high * static_cast<double>(stroke.bends.size()));
     for (const PaperColumn& column : columns) {
         const double wide = column.width * paper.width();
         const double at = column.across == picture::Across::left     ? x
@@ -162,8 +183,9 @@ void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) 
         x += wide;
     }
     paper.y += body_row + 2.0;
-    for (const SheetAngle& a : stroke.angles) {
-        const std::vector<std::string> cells = {a.name, sized(a.drawing), sized(a.loaded), sized(a.free)};
+    for (const picture::BendMark& bend : stroke.bends) {
+        const std::vector<std::string> cells = {
+            bend.name, sized(bend.drawing), sized(bend.loaded.value_or(0.0)), sized(bend.free.value_or(0.0))};
         x = paper.left();
         for (std::size_t i = 0; i < columns.size(); ++i) {
             const double wide = columns[i].width * paper.width();
@@ -176,20 +198,15 @@ void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) 
                                   picture::Across::right,
                                   i == 3 ? picture::Weight::bold : picture::Weight::normal);
             else
-                paper.page().items.push_back(
-                    picture::Shape{picture::rectangle({x + 6.0, paper.y, wide - 6.0, high - 4.0}),
-                                   std::nullopt,
-                                   ink,
-                                   1.0,
-                                   {},
-                                   std::nullopt});
+                picture::add_line(paper.page(),
+                                  picture::rectangle({x + 6.0, paper.y, wide - 6.0, high - 4.0}), ink, 1.0);
             x += wide;
         }
         paper.y += high;
     }
-    if (data.angle_tolerance > 0.0)
+    if (job.angle_tolerance > 0.0)
         add_paragraph(paper, "Bend angles: flat is 0\u00b0. Tolerance \u00b1" +
-                                 in_degrees(data.angle_tolerance) + ", free.");
+                                 picture::in_degrees(job.angle_tolerance) + ", free.");
     else
         add_paragraph(paper, "Bend angles: flat is 0\u00b0.");
     paper.y += 4.0;
@@ -198,13 +215,14 @@ void add_angles(Paper& paper, const SheetData& data, const SheetStroke& stroke) 
     add_write_ins(paper, {{"name", 0.15, 0.485}, {"part no.", 0.12, 0.245}});
 }
 
-void add_stroke(Paper& paper, const SheetData& data, const SheetStroke& stroke, double picture_height) {
+void add_stroke(Paper& paper, const picture::ShownJob& job, const picture::ShownStroke& stroke,
+                double picture_height) {
     begin_page(paper);
-    add_paragraph(paper, data.material);
+    add_paragraph(paper, picture::strip_words(job));
     paper.y += 2.0;
     add_pictures(paper, stroke, picture_height);
-    add_tools_and_place(paper, stroke);
-    add_angles(paper, data, stroke);
+    add_tools_and_place(paper, job, stroke);
+    add_angles(paper, job, stroke);
     if (!stroke.findings.empty()) {
         add_section(paper, "Findings");
         add_items(paper, stroke.findings);
@@ -217,14 +235,14 @@ void add_stroke(Paper& paper, const SheetData& data, const SheetStroke& stroke, 
 
 }  // namespace
 
-void add_stroke(Paper& paper, const SheetData& data, int index) {
-    const SheetStroke& stroke = data.strokes[index];
-    paper.heading = words("Stroke %d of %zu: ", index + 1, data.strokes.size()) + stroke.name;
-    paper.heading_remark = data.title;
+void add_stroke(Paper& paper, const picture::ShownJob& job, int index) {
+    const picture::ShownStroke& stroke = job.strokes[index];
+    paper.heading = words("Stroke %d of %zu: ", index + 1, job.strokes.size()) + stroke.name;
+    paper.heading_remark = job.title;
     // The largest picture that leaves room for all else on one page; the smallest where none does.
     for (const double height : picture_heights) {
         Paper tried = paper;
-        add_stroke(tried, data, stroke, height);
+        add_stroke(tried, job, stroke, height);
         const bool one_page = tried.pages.size() == paper.pages.size() + 1;
         if (!one_page && height != std::end(picture_heights)[-1]) continue;
         paper = std::move(tried);

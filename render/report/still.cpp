@@ -2,7 +2,7 @@
 
 #include "render/report/html.h"
 #include "render/report/page_style.h"
-#include "render/report/strip_track.h"
+#include "render/report/player.h"
 #include "render/report/stroke_json.h"
 #include "sim/errors.h"
 #include "sim/words.h"
@@ -55,11 +55,11 @@ std::string layers(const Drawn& drawn) {
     return svg + "</g>";
 }
 
-std::string tools(const StrokeShow& show, const stroke::State& state, const Window& window) {
+std::string tools(const stroke::Recording& recording, const stroke::State& state, const PlayerView& shown) {
     std::string svg, labels;
-    for (std::size_t k = 0; k < show.recording->tools.size(); ++k) {
-        const tool::RigidTool& t = show.recording->tools[k];
-        const picture::Place at = stroke::tool_position(show.recording->tools, static_cast<int>(k), state);
+    for (std::size_t k = 0; k < recording.tools.size(); ++k) {
+        const tool::RigidTool& t = recording.tools[k];
+        const picture::Place at = stroke::tool_position(recording.tools, static_cast<int>(k), state);
         const char* const role = tool::role_word(t.role);
         svg += words(
                    "<path transform=\"translate(%.2f %.2f)\" "
@@ -67,8 +67,8 @@ std::string tools(const StrokeShow& show, const stroke::State& state, const Wind
                    at.x(), 0.0 - at.y(), role, role) +
                outline_path(t.outline) + "\"/>";
     }
-    const double size = window.height / 32.0;
-    for (const WindowLabel& label : window.labels)
+    const double size = shown.height / 32.0;
+    for (const PlayerLabel& label : shown.labels)
         labels += words(
                       "<text x=\"%.2f\" y=\"%.2f\" font-size=\"%.3g\" stroke-width=\"%.3g\" "
                       "text-anchor=\"middle\">",
@@ -79,22 +79,22 @@ std::string tools(const StrokeShow& show, const stroke::State& state, const Wind
 
 }  // namespace
 
-std::string still_svg(const StrokeShow& show, int state, const std::string& label) {
-    const stroke::Recording& r = *show.recording;
+std::string still_svg(const stroke::Recording& r, int state, const TrackOptions& colours,
+                      const std::string& label) {
     if (state < 0 || state >= static_cast<int>(r.states.size()))
         throw OutOfRange("still", words("state %d", state), words("there are %zu", r.states.size()));
     // One state is enough, and its stations are fewer than those of the whole stroke.
     stroke::Recording one = r;
     one.states = {r.states[state]};
-    TrackOptions how;
-    how.stress_limit = show.stress_limit, how.strain_limit = show.strain_limit;
+    TrackOptions how = colours;
+    how.blank_positions.clear();
     const StripTrack track = track_strip(one, how);
-    const Window window = window_of(r);
+    const PlayerView shown = player_view(r);
     const Drawn drawn{track, 0};
     return words(
                "<svg class=\"drawing stage-svg\" viewBox=\"%.2f %.2f %.2f %.2f\" role=\"img\" aria-label=\"",
-               window.low.x(), -(window.low.y() + window.height), window.width, window.height) +
-           escaped(label) + "\">" + tools(show, r.states[state], window) + layers(drawn) +
+               shown.low.x(), -(shown.low.y() + shown.height), shown.width, shown.height) +
+           escaped(label) + "\">" + tools(r, r.states[state], shown) + layers(drawn) +
            "<path class=\"outline\" d=\"" + drawn.ribbon(0, track.stations - 1, 0.0, 1.0) + "\"/></svg>";
 }
 

@@ -5,11 +5,12 @@
 
 #include <string>
 
-#include "render/report/stroke_show.h"
+#include "render/report/strip_track.h"
 
 namespace overbend::report {
 
 // label: what it shows, for those who do not see it. Throws OutOfRange: no such state.
-std::string still_svg(const StrokeShow& show, int state, const std::string& label);
+std::string still_svg(const stroke::Recording& recording, int state, const TrackOptions& colours,
+                      const std::string& label);
 
 }  // namespace overbend::report

@@ -5,9 +5,10 @@
 #include <cstdlib>
 
 #include "render/picture/cautions.h"
+#include "render/picture/marks.h"
 #include "render/picture/panel.h"
-#include "render/picture/sheet_parts.h"
 #include "render/picture/text_width.h"
+#include "render/picture/turning.h"
 #include "render/report/paper.h"
 #include "render/report/turn_sign.h"
 #include "sim/errors.h"
@@ -16,6 +17,8 @@
 namespace overbend::report {
 
 namespace {
+
+using picture::Turning;
 
 constexpr double parts_of_height = 60.0;  // of the smallest words
 constexpr double foot_height = 2.0;       // units, from here on
@@ -54,47 +57,48 @@ struct Page {
 };
 
 // Title and remark, the remark below where it has no room beside.
-void add_head(Page& page, const Storyboard& board) {
+void add_head(Page& page, const picture::ShownJob& job) {
     const double u = page.unit;
-    const std::string title = picture::fitted(board.title, 1.7 * u, page.room(), picture::Weight::bold);
+    const std::string remark = picture::material_words(job);
+    const std::string title = picture::fitted(job.title, 1.7 * u, page.room(), picture::Weight::bold);
     picture::add_text(page.list, title, {page.margin(), 2.5 * u}, 1.7 * u, page.colours().ink,
                       picture::Across::left, picture::Weight::bold);
     const double left = page.room() - picture::text_width(title, 1.7 * u, picture::Weight::bold) - 1.5 * u;
-    const bool beside = picture::text_width(board.remark, u) <= left;
-    picture::add_text(page.list, picture::fitted(board.remark, u, page.room()),
+    const bool beside = picture::text_width(remark, u) <= left;
+    picture::add_text(page.list, picture::fitted(remark, u, page.room()),
                       {beside ? page.margin() + page.room() : page.margin(), (beside ? 2.5 : 4.1) * u}, u,
                       page.colours().muted, beside ? picture::Across::right : picture::Across::left);
     page.head = beside ? 3.4 : 4.8;
 }
 
 // What the signs of the rows mean, where these have no room for words.
-void add_legend(Page& page, const Storyboard& board, double y) {
+void add_legend(Page& page, const picture::ShownJob& job, double y) {
     const double u = page.unit;
     const picture::Colour& muted = page.colours().muted;
     const auto any = [&](const auto& is_so) {
-        return std::any_of(board.strokes.begin(), board.strokes.end(), is_so);
+        return std::any_of(job.strokes.begin(), job.strokes.end(), is_so);
     };
     double x = page.margin();
     const auto explain = [&](const std::string& words) {
         picture::add_text(page.list, words, {x + 1.8 * u, y}, u, muted);
         x += 1.8 * u + picture::text_width(words, u) + 1.6 * u;
     };
-    for (const Turned turned : {Turned::end_for_end, Turned::over, Turned::tipped}) {
-        if (!any([&](const StoryStroke& s) { return s.turned == turned; })) continue;
-        add_turn_sign(page.list, turned, {x + 0.7 * u, y - 0.36 * u}, 0.7 * u, muted);
-        explain(turn_words(turned));
+    for (const Turning turning : {Turning::end_for_end, Turning::over, Turning::both}) {
+        if (!any([&](const picture::ShownStroke& s) { return s.turning == turning; })) continue;
+        add_turn_sign(page.list, turning, {x + 0.7 * u, y - 0.36 * u}, 0.7 * u, muted);
+        explain(picture::turning_words(turning).sign);
     }
-    if (!any([&](const StoryStroke& s) { return !s.hits.empty(); })) return;
+    if (!any([&](const picture::ShownStroke& s) { return !s.hits.empty(); })) return;
     add_hit_sign(page.list, {x + 0.7 * u, y - 0.36 * u}, 0.65 * u, page.colours().alarm);
     explain("hits a tool");
 }
 
 // What has to be stated for all panels.
-void add_foot(Page& page, const Storyboard& board, const std::string& which) {
+void add_foot(Page& page, const picture::ShownJob& job, const std::string& which) {
     const double u = page.unit, y = page.list.height - 0.9 * u;
     const picture::Colour& muted = page.colours().muted;
     const double right = page.margin() + page.room();
-    if (page.row_head == RowHead::one_line) add_legend(page, board, y - 1.7 * u);
+    if (page.row_head == RowHead::one_line) add_legend(page, job, y - 1.7 * u);
     picture::add_text(page.list, which, {right, y}, u, muted, picture::Across::right);
     const double left = page.room() - picture::text_width(which, u) - u;
     const std::string whole = picture::estimate_words() + " Dashed: the strip under load.";
@@ -103,50 +107,51 @@ void add_foot(Page& page, const Storyboard& board, const std::string& which) {
                       {page.margin(), y}, u, muted);
 }
 
-Page begin_page(const Storyboard& board, int width, int height, picture::Theme theme) {
+Page begin_page(const picture::ShownJob& job, int width, int height, picture::Theme theme) {
     Page page;
     page.theme = theme;
     page.unit = height / parts_of_height;
-    page.list.title = board.title + ": storyboard";
+    page.list.title = job.title + ": storyboard";
     page.list.width = width;
     page.list.height = height;
     page.list.background = page.colours().page;
-    add_head(page, board);
+    add_head(page, job);
     return page;
 }
 
 // "91.7°" or "46.1°, 46.3°" behind the word, or without it where there is no room.
-std::string angle_words(const std::string& word, const std::vector<double>& angles, double u, double width) {
+std::string angle_words(const std::string& word, const std::vector<std::optional<double>>& angles, double u,
+                        double width) {
     std::string figures;
-    for (const double a : angles)
-        figures += (figures.empty() ? "" : ", ") + picture::fixed(std::abs(a) / degree, 1) + "\u00b0";
+    for (const std::optional<double>& a : angles)
+        figures += (figures.empty() ? "" : ", ") +
+                   picture::fixed(std::abs(a.value_or(0.0)) * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
     if (figures.empty()) return picture::fitted(word, u, width);
     const std::string all = word + " " + figures;
     return picture::text_width(all, u) <= width ? all : picture::fitted(figures, u, width);
 }
 
-void add_row_head(Page& page, const StoryStroke& stroke, int number, const picture::Rect& box) {
+void add_row_head(Page& page, const picture::ShownStroke& stroke, int number, const picture::Rect& box) {
     const double u = page.unit, middle = box.y + 0.5 * row_head * u;
     const std::string digits = std::to_string(number);
     const picture::Rect badge{
         box.x, middle - 0.85 * u,
         std::max(1.9 * u, picture::text_width(digits, 1.1 * u, picture::Weight::bold) + 0.8 * u), 1.7 * u};
-    page.list.items.push_back(picture::Shape{
-        picture::rectangle(badge, 0.4 * u), page.colours().accent, std::nullopt, 1.0, {}, std::nullopt});
+    picture::add_fill(page.list, picture::rectangle(badge, 0.4 * u), page.colours().accent);
     picture::add_text(page.list, digits, {badge.centre().x(), picture::baseline_for_middle(middle, 1.1 * u)},
                       1.1 * u, page.colours().accent_ink, picture::Across::middle, picture::Weight::bold);
     // from the right: how the strip is turned; then the name, and the tools where there is room
     double right = box.right();
-    if (stroke.turned != Turned::no && page.row_head == RowHead::one_line) {
-        add_turn_sign(page.list, stroke.turned, {right - 0.8 * u, middle}, 0.8 * u, page.colours().ink);
+    if (stroke.turning != Turning::none && page.row_head == RowHead::one_line) {
+        add_turn_sign(page.list, stroke.turning, {right - 0.8 * u, middle}, 0.8 * u, page.colours().ink);
         right -= 2.0 * u;
-    } else if (stroke.turned != Turned::no) {
-        const std::string words = turn_words(stroke.turned);
+    } else if (stroke.turning != Turning::none) {
+        const std::string words = picture::turning_words(stroke.turning).sign;
         right -= picture::text_width(words, u);
         picture::add_text(page.list, words, {right, picture::baseline_for_middle(middle, u)}, u,
                           page.colours().ink);
         right -= 1.3 * u;
-        add_turn_sign(page.list, stroke.turned, {right, middle}, 0.8 * u, page.colours().ink);
+        add_turn_sign(page.list, stroke.turning, {right, middle}, 0.8 * u, page.colours().ink);
         right -= 1.4 * u;
     }
     if (!stroke.hits.empty() && page.row_head == RowHead::one_line) {
@@ -162,43 +167,34 @@ void add_row_head(Page& page, const StoryStroke& stroke, int number, const pictu
     if (!hit.empty() && right - x > text_width(hit, u, picture::Weight::bold) + 1.2 * u) {
         const picture::Rect patch{x, middle - 0.75 * u,
                                   picture::text_width(hit, u, picture::Weight::bold) + 1.0 * u, 1.5 * u};
-        page.list.items.push_back(picture::Shape{picture::rectangle(patch, 0.3 * u),
-                                                 std::nullopt,
-                                                 page.colours().alarm,
-                                                 0.15 * u,
-                                                 {},
-                                                 std::nullopt});
+        picture::add_line(page.list, picture::rectangle(patch, 0.3 * u), page.colours().alarm, 0.15 * u);
         picture::add_text(page.list, hit, {patch.centre().x(), picture::baseline_for_middle(middle, u)}, u,
                           page.colours().ink, picture::Across::middle, picture::Weight::bold);
         x = patch.right() + 0.7 * u;
     }
     const double left = right - x - 0.6 * u;
-    if (picture::text_width(stroke.tools, u) <= left ||
-        (page.row_head == RowHead::own_line && left > 8.0 * u))
-        picture::add_text(page.list, picture::fitted(stroke.tools, u, left),
+    std::string tools;
+    for (const picture::ShownTool& tool : stroke.tools)
+        if (tool.role == "punch" || tool.role == "die") tools += (tools.empty() ? "" : ", ") + tool.name;
+    if (picture::text_width(tools, u) <= left || (page.row_head == RowHead::own_line && left > 8.0 * u))
+        picture::add_text(page.list, picture::fitted(tools, u, left),
                           {x, picture::baseline_for_middle(middle, u)}, u, page.colours().muted);
 }
 
-std::vector<picture::InterferenceMark> hits_at(const StoryStroke& stroke, double instant) {
-    std::vector<picture::InterferenceMark> marks;
-    for (const StoryHit& hit : stroke.hits)
-        if (instant >= hit.first_state && instant <= hit.last_state) marks.push_back({hit.at, hit.depth, ""});
-    return marks;
-}
-
-void add_stroke_row(Page& page, const StoryStroke& stroke, int number, const picture::Rect& box) {
+void add_stroke_row(Page& page, const picture::ShownStroke& stroke, int number, const picture::Rect& box) {
     const double u = page.unit;
     const bool one_line = page.row_head == RowHead::one_line;
     const double wide = (box.width - 2.0 * panel_gap * u) / 3.0;
     add_row_head(page, stroke, number, {box.x, box.y, one_line ? wide : box.width, box.height});
     const stroke::Recording& recording = *stroke.recording;
-    const double loaded = picture::loaded_instant(recording),
+    const double loaded = stroke::loaded_state(recording),
                  free = static_cast<double>(recording.states.size()) - 1.0;
     const double top = box.y + (one_line ? row_head : row_head + panel_head) * u, high = box.bottom() - top;
     picture::View view =
         picture::choose_panel_view(recording, {0.0, loaded, free}, {box.x, top, wide, high}, u);
-    std::vector<double> under_load, released;
-    for (const StoryAngle& a : stroke.angles) under_load.push_back(a.loaded), released.push_back(a.free);
+    std::vector<std::optional<double>> under_load, released;
+    for (const picture::BendMark& bend : stroke.bends)
+        under_load.push_back(bend.loaded), released.push_back(bend.free);
 
     picture::PanelInfo info;
     info.unit = u;
@@ -217,31 +213,22 @@ void add_stroke_row(Page& page, const StoryStroke& stroke, int number, const pic
         info.punch_travel = i == 1 ? std::optional<double>() : raised;
         info.ghost = i == 2 ? std::optional<double>(loaded) : std::nullopt;
         const double instant = i == 0 ? 0.0 : i == 1 ? loaded : free;
-        info.interferences = hits_at(stroke, instant);
+        info.interferences = picture::deepest_hits_at(stroke, instant);
         info.words =
             i == 0 && !one_line ? picture::ToolWords::of_those_that_press : picture::ToolWords::hidden;
         picture::add_panel(page.list, recording, instant, info, view);
     }
 }
 
-void check(const Storyboard& board) {
-    if (board.strokes.empty()) throw OutOfRange("strokes of a storyboard", "0", "give at least one");
-    for (const StoryStroke& stroke : board.strokes) {
-        if (stroke.recording == nullptr)
-            throw OutOfRange("recording of stroke '" + stroke.name + "'", "none", "give one with states");
-        picture::check_recording(*stroke.recording);
-    }
-}
-
-std::vector<picture::DrawingList> draw_pages(const Storyboard& board, int width, int height, const Grid& grid,
-                                             picture::Theme theme) {
-    const int strokes = static_cast<int>(board.strokes.size());
+std::vector<picture::DrawingList> draw_pages(const picture::ShownJob& job, int width, int height,
+                                             const Grid& grid, picture::Theme theme) {
+    const int strokes = static_cast<int>(job.strokes.size());
     const int pages = (strokes + grid.count() - 1) / grid.count();
     std::vector<picture::DrawingList> lists;
     for (int p = 0; p < pages; ++p) {
         const std::string which =
             pages > 1 ? "page " + std::to_string(p + 1) + " of " + std::to_string(pages) : "";
-        Page page = begin_page(board, width, height, theme);
+        Page page = begin_page(job, width, height, theme);
         const double u = page.unit, margin = page.margin();
         const double wide = (width - 2.0 * margin - (grid.columns - 1) * column_gap * u) / grid.columns;
         double high = (height - (page.head + foot_height) * u) / grid.rows - row_gap * u;
@@ -249,10 +236,10 @@ std::vector<picture::DrawingList> draw_pages(const Storyboard& board, int width,
             page.row_head = RowHead::one_line;
             high -= legend_height * u / grid.rows;
         }
-        add_foot(page, board, which);
+        add_foot(page, job, which);
         for (int k = 0; k < grid.count() && p * grid.count() + k < strokes; ++k) {
             const int column = k / grid.rows, row = k % grid.rows;  // downwards, then to the right
-            add_stroke_row(page, board.strokes[p * grid.count() + k], p * grid.count() + k + 1,
+            add_stroke_row(page, job.strokes[p * grid.count() + k], p * grid.count() + k + 1,
                            {margin + column * (wide + column_gap * u),
                             page.head * u + row * (high + row_gap * u), wide, high});
         }
@@ -263,20 +250,21 @@ std::vector<picture::DrawingList> draw_pages(const Storyboard& board, int width,
 
 }  // namespace
 
-std::vector<picture::DrawingList> draw_slides(const Storyboard& board, int height, picture::Theme theme) {
-    check(board);
+std::vector<picture::DrawingList> draw_slides(const picture::ShownJob& job, int height,
+                                              picture::Theme theme) {
+    picture::check_strokes(job, "storyboard");
     if (height < 540 || height > 2160)
         throw OutOfRange("height of a slide", std::to_string(height) + " px", "give 540 to 2160");
-    return draw_pages(board, 2 * ((height * 16 + 9) / 18), height,
-                      slide_grid(static_cast<int>(board.strokes.size())), theme);
+    return draw_pages(job, 2 * ((height * 16 + 9) / 18), height,
+                      slide_grid(static_cast<int>(job.strokes.size())), theme);
 }
 
-std::vector<picture::DrawingList> draw_story_pages(const Storyboard& board, picture::Theme theme) {
-    check(board);
+std::vector<picture::DrawingList> draw_story_pages(const picture::ShownJob& job, picture::Theme theme) {
+    picture::check_strokes(job, "storyboard");
     constexpr int most = 6;
-    const int strokes = static_cast<int>(board.strokes.size()), pages = (strokes + most - 1) / most;
+    const int strokes = static_cast<int>(job.strokes.size()), pages = (strokes + most - 1) / most;
     const Grid grid{1, std::max(3, (strokes + pages - 1) / pages)};
-    return draw_pages(board, paper_width, paper_height, grid, theme);
+    return draw_pages(job, paper_width, paper_height, grid, theme);
 }
 
 }  // namespace overbend::report

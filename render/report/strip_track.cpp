@@ -37,17 +37,6 @@ Cut cut_at(const Recording& r, const State& s, double along) {
     return {spot.at + height(-0.5 * r.thickness) * normal, spot.at + height(0.5 * r.thickness) * normal};
 }
 
-// A layer's value: that of the element in its middle, between them blended along the strip.
-double value_at(const std::vector<float>& values, int layers, int layer, double along) {
-    const int elements = static_cast<int>(values.size()) / layers;
-    const double from_middle = along - 0.5;
-    const int e = std::min(elements - 1, std::max(0, static_cast<int>(std::floor(from_middle))));
-    const int next = std::min(elements - 1, e + 1);
-    const double w = std::min(1.0, std::max(0.0, from_middle - e));
-    return (1.0 - w) * static_cast<double>(values[e * layers + layer]) +
-           w * static_cast<double>(values[next * layers + layer]);
-}
-
 // Where stations may stand: the nodes, and between them as finely as an element is turned in any state.
 std::vector<double> places(const Recording& r, const TrackOptions& options) {
     const int elements = static_cast<int>(r.blank_position.size()) - 1;
@@ -125,9 +114,9 @@ class Choice {
         const double middle = 0.5 * (along_[a] + along_[b]);
         const std::array<int, 3> asked = {0, layers / 2, layers - 1};
         const auto differ = [&](const std::vector<float>& values, double limit, int k) {
-            const double here = value_at(values, layers, k, middle);
+            const double here = picture::layer_value(values, layers, k, middle);
             for (std::size_t i = a; i <= b; ++i)
-                if (std::abs(value_at(values, layers, k, along_[i]) - here) >
+                if (std::abs(picture::layer_value(values, layers, k, along_[i]) - here) >
                     colour_slack / colour_steps * limit)
                     return true;
             return false;
@@ -146,13 +135,6 @@ class Choice {
     std::vector<std::vector<Cut>> cuts_;  // of each state
 };
 
-// The first layer of each band, and the count of layers at the end.
-std::vector<int> first_layers(int layers, int bands) {
-    std::vector<int> first;
-    for (int k = 0; k <= bands; ++k) first.push_back(k * layers / bands);
-    return first;
-}
-
 // Mean over an interval and the layers of a band, in steps.
 void add_colours(const std::vector<float>& values, const StripTrack& track, const std::vector<int>& first,
                  double limit, int least, std::vector<int>& colours) {
@@ -162,8 +144,8 @@ void add_colours(const std::vector<float>& values, const StripTrack& track, cons
             double sum = 0.0;
             for (int layer = first[k]; layer < first[k + 1]; ++layer)
                 for (const double part : {0.25, 0.5, 0.75})
-                    sum += value_at(values, layers, layer,
-                                    (1.0 - part) * track.along[i] + part * track.along[i + 1]);
+                    sum += picture::layer_value(values, layers, layer,
+                                                (1.0 - part) * track.along[i] + part * track.along[i + 1]);
             const double mean = sum / (3.0 * (first[k + 1] - first[k]));
             const int step = static_cast<int>(std::lround(colour_steps * mean / limit));
             colours.push_back(std::min(colour_steps, std::max(least, step)));
@@ -183,6 +165,14 @@ int StripTrack::nearest(double wanted) const {
     return best;
 }
 
+TrackOptions track_options(const picture::ShownJob& job) {
+    TrackOptions options;
+    options.stress_limit = picture::colour_limit(job, picture::Colouring::hoop_stress);
+    options.strain_limit = picture::colour_limit(job, picture::Colouring::plastic_strain);
+    for (const picture::BendLine& bend : job.bends) options.blank_positions.push_back(bend.blank_position);
+    return options;
+}
+
 StripTrack track_strip(const Recording& r, const TrackOptions& options) {
     picture::check_recording(r);
     StripTrack track;
@@ -190,7 +180,7 @@ StripTrack track_strip(const Recording& r, const TrackOptions& options) {
     track.states = static_cast<int>(r.states.size());
     track.stations = static_cast<int>(track.along.size());
     track.bands = std::min(r.layers(), options.most_bands);
-    const std::vector<int> first = first_layers(r.layers(), track.bands);
+    const std::vector<int> first = picture::first_layers(r.layers(), track.bands);
     const std::vector<double> edges = picture::layer_edges(r);
     for (const int layer : first) track.band_edge.push_back(edges[layer] / r.thickness + 0.5);
     for (const State& s : r.states) {

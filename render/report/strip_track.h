@@ -12,7 +12,7 @@
 
 #include <vector>
 
-#include "render/picture/strip_shape.h"
+#include "render/picture/shown_job.h"
 
 namespace overbend::report {
 
@@ -41,6 +41,9 @@ struct TrackOptions {
     int most_bands = 11;                  // 1 or more
     std::vector<double> blank_positions;  // that have to be stations
 };
+
+// The same for all strokes of the job, with all its bend lines.
+TrackOptions track_options(const picture::ShownJob& job);
 
 // Throws OutOfRange: a recording that cannot be.
 StripTrack track_strip(const stroke::Recording& recording, const TrackOptions& options);

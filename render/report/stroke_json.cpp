@@ -62,9 +62,9 @@ Json tools_json(const Recording& r) {
     return tools;
 }
 
-Json labels_json(const Window& window) {
+Json labels_json(const PlayerView& shown) {
     Json labels = Json::array();
-    for (const WindowLabel& label : window.labels)
+    for (const PlayerLabel& label : shown.labels)
         labels.push_back({{"tool", label.tool},
                           {"words", label.words},
                           {"at", {rounded(label.at.x()), rounded(label.at.y())}},
@@ -88,10 +88,10 @@ std::string packed_contacts(const Recording& r) {
     return packed(values);
 }
 
-Json bends_json(const StrokeShow& show, const StripTrack& track) {
-    const Recording& r = *show.recording;
+Json bends_json(const picture::ShownStroke& stroke, const StripTrack& track) {
+    const Recording& r = *stroke.recording;
     Json bends = Json::array();
-    for (const picture::BendMark& bend : show.bends) {
+    for (const picture::BendMark& bend : stroke.bends) {
         std::vector<int> rows;
         for (const State& s : r.states) {
             const picture::MeasuredBend m = picture::measured(r, s, bend);
@@ -110,9 +110,9 @@ Json bends_json(const StrokeShow& show, const StripTrack& track) {
 }
 
 // Of each state: distance, place on the strip and on the tool, tool.
-std::string packed_clearance(const StrokeShow& show) {
+std::string packed_clearance(const picture::ShownStroke& stroke) {
     std::vector<int> rows;
-    for (const clearance::Closest& c : show.clearance) {
+    for (const clearance::Closest& c : stroke.clearance) {
         const bool near = c.tool >= 0 && c.distance < nothing_near * place_quantum;
         rows.push_back(near ? quanta(c.distance) : nothing_near);
         for (const double v : {c.at.x(), c.at.y(), c.on_tool.x(), c.on_tool.y()})
@@ -122,13 +122,13 @@ std::string packed_clearance(const StrokeShow& show) {
     return packed_rows(rows, 6);
 }
 
-Json hits_json(const StrokeShow& show) {
+Json hits_json(const picture::ShownStroke& stroke) {
     Json hits = Json::array();
-    for (const ShownHit& h : show.hits)
+    for (const picture::ShownHit& h : stroke.hits)
         hits.push_back({{"first", h.first_state},
                         {"last", h.last_state},
-                        {"at", {rounded(h.at.x()), rounded(h.at.y())}},
-                        {"depth", rounded(h.depth)},
+                        {"at", {rounded(h.deepest.at.x()), rounded(h.deepest.at.y())}},
+                        {"depth", rounded(h.deepest.depth)},
                         {"words", h.words}});
     return hits;
 }
@@ -141,18 +141,17 @@ Json pace_json(const Pace& pace) {
         rows.push_back(in_parts(k.travel, travel_part));
     }
     Json passages = Json::array();
-    for (const Passage& p : pace.passages)
+    for (const PlayerPassage& p : pace.passages)
         passages.push_back({{"at", in_parts(p.seconds, 0.001)}, {"name", p.name}, {"words", p.words}});
     return {
         {"keys", packed_rows(rows, 3)}, {"passages", passages}, {"pressed", in_parts(pace.pressed, 0.001)}};
 }
 
-Json lines_json(const StrokeShow& show, const StripTrack& track) {
+Json lines_json(const picture::ShownJob& job, const Recording& r, const StripTrack& track) {
     Json lines = Json::array();
-    for (const ShownLine& line : show.lines)
+    for (const picture::BendLine& line : job.bends)
         lines.push_back(
-            {{"name", line.name},
-             {"station", track.nearest(picture::along_at(*show.recording, line.blank_position))}});
+            {{"name", line.name}, {"station", track.nearest(picture::along_at(r, line.blank_position))}});
     return lines;
 }
 
@@ -187,39 +186,36 @@ std::string in_script(const Json& json) {
     return text;
 }
 
-Json stroke_json(const StrokeShow& show) {
-    const Recording& r = *show.recording;
-    TrackOptions how;
-    how.stress_limit = show.stress_limit, how.strain_limit = show.strain_limit;
-    for (const ShownLine& line : show.lines) how.blank_positions.push_back(line.blank_position);
+Json stroke_json(const picture::ShownJob& job, const picture::ShownStroke& stroke, const PassageWords& told,
+                 const TrackOptions& how) {
+    const Recording& r = *stroke.recording;
     const StripTrack track = track_strip(r, how);
-    const Window window = window_of(r);
+    const PlayerView shown = player_view(r);
     std::vector<double> edges = track.band_edge;
     std::for_each(edges.begin(), edges.end(), [](double& e) { e = rounded(e); });
-    return {
-        {"name", show.name},
-        {"number", show.number},
-        {"thickness", r.thickness},
-        {"window",
-         {rounded(window.low.x()), rounded(window.low.y()), rounded(window.width), rounded(window.height)}},
-        {"states", track.states},
-        {"stations", track.stations},
-        {"edges", edges},
-        {"surfaces", packed(surface_differences(track))},
-        {"stress", packed(colour_differences(track, track.stress))},
-        {"strain", packed(colour_differences(track, track.strain))},
-        {"travel", packed_states(r, [](const State& s) { return in_parts(s.travel, travel_part); })},
-        {"force",
-         packed_states(r, [&](const State& s) { return in_parts(s.punch_force * show.strip_width, 1.0); })},
-        {"tools", tools_json(r)},
-        {"labels", labels_json(window)},
-        {"contacts", packed_contacts(r)},
-        {"bends", bends_json(show, track)},
-        {"lines", lines_json(show, track)},
-        {"clearance", packed_clearance(show)},
-        {"hits", hits_json(show)},
-        {"loaded", loaded_state(r)},
-        {"pace", pace_json(pace_of(show, window.raised))}};
+    return {{"name", stroke.name},
+            {"number", stroke.number},
+            {"thickness", r.thickness},
+            {"window",
+             {rounded(shown.low.x()), rounded(shown.low.y()), rounded(shown.width), rounded(shown.height)}},
+            {"states", track.states},
+            {"stations", track.stations},
+            {"edges", edges},
+            {"surfaces", packed(surface_differences(track))},
+            {"stress", packed(colour_differences(track, track.stress))},
+            {"strain", packed(colour_differences(track, track.strain))},
+            {"travel", packed_states(r, [](const State& s) { return in_parts(s.travel, travel_part); })},
+            {"force", packed_states(
+                          r, [&](const State& s) { return in_parts(s.punch_force * job.strip_width, 1.0); })},
+            {"tools", tools_json(r)},
+            {"labels", labels_json(shown)},
+            {"contacts", packed_contacts(r)},
+            {"bends", bends_json(stroke, track)},
+            {"lines", lines_json(job, r, track)},
+            {"clearance", packed_clearance(stroke)},
+            {"hits", hits_json(stroke)},
+            {"loaded", stroke::loaded_state(r)},
+            {"pace", pace_json(pace_of(r, told, shown.raised))}};
 }
 
 }  // namespace overbend::report

@@ -1,4 +1,4 @@
-// A stroke's show as the data that a page carries for its player (page.js reads it).
+// A stroke as the data that a page carries for its player (page.js reads it).
 //
 // Numbers in lists are packed (packing.h). Places are multiples of place_quantum, y up; angles hundredths of
 // a degree; directions thousandths of a radian; travel ten-thousandths of a mm; forces tenths of a N per mm
@@ -10,12 +10,14 @@
 #include <nlohmann/json_fwd.hpp>
 #include <string>
 
+#include "render/report/player.h"
 #include "render/report/strip_track.h"
-#include "render/report/stroke_show.h"
 
 namespace overbend::report {
 
-nlohmann::ordered_json stroke_json(const StrokeShow& show);
+// told: in each passage. how: of the job (track_options).
+nlohmann::ordered_json stroke_json(const picture::ShownJob& job, const picture::ShownStroke& stroke,
+                                   const PassageWords& told, const TrackOptions& how);
 
 // A tool's closed outline as the path of an SVG, y down, in its own coordinates.
 std::string outline_path(const tool::ArcOutline& outline);

@@ -1,20 +1,15 @@
-// Signs of the storyboard: how a strip is turned between two strokes, with its words; that it hits something.
+// Signs of the storyboard: how a strip is turned between two strokes; that it hits something.
 
 #pragma once
 
-#include <string>
-
-#include "render/report/storyboard.h"
+#include "render/picture/shown_job.h"
 
 namespace overbend::report {
 
-// "turn end for end", "roll over", "tip over"; empty when it is not turned.
-std::string turn_words(Turned turned);
-
 // An arrow round an ellipse: lying for end for end, standing for rolled over, a circle for tipped. radius: of
 // its longer axis, px.
-void add_turn_sign(picture::DrawingList& list, Turned turned, const picture::Point& centre, double radius,
-                   const picture::Colour& colour);
+void add_turn_sign(picture::DrawingList& list, picture::Turning turning, const picture::Point& centre,
+                   double radius, const picture::Colour& colour);
 
 // A cross in a ring: the strip hits something. radius: of the ring, px.
 void add_hit_sign(picture::DrawingList& list, const picture::Point& centre, double radius,

@@ -12,7 +12,7 @@
 #include "scenes/commands/job.h"
 #include "scenes/commands/sheets.h"
 #include "scenes/commands/shop_print.h"
-#include "scenes/documents/report/story_data.h"
+#include "scenes/documents/report/cost_chart.h"
 #include "scenes/documents/results/shop_json.h"
 #include "sim/errors.h"
 

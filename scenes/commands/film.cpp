@@ -6,13 +6,14 @@
 #include "render/film/encoder.h"
 #include "render/film/film_file.h"
 #include "render/film/frames.h"
+#include "render/picture/numbers.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/film_options.h"
 #include "scenes/commands/film_still.h"
 #include "scenes/commands/interruption.h"
 #include "scenes/commands/job.h"
 #include "scenes/commands/shown_steps.h"
-#include "scenes/documents/report/film_data.h"
+#include "scenes/documents/report/shown_job.h"
 #include "sim/counted.h"
 #include "sim/errors.h"
 
@@ -65,23 +66,16 @@ film::FilmProgress watching(const Output& output) {
     };
 }
 
-std::string without_zeros(double value) {
-    std::string words = fixed(value, 2);
-    while (words.back() == '0') words.pop_back();
-    if (words.back() == '.') words.pop_back();
-    return words;
-}
-
 void tell(const film::WrittenFilm& film) {
     std::cout << film.file.string() << ": " << film.size.width << "x" << film.size.height << ", "
               << counted(static_cast<std::size_t>(film.frames), "frame") << " at "
-              << without_zeros(film.frames_per_second) << " per second, "
+              << picture::short_number(film.frames_per_second) << " per second, "
               << fixed(film.frames / film.frames_per_second, 1) << " s, "
               << fixed(static_cast<double>(film.bytes) / 1e6, 2) << " MB"
               << (film.made_smaller.empty() ? "" : "; ") << film.made_smaller << "\n";
 }
 
-void write_films(const FilmCommand& given, const Asked& asked, const film::FilmJob& show,
+void write_films(const FilmCommand& given, const Asked& asked, const picture::ShownJob& show,
                  const fs::path& folder) {
     const film::FilmProgress progress = watching(given.output);
     std::vector<film::WrittenFilm> films;
@@ -97,7 +91,7 @@ void write_films(const FilmCommand& given, const Asked& asked, const film::FilmJ
     for (const film::WrittenFilm& film : films) tell(film);
 }
 
-void write_frames(const FilmCommand& given, const Asked& asked, const film::FilmJob& show,
+void write_frames(const FilmCommand& given, const Asked& asked, const picture::ShownJob& show,
                   const fs::path& folder) {
     film::PaintOptions paint;
     paint.threads = given.threads;
@@ -112,7 +106,7 @@ void write_frames(const FilmCommand& given, const Asked& asked, const film::Film
                   << (s.step_name.empty() ? "the whole job" : s.step_name) << "\n";
 }
 
-void write_stills(const FilmCommand& given, const Asked& asked, const film::FilmJob& show,
+void write_stills(const FilmCommand& given, const Asked& asked, const picture::ShownJob& show,
                   const fs::path& folder) {
     if (asked.stills.empty()) return;
     const film::FrameList frames = film::timeline(show, asked.how);
@@ -131,7 +125,7 @@ void film(const FilmCommand& given, int& status) {
     const Asked asked = look_over(given, job.c);
     job.result = run(job.c, given.output);
     if (!job.result.solved) throw NotSolved(job.result.findings.front());
-    const film::FilmJob show = documents::film_data(job.c, job.result, asked.steps);
+    const picture::ShownJob show = documents::shown_job(job.c, job.result, asked.steps);
     const fs::path folder = make_folder(*given.out);
     write_stills(given, asked, show, folder);
     write_films(given, asked, show, folder);

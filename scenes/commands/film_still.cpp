@@ -78,7 +78,7 @@ StillWanted read_still(const files::Case& c, const std::string& words) {
     return still;
 }
 
-int frame_of(const StillWanted& still, const film::FilmJob& job, const film::FrameList& frames) {
+int frame_of(const StillWanted& still, const picture::ShownJob& job, const film::FrameList& frames) {
     const int count = static_cast<int>(frames.instants.size());
     if (still.second) {
         const int frame =

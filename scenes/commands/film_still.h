@@ -25,7 +25,7 @@ StillWanted read_still(const files::Case& c, const std::string& words);
 
 // The frame that shows it: of placed, dwell and free the last one, of what moves the middle one.
 // Throws WrongUsage: beyond the film's end; a stroke or passage that is not in it.
-int frame_of(const StillWanted& still, const film::FilmJob& job, const film::FrameList& frames);
+int frame_of(const StillWanted& still, const picture::ShownJob& job, const film::FrameList& frames);
 
 // Writes DIR/still_... in each form ("svg", "pdf", "png"); the files. Throws as the painter.
 std::vector<std::filesystem::path> write_still(const picture::DrawingList& list, const StillWanted& still,

@@ -13,6 +13,9 @@
 
 namespace overbend::clearance {
 
+// How the strip gets to its place in the press, or off it: as the picture sees it, or towards the onlooker.
+enum class Way { in_the_plane, along_the_bend_line };
+
 struct Access {
     bool in_plane_in = true;   // false: the strip has to be slid in along the bend line, the punch being down
     bool in_plane_out = true;  // false: it has to be slid off along the bend line

@@ -46,6 +46,13 @@ struct Recording {
     int layers() const { return static_cast<int>(layer_height.size()); }
 };
 
+// Index of the last state under the punch: at the stop, or where a stroke that was not solved ended; -1: none.
+inline int loaded_state(const Recording& recording) {
+    int loaded = static_cast<int>(recording.states.size()) - 1;
+    while (loaded >= 0 && recording.states[loaded].phase > Phase::held) --loaded;
+    return loaded;
+}
+
 // Position of a tool: lowered by the travel when it goes with the ram, moved back by its spring's
 // compression, drawn back once the strip does not lie as placed any more.
 inline Eigen::Vector2d tool_position(const tool::RigidTool& t, double travel, double compression,

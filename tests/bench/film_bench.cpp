@@ -14,6 +14,7 @@
 #include "render/film/film_file.h"
 #include "render/film/paint_in_order.h"
 #include "render/film/yuv.h"
+#include "scenes/documents/report/shown_job.h"
 #include "scenes/files/case/read_case.h"
 #include "scenes/job/run/process.h"
 
@@ -43,23 +44,8 @@ double seconds_since(Clock::time_point begin) {
     return std::chrono::duration<double>(Clock::now() - begin).count();
 }
 
-film::FilmJob film_of(const files::Case& c, const job::JobResult& result) {
-    film::FilmJob job;
-    job.title = c.title;
-    job.strip_width = c.width;
-    for (std::size_t i = 0; i < result.steps.size(); ++i) {
-        film::StrokeFilm stroke;
-        stroke.step_name = result.steps[i].name;
-        stroke.recording = &result.steps[i].stroke.recording;
-        for (const int b : c.steps[i].bends)
-            stroke.bends.push_back({c.part.bends[b].name, result.blank.bend_line[b], 0.0, {}, {}});
-        job.strokes.push_back(stroke);
-    }
-    return job;
-}
-
 // On one core, every so many of the film's pictures.
-void time_parts(const film::FilmJob& job, const film::FilmOptions& options) {
+void time_parts(const picture::ShownJob& job, const film::FilmOptions& options) {
     const auto begin = Clock::now();
     const film::FrameList list = film::timeline(job, options);
     std::printf("timeline: %.0f ms\n", 1e3 * seconds_since(begin));
@@ -84,7 +70,7 @@ void time_parts(const film::FilmJob& job, const film::FilmOptions& options) {
                 drawing / count, painting / count, changing / count);
 }
 
-void time_whole(const film::FilmJob& job, const film::FilmOptions& options,
+void time_whole(const picture::ShownJob& job, const film::FilmOptions& options,
                 const std::filesystem::path& file) {
     const double own = processor_seconds(RUSAGE_SELF), encoding = processor_seconds(RUSAGE_CHILDREN);
     const auto begin = Clock::now();
@@ -107,7 +93,7 @@ int main() {
     const files::Case c = files::read_case("cases/cable-hook/case.toml");
     const job::JobResult result = job::run_process(c, {});
     if (!result.solved) return 1;
-    const film::FilmJob job = film_of(c, result);
+    const picture::ShownJob job = documents::shown_job(c, result);
     film::FilmOptions options;
     options.size = {1920, 1080};
     options.lens = picture::Lens::shown;

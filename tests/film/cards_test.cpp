@@ -19,7 +19,8 @@ namespace {
 struct WithPart : TwoStrokes {
     WithPart() {
         job.material = "Stainless steel 1.4301 (X5CrNi18-10), annealed";
-        job.finished = FinishedPart{&root, {{"lip", 14.0, 1.571, 1.575}, {"root", 28.0, 1.2, 1.155}}};
+        job.bends = {{"lip", 14.0, 1.571, 0.0, 1.575}, {"root", 28.0, 1.2, 0.0, 1.155}};
+        job.finished = &root;
     }
 };
 
@@ -68,7 +69,7 @@ TEST_CASE("the last card has every bend's angle, as drawn and as made") {
 
 TEST_CASE("more bends than there is room for are counted") {
     WithPart film;
-    for (int i = 0; i < 40; ++i) film.job.finished->bends.push_back({"further", 20.0, 0.0, 0.0});
+    for (int i = 0; i < 40; ++i) film.job.bends.push_back({"further", 20.0, 0.0, 0.0, 0.0});
     const DrawingList card = draw_finished_card(film.job, {});
     CHECK(all_words(card).find("more ") != std::string::npos);
     for (const Text& text : tests::words_of(card)) CHECK(painted_box(text).bottom() <= card.height);

@@ -86,8 +86,8 @@ TEST_CASE("the old tools go out of the picture, and the new ones come in with th
 TEST_CASE("words can be read in all that is between two strokes") {
     TwoStrokes two;
     two.root.tools = with_other_punch(two.root);
-    two.job.strokes[0].way_off = Way::along_the_bend_line;
-    two.job.strokes[1].way_in = Way::along_the_bend_line;
+    two.job.strokes[0].way_off = clearance::Way::along_the_bend_line;
+    two.job.strokes[1].way_in = clearance::Way::along_the_bend_line;
     FilmOptions options;
     options.frames_per_second = 6.0;
     const FrameList list = timeline(two.job, options);

@@ -120,8 +120,10 @@ TEST_CASE("captions tell the angles under load and free") {
 
 TEST_CASE("words can be read in every part of a film") {
     TwoStrokes two;
-    two.job.strokes[1].clearance.assign(two.root.states.size(), 4.2);
-    two.job.strokes[1].interferences = {{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 20}};
+    clearance::Closest near;
+    near.distance = 4.2, near.tool = 0;
+    two.job.strokes[1].clearance.assign(two.root.states.size(), near);
+    two.job.strokes[1].hits = {{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 20}};
     for (const PictureSize size : {PictureSize{1280, 720}, PictureSize{1920, 1080}}) {
         FilmOptions options;
         options.size = size;
@@ -152,7 +154,7 @@ TEST_CASE("over strokes that are left out no part is carried: it is removed, and
     TwoStrokes two;
     two.job.strokes[0].number = 1;
     two.job.strokes[1].number = 3;
-    two.job.step_count = 4;
+    two.job.stroke_count = 4;
     const FrameList list = timeline(two.job, {});
     CHECK(count(list, 0, Passage::turn) == 0);
     CHECK(count(list, 0, Passage::away) > 0);
@@ -166,7 +168,7 @@ TEST_CASE("over strokes that are left out no part is carried: it is removed, and
 
 TEST_CASE("an interference is shown in its states only") {
     TwoStrokes two;
-    two.job.strokes[0].interferences = {{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 20}};
+    two.job.strokes[0].hits = {{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 20}};
     const FrameList list = timeline(two.job, {});
     for (int i = 0; i < static_cast<int>(list.instants.size()); i += 5) {
         bool shown = false;
@@ -214,14 +216,11 @@ TEST_CASE("a film that cannot be is an error with a name") {
     options = {};
     options.seconds_per_stroke = 1e6;
     CHECK_THROWS_AS(timeline(two.job, options), OutOfRange);
-    CHECK_THROWS_AS(timeline(FilmJob{"", 20.0, {}, 0, "", {}}, {}), OutOfRange);
+    CHECK_THROWS_AS(timeline(ShownJob{}, {}), OutOfRange);
     options = {};
     options.springback_scale = 0.5;
     CHECK_THROWS_WITH_AS(timeline(two.job, options), doctest::Contains("springback"), OutOfRange);
-    two.job.finished = FinishedPart{};
-    CHECK_THROWS_WITH_AS(timeline(two.job, {}), doctest::Contains("finished part"), OutOfRange);
-    two.job.finished.reset();
-    two.job.strokes[1].clearance = {1.0};
+    two.job.strokes[1].clearance.resize(1);
     CHECK_THROWS_WITH_AS(timeline(two.job, {}), doctest::Contains("1 clearances"), OutOfRange);
     two.job.strokes[1].clearance.clear();
     two.job.strokes[1].recording = nullptr;
@@ -236,9 +235,9 @@ TEST_CASE("a film that cannot be is an error with a name") {
 
 TEST_CASE("an interference is where it is in each of its states") {
     TwoStrokes two;
-    TimedInterference hit{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 12, {}};
+    ShownHit hit{{{6.0, 7.0}, 0.42, "flange and punch"}, 10, 12, {}};
     hit.in_states = {{{1.0, 7.0}, 0.10}, {{2.0, 7.0}, 0.20}, {{3.0, 7.0}, 0.30}};
-    two.job.strokes[0].interferences = {hit};
+    two.job.strokes[0].hits = {hit};
     const FrameList list = timeline(two.job, {});
     Instant instant;
     instant.stroke = 0;

@@ -9,7 +9,7 @@ namespace overbend::tests {
 
 struct TwoStrokes {
     stroke::Recording lip, root;
-    film::FilmJob job;
+    picture::ShownJob job;
 
     TwoStrokes() {
         SyntheticStroke first;
@@ -24,8 +24,7 @@ struct TwoStrokes {
         root = synthetic_recording(second);
         job.title = "Under-desk cable hook";
         job.strip_width = 20.0;
-        job.strokes = {{"lip", &lip, {{"lip", 14.0, 0.0, {}, {}}}, {}, {}, ""},
-                       {"root", &root, {{"root", 28.0, 0.0, {}, {}}}, {}, {}, ""}};
+        job.strokes = {{"lip", &lip, {{"lip", 14.0}}}, {"root", &root, {{"root", 28.0}}}};
     }
     TwoStrokes(const TwoStrokes&) = delete;  // the job points into it
 };

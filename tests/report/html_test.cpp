@@ -10,9 +10,10 @@
 #include "render/report/html.h"
 #include "render/report/inline_svg.h"
 
+using namespace overbend;
 using namespace overbend::chart;
-using namespace overbend::picture;
 using namespace overbend::report;
+using namespace overbend::picture;
 
 namespace {
 
@@ -76,9 +77,10 @@ TEST_CASE("a drawing's words stay words, as wide as they were laid out for") {
 }
 
 TEST_CASE("a force chart says where its axes lie, and its curve lies there") {
-    ForceCurve curve;
-    curve.points = {{0.0, 0.0}, {1.0, 900.0}, {3.4, 1470.0}, {3.3, 0.0}};
-    curve.turn = 2, curve.label = "lip";
+    ForceTravel curve;
+    curve.loading = {{0.0, 0.0}, {1.0, 0.9}, {3.4, 1.47}};
+    curve.going_back = {{3.4, 1.47}, {3.3, 0.0}};
+    curve.title = "lip";
     const std::string svg = force_chart(curve);
     const double left = number_of(svg, "data-left"), per_mm = number_of(svg, "data-per-mm");
     const double bottom = number_of(svg, "data-bottom"), per_n = number_of(svg, "data-per-n");
@@ -93,5 +95,5 @@ TEST_CASE("a force chart says where its axes lie, and its curve lies there") {
     CHECK(svg.find(">Force, kN<") != std::string::npos);
     CHECK(svg.find(">Travel, mm<") != std::string::npos);
     CHECK(svg.find(">1.5<") != std::string::npos);
-    CHECK_THROWS_AS(force_chart({{{0.0, 0.0}}, 0, {}, ""}), std::invalid_argument);
+    CHECK_THROWS_AS(force_chart({"lip", {{0.0, 0.0}}, {}, {}, {}}), std::invalid_argument);
 }

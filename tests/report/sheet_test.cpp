@@ -7,8 +7,9 @@
 #include <cmath>
 
 #include "render/picture/painter.h"
+#include "render/picture/turning.h"
 #include "render/report/paper.h"
-#include "scenes/documents/report/sheet_data.h"
+#include "scenes/documents/report/shown_job.h"
 #include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
 #include "sim/units.h"
@@ -27,7 +28,7 @@ namespace {
 struct Made {
     files::Case c;
     job::JobResult job;
-    report::SheetData data;
+    picture::ShownJob data;
 };
 
 // Run once for all checks.
@@ -36,7 +37,7 @@ const Made& demo() {
         Made m;
         m.c = files::read_case("cases/cable-hook/case.toml");
         m.job = job::run_process(m.c, {});
-        m.data = documents::sheet_data(m.c, m.job);
+        m.data = documents::shown_job(m.c, m.job);
         return m;
     }();
     return made;
@@ -72,7 +73,7 @@ std::string without_blanks(std::string text) {
 TEST_CASE("one page for the job and one for each stroke, all of A4, with a title and fonts that go along") {
     const OwnFolder folder;
     const std::filesystem::path file = folder.path() / "sheets.pdf";
-    write_pdf(draw_sheets(demo().data), file);
+    picture::write_pdf(report::draw_sheets(demo().data), file);
     const std::string about = output_of("pdfinfo -f 1 -l 99 '" + file.string() + "'");
     CHECK(has(without_blanks(about), "Pages:7"));
     CHECK(has(about, "Under-desk cable hook: sheets for the shop"));
@@ -81,14 +82,14 @@ TEST_CASE("one page for the job and one for each stroke, all of A4, with a title
     CHECK(a4 == 7);
     CHECK_FALSE(has(output_of("pdffonts '" + file.string() + "'"), " no "));
     const std::string once = bytes_of(file);
-    write_pdf(draw_sheets(demo().data), file);
+    picture::write_pdf(report::draw_sheets(demo().data), file);
     CHECK(once == bytes_of(file));
 }
 
 TEST_CASE("each stroke's page has its tools, place, gauge, stop, force, angles, and boxes to write in") {
     const OwnFolder folder;
     const std::filesystem::path file = folder.path() / "sheets.pdf";
-    write_pdf(draw_sheets(demo().data), file);
+    picture::write_pdf(report::draw_sheets(demo().data), file);
     const std::vector<std::string> pages = pages_of(file);
     REQUIRE(pages.size() == 7);
     const Made& m = demo();
@@ -122,7 +123,7 @@ TEST_CASE("each stroke's page has its tools, place, gauge, stop, force, angles, 
 TEST_CASE("every page carries the cautions") {
     const OwnFolder folder;
     const std::filesystem::path file = folder.path() / "sheets.pdf";
-    write_pdf(draw_sheets(demo().data), file);
+    picture::write_pdf(report::draw_sheets(demo().data), file);
     for (const std::string& page : pages_of(file))
         for (const char* part : {"trial bend", "guards", "gloves", "eye protection",
                                  "overloaded tool can burst", "qualified people"})
@@ -130,14 +131,15 @@ TEST_CASE("every page carries the cautions") {
 }
 
 TEST_CASE("words are 9 pt or larger, apart from one another, on the page") {
-    for (const picture::DrawingList& page : draw_sheets(demo().data)) tests::check_legible(page, 12.0, 40);
+    for (const picture::DrawingList& page : report::draw_sheets(demo().data))
+        tests::check_legible(page, 12.0, 40);
 }
 
 TEST_CASE("what was found against a stroke stands on its page and on the first") {
     const files::Case c = files::read_case("cases/wrong-order/case.toml");
     const job::JobResult job = job::run_process(c, {});
-    const report::SheetData data = documents::sheet_data(c, job);
-    const std::vector<picture::DrawingList> pages = draw_sheets(data);
+    const picture::ShownJob data = documents::shown_job(c, job);
+    const std::vector<picture::DrawingList> pages = report::draw_sheets(data);
     REQUIRE(pages.size() == 4);
     CHECK(tests::says(pages[0], "Problems"));
     CHECK(tests::says(pages[2], "mm deep in the punch"));
@@ -147,19 +149,19 @@ TEST_CASE("what was found against a stroke stands on its page and on the first")
 }
 
 TEST_CASE("a part of sixteen bends takes as many pages as it needs") {
-    report::SheetData data = demo().data;
+    picture::ShownJob data = demo().data;
     while (data.bends.size() < 16) {
         data.bends.push_back(data.bends[data.bends.size() % 8]);
-        data.bend_middle.push_back(data.bend_middle[data.bend_middle.size() % 8]);
-        data.flats.push_back(12.0);
-        data.flat_middle.push_back(data.flat_middle[data.flat_middle.size() % 9]);
+        data.part.bend_middle.push_back(data.part.bend_middle[data.part.bend_middle.size() % 8]);
+        data.part.flats.push_back(12.0);
+        data.part.flat_middle.push_back(data.part.flat_middle[data.part.flat_middle.size() % 9]);
     }
     for (int i = 0; i < 10; ++i) data.strokes.push_back(data.strokes[i % 6]);
     data.strokes[2].remarks.assign(
         25,
         "A remark that is long enough to be broken into more than one line of the page, "
         "as a remark on the way in and out may be.");
-    const std::vector<picture::DrawingList> pages = draw_sheets(data);
+    const std::vector<picture::DrawingList> pages = report::draw_sheets(data);
     CHECK(pages.size() >= 19);
     for (const picture::DrawingList& page : pages) {
         CHECK(page.width == report::paper_width);
@@ -169,27 +171,32 @@ TEST_CASE("a part of sixteen bends takes as many pages as it needs") {
 }
 
 TEST_CASE("how a strip is turned between two strokes, in words") {
-    using namespace scenes;
-    Step before, step;
-    CHECK(turning_words(nullptr, step) == "Place the blank like this.");
-    CHECK(turning_words(&before, step) == "As in the previous stroke.");
-    step.face = Face::down;
-    CHECK(has(turning_words(&before, step), "roll it over"));
-    CHECK(lying_words(step) == "lower face up, left end to the left");
-    step.first = First::right;
-    CHECK(has(turning_words(&before, step), "end for end, so that its other face"));
-    step.face = Face::up;
-    CHECK(has(turning_words(&before, step), "turn it end for end"));
-    CHECK(lying_words(step) == "upper face up, right end to the left");
+    files::Step before, step;
+    picture::ShownStroke stroke;
+    const auto to_do = [&] {
+        return std::string(picture::turning_words(documents::turning_between(before, step)).to_do);
+    };
+    CHECK(to_do() == "As in the previous stroke.");
+    step.face = files::Face::down;
+    CHECK(has(to_do(), "roll it over"));
+    stroke.upper_face_up = false;
+    CHECK(picture::lying_words(stroke) == "lower face up, left end to the left");
+    step.first = files::First::right;
+    CHECK(has(to_do(), "end for end, so that its other face"));
+    step.face = files::Face::up;
+    CHECK(has(to_do(), "turn it end for end"));
+    stroke.upper_face_up = true, stroke.left_end_left = false;
+    CHECK(picture::lying_words(stroke) == "upper face up, right end to the left");
+    CHECK(tests::says(report::draw_sheets(demo().data)[1], "Place the blank like this."));
 }
 
 TEST_CASE("sheets without strokes or without a recording are refused by name") {
-    report::SheetData data = demo().data;
+    picture::ShownJob data = demo().data;
     data.strokes[1].recording = nullptr;
-    CHECK_THROWS_WITH_AS(draw_sheets(data), doctest::Contains("tip"), OutOfRange);
+    CHECK_THROWS_WITH_AS(report::draw_sheets(data), doctest::Contains("tip"), OutOfRange);
     data.strokes.clear();
-    CHECK_THROWS_AS(draw_sheets(data), OutOfRange);
+    CHECK_THROWS_AS(report::draw_sheets(data), OutOfRange);
     data = demo().data;
-    data.flats.pop_back();
-    CHECK_THROWS_AS(draw_sheets(data), OutOfRange);
+    data.part.flats.pop_back();
+    CHECK_THROWS_AS(report::draw_sheets(data), OutOfRange);
 }

@@ -7,12 +7,15 @@
 
 #include <algorithm>
 
+#include "render/chart/force_travel.h"
+#include "render/chart/moment_curvature.h"
+#include "render/chart/stress_through_thickness.h"
 #include "render/picture/panel.h"
 #include "render/picture/swept.h"
 #include "render/picture/tool_labels.h"
 #include "render/report/paper.h"
 #include "render/report/turn_sign.h"
-#include "scenes/documents/report/story_data.h"
+#include "scenes/documents/report/shown_job.h"
 #include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
 #include "tests/chart/legible.h"
@@ -28,24 +31,24 @@ using overbend::tests::says;
 namespace {
 
 // So many strokes of one and the same recording.
-Storyboard board_of(int strokes) {
+ShownJob job_of(int strokes) {
     static const stroke::Recording recording = tests::synthetic_recording();
-    Storyboard board;
-    board.title = "Bracket with a name of its own";
-    board.remark = "Stainless steel 1.4301 (X5CrNi18-10), annealed, 1 mm";
-    const Turned ways[] = {Turned::no, Turned::end_for_end, Turned::over, Turned::tipped};
+    ShownJob job;
+    job.title = "Bracket with a name of its own";
+    job.material = "Stainless steel 1.4301 (X5CrNi18-10), annealed";
+    job.thickness = 1.0;
     for (int i = 0; i < strokes; ++i) {
-        StoryStroke stroke;
+        ShownStroke stroke;
         stroke.name = "bend number " + std::to_string(i + 1);
-        stroke.tools = "slim wedge, two-way block";
+        stroke.tools = {{"punch", "slim wedge", ""}, {"die", "two-way block", ", face 2 up"}};
         stroke.recording = &recording;
-        stroke.turned = ways[i % 4];
-        stroke.angles = {{"a", 1.62, 1.575}};
-        if (i % 3 == 2) stroke.angles.push_back({"b", -1.62, -1.575});
-        if (i % 5 == 1) stroke.hits = {{{2.0, 6.0}, 1.25, 10, 27}};
-        board.strokes.push_back(stroke);
+        stroke.turning = static_cast<Turning>(i % 4);
+        stroke.bends = {{"a", 20.0, 0.0, 1.62, 1.575}};
+        if (i % 3 == 2) stroke.bends.push_back({"b", 24.0, 0.0, -1.62, -1.575});
+        if (i % 5 == 1) stroke.hits = {{{{2.0, 6.0}, 1.25, "flange and punch"}, 10, 27}};
+        job.strokes.push_back(stroke);
     }
-    return board;
+    return job;
 }
 
 int panels_on(const DrawingList& list, const ThemeColours& colours) {
@@ -65,7 +68,7 @@ TEST_CASE("every stroke has three panels, and words can be read, for 1 to 20 str
     for (const int strokes : {1, 2, 3, 4, 6, 7, 9, 12, 16, 18, 20})
         for (const Theme theme : {Theme::light, Theme::dark}) {
             CAPTURE(strokes);
-            const Storyboard board = board_of(strokes);
+            const ShownJob board = job_of(strokes);
             for (const bool paper : {false, true}) {
                 CAPTURE(paper);
                 const std::vector<DrawingList> pages =
@@ -94,11 +97,11 @@ TEST_CASE("every stroke has three panels, and words can be read, for 1 to 20 str
 TEST_CASE("the demo on one slide: names, angles, how the strip is turned") {
     const files::Case c = files::read_case("cases/cable-hook/case.toml");
     const job::JobResult job = job::run_process(c, {});
-    const Storyboard board = documents::storyboard_data(c, job);
+    const ShownJob board = documents::shown_job(c, job);
     REQUIRE(board.strokes.size() == 6);
-    CHECK(board.strokes[2].turned == Turned::over);
-    CHECK(board.strokes[3].turned == Turned::no);
-    CHECK(board.strokes[5].turned == Turned::over);
+    CHECK(board.strokes[2].turning == Turning::over);
+    CHECK(board.strokes[3].turning == Turning::none);
+    CHECK(board.strokes[5].turning == Turning::over);
     const std::vector<DrawingList> slides = draw_slides(board, 1080, Theme::light);
     REQUIRE(slides.size() == 1);
     check_legible(slides[0], 18.0, 30);
@@ -110,31 +113,31 @@ TEST_CASE("the demo on one slide: names, angles, how the strip is turned") {
     CHECK_FALSE(says(slides[0], "hits a tool"));
     // and its charts can be drawn for each stroke
     for (int i = 0; i < 6; ++i) {
-        const ForceTravel force = documents::force_travel_data(c, job, i);
+        const ForceTravel force = force_travel(board, board.strokes[i]);
         REQUIRE(force.limits.size() == 2);
         CHECK(force.limits[0].force == 60.0);
         CHECK(force.limits[1].force == doctest::Approx(500.0 * 0.02));  // its holders, on 20 mm of strip
         CHECK(force.loading.back().force ==
               doctest::Approx(job.steps[i].stroke.stop_force * c.width / 1000.0).epsilon(1e-6));
         check_legible(draw_force_travel(force, {}, Theme::light), 640 / 45.0, 12);
-        const MomentCurvature moment = documents::moment_curvature_data(c, job, i);
+        const MomentCurvature moment = moment_curvature(board.strokes[i]);
         CHECK(moment.bends.size() == c.steps[i].bends.size());
         check_legible(draw_moment_curvature(moment, {}, Theme::dark), 640 / 45.0, 12);
-        for (const int b : c.steps[i].bends)
-            check_legible(
-                draw_stress_through_thickness(documents::stress_data(c, job, i, b), {}, Theme::light),
-                640 / 45.0, 12);
+        for (const BendMark& bend : board.strokes[i].bends)
+            check_legible(draw_stress_through_thickness(stress_through_thickness(board.strokes[i], bend), {},
+                                                        Theme::light),
+                          640 / 45.0, 12);
     }
 }
 
 TEST_CASE("a stroke that hits something says so, and marks the place in the panels it is there in") {
     const files::Case c = files::read_case("cases/wrong-order/case.toml");
     const job::JobResult job = job::run_process(c, {});
-    const Storyboard board = documents::storyboard_data(c, job);
+    const ShownJob board = documents::shown_job(c, job);
     REQUIRE(board.strokes.size() == 3);
     CHECK(board.strokes[0].hits.empty());
     REQUIRE_FALSE(board.strokes[1].hits.empty());
-    CHECK(board.strokes[1].hits[0].depth > 1.0);
+    CHECK(board.strokes[1].hits[0].deepest.depth > 1.0);
     const DrawingList slide = draw_slides(board, 1080, Theme::light)[0];
     CHECK(says(slide, "hits a tool"));
     CHECK(says(slide, "interference"));
@@ -143,7 +146,7 @@ TEST_CASE("a stroke that hits something says so, and marks the place in the pane
 
 TEST_CASE("panels of a stroke are to one scale, and hold the whole strip at their instants") {
     const stroke::Recording r = tests::synthetic_recording();
-    const double loaded = loaded_instant(r);
+    const double loaded = stroke::loaded_state(r);
     CHECK(r.states[static_cast<std::size_t>(loaded)].phase == stroke::Phase::held);
     const Rect box{10.0, 20.0, 400.0, 300.0};
     const View view = choose_panel_view(r, {0.0, loaded}, box, 12.0);
@@ -170,7 +173,7 @@ TEST_CASE("names in panels keep clear of the strip as it is seen, and so do the 
     int names = 0;
     for (const job::StepResult& step : job.steps) {
         const stroke::Recording& r = step.stroke.recording;
-        const double loaded = loaded_instant(r);
+        const double loaded = stroke::loaded_state(r);
         const View view = choose_panel_view(r, {0.0, loaded}, layout.stage, u);
         std::vector<int> pressing;
         for (int t = 0; t < static_cast<int>(r.tools.size()); ++t)
@@ -211,7 +214,7 @@ TEST_CASE("names in panels keep clear of the strip as it is seen, and so do the 
 }
 
 TEST_CASE("storyboards that cannot be are refused by name") {
-    Storyboard board = board_of(2);
+    ShownJob board = job_of(2);
     CHECK_THROWS_AS(draw_slides(board, 100, Theme::light), OutOfRange);
     board.strokes[1].recording = nullptr;
     CHECK_THROWS_WITH_AS(draw_slides(board, 1080, Theme::light), doctest::Contains("bend number 2"),

@@ -19,7 +19,6 @@ Playback two_strokes() {
     playback.frames.instants.resize(120);
     playback.strokes = {{0, 10, 49}, {1, 70, 109}};
     playback.interferences = {{1, 80, 90}};
-    playback.steps = {0, 1};
     return playback;
 }
 

@@ -38,7 +38,7 @@ TEST_CASE("strokes and interferences have their frames") {
     const film::Instant end = instant_of(*playback, playback->last(), 1.0);
     CHECK(end.passage == film::Passage::finished);
     CHECK(end.stroke == 2);
-    CHECK(end.at + 1.0 == static_cast<double>(playback->film.strokes[2].recording->states.size()));
+    CHECK(end.at + 1.0 == static_cast<double>(playback->shown.strokes[2].recording->states.size()));
     CHECK(playback->frames.instants.front().passage != film::Passage::title);
     // The case's one: the lip's stroke.
     REQUIRE_FALSE(playback->interferences.empty());

@@ -72,7 +72,7 @@ TEST_CASE("the first interference") {
     CHECK(s.at() == s.playback().interferences.front().first);
     CHECK(s.shown()->instant.stroke == 1);
     // It is above what is seen at first, and brought into view.
-    const film::TimedInterference& f = s.playback().film.strokes[1].interferences.front();
+    const picture::ShownHit& f = s.playback().shown.strokes[1].hits.front();
     REQUIRE_FALSE(f.in_states.empty());
     const picture::Point mark = s.shown()->view.on_picture(f.in_states.front().first);
     CHECK(picture::holds(s.shown()->view.stage, {mark.x(), mark.y(), 0.0, 0.0}));

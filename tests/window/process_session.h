@@ -50,7 +50,7 @@ struct Session {
     }
     stroke::State state() { return drawn_state(playback(), shown()->instant); }
     const stroke::Recording& recording() {
-        return *playback().film.strokes[shown()->instant.stroke].recording;
+        return *playback().shown.strokes[shown()->instant.stroke].recording;
     }
 
     // To a frame, by pointing at the timeline.

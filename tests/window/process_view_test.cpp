@@ -23,7 +23,7 @@ void to_the_press(Session& s) {
 
 // The bend's place on the screen.
 Point bend(Session& s) {
-    const double line = s.playback().film.strokes[0].bends[0].blank_position;
+    const double line = s.playback().shown.strokes[0].bends[0].blank_position;
     return s.on_screen(picture::spot_on(s.recording(), s.state(), line).at);
 }
 
@@ -191,7 +191,7 @@ TEST_CASE("a click on the strip shows what is there, and it follows") {
     CHECK_FALSE(s.user.has("Close section"));  // that was not on the strip
 
     // On its lower side, where it is pulled.
-    const double line = s.playback().film.strokes[0].bends[0].blank_position;
+    const double line = s.playback().shown.strokes[0].bends[0].blank_position;
     const picture::Station cut = picture::station_at(s.recording(), s.state(), line);
     s.user.click_at(s.on_screen(cut.at(0.8 * cut.edge.front())));
     REQUIRE(s.user.wait());

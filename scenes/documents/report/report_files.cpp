@@ -1,9 +1,14 @@
 #include "scenes/documents/report/report_files.h"
 
+#include "render/chart/force_travel.h"
+#include "render/chart/moment_curvature.h"
+#include "render/chart/stress_through_thickness.h"
 #include "render/picture/painter.h"
+#include "render/report/sheet.h"
+#include "render/report/storyboard.h"
+#include "scenes/documents/report/cost_chart.h"
 #include "scenes/documents/report/job_page.h"
-#include "scenes/documents/report/sheet_data.h"
-#include "scenes/documents/report/story_data.h"
+#include "scenes/documents/report/shown_job.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
@@ -27,10 +32,9 @@ void write_chart(const Draw& draw, const std::filesystem::path& folder, const st
     for (const char* kind : {".svg", ".pdf", ".png"}) written.push_back(folder / (name + kind));
 }
 
-void write_storyboard(const files::Case& c, const job::JobResult& job, const std::filesystem::path& folder,
-                      picture::Theme theme, Paths& written) {
-    const report::Storyboard board = storyboard_data(c, job);
-    const std::vector<picture::DrawingList> slides = report::draw_slides(board, slide_height, theme);
+void write_storyboard(const picture::ShownJob& job, const std::filesystem::path& folder, picture::Theme theme,
+                      Paths& written) {
+    const std::vector<picture::DrawingList> slides = report::draw_slides(job, slide_height, theme);
     for (std::size_t i = 0; i < slides.size(); ++i) {
         const std::string name = i == 0 ? "storyboard" : words("storyboard_%zu", i + 1);
         picture::write_svg(slides[i], folder / (name + ".svg"));
@@ -38,34 +42,23 @@ void write_storyboard(const files::Case& c, const job::JobResult& job, const std
         written.push_back(folder / (name + ".svg"));
         written.push_back(folder / (name + ".png"));
     }
-    picture::write_pdf(report::draw_story_pages(board, theme), folder / "storyboard.pdf");
+    picture::write_pdf(report::draw_story_pages(job, theme), folder / "storyboard.pdf");
     written.push_back(folder / "storyboard.pdf");
 }
 
-void write_stroke_charts(const files::Case& c, const job::JobResult& job, int step,
+void write_stroke_charts(const picture::ShownJob& job, const picture::ShownStroke& shown,
                          const std::filesystem::path& folder, picture::Theme theme, Paths& written) {
-    const std::string stroke = words("stroke_%02d_", step + 1);
-    const chart::ForceTravel force = force_travel_data(c, job, step);
-    write_chart([&](const chart::ChartSize& size) { return chart::draw_force_travel(force, size, theme); },
-                folder, stroke + "force", written);
-    const chart::MomentCurvature moment = moment_curvature_data(c, job, step);
-    write_chart(
-        [&](const chart::ChartSize& size) { return chart::draw_moment_curvature(moment, size, theme); },
-        folder, stroke + "moment", written);
-    const std::vector<int>& bends = c.steps[step].bends;
-    for (std::size_t i = 0; i < bends.size(); ++i) {
-        const chart::StressThroughThickness stress = stress_data(c, job, step, bends[i]);
-        write_chart(
-            [&](const chart::ChartSize& size) {
-                return chart::draw_stress_through_thickness(stress, size, theme);
-            },
-            folder, stroke + (bends.size() > 1 ? words("stress_%zu", i + 1) : "stress"), written);
-    }
+    const std::string stroke = words("stroke_%02d_", shown.number);
+    const auto write = [&](const std::string& name, const auto& draw_chart, const auto& chart) {
+        write_chart([&](const chart::ChartSize& size) { return draw_chart(chart, size, theme); }, folder,
+                    stroke + name, written);
+    };
+    write("force", chart::draw_force_travel, chart::force_travel(job, shown));
+    write("moment", chart::draw_moment_curvature, chart::moment_curvature(shown));
+    for (std::size_t i = 0; i < shown.bends.size(); ++i)
+        write(shown.bends.size() > 1 ? words("stress_%zu", i + 1) : "stress",
+              chart::draw_stress_through_thickness, chart::stress_through_thickness(shown, shown.bends[i]));
 }
-
-}  // namespace
-
-namespace {
 
 // Something made of the flat pattern, to which the job's recordings are lent meanwhile.
 template <class Make>
@@ -79,8 +72,9 @@ auto with_pattern(const files::Case& c, job::JobResult& job, const Make& make) {
 }  // namespace
 
 std::vector<Drawing> report_drawings(const files::Case& c, job::JobResult& job) {
-    return with_pattern(
-        c, job, [&](const job::FlatPattern& pattern) { return all_drawings(c, pattern, drawing::Tolerances::none); });
+    return with_pattern(c, job, [&](const job::FlatPattern& pattern) {
+        return all_drawings(c, pattern, drawing::Tolerances::none);
+    });
 }
 
 std::string report_page(const files::Case& c, job::JobResult& job, const job::ShopReport& shop,
@@ -95,10 +89,10 @@ std::vector<std::filesystem::path> write_figures(const files::Case& c, const job
                                                  const job::ShopReport& shop,
                                                  const std::filesystem::path& folder, picture::Theme theme) {
     Paths written;
-    write_storyboard(c, job, folder, theme, written);
-    for (std::size_t i = 0; i < job.steps.size(); ++i)
-        if (job.steps[i].stroke.solved())
-            write_stroke_charts(c, job, static_cast<int>(i), folder, theme, written);
+    const picture::ShownJob shown = shown_job(c, job);
+    write_storyboard(shown, folder, theme, written);
+    for (const picture::ShownStroke& stroke : shown.strokes)
+        write_stroke_charts(shown, stroke, folder, theme, written);
     if (shop.cost_asked || shop.against) {
         const chart::CostOverBatch cost = cost_over_batch_data(c, shop);
         write_chart(
@@ -111,7 +105,7 @@ std::vector<std::filesystem::path> write_figures(const files::Case& c, const job
 std::filesystem::path write_sheets(const files::Case& c, const job::JobResult& job,
                                    const std::filesystem::path& folder) {
     std::filesystem::path path = folder / "sheets.pdf";
-    picture::write_pdf(report::draw_sheets(sheet_data(c, job)), path);
+    picture::write_pdf(report::draw_sheets(shown_job(c, job)), path);
     return path;
 }
 

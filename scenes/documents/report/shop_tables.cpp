@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "render/report/inline_svg.h"
+#include "scenes/documents/report/cost_chart.h"
 #include "scenes/documents/report/page_parts.h"
-#include "scenes/documents/report/story_data.h"
 #include "sim/words.h"
 
 namespace overbend::documents {

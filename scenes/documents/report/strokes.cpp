@@ -1,12 +1,10 @@
 // The strokes on a job's page: what a player shows, and what the shop sets and may expect.
 
-#include <algorithm>
 #include <cmath>
 
-#include "render/picture/stage.h"
-#include "render/report/still.h"
+#include "render/picture/turning.h"
 #include "scenes/documents/report/page_parts.h"
-#include "scenes/documents/report/story_data.h"
+#include "scenes/documents/report/shown_job.h"
 #include "scenes/documents/report/tool_words.h"
 #include "sim/words.h"
 
@@ -14,11 +12,9 @@ namespace overbend::documents {
 
 namespace {
 
-using report::StrokeShow;
-
-std::vector<std::string> bend_names(const files::Case& c, const files::Step& step) {
+std::vector<std::string> bend_names(const picture::ShownStroke& stroke) {
     std::vector<std::string> names;
-    for (const int b : step.bends) names.push_back(c.part.bends[b].name);
+    for (const picture::BendMark& bend : stroke.bends) names.push_back(bend.name);
     return names;
 }
 
@@ -41,8 +37,8 @@ std::string springback_words(const files::Case& c, const job::StepResult& result
 }
 
 report::PassageWords passage_words(const files::Case& c, const files::Step& step,
-                                   const job::StepResult& result) {
-    const std::string bends = named(bend_names(c, step)), punch = "'" + c.tools[step.punch].name + "'";
+                                   const picture::ShownStroke& shown, const job::StepResult& result) {
+    const std::string bends = named(bend_names(shown)), punch = "'" + c.tools[step.punch].name + "'";
     const bool two = step.bends.size() > 1;
     const double force = result.stroke.stop_force * c.width / 1000.0;
     report::PassageWords w;
@@ -59,17 +55,13 @@ report::PassageWords passage_words(const files::Case& c, const files::Step& step
     return w;
 }
 
-std::string turned_words(const files::Case& c, int index) {
-    const files::Step& step = c.steps[index];
+std::string turned_words(const picture::ShownStroke& stroke) {
     const std::string lies = std::string("the blank's upper face points ") +
-                             (step.face == files::Face::up ? "up" : "down") + ", its " +
-                             (step.first == files::First::left ? "left" : "right") + " end on the left";
-    if (index == 0) return "The blank is placed: " + lies + ".";
-    const files::Step& before = c.steps[index - 1];
-    const bool over = before.face != step.face, end = before.first != step.first;
-    if (!over && !end) return "The strip is not turned: " + lies + ".";
-    return std::string("The strip is turned ") +
-           (over ? (end ? "over and end for end" : "over") : "end for end") + ": " + lies + ".";
+                             (stroke.upper_face_up ? "up" : "down") + ", its " +
+                             (stroke.left_end_left ? "left" : "right") + " end on the left.";
+    if (stroke.number == 1) return "The blank is placed: " + lies;
+    const std::string done = picture::turning_words(stroke.turning).done;
+    return (done.empty() ? "The strip is not turned: " : "The strip is " + done + ": ") + lies;
 }
 
 std::string clearance_words(const job::StepResult& result) {
@@ -108,69 +100,40 @@ std::vector<report::Term> facts(const files::Case& c, const files::Step& step,
     return terms;
 }
 
-StrokeShow show_of(const files::Case& c, const job::JobResult& job, int index) {
-    const files::Step& step = c.steps[index];
-    const job::StepResult& result = job.steps[index];
-    StrokeShow show;
-    show.name = result.name, show.number = index + 1, show.recording = &result.stroke.recording;
-    show.strip_width = c.width;
-    const double seen = result.stroke.free.face_down ? -1.0 : 1.0;  // angles as the strip lies, not as drawn
-    for (const job::BendResult& b : result.bends) {
-        picture::BendMark mark;
-        mark.name = c.part.bends[b.bend].name;
-        mark.blank_position = job.blank.bend_line[b.bend];
-        // To the middles of the flats beside it, where the numbers of results.json are taken.
-        mark.reach = job.blank.bend_line[b.bend] - job.blank.flat_middle(b.bend);
-        mark.reach_after = job.blank.flat_middle(b.bend + 1) - job.blank.bend_line[b.bend];
-        mark.loaded = seen * b.loaded, mark.free = seen * b.free;
-        show.bends.push_back(mark);
-    }
-    for (std::size_t b = 0; b < c.part.bends.size(); ++b)
-        show.lines.push_back({c.part.bends[b].name, job.blank.bend_line[b]});
-    for (const job::Interference& f : result.interferences)
-        show.hits.push_back({f.first_state, f.last_state, f.deepest.at, -f.deepest.distance, f.words});
-    show.clearance = result.clearance;
-    show.words = passage_words(c, step, result);
-    return show;
-}
-
-report::ForceCurve curve_of(const files::Case& c, const files::Step& step, const job::StepResult& result) {
-    report::ForceCurve curve;
-    curve.limits = force_limits(c, step);
+// Down to the farthest travel, and what follows is the way back.
+chart::ForceTravel curve_of(const picture::ShownStroke& stroke, const job::StepResult& result, double width) {
+    std::vector<chart::ForcePoint> points;
+    std::size_t turn = 0;
     for (const stroke::CurvePoint& p : result.stroke.curve) {
-        curve.points.push_back({p.travel, p.force * c.width});
-        if (p.travel >= curve.points[curve.turn].travel) curve.turn = curve.points.size() - 1;
+        points.push_back({p.travel, p.force * width / 1000.0});
+        if (p.travel >= points[turn].travel) turn = points.size() - 1;
     }
-    curve.label = "Force over travel of " + result.name + ": up to " +
-                  figure(result.stroke.peak_force * c.width / 1000.0, 2) + " kN, stop at " +
-                  figure(result.stroke.stop_travel, 2) + " mm";
-    return curve;
-}
-
-report::PageFigure still_of(const StrokeShow& show) {
-    const std::string label = words("Stroke %d, ", show.number) + show.name + ", under load";
-    return {report::still_svg(show, report::loaded_state(*show.recording), label),
-            "Under load: " + show.words.dwell};
+    chart::ForceTravel chart;
+    if (!points.empty()) {
+        chart.loading.assign(points.begin(), points.begin() + turn + 1);
+        chart.going_back.assign(points.begin() + turn, points.end());
+    }
+    chart.limits = stroke.limits;
+    chart.title = "Force over travel of " + stroke.name + ": up to " +
+                  figure(stroke.peak_force * width / 1000.0, 2) + " kN, stop at " +
+                  figure(stroke.stop_travel, 2) + " mm";
+    return chart;
 }
 
 }  // namespace
 
 void add_strokes(const files::Case& c, const job::JobResult& job, report::Page& page) {
-    std::vector<const stroke::Recording*> recordings;
-    for (const job::StepResult& step : job.steps) recordings.push_back(&step.stroke.recording);
-    const double stress = picture::colour_limit(recordings, picture::Colouring::hoop_stress);
-    const double strain = picture::colour_limit(recordings, picture::Colouring::plastic_strain);
+    page.job = shown_job(c, job);
     for (int i = 0; i < static_cast<int>(job.steps.size()); ++i) {
         const job::StepResult& result = job.steps[i];
+        const picture::ShownStroke& shown = page.job.strokes[i];
+        const bool two = shown.bends.size() > 1;
         report::PageStroke stroke;
-        stroke.show = show_of(c, job, i);
-        stroke.show.stress_limit = stress, stroke.show.strain_limit = strain;
-        stroke.lead = turned_words(c, i) + " " + (c.steps[i].bends.size() > 1 ? "Bends " : "Bend ") +
-                      named(bend_names(c, c.steps[i])) + (c.steps[i].bends.size() > 1 ? " are" : " is") +
-                      " made.";
+        stroke.lead = turned_words(shown) + (two ? " Bends " : " Bend ") + named(bend_names(shown)) +
+                      (two ? " are" : " is") + " made.";
+        stroke.told = passage_words(c, c.steps[i], shown, result);
         stroke.facts = facts(c, c.steps[i], result);
-        stroke.curve = curve_of(c, c.steps[i], result);
-        stroke.still = still_of(stroke.show);
+        stroke.curve = curve_of(shown, result, c.width);
         for (const std::string& w : result.warnings) stroke.remarks.push_back("Warning: " + w);
         for (const std::string& w : result.remarks) stroke.remarks.push_back(w);
         page.strokes.push_back(std::move(stroke));

@@ -14,6 +14,7 @@
 #include "scenes/job/run/profile.h"
 #include "scenes/job/run/profile_fit.h"
 #include "scenes/job/run/rule_report.h"
+#include "sim/clearance/access.h"
 #include "sim/clearance/least_distance.h"
 #include "sim/stroke/stroke.h"
 
@@ -35,9 +36,6 @@ struct Interference {
     std::string words;  // "the strip at 12.4 mm is 3.1 mm deep in the punch wedge-60"
 };
 
-// How the strip gets to its place in the press, or off it.
-enum class Way { in_the_plane, along_the_bend_line };
-
 struct StepResult {
     std::string name;
     stroke::StrokeResult stroke;
@@ -47,7 +45,7 @@ struct StepResult {
     std::vector<Interference> interferences;
     std::vector<std::string> warnings;
     std::vector<std::string> remarks;  // how the strip gets in and out where it does not in the plane
-    Way way_in = Way::in_the_plane, way_off = Way::in_the_plane;
+    clearance::Way way_in = clearance::Way::in_the_plane, way_off = clearance::Way::in_the_plane;
     double gauge = 0.0;    // mm, from the punch's axis to the gauge's face; 0 without one
     double wall_ms = 0.0;  // printed, never written
 };

@@ -40,8 +40,8 @@ void collect_between(const std::vector<clearance::Closest>& hits, std::vector<In
 
 void remark(const clearance::Access& access, StepResult& result) {
     const stroke::Recording& r = result.stroke.recording;
-    if (!access.in_plane_in) result.way_in = Way::along_the_bend_line;
-    if (!access.in_plane_out) result.way_off = Way::along_the_bend_line;
+    if (!access.in_plane_in) result.way_in = clearance::Way::along_the_bend_line;
+    if (!access.in_plane_out) result.way_off = clearance::Way::along_the_bend_line;
     if (!access.in_plane_in)
         result.remarks.push_back(
             "the strip must be slid in along the bend line, under the lowered punch: the " +

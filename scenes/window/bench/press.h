@@ -28,7 +28,7 @@ struct BentStrip {
     double section_at = 0.0;                        // mm of the blank: where it is bent most
     std::string held_by;                            // why it went no further; empty: it did
     double springback() const { return loaded - free; }
-    double held_instant() const { return picture::loaded_instant(recording); }
+    double held_instant() const { return stroke::loaded_state(recording); }
     double free_instant() const { return static_cast<double>(recording.states.size()) - 1.0; }
 };
 

@@ -2,10 +2,11 @@
 
 namespace overbend::window {
 
-bool RanJob::has_strokes() const {
-    for (const job::StepResult& step : result.steps)
-        if (step.stroke.recording.states.size() > 1) return true;
-    return false;
+std::vector<int> RanJob::recorded() const {
+    std::vector<int> steps;
+    for (int i = 0; i < static_cast<int>(result.steps.size()); ++i)
+        if (result.steps[i].stroke.recording.states.size() > 1) steps.push_back(i);
+    return steps;
 }
 
 RanJob run_job(const files::Case& c, const Wanted& wanted, RunProgress& progress) {

@@ -22,8 +22,9 @@ struct RanJob {
     int opening = 0;    // jobs of the same opened case, changed or saved under another name, have the same
     std::string wrong;  // why there are no strokes, or no shop report of them; empty: both are there
 
-    // Can it be shown: is at least one stroke recorded?
-    bool has_strokes() const;
+    // The steps that can be shown: those whose strokes are recorded. None: the job cannot.
+    std::vector<int> recorded() const;
+    bool has_strokes() const { return !recorded().empty(); }
 };
 
 // Threads that paint or export a job keep it until they are done, while the window may show the next one

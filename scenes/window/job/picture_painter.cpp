@@ -21,7 +21,7 @@ picture::ViewOptions view_options(const Playback& playback, int stroke) {
     picture::ViewOptions options;
     options.charts = playback.options.charts;
     options.lens = playback.options.lens;
-    for (const picture::BendMark& bend : playback.film.strokes[stroke].bends)
+    for (const picture::BendMark& bend : playback.shown.strokes[stroke].bends)
         options.bend_lines.push_back(bend.blank_position);
     return options;
 }
@@ -41,10 +41,8 @@ bool same(const PictureRequest& a, const PictureRequest& b) {
 }
 
 int layer_in(const Playback& playback, int stroke, const SectionMark& mark) {
-    const files::Step& step = playback.job->c.steps[playback.steps[stroke]];
-    const int layers = playback.film.strokes[stroke].recording->layers();
-    const bool face_down = step.face == files::Face::down;
-    return face_down == mark.face_down ? mark.layer : layers - 1 - mark.layer;
+    const picture::ShownStroke& shown = playback.shown.strokes[stroke];
+    return shown.upper_face_up != mark.face_down ? mark.layer : shown.recording->layers() - 1 - mark.layer;
 }
 
 // Used by one thread after the other, never by two at a time.
@@ -71,7 +69,7 @@ struct PicturePainter::Canvas {
         picture::View& view = frames.looks[stroke].view;
         Placed& last = placed[stroke];
         const picture::View& fitted = playback->frames.looks[stroke].view;
-        const stroke::Recording& recording = *playback->film.strokes[stroke].recording;
+        const stroke::Recording& recording = *playback->shown.strokes[stroke].recording;
         const picture::PictureSize& size = playback->options.size;
         const picture::ViewOptions options = view_options(*playback, stroke);
         const std::vector<picture::BendMark>& bends = playback->frames.looks[stroke].bends;
@@ -111,9 +109,9 @@ struct PicturePainter::Canvas {
         options.theme = request.theme;
         options.colouring = request.colouring;
         drawn.view = frames.looks[m.stroke].view;
-        drawn.list = film::draw_instant(playback->film, options, frames, m);
+        drawn.list = film::draw_instant(playback->shown, options, frames, m);
         if (request.mark && film::in_a_stroke(m.passage))
-            add_section_mark(drawn.list, *playback->film.strokes[m.stroke].recording,
+            add_section_mark(drawn.list, *playback->shown.strokes[m.stroke].recording,
                              drawn_state(*playback, m), drawn.view, request.mark->blank_position,
                              layer_in(*playback, m.stroke, *request.mark), request.theme);
         return drawn;
@@ -129,11 +127,11 @@ namespace {
 
 // With its path through all strokes that came before.
 chart::SectionNow section_of(const Playback& playback, const film::Instant& m, const SectionMark& mark) {
-    const auto face = [&](int stroke) { return playback.job->c.steps[playback.steps[stroke]].face; };
-    chart::SectionNow now = chart::section_now(*playback.film.strokes[m.stroke].recording, m.at,
+    const auto face = [&](int stroke) { return playback.shown.strokes[stroke].upper_face_up; };
+    chart::SectionNow now = chart::section_now(*playback.shown.strokes[m.stroke].recording, m.at,
                                                mark.blank_position, layer_in(playback, m.stroke, mark));
     for (int k = 0; k < m.stroke; ++k)
-        chart::put_before(now, *playback.film.strokes[k].recording,
+        chart::put_before(now, *playback.shown.strokes[k].recording,
                           face(k) == face(m.stroke) ? chart::Faces::as_now : chart::Faces::turned_over);
     return now;
 }

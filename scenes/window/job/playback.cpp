@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "render/picture/drawn_springback.h"
-#include "scenes/documents/report/film_data.h"
+#include "scenes/documents/report/shown_job.h"
 
 namespace overbend::window {
 
@@ -19,11 +19,9 @@ void find_stretches(Playback& playback) {
         if (playback.strokes.empty() || playback.strokes.back().stroke != m.stroke)
             playback.strokes.push_back({m.stroke, i, i});
         playback.strokes.back().last = i;
-        const auto& there = playback.film.strokes[m.stroke].interferences;
-        const bool hit = std::any_of(there.begin(), there.end(), [&](const auto& f) {
-            return m.at >= f.first_state && (f.last_state < 0 || m.at <= f.last_state);
-        });
-        if (!hit) continue;
+        const std::vector<picture::ShownHit>& hits = playback.shown.strokes[m.stroke].hits;
+        if (std::none_of(hits.begin(), hits.end(), [&](const auto& hit) { return hit.is_there(m.at); }))
+            continue;
         const bool goes_on = !playback.interferences.empty() && playback.interferences.back().last == i - 1 &&
                              playback.interferences.back().stroke == m.stroke;
         if (!goes_on) playback.interferences.push_back({m.stroke, i, i});
@@ -37,10 +35,7 @@ SharedPlayback make_playback(const SharedJob& job, const picture::PictureSize& s
                              picture::Charts charts) {
     const auto playback = std::make_shared<Playback>();
     playback->job = job;
-    for (int i = 0; i < static_cast<int>(job->result.steps.size()); ++i)
-        if (job->result.steps[i].stroke.recording.states.size() > 1) playback->steps.push_back(i);
-    playback->film = documents::film_data(job->c, job->result, playback->steps);
-    playback->film.step_count = static_cast<int>(job->c.steps.size());
+    playback->shown = documents::shown_job(job->c, job->result, job->recorded());
     playback->options.size = size;
     playback->options.lens = lens;
     playback->options.charts = charts;
@@ -48,15 +43,13 @@ SharedPlayback make_playback(const SharedJob& job, const picture::PictureSize& s
     playback->options.seconds_between = 4.0;
     // With the finished part at its end; a title is not needed in a window that has one.
     playback->options.cards = film::Cards::shown;
-    playback->frames = film::timeline(playback->film, playback->options);
+    playback->frames = film::timeline(playback->shown, playback->options);
     std::vector<film::Instant>& instants = playback->frames.instants;
     instants.erase(std::remove_if(instants.begin(), instants.end(),
                                   [](const auto& m) { return m.passage == film::Passage::title; }),
                    instants.end());
-    std::vector<const stroke::Recording*> recordings;
-    for (const film::StrokeFilm& s : playback->film.strokes) recordings.push_back(s.recording);
-    playback->stress_limit = picture::colour_limit(recordings, picture::Colouring::hoop_stress);
-    playback->strain_limit = picture::colour_limit(recordings, picture::Colouring::plastic_strain);
+    playback->stress_limit = picture::colour_limit(playback->shown, picture::Colouring::hoop_stress);
+    playback->strain_limit = picture::colour_limit(playback->shown, picture::Colouring::plastic_strain);
     find_stretches(*playback);
     return playback;
 }
@@ -64,15 +57,19 @@ SharedPlayback make_playback(const SharedJob& job, const picture::PictureSize& s
 film::Instant instant_of(const Playback& playback, double at, double springback_scale) {
     film::Instant m = film::instant_at(playback.frames, at);
     if (m.passage == film::Passage::finished) {
-        m.stroke = static_cast<int>(playback.film.strokes.size()) - 1;
-        m.at = static_cast<double>(playback.film.strokes.back().recording->states.size()) - 1.0;
+        m.stroke = static_cast<int>(playback.shown.strokes.size()) - 1;
+        m.at = static_cast<double>(playback.shown.strokes.back().recording->states.size()) - 1.0;
     }
     m.springback_scale = 1.0 + (m.springback_scale - 1.0) * (springback_scale - 1.0);
     return m;
 }
 
+int step_of(const Playback& playback, int stroke) {
+    return playback.shown.strokes[stroke].number - 1;
+}
+
 stroke::State drawn_state(const Playback& playback, const film::Instant& m) {
-    const stroke::Recording& recording = *playback.film.strokes[m.stroke].recording;
+    const stroke::Recording& recording = *playback.shown.strokes[m.stroke].recording;
     const film::StrokeLook& look = playback.frames.looks[m.stroke];
     stroke::State actual = picture::state_at(recording, m.at);
     if (m.passage < film::Passage::retract || m.springback_scale == 1.0 || m.at <= look.loaded_at)
@@ -94,7 +91,7 @@ std::optional<double> frame_of_state(const Playback& playback, int step, double 
     std::optional<double> best;
     double least = 1e300;
     for (const Stretch& s : playback.strokes) {
-        if (playback.steps[s.stroke] != step) continue;
+        if (step_of(playback, s.stroke) != step) continue;
         for (int i = s.first; i <= s.last; ++i) {
             const double off = std::abs(playback.frames.instants[i].at - state);
             if (off < least) least = off, best = i;

@@ -16,14 +16,13 @@ namespace overbend::window {
 
 // Frames first to last, both among them.
 struct Stretch {
-    int stroke = 0;  // index into the film's strokes
+    int stroke = 0;  // index into the shown strokes
     int first = 0, last = 0;
 };
 
 struct Playback {
     SharedJob job;
-    std::vector<int> steps;     // of each stroke of the film, index into the job's steps
-    film::FilmJob film;         // points into the job
+    picture::ShownJob shown;    // points into the job
     film::FilmOptions options;  // springback drawn twice as large: see instant_of
     film::FrameList frames;
     double stress_limit = 0.0, strain_limit = 0.0;  // ends of the colours' scales
@@ -40,6 +39,9 @@ SharedPlayback make_playback(const SharedJob& job, const picture::PictureSize& s
 
 // What is seen at a frame, between two of them in proportion.
 film::Instant instant_of(const Playback& playback, double at, double springback_scale);
+
+// Index of a shown stroke among the job's steps.
+int step_of(const Playback& playback, int stroke);
 
 // The strip at an instant within a stroke, with its springback as large as it is drawn.
 stroke::State drawn_state(const Playback& playback, const film::Instant& instant);

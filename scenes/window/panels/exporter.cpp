@@ -7,7 +7,6 @@
 #include "render/film/film_file.h"
 #include "render/output/whole_file.h"
 #include "render/picture/painter.h"
-#include "scenes/documents/report/film_data.h"
 #include "scenes/documents/report/report_files.h"
 #include "scenes/window/job/section_picture.h"
 #include "sim/words.h"
@@ -53,38 +52,6 @@ void write_frame(const picture::DrawingList& list, FrameForm form, const fs::pat
 
 }  // namespace
 
-picture::DrawingList picture_of(const PictureRequest& seen) {
-    const Playback& playback = *seen.playback;
-    const film::Instant instant = instant_of(playback, seen.at, seen.springback_scale);
-    film::FrameList frames;
-    frames.frames_per_second = playback.frames.frames_per_second;
-    frames.looks = playback.frames.looks;
-    frames.colour_limit =
-        seen.colouring == picture::Colouring::hoop_stress ? playback.stress_limit : playback.strain_limit;
-    for (int i = 0; i < static_cast<int>(frames.looks.size()); ++i) {
-        picture::View& view = frames.looks[i].view;
-        const bool shown = i == instant.stroke || i == instant.from || i == instant.to;
-        const bool zoomed = seen.zoom.times != 1.0 || !seen.zoom.shift.isZero(0.0);
-        picture::ViewOptions how;
-        how.charts = playback.options.charts, how.lens = playback.options.lens;
-        for (const picture::BendMark& bend : playback.film.strokes[i].bends)
-            how.bend_lines.push_back(bend.blank_position);
-        if (shown && zoomed)
-            view = picture::zoomed(*playback.film.strokes[i].recording, view, seen.zoom,
-                                   playback.options.size, how, picture::Names::placed_anew);
-        if (view.lens && seen.lens_at) view.lens->blank_position = *seen.lens_at;
-    }
-    film::FilmOptions options = playback.options;
-    options.theme = seen.theme, options.colouring = seen.colouring;
-    picture::DrawingList list = film::draw_instant(playback.film, options, frames, instant);
-    if (seen.mark && film::in_a_stroke(instant.passage))
-        add_section_mark(list, *playback.film.strokes[instant.stroke].recording,
-                         drawn_state(playback, instant), frames.looks[instant.stroke].view,
-                         seen.mark->blank_position, layer_in(playback, instant.stroke, *seen.mark),
-                         seen.theme);
-    return list;
-}
-
 std::shared_ptr<Exporter::Progress> Exporter::begin(const std::string& what) {
     what_ = what;
     told_.clear();
@@ -93,13 +60,14 @@ std::shared_ptr<Exporter::Progress> Exporter::begin(const std::string& what) {
     return progress_;
 }
 
-void Exporter::frame(const PictureRequest& seen, FrameForm form, const fs::path& folder) {
+void Exporter::frame(PictureRequest seen, FrameForm form, const fs::path& folder) {
+    seen.names = picture::Names::placed_anew;
     begin("picture");
     background_.start([seen, form, folder](const Wanted&) {
         make_folder(folder);
         const double second = seen.at / seen.playback->frames.frames_per_second;
         const fs::path file = folder / (words("frame_%06.2fs", second) + ending(form));
-        write_frame(picture_of(seen), form, file);
+        write_frame(PicturePainter::drawing_of(seen), form, file);
         return Written{lies(file)};
     });
 }
@@ -109,8 +77,6 @@ void Exporter::film(const PictureRequest& seen, const fs::path& folder) {
     background_.start([seen, folder, progress](const Wanted& wanted) {
         film::require_encoder();
         make_folder(folder);
-        const SharedJob& job = seen.playback->job;
-        const film::FilmJob film = documents::film_data(job->c, job->result, seen.playback->steps);
         film::FilmOptions how;
         how.size = {1920, 1080};
         how.theme = seen.theme, how.colouring = seen.colouring;
@@ -119,11 +85,12 @@ void Exporter::film(const PictureRequest& seen, const fs::path& folder) {
         how.springback_scale = seen.springback_scale;
         const int threads = static_cast<int>(std::max(1u, std::thread::hardware_concurrency()));
         try {
-            const film::WrittenFilm written = film::write_mp4(
-                film, how, folder / "film.mp4", threads, [&](const std::string&, int done, int all) {
-                    progress->wanted = all, progress->done = done;
-                    return wanted.still();
-                });
+            const film::WrittenFilm written =
+                film::write_mp4(seen.playback->shown, how, folder / "film.mp4", threads,
+                                [&](const std::string&, int done, int all) {
+                                    progress->wanted = all, progress->done = done;
+                                    return wanted.still();
+                                });
             return Written{lies(written.file)};
         } catch (const film::Interrupted&) {
             throw Cancelled();

@@ -21,7 +21,7 @@ class Exporter {
     // or not at all. What is being written is given up.
     //
     // The picture as it was last wished for, as frame_SECONDS.png and so on.
-    void frame(const PictureRequest& seen, FrameForm form, const std::filesystem::path& folder);
+    void frame(PictureRequest seen, FrameForm form, const std::filesystem::path& folder);
     // film.mp4, 1920 x 1080, in the colours that are shown.
     void film(const PictureRequest& seen, const std::filesystem::path& folder);
     // report.html and sheets.pdf.
@@ -51,8 +51,5 @@ class Exporter {
     bool failed_ = false;
     Background<Written> background_;
 };
-
-// The picture of a request as a list, as the window shows it; names placed again.
-picture::DrawingList picture_of(const PictureRequest& seen);
 
 }  // namespace overbend::window

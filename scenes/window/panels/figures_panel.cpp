@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "scenes/documents/report/story_data.h"
+#include "scenes/documents/report/cost_chart.h"
 #include "scenes/window/panels/figure_tables.h"
 #include "scenes/window/shared/flow.h"
 #include "sim/errors.h"

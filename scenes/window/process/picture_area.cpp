@@ -50,11 +50,10 @@ std::optional<SectionMark> PictureArea::mark_at(const Point& at, double near) co
     const bool on_stage =
         at.x() >= stage.x && at.x() <= stage.right() && at.y() >= stage.y && at.y() <= stage.bottom();
     if (!on_stage || !film::in_a_stroke(m.passage)) return {};
-    const picture::StripHit hit = picture::nearest_on_strip(*playback.film.strokes[m.stroke].recording,
+    const picture::StripHit hit = picture::nearest_on_strip(*playback.shown.strokes[m.stroke].recording,
                                                             drawn_state(playback, m), place_of(at));
     if (hit.outside * zoom_.times * playback.frames.looks[m.stroke].view.scale > near) return {};
-    const files::Step& step = playback.job->c.steps[playback.steps[m.stroke]];
-    return SectionMark{hit.blank_position, hit.layer, step.face == files::Face::down};
+    return SectionMark{hit.blank_position, hit.layer, !playback.shown.strokes[m.stroke].upper_face_up};
 }
 
 void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark) {

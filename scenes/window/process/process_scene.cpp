@@ -174,10 +174,10 @@ void ProcessScene::Inside::go_to(const FindingPlace& place) {
 void ProcessScene::Inside::show_interference() {
     const Stretch& hit = seen->interferences.front();
     const double at = seen->frames.instants[hit.first].at;
-    for (const film::TimedInterference& f : seen->film.strokes[hit.stroke].interferences)
-        if (at >= f.first_state && at <= f.last_state)
+    for (const picture::ShownHit& f : seen->shown.strokes[hit.stroke].hits)
+        if (f.is_there(at))
             picture.bring_into_view(*seen, hit.stroke,
-                                    f.in_states.empty() ? f.mark.at : f.in_states.front().first);
+                                    f.in_states.empty() ? f.deepest.at : f.in_states.front().first);
 }
 
 void ProcessScene::Inside::draw_middle(Ui& ui) {

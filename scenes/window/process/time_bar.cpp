@@ -57,8 +57,8 @@ void draw_strokes(const Bar& bar, const Playback& playback, const PlayHead& head
         list->AddRectFilled({px(x), px(bar.upper())}, {px(right), px(bar.lower())},
                             imgui(picture::mixed(t.panel, here ? t.accent : t.ink, here ? 0.40 : 0.14)),
                             px(0.2 * bar.letter));
-        const std::string name =
-            std::to_string(playback.steps[s.stroke] + 1) + " " + playback.film.strokes[s.stroke].step_name;
+        const std::string name = std::to_string(playback.shown.strokes[s.stroke].number) + " " +
+                                 playback.shown.strokes[s.stroke].name;
         const std::string words = cut_to(name, right - x - 0.6 * bar.letter);
         const ImVec2 size = ImGui::CalcTextSize(words.c_str());
         list->AddText({px(0.5 * (x + right - size.x)), px(middle - 0.5 * size.y)}, imgui(t.ink),
@@ -85,7 +85,7 @@ std::string told_at(const Playback& playback, double at) {
         return words("%.1f s, the finished part", at / playback.frames.frames_per_second);
     std::string passage = m.caption.substr(0, m.caption.find(':'));
     if (!passage.empty()) passage.front() = static_cast<char>(std::tolower(passage.front()));
-    const std::string& name = playback.film.strokes[m.stroke].step_name;
+    const std::string& name = playback.shown.strokes[m.stroke].name;
     return words("%.1f s, ", at / playback.frames.frames_per_second) + name +
            (passage.empty() ? "" : ": " + passage);
 }

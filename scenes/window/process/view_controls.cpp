@@ -38,19 +38,18 @@ void draw_colours(ui::Ui& ui, ViewChoice& choice, Flow& flow) {
 // Of the stroke that is shown: its first bend, then the next one.
 void mark_bend(const Playback& playback, const PlayHead& head, std::optional<SectionMark>& mark) {
     const int stroke = stroke_at(playback, head.at);
-    const film::StrokeFilm& film = playback.film.strokes[stroke];
-    if (film.bends.empty()) return;
+    const picture::ShownStroke& shown = playback.shown.strokes[stroke];
+    const std::vector<picture::BendMark>& bends = shown.bends;
+    if (bends.empty()) return;
     std::size_t next = 0;
-    for (std::size_t b = 0; b < film.bends.size(); ++b)
-        if (mark && mark->blank_position == film.bends[b].blank_position) next = (b + 1) % film.bends.size();
-    const files::Step& step = playback.job->c.steps[playback.steps[stroke]];
-    mark = SectionMark{film.bends[next].blank_position, film.recording->layers() - 1,
-                       step.face == files::Face::down};
+    for (std::size_t b = 0; b < bends.size(); ++b)
+        if (mark && mark->blank_position == bends[b].blank_position) next = (b + 1) % bends.size();
+    mark = SectionMark{bends[next].blank_position, shown.recording->layers() - 1, !shown.upper_face_up};
 }
 
 // Along the strip, or through its thickness.
 void move_mark(const Playback& playback, double along, int layers, SectionMark& mark) {
-    const stroke::Recording& r = *playback.film.strokes.front().recording;
+    const stroke::Recording& r = *playback.shown.strokes.front().recording;
     const double end = std::max(r.blank_position.front(), r.blank_position.back());
     mark.blank_position = std::clamp(mark.blank_position + along, 0.0, end);
     mark.layer = std::clamp(mark.layer + layers, 0, r.layers() - 1);
