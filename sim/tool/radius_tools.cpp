@@ -9,7 +9,7 @@ namespace overbend::tool {
 
 namespace {
 
-constexpr double rounding = 1e-9;  // mm and rad, of figures that are meant to be equal
+constexpr double rounding_off = 1e-9;  // mm and rad, of figures that are meant to be equal
 
 void check(const RadiusDie& die) {
     require_above_zero("groove radius", die.groove_radius);
@@ -85,13 +85,13 @@ ArcOutline make_outline(const RadiusPunch& punch) {
 void check_pair(const RadiusPunch& punch, const RadiusDie& die, double thickness) {
     require_above_zero("thickness", thickness);
     const double largest = die.groove_radius - thickness;
-    if (punch.nose_radius > largest + rounding)
+    if (punch.nose_radius > largest + rounding_off)
         throw OutOfRange("nose radius",
                          mm(punch.nose_radius) + " with a strip of " + mm(thickness) +
                              " round it does not lie in a groove of " + mm(die.groove_radius),
                          largest > 0.0 ? "take a nose of at most " + mm(largest)
                                        : "take a groove of more than " + mm(thickness));
-    if (half_nose(punch) >= half_groove(die) - rounding) return;
+    if (half_nose(punch) >= half_groove(die) - rounding_off) return;
     const double least = 2.0 * punch.nose_radius * std::sin(half_groove(die));
     throw OutOfRange("punch width",
                      mm(punch.width) + " is too narrow: its edges would mark the strip in this groove",

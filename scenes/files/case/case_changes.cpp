@@ -61,7 +61,7 @@ const Named* find(const std::vector<Named>& among, const std::string& name) {
 }
 
 template <class Named>
-std::string listed(const std::vector<Named>& all) {
+std::string names_of(const std::vector<Named>& all) {
     std::string list;
     for (const Named& each : all) list += (list.empty() ? "" : ", ") + each.name;
     return list;
@@ -92,7 +92,7 @@ void compare_steps(const Case& from, const Case& to, Lines& lines) {
         if (find(to.steps, step.name)) kept.push_back(step);
     for (const Step& step : to.steps)
         if (find(from.steps, step.name)) found.push_back(step);
-    lines.differ("order of steps", listed(kept), listed(found));
+    lines.differ("order of steps", names_of(kept), names_of(found));
     for (const Step& step : from.steps)
         if (!find(to.steps, step.name)) lines.all.push_back("step '" + step.name + "' is removed");
     for (const Step& now : to.steps) {

@@ -8,7 +8,7 @@ constexpr Range block_size = above_to(0.0, 2000.0);  // mm, of what stands about
 constexpr Range length = above_to(0.0, 5000.0);      // mm
 constexpr Range speed = above_to(0.0, 1e4);          // mm/s
 constexpr Range money = from_to(0.0, 1e9);
-constexpr Range seconds = from_to(0.0, 1e5);
+constexpr Range shop_seconds = from_to(0.0, 1e5);
 constexpr Range rate = above_to(0.0, 1e6);
 constexpr Range strength = from_to(50.0, 1e4);  // MPa
 constexpr Range safety = from_to(1.0, 20.0);
@@ -132,11 +132,11 @@ void describe(Fields& f, CostTable& t) {
     if (!sheet.empty()) r.sheet = shop::Sheet{sheet[0], sheet[1]};
     f.number_or({"cutting_mm_per_s", "50.0", "Speed of cutting the blank"}, rate, r.cutting_speed,
                 {u.cutting_speed});
-    f.number_or({"pierce_s", "0.5", "Time per cut-out, and per blank on a sheet"}, seconds, r.pierce,
+    f.number_or({"pierce_s", "0.5", "Time per cut-out, and per blank on a sheet"}, shop_seconds, r.pierce,
                 {u.pierce});
     f.number_or({"cutting_price_per_h", "80.0", "Hourly rate of cutting"}, money, r.cutting_per_hour,
                 {u.cutting_per_hour});
-    f.number_or({"lay_in_s", "3.0", "Time per stroke: pick up, load, put down"}, seconds, r.lay_in,
+    f.number_or({"lay_in_s", "3.0", "Time per stroke: pick up, load, put down"}, shop_seconds, r.lay_in,
                 {u.lay_in});
     f.number_or({"press_price_per_h", "30.0", "Hourly rate of the press"}, money, r.press_per_hour,
                 {u.press_per_hour, "the press's, or 30"});
@@ -161,7 +161,8 @@ void describe(Fields& f, CostTable& t) {
                 {u.hardening_per_kg});
     f.whole_or({"tool_batches", "10", "Batches that share the tools"}, 1, 100000, r.tool_batches,
                u.tool_batches);
-    f.number_or({"inspection_s", "10.0", "Inspection time of a part"}, seconds, r.inspection, {u.inspection});
+    f.number_or({"inspection_s", "10.0", "Inspection time of a part"}, shop_seconds, r.inspection,
+                {u.inspection});
     f.number_or({"inspected_percent", "5.0", "Part of the batch that is inspected"}, from_to(0.0, 100.0),
                 r.inspected, {u.inspected});
     f.number_or({"storage_price_per_month", "0.002", "Storage cost of a part per month"}, money, r.storage,

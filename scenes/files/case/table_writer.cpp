@@ -35,7 +35,7 @@ class Writer : public Fields {
     // The name alone where there is nothing else to tell.
     void name_or_within(const Key& key, std::string& name, const Show& show, const Keys&) override {
         const Entries inner = fields_written(show);
-        entries.as_is(key.name, inner.count() == 1 ? quoted(name) : inner.inline_table());
+        entries.as_is(key.name, inner.count() == 1 ? files::quoted(name) : inner.inline_table());
     }
     void list(const Key& key, std::size_t count, const std::function<void(std::size_t)>&,
               const ShowEach& show, const Keys&) override {
