@@ -53,7 +53,7 @@ void add_bend(Program& app, int& status) {
         "bend", "Bend one strip between a punch and a die, without a case file; default: a V die");
     add_bend_options(command, given);
     command.footer(
-        "In brackets: the kinds of bend that use the option. Give exactly one stop: --travel, --free, "
+        "In brackets: the unit, and the kinds of bend that use the option. Give exactly one stop: --travel, --free, "
         "--force-per-mm "
         "or,\n"
         "of a hem, --gap. A bend angle of 0 is flat.\n"

@@ -5,7 +5,6 @@
 #pragma once
 
 #include "scenes/commands/bend_options.h"
-#include "scenes/job/run/strip_stroke.h"
 
 namespace overbend::commands {
 

@@ -1,8 +1,12 @@
 #include "scenes/commands/bend_options.h"
-#include "sim/errors.h"
 
 #include <algorithm>
 #include <cstdio>
+#include <functional>
+#include <utility>
+
+#include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::commands {
 
@@ -14,154 +18,216 @@ std::string millimetres(double length) {
 
 namespace {
 
-// Kinds by their first letters, in the order of BendKind.
-const std::string letters = "vocwhd";
+using job::ChannelBend;
+using job::DrawBend;
+using job::HemBend;
+using job::OffsetBend;
+using job::VeeBend;
+using job::WipingBend;
+
+// In the order of BendKind.
 const std::vector<std::string> kind_words = {"vee", "offset", "channel", "wiping", "hem", "draw"};
 
-char letter(BendKind kind) {
-    return letters[static_cast<std::size_t>(kind)];
+// What a number may be.
+struct Range {
+    enum class Ends { within, between, whole };  // with the ends, without them, whole numbers
+    std::string unit;
+    double low = 0.0, high = 0.0;
+    Ends ends = Ends::within;
+    double least = 0.0, most = 1e300;  // thicknesses of the strip
+
+    ValueCheck check() const {
+        if (ends == Ends::whole) return whole_from_to(static_cast<int>(low), static_cast<int>(high));
+        return ends == Ends::within ? from_to(low, high, unit) : between(low, high, unit);
+    }
+};
+Range length(double low, double high) {
+    return {"mm", low, high};
+}
+// Of a strip or tools that are all mesh and no bend when they are longer.
+Range extent(double low, double high, Range::Ends ends = Range::Ends::within) {
+    return {"mm", low, high, ends, 0.0, 500.0};
+}
+Range angle(double low, double high, Range::Ends ends = Range::Ends::between) {
+    return {"deg", low, high, ends};
+}
+
+// A kind that takes an option, and what it does with it.
+struct Use {
+    BendKind kind;
+    bool needed = false;
+    std::function<void(AnyBend&, double)> set = {};  // empty: the kind asks for it itself
+};
+template <class Bend>
+constexpr BendKind kind_of() {
+    return static_cast<BendKind>(AnyBend(Bend()).index());
+}
+template <class Bend, class Size>
+Use may(Size Bend::*size) {
+    return {kind_of<Bend>(), false,
+            [size](AnyBend& bend, double value) { std::get<Bend>(bend).*size = value; }};
+}
+template <class Bend, class Size>
+Use needs(Size Bend::*size) {
+    Use use = may(size);
+    use.needed = true;
+    return use;
+}
+template <class... Bends>
+std::vector<Use> taken_by() {
+    return {Use{kind_of<Bends>()}...};
+}
+
+template <class... Uses>
+std::vector<Use> by(const Uses&... uses) {
+    return {uses...};
 }
 
 struct NumberOption {
     std::string name;
     std::string words;
-    ValueCheck check;
-    std::string needed_by;   // letters of kinds
-    std::string allowed_by;  // of further ones
+    Range range;
+    std::vector<Use> uses;
+    bool stops = false;  // it is where the punch turns back
+
+    const Use* use_of(BendKind kind) const {
+        const auto found =
+            std::find_if(uses.begin(), uses.end(), [&](const Use& u) { return u.kind == kind; });
+        return found == uses.end() ? nullptr : &*found;
+    }
 };
 
-ValueCheck length(double low, double high) {
-    return from_to(low, high, "mm");
-}
-
-const std::vector<NumberOption>& stop_options() {
+const std::vector<NumberOption>& number_options() {
+    constexpr auto within = Range::Ends::within, between = Range::Ends::between, whole = Range::Ends::whole;
+    static const Range preload{"N/mm", 0.0, 1e5}, rate{"N/mm2", 0.0, 1e5}, count{"", 1.0, 1000.0, whole},
+        force{"N/mm", 0.0, 1e6, between}, opening{"mm", 0.2, 1000.0, within, 2.0, 300.0};
     static const std::vector<NumberOption> all = {
-        {"--travel", "stop: travel of the punch from first touch, mm", between(0.0, 2500.0, "mm"), "",
-         "vocwd"},
-        {"--free", "stop: (first) bend angle after release, deg", between(0.0, 180.0, "deg"), "", "vocw"},
-        {"--force-per-mm", "stop: force per mm of strip width, N/mm", between(0.0, 1e6, "N/mm"), "", "voch"},
-        {"--gap", "stop: gap between the inner faces of a hem under load, mm; 0 closes it",
-         length(0.0, 100.0), "", "h"}};
-    return all;
-}
-
-const std::vector<NumberOption>& tool_options() {
-    static const std::vector<NumberOption> all = {
-        {"--die-opening", "between the shoulder arcs' centres, mm", length(0.2, 1000.0), "vh", ""},
-        {"--shoulder", "shoulder radius of the die, mm", length(0.01, 200.0), "vchd", ""},
-        {"--nose", "nose radius of the punch, mm (offset: of the convex corners of both tools)",
-         length(0.01, 200.0), "voh", ""},
-        {"--die-angle",
-         "included angle of the die's groove, deg, such as 85; default: open below the shoulders",
-         between(0.0, 180.0, "deg"), "", "v"},
-        {"--bottom", "radius of the groove's bottom, mm; default 0.4", length(0.0, 200.0), "", "v"},
-        {"--punch-angle", "included angle of the punch, deg; default 30", between(0.0, 180.0, "deg"), "",
-         "v"},
-        {"--offset", "step between the lands of an offset's tools, mm", length(0.05, 200.0), "o", ""},
-        {"--offset-angle", "bend angle of their sloped faces, deg", from_to(1.0, 90.0, "deg"), "o", ""},
-        {"--root", "radius of their concave corners, mm; default half a thickness", length(0.0, 200.0), "",
-         "o"},
-        {"--land", "length of their lands beyond the sharp corners, mm; default 8 thicknesses",
-         length(0.1, 1000.0), "", "o"},
-        {"--punch-width", "of the channel's or draw's punch, mm", length(0.2, 1000.0), "cd", ""},
-        {"--corner", "corner radius of the punch, mm", length(0.0, 200.0), "cwd", ""},
+        {"--travel", "stop: travel of the punch from first touch", extent(0.0, 2500.0, between),
+         taken_by<VeeBend, OffsetBend, ChannelBend, WipingBend, DrawBend>(), true},
+        {"--free", "stop: (first) bend angle after release", angle(0.0, 180.0),
+         taken_by<VeeBend, OffsetBend, ChannelBend, WipingBend>(), true},
+        {"--force-per-mm", "stop: force per mm of strip width", force,
+         taken_by<VeeBend, OffsetBend, ChannelBend, HemBend>(), true},
+        {"--gap", "stop: gap between the inner faces of a hem under load; 0 closes it", length(0.0, 100.0),
+         taken_by<HemBend>(), true},
+        {"--die-opening", "between the shoulder arcs' centres", opening,
+         by(needs(&VeeBend::die_opening), needs(&HemBend::die_opening))},
+        {"--shoulder", "shoulder radius of the die", extent(0.01, 200.0),
+         by(needs(&VeeBend::shoulder_radius), needs(&ChannelBend::shoulder_radius),
+            needs(&HemBend::shoulder_radius), needs(&DrawBend::shoulder_radius))},
+        {"--nose", "nose radius of the punch (offset: of the convex corners of both tools)",
+         length(0.01, 200.0),
+         by(needs(&VeeBend::nose_radius), needs(&OffsetBend::corner_radius), needs(&HemBend::nose_radius))},
+        {"--die-angle", "included angle of the die's groove, such as 85; default: open below the shoulders",
+         angle(0.0, 180.0), by(may(&VeeBend::die_angle))},
+        {"--bottom", "radius of the groove's bottom; default 0.4", length(0.0, 200.0),
+         by(may(&VeeBend::bottom_radius))},
+        {"--punch-angle", "included angle of the punch; default 30", angle(0.0, 180.0),
+         by(may(&VeeBend::punch_angle))},
+        {"--offset", "step between the lands of an offset's tools", extent(0.05, 200.0),
+         by(needs(&OffsetBend::offset))},
+        {"--offset-angle", "bend angle of their sloped faces", angle(1.0, 90.0, within),
+         by(needs(&OffsetBend::angle))},
+        {"--root", "radius of their concave corners; default half a thickness", length(0.0, 200.0),
+         by(may(&OffsetBend::root_radius))},
+        {"--land", "length of their lands beyond the sharp corners; default 8 thicknesses",
+         extent(0.1, 1000.0), by(may(&OffsetBend::land))},
+        {"--punch-width", "of the channel's or draw's punch", extent(0.2, 1000.0),
+         by(needs(&ChannelBend::punch_width), needs(&DrawBend::punch_width))},
+        {"--corner", "corner radius of the punch", extent(0.0, 200.0),
+         by(needs(&ChannelBend::corner_radius), needs(&WipingBend::corner_radius),
+            needs(&DrawBend::corner_radius))},
         {"--clearance",
-         "between punch and die, mm: beside a channel's, draw's or wiping punch, or between an offset's "
-         "closed faces; default 1.1 (offset: 1.05) thicknesses",
-         length(0.05, 200.0), "", "ocwd"},
-        {"--depth", "of the channel, mm", length(0.1, 1000.0), "c", ""},
-        {"--edge", "edge radius of the block over which a flange is wiped, mm", length(0.01, 200.0), "w", ""},
-        {"--hold", "length of the strip under the wiping clamp, mm; default 10 thicknesses",
-         length(0.1, 1000.0), "", "w"},
-        {"--hem", "length of the strip that is folded over, mm", length(0.2, 1000.0), "h", ""},
-        {"--first-free", "bend angle after a hem's first stroke, deg; default 150",
-         from_to(100.0, 170.0, "deg"), "", "h"},
+         "between punch and die: beside a channel's, draw's or wiping punch, or between an offset's closed "
+         "faces; default 1.1 (offset: 1.05) thicknesses",
+         length(0.05, 200.0),
+         by(may(&OffsetBend::clearance), may(&ChannelBend::clearance), may(&WipingBend::clearance),
+            may(&DrawBend::clearance))},
+        {"--depth", "of the channel", extent(0.1, 1000.0), by(needs(&ChannelBend::depth))},
+        {"--edge", "edge radius of the block over which a flange is wiped", extent(0.01, 200.0),
+         by(needs(&WipingBend::edge_radius))},
+        {"--hold", "length of the strip under the wiping clamp; default 10 thicknesses", extent(0.1, 1000.0),
+         by(may(&WipingBend::hold))},
+        {"--hem", "length of the strip that is folded over", extent(0.2, 1000.0), by(needs(&HemBend::hem))},
+        {"--first-free", "bend angle after a hem's first stroke; default 150", angle(100.0, 170.0, within),
+         by(may(&HemBend::first_free))},
         {"--flange",
-         "length of the strip, mm: each half (vee, offset), beside the punch (channel, draw), beyond the "
-         "edge (wiping), under the hem",
-         length(0.1, 5000.0), "wd", "voch"}};
-    return all;
-}
-
-const std::vector<NumberOption>& spring_options() {
-    const auto preload = from_to(0.0, 1e5, "N/mm"), rate = from_to(0.0, 1e5, "N/mm2");
-    static const std::vector<NumberOption> all = {
-        {"--pad-preload", "preload of the channel's pad, N per mm of strip width", preload, "", "c"},
-        {"--pad-rate", "rate of its spring, N per mm of travel and mm of strip width", rate, "", "c"},
-        {"--pad-count", "number of springs (--pad-spring) under the pad; default 1", whole_from_to(1, 1000),
-         "", "c"},
+         "length of the strip: each half (vee, offset), beside the punch (channel, draw), beyond the edge "
+         "(wiping), under the hem",
+         extent(0.1, 5000.0),
+         by(may(&VeeBend::flange), may(&OffsetBend::flange), may(&ChannelBend::flange),
+            needs(&WipingBend::flange), may(&HemBend::flange), needs(&DrawBend::flange))},
+        {"--pad-preload", "preload of the channel's pad per mm of strip width", preload,
+         taken_by<ChannelBend>()},
+        {"--pad-rate", "rate of its spring per mm of travel and mm of strip width", rate,
+         taken_by<ChannelBend>()},
+        {"--pad-count", "number of springs (--pad-spring) under the pad; default 1", count,
+         taken_by<ChannelBend>()},
         {"--clamp-force",
-         "preload of the clamp (draw: of each clamp), N per mm of strip width; without it a wiping clamp is "
+         "preload of the clamp (draw: of each clamp) per mm of strip width; without it a wiping clamp is "
          "rigid",
-         preload, "d", "w"},
-        {"--clamp-rate", "rate of its spring, N per mm of travel and mm of strip width", rate, "", "wd"},
-        {"--clamp-count", "number of springs (--clamp-spring) behind a clamp; default 1",
-         whole_from_to(1, 1000), "", "wd"}};
+         preload, by(Use{BendKind::wiping}, Use{BendKind::draw, true})},
+        {"--clamp-rate", "rate of its spring per mm of travel and mm of strip width", rate,
+         taken_by<WipingBend, DrawBend>()},
+        {"--clamp-count", "number of springs (--clamp-spring) behind a clamp; default 1", count,
+         taken_by<WipingBend, DrawBend>()}};
     return all;
 }
 
-std::vector<NumberOption> all_numbers() {
-    std::vector<NumberOption> all = stop_options();
-    for (const auto* more : {&tool_options(), &spring_options()})
-        all.insert(all.end(), more->begin(), more->end());
-    return all;
+// Options that are no numbers are taken by the kinds that take a number beside them.
+const NumberOption& option_named(const std::string& name) {
+    return *std::find_if(number_options().begin(), number_options().end(),
+                         [&](const NumberOption& o) { return o.name == name; });
 }
 
-std::string listed(const std::string& kinds) {
+std::string kinds_of(const NumberOption& o) {
     std::string words;
-    for (const char c : kinds) words += (words.empty() ? "" : ", ") + kind_words[letters.find(c)];
+    for (const Use& use : o.uses) words += (words.empty() ? "" : ", ") + std::string(kind_word(use.kind));
     return words;
 }
 
 void complain_of_kind(const std::string& option, BendKind kind, const std::string& kinds) {
     complain(option, std::string("it is not used by --kind ") + kind_word(kind) +
-                         "; remove it, or choose a kind that uses it: " + listed(kinds));
+                         "; remove it, or choose a kind that uses it: " + kinds);
 }
 
 void check_kind(const BendOptions& given) {
-    const char kind = letter(given.kind);
-    for (const NumberOption& o : all_numbers()) {
-        const bool needed = o.needed_by.find(kind) != std::string::npos;
-        const bool allowed = needed || o.allowed_by.find(kind) != std::string::npos;
-        if (given.number(o.name) && !allowed)
-            complain_of_kind(o.name, given.kind, o.needed_by + o.allowed_by);
-        if (!given.number(o.name) && needed)
+    for (const NumberOption& o : number_options()) {
+        const Use* use = o.use_of(given.kind);
+        if (given.number(o.name) && !use) complain_of_kind(o.name, given.kind, kinds_of(o));
+        if (!given.number(o.name) && use && use->needed)
             complain(o.name, std::string("it is missing; --kind ") + kind_word(given.kind) + " needs it");
     }
-    const bool pad = given.kind == BendKind::channel;
-    const bool clamp = given.kind == BendKind::wiping || given.kind == BendKind::draw;
-    if (!given.springs.at("--pad-spring").empty() && !pad) complain_of_kind("--pad-spring", given.kind, "c");
-    if (!given.springs.at("--clamp-spring").empty() && !clamp)
-        complain_of_kind("--clamp-spring", given.kind, "wd");
-    if (given.clamp_placed && given.kind != BendKind::wiping) complain_of_kind("--clamp-on", given.kind, "w");
+    for (const auto& [name, beside] :
+         {std::pair{"--pad-spring", "--pad-rate"}, {"--clamp-spring", "--clamp-rate"}}) {
+        const NumberOption& rate = option_named(beside);
+        if (!given.springs.at(name).empty() && !rate.use_of(given.kind))
+            complain_of_kind(name, given.kind, kinds_of(rate));
+    }
+    if (given.clamp_on && given.kind != BendKind::wiping)
+        complain_of_kind("--clamp-on", given.kind, "wiping");
 }
 
 void check_one_stop(const BendOptions& given) {
     std::string names;
     int stops = 0;
-    for (const NumberOption& o : stop_options()) {
-        if (given.number(o.name)) ++stops;
-        if ((o.needed_by + o.allowed_by).find(letter(given.kind)) != std::string::npos)
-            names += (names.empty() ? "" : ", ") + o.name;
+    for (const NumberOption& o : number_options()) {
+        if (o.stops && given.number(o.name)) ++stops;
+        if (o.stops && o.use_of(given.kind)) names += (names.empty() ? "" : ", ") + o.name;
     }
     if (stops != 1) complain(names, std::to_string(stops) + " stops are given; give exactly one");
 }
 
-// Longer strips and wider tools are all mesh and no bend.
 void check_lengths(const BendOptions& given) {
-    const double most = 500.0 * given.thickness;
-    for (const char* name : {"--flange", "--hem", "--hold", "--depth", "--punch-width", "--offset", "--land",
-                             "--corner", "--edge", "--shoulder", "--travel"}) {
-        const std::optional<double> value = given.number(name);
-        if (given.kind != BendKind::vee && value && *value > most)
-            complain(name,
-                     millimetres(*value) + " does not suit the thickness; give at most " + millimetres(most));
+    for (const NumberOption& o : number_options()) {
+        const double value = given.number_or(o.name, 0.0), t = given.thickness;
+        const double least = o.range.least * t, most = o.range.most * t;
+        const bool free = given.kind == BendKind::vee && least == 0.0;
+        if (!given.number(o.name) || free || (value >= least && value <= most)) continue;
+        complain(o.name, millimetres(value) + " does not suit the thickness; give " +
+                             (least > 0.0 ? "from " + millimetres(least) + " to " : "at most ") +
+                             millimetres(most));
     }
-    const std::optional<double> opening = given.number("--die-opening");
-    if (opening && (*opening < 2.0 * given.thickness || *opening > 300.0 * given.thickness))
-        complain("--die-opening", millimetres(*opening) + " does not suit the thickness; give from " +
-                                      millimetres(2.0 * given.thickness) + " to " +
-                                      millimetres(300.0 * given.thickness));
 }
 
 void add_common(Command& command, BendOptions& given) {
@@ -169,8 +235,8 @@ void add_common(Command& command, BendOptions& given) {
         .option_function(
             "--kind",
             [&given](const std::string& word) {
-                const auto found = std::find(kind_words.begin(), kind_words.end(), word);
-                given.kind = static_cast<BendKind>(found - kind_words.begin());
+                given.kind = static_cast<BendKind>(std::find(kind_words.begin(), kind_words.end(), word) -
+                                                   kind_words.begin());
             },
             "vee, offset, channel, wiping, hem or draw; default vee")
         .check(one_of(kind_words));
@@ -194,11 +260,24 @@ const char* kind_word(BendKind kind) {
     return kind_words[static_cast<std::size_t>(kind)].c_str();
 }
 
+AnyBend bend_of(const BendOptions& given) {
+    static const AnyBend kinds[] = {VeeBend(),    OffsetBend(), ChannelBend(),
+                                    WipingBend(), HemBend(),    DrawBend()};
+    AnyBend bend = kinds[static_cast<std::size_t>(given.kind)];
+    for (const NumberOption& o : number_options()) {
+        const Use* use = o.use_of(given.kind);
+        const std::optional<double> value = given.number(o.name);
+        if (use && use->set && value) use->set(bend, o.range.unit == "deg" ? *value * degree : *value);
+    }
+    return bend;
+}
+
 void add_bend_options(Command& command, BendOptions& given) {
     add_common(command, given);
-    for (const NumberOption& o : all_numbers()) {
-        const std::string kinds = " [" + listed(o.needed_by + o.allowed_by) + "]";
-        command.option(o.name, given.numbers[o.name], o.words + kinds).check(o.check);
+    for (const NumberOption& o : number_options()) {
+        const std::string unit = o.range.unit.empty() ? "" : o.range.unit + "; ";
+        command.option(o.name, given.numbers[o.name], o.words + " [" + unit + kinds_of(o) + "]")
+            .check(o.range.check());
     }
     for (const char* name : {"--pad-spring", "--clamp-spring"})
         command
@@ -211,8 +290,7 @@ void add_bend_options(Command& command, BendOptions& given) {
         .option_function(
             "--clamp-on",
             [&given](const std::string& word) {
-                given.clamp_placed = true;
-                given.clamp_on = word == "ram" ? job::ClampStand::ram : job::ClampStand::frame;
+                given.clamp_on = word == "ram" ? files::ClampOn::ram : files::ClampOn::frame;
             },
             "where a wiping clamp's spring is fixed: frame or ram; default frame")
         .check(one_of({"frame", "ram"}));
@@ -224,8 +302,7 @@ void check_together(const BendOptions& given) {
     check_kind(given);
     check_one_stop(given);
     check_lengths(given);
-    const bool firm = !spring_of(given, "clamp");
-    if (given.clamp_placed && firm)
+    if (given.clamp_on && !spring_of(given, "clamp"))
         complain("--clamp-on", "the clamp has no spring; give --clamp-force, --clamp-rate or --clamp-spring");
     if (given.kind == BendKind::channel) spring_of(given, "pad");
 }

@@ -1,4 +1,4 @@
-// The options of `bend`: which kind of stroke takes which, and within what range.
+// The options of `bend`, each described once: name, words, unit, range, and the kinds of bend that take it.
 //
 // Units  as on the command line: mm, deg, N per mm of strip width.
 
@@ -7,16 +7,20 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 #include "scenes/commands/options.h"
-#include "scenes/job/run/wiping_bend.h"
-#include "sim/tool/spring.h"
+#include "scenes/job/run/strip_bends.h"
 
 namespace overbend::commands {
 
 enum class BendKind { vee, offset, channel, wiping, hem, draw };
 const char* kind_word(BendKind kind);
+
+// In the order of BendKind.
+using AnyBend = std::variant<job::VeeBend, job::OffsetBend, job::ChannelBend, job::WipingBend, job::HemBend,
+                             job::DrawBend>;
 
 struct BendOptions {
     BendKind kind = BendKind::vee;
@@ -28,8 +32,7 @@ struct BendOptions {
     bool weighs = false;
     std::map<std::string, std::optional<double>> numbers;  // by the option's name
     std::map<std::string, std::vector<double>> springs;    // wire, coil, turns, shear modulus
-    job::ClampStand clamp_on = job::ClampStand::frame;
-    bool clamp_placed = false;  // --clamp-on is given
+    std::optional<files::ClampOn> clamp_on;
     bool curve = false;
     Output output;
 
@@ -48,6 +51,9 @@ void add_bend_options(Command& command, BendOptions& given);
 // What single options cannot know of one another: what belongs to the kind and what it needs, one stop,
 // lengths that suit the thickness.
 void check_together(const BendOptions& given);
+
+// The sizes that the options give; strip and springs are left as they are.
+AnyBend bend_of(const BendOptions& given);
 
 // The spring behind the "pad" or the "clamp"; nothing when none of its options is given.
 std::optional<tool::Spring> spring_of(const BendOptions& given, const std::string& behind);

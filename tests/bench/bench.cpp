@@ -17,7 +17,7 @@
 #include "scenes/job/plan/attempt.h"
 #include "scenes/job/plan/plan.h"
 #include "scenes/job/run/process.h"
-#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/units.h"
 
 using namespace overbend;

@@ -15,7 +15,7 @@
 #include <cmath>
 #include <cstdio>
 
-#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/errors.h"
 #include "sim/material/section.h"
 #include "tests/process/one_strip.h"

@@ -1,10 +1,7 @@
 #include "tests/outside/cylinder_bend.h"
 
 #include <algorithm>
-#include <utility>
 
-#include "sim/errors.h"
-#include "sim/stroke/placing.h"
 #include "sim/tool/arc_outline.h"
 #include "sim/tool/figures.h"
 #include "sim/units.h"
@@ -16,15 +13,10 @@ namespace {
 void check(const CylinderBend& b) {
     tool::require_above_zero("punch radius", b.punch_radius);
     tool::require_above_zero("shoulder radius", b.shoulder_radius);
-    if (b.cavity_radius < b.punch_radius + b.thickness)
-        throw OutOfRange("cavity radius",
-                         tool::mm(b.cavity_radius) + " leaves no room for the strip round a punch of " +
-                             tool::mm(b.punch_radius),
-                         "give at least " + tool::mm(b.punch_radius + b.thickness));
-    const double least = b.cavity_radius + b.shoulder_radius + b.thickness;
-    if (b.flange < least)
-        throw OutOfRange("flange", tool::mm(b.flange) + " does not reach over the shoulder",
-                         "give at least " + tool::mm(least));
+    job::at_least("cavity radius", b.cavity_radius, b.punch_radius + b.thickness,
+                  "leaves no room for the strip round the punch");
+    job::at_least("flange", b.flange, b.cavity_radius + b.shoulder_radius + b.thickness,
+                  "does not reach over the shoulder");
 }
 
 // Half a cylinder with upright sides, its lowest point at the origin.
@@ -52,22 +44,19 @@ tool::ArcOutline die_outline(const CylinderBend& b) {
 }  // namespace
 
 job::StripStroke cylinder_stroke(const CylinderBend& b) {
-    stroke::StrokeScene scene = begin_scene(b);
     check(b);
-    scene.tools.push_back({"punch", tool::Role::punch, punch_outline(b), tool::Vec2::Zero()});
-    scene.tools.push_back({"die", tool::Role::die, die_outline(b), tool::Vec2::Zero()});
-    job::StripOptions coarser = b;
-    coarser.elements_per_thickness = std::max(1.0, 0.5 * b.elements_per_thickness);
-    strip::FineZone zone;
-    zone.centre = b.flange;
-    zone.core = std::min(b.flange, 0.5 * pi * (b.punch_radius + 0.5 * b.thickness));
-    zone.reach = b.flange;
-    lay_strip(scene, coarser, 2.0 * b.flange, {zone});
-    stroke::place(scene, b.flange, b.flange, 0.0);
+    job::StripCase s = job::strip_case(b, 2.0 * b.flange);
+    s.job.run.elements_per_thickness = std::max(1.0, 0.5 * b.elements_per_thickness);
+    job::add_bend(s, "bend", 0.5 * pi, b.flange, 0.0);
+    s.zones.front().core = std::min(b.flange, 0.5 * pi * (b.punch_radius + 0.5 * b.thickness));
+    s.read_at = {0.0, 2.0 * b.flange};
+    s.job.tools = {{"punch", files::OutlineTool{punch_outline(b)}},
+                   {"die", files::OutlineTool{die_outline(b)}}};
+    job::StripStroke stroke = job::set_up(s, job::only_step(s));
     constexpr double squeezed = 0.8;  // of the thickness, at the cavity's bottom
-    const double limit =
-        scene.tools.front().position.y() + b.shoulder_radius + b.cavity_radius - squeezed * b.thickness;
-    return job::finish(std::move(scene), {{"bend", 1.0, 0.0, 2.0 * b.flange}}, limit);
+    stroke.scene.stop.travel_limit = stroke.scene.tools.front().position.y() + b.shoulder_radius +
+                                     b.cavity_radius - squeezed * b.thickness;
+    return stroke;
 }
 
 }  // namespace overbend::tests

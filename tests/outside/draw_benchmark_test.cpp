@@ -18,7 +18,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/job/run/draw_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/material/flow_curve.h"
 #include "sim/units.h"
 #include "tests/outside/cylinder_bend.h"

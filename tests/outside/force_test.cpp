@@ -12,8 +12,7 @@
 #include <doctest/doctest.h>
 
 #include "scenes/files/case/read_card.h"
-#include "scenes/job/run/channel_bend.h"
-#include "scenes/job/run/wiping_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "tests/outside/handbook.h"
 #include "tests/outside/simulated_bends.h"
 #include "tests/stop_at.h"

@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/material/card.h"
 #include "sim/material/pure_bending.h"
 

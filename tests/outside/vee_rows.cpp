@@ -2,11 +2,11 @@
 
 #include <doctest/doctest.h>
 
-#include "scenes/job/run/vee_bend.h"
-#include "sim/units.h"
+#include "scenes/job/run/strip_bends.h"
 #include "tests/outside/finite_element_cards.h"
 #include "tests/outside/table.h"
 #include "tests/stop_at.h"
+#include "sim/units.h"
 
 namespace overbend::tests {
 

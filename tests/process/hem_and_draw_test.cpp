@@ -1,8 +1,7 @@
 // Hems, whose second stroke presses what the first one bent, and draws, whose walls are bent and
 // straightened.
 
-#include "scenes/job/run/draw_bend.h"
-#include "scenes/job/run/hem_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/units.h"
 #include "tests/process/one_strip.h"
 

@@ -2,16 +2,13 @@
 // refused, and that what comes out is what such a stroke gives.
 
 #include "tests/process/one_strip.h"
+
+#include "scenes/job/run/strip_bends.h"
+#include "sim/strip/place.h"
 #include "sim/units.h"
 
-#include "scenes/job/run/channel_bend.h"
-#include "scenes/job/run/offset_bend.h"
-#include "scenes/job/run/vee_bend.h"
-#include "scenes/job/run/wiping_bend.h"
-#include "sim/strip/place.h"
-
 using namespace overbend;
-using namespace overbend::files;
+using overbend::files::ClampOn;
 using namespace overbend::job;
 using namespace overbend::tests;
 using stroke::StopKind;
@@ -26,6 +23,20 @@ TEST_CASE("a coined V comes out sharper than an air bent one and hardly springs 
     check_done(coined.stroke);
     CHECK(std::abs(coined.loaded - coined.free) < 0.5 * (air.loaded - air.free));
     CHECK(std::abs(coined.free / degree - 90.0) < 1.5);
+}
+
+// The strip lies on the die's top face at first: a whole thickness is left when the punch has gone as far as
+// the groove is deep. Bottom radius 2: t sin 45 + (2 - 1) (1 - sin 45) = t between the flanks at that depth.
+TEST_CASE("a V closes where a thickness is left, or four fifths round a nose that fills the bottom") {
+    VeeBend b = plain<VeeBend>();
+    b.die_angle = b.punch_angle = 90.0 * degree;
+    const auto beyond_depth = [&](double bottom_radius) {
+        b.bottom_radius = bottom_radius;
+        const tool::VeeFace groove{*b.die_angle, b.die_opening, b.shoulder_radius, bottom_radius};
+        return vee_stroke(b).scene.stop.travel_limit - tool::groove_depth(groove);
+    };
+    CHECK(std::abs(beyond_depth(0.4)) < 0.01 * b.thickness);
+    CHECK(std::abs(beyond_depth(2.0) - 0.2 * b.thickness) < 0.01 * b.thickness);
 }
 
 TEST_CASE("an offset's bends are alike, and its tools stand the initial gap from the strip") {
@@ -93,7 +104,7 @@ TEST_CASE(
     const tool::RigidTool& pad = s.scene.tools[2];
     CHECK(pad.role == tool::Role::pad);
     CHECK(std::abs(pad.position.y()) < 0.01 * b.thickness);  // level with the die's face
-    CHECK(pad.spring->solid == b.depth);
+    CHECK(std::abs(pad.spring->solid - b.depth) < 1e-9);
 
     const StripResult r = press_strip(s, stop_at(StopKind::travel, 11.0), {});
     check_done(r.stroke);
@@ -140,7 +151,7 @@ TEST_CASE("a wiped flange springs back from the wall, whatever holds the strip")
     for (const int clamp : {0, 1, 2}) {  // firm, on a spring in the frame, on the ram
         CAPTURE(clamp);
         if (clamp > 0) b.clamp = tool::Spring{100.0, 5.0, 1e300};
-        b.clamp_on = clamp == 2 ? ClampStand::ram : ClampStand::frame;
+        b.clamp_on = clamp == 2 ? ClampOn::ram : ClampOn::frame;
         const StripStroke s = wiping_stroke(b);
         check_placed(s.scene);
         CHECK(s.scene.tools[2].clamp_on_ram == (clamp == 2));

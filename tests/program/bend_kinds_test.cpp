@@ -135,7 +135,7 @@ TEST_CASE("bend: what does not belong to a kind, or is missing, is named") {
     check_refused(draw, "--clamp-force: it is missing", "needs it");
     check_refused("bend --kind hem" + strip + "--gap 1", "it is missing", "--kind hem needs it");
     check_refused(hem + "--gap 1 --force-per-mm 3", "2 stops", "exactly one");
-    check_refused(channel + "--travel 9 --pad-preload 5 --clamp-force 4", "--clamp-force", "draw, wiping");
+    check_refused(channel + "--travel 9 --pad-preload 5 --clamp-force 4", "--clamp-force", "wiping, draw");
     check_refused(channel + "--travel 9 --clamp-on ram", "--clamp-on", "wiping");
     check_refused(wiping + "--travel 9 --clamp-on ram", "--clamp-on", "give --clamp-force");
     check_refused(channel + "--travel 9 --pad-spring 4,20,6.4,80000", "--pad-spring", "give --width");

@@ -10,7 +10,7 @@
 #include <cstdio>
 
 #include "scenes/files/case/read_card.h"
-#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/strip/mesh.h"
 #include "sim/stroke/stroke.h"
 #include "sim/tool/block.h"

@@ -6,7 +6,7 @@
 
 #include "scenes/files/case/read_card.h"
 #include "scenes/job/run/profile.h"
-#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/units.h"
 
 using namespace overbend;

@@ -2,7 +2,7 @@
 
 #pragma once
 
-#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "tests/stop_at.h"
 
 namespace overbend::tests {

@@ -6,10 +6,7 @@
 #include <vector>
 
 #include "scenes/files/case/read_card.h"
-#include "scenes/job/run/channel_bend.h"
-#include "scenes/job/run/offset_bend.h"
-#include "scenes/job/run/vee_bend.h"
-#include "scenes/job/run/wiping_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/units.h"
 #include "tests/stop_at.h"
 #include "tests/sweep/numbers.h"
@@ -136,7 +133,7 @@ void draw_wiping(Draw& d, RandomStroke& r) {
     const double strength = material::flow_point(b.material.hardening, b.material.youngs_modulus, 0.1).stress;
     const double draw = d.numbers.between(0.0, 3.0);
     if (draw > 1.0) b.clamp = tool::Spring{d.numbers.between(0.1, 1.0) * strength * t, 0.0};
-    b.clamp_on = draw > 2.0 ? job::ClampStand::ram : job::ClampStand::frame;
+    b.clamp_on = draw > 2.0 ? files::ClampOn::ram : files::ClampOn::frame;
     const bool by_angle = d.numbers.coin();
     r.stop = by_angle ? free_angle(d.numbers.between(30.0, 80.0) * degree)
                       : travel(b.edge_radius + b.corner_radius + t * d.numbers.between(0.0, 5.0));

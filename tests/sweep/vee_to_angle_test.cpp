@@ -21,7 +21,7 @@
 #include <vector>
 
 #include "scenes/files/case/read_card.h"
-#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/errors.h"
 #include "sim/units.h"
 #include "tests/on_all_cores.h"

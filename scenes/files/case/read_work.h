@@ -14,9 +14,6 @@ class StrictTable;
 // right way up. before: the steps before it. Throws CaseError at the step's table.
 void check_work(const StrictTable& table, const Step& step, const Case& job, const std::vector<Step>& before);
 
-// Whether its tools are flat.
-bool lays_hem(const Step& step, const Case& job);
-
 // Every bend drawn with 180 degrees is laid flat in its last step. Throws CaseError at the bend.
 void check_hems_laid(const StrictTable& part, const Case& job);
 

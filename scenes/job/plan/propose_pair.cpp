@@ -66,14 +66,9 @@ ProposedTools propose_offset(const files::Case& c, const Blank& blank, int left_
     punch.land = die.land = half(15.0 * t);
     punch.height = 50.0, die.height = 40.0;
 
-    files::Case with = c;
-    with.tools = {{"punch", punch}, {"die", die}};
-    files::Step stroke;
-    stroke.bends = {left_bend, left_bend + 1};
-    stroke.punch = 0, stroke.die = 1;
-    std::get<tool::OffsetPunch>(with.tools[0].shape).angle = std::abs(c.part.bends[left_bend].angle);
-    std::get<tool::OffsetDie>(with.tools[1].shape).angle = std::abs(c.part.bends[left_bend].angle);
-    const double loaded = stroke_path(with, blank, stroke).loaded;
+    punch.angle = die.angle = std::abs(c.part.bends[left_bend].angle);
+    const double loaded =
+        path_between(c, blank, {left_bend, left_bend + 1}, {"punch", punch}, {"die", die}).loaded;
     punch.angle = die.angle = std::min(half((loaded + offset_to_spare) / degree) * degree, 90.0 * degree);
 
     const std::string why = words("for a step of %.2f mm in one stroke, %s; %.4g degrees, %.1f under load",
@@ -83,8 +78,7 @@ ProposedTools propose_offset(const files::Case& c, const Blank& blank, int left_
     return proposed;
 }
 
-ProposedTools propose_channel(const files::Case& c, const Blank& blank, int left_bend) {
-    (void)blank;
+ProposedTools propose_channel(const files::Case& c, int left_bend) {
     ProposedTools proposed;
     const double t = c.thickness, radius = c.part.bends[left_bend].inside_radius;
     const double inside = c.part.flats[left_bend + 1] + 2.0 * radius;

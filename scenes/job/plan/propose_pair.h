@@ -16,6 +16,6 @@ ProposedTools propose_offset(const files::Case& c, const Blank& blank, int left_
 // For two neighbours of like sense and 90 degrees. Where a wall ends in a flange bent inwards, over the
 // mouth, the foot is lower than that flange and its shank stands to the other side, which makes an L of it;
 // cannot says so when both walls have one and no shank fits between. A pad keeps the floor flat.
-ProposedTools propose_channel(const files::Case& c, const Blank& blank, int left_bend);
+ProposedTools propose_channel(const files::Case& c, int left_bend);
 
 }  // namespace overbend::job

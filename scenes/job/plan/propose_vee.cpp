@@ -40,14 +40,10 @@ double shoulder_of(double opening) {
 
 // A stroke with these sizes, for its angle under load and the straight that it needs.
 plan::StrokePath trial(const files::Case& c, const Blank& blank, int bend, double nose, double opening) {
-    files::Case with = c;
-    with.tools = {{"punch", tool::VeePunch{30.0 * degree, nose, files::usual_punch_height,
-                                           files::usual_shank_width(nose)}},
-                  {"die", tool::OpenDie{opening, shoulder_of(opening), 2.0 * opening, 3.0 * opening}}};
-    files::Step step;
-    step.bends = {bend};
-    step.punch = 0, step.die = 1;
-    return stroke_path(with, blank, step);
+    const tool::VeePunch punch{30.0 * degree, nose, files::usual_punch_height,
+                               files::usual_shank_width(nose)};
+    const tool::OpenDie die{opening, shoulder_of(opening), 2.0 * opening, 3.0 * opening};
+    return path_between(c, blank, {bend}, {"punch", punch}, {"die", die});
 }
 
 bool reaches(const files::Case& c, const plan::StrokePath& path) {

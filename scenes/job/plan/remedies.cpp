@@ -66,7 +66,7 @@ Remedy pairs(Attempt& attempt, Which which) {
         if (which == Which::blocked && !block_one_another(attempt, b, b + 1)) continue;
         add(attempt.c,
             together == Together::offset ? propose_offset(attempt.c, attempt.blank, b)
-                                         : propose_channel(attempt.c, attempt.blank, b),
+                                         : propose_channel(attempt.c, b),
             remedy);
     }
     return remedy;

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <variant>
 
+#include "scenes/files/case/work.h"
 #include "sim/material/layer_law.h"
 #include "sim/plan/springback.h"
 #include "sim/units.h"
@@ -13,62 +13,6 @@ namespace overbend::job {
 namespace {
 
 constexpr double right_angle = 0.5 * pi;
-
-// A strip is bent to the drawing's radius, or wider round a nose that is larger.
-double made_radius(const files::Case& c, const files::Step& step, double nose) {
-    return std::max(nose, c.part.bends[step.bends.front()].inside_radius);
-}
-
-void set_vee(const files::Case& c, const files::Step& step, plan::StrokePath& path) {
-    path.kind = plan::StrokeKind::vee;
-    path.nose = made_radius(c, step, shape_of<tool::VeePunch>(c, step.punch)->nose_radius);
-    if (const auto* vee = shape_of<tool::VeeDie>(c, step.die)) {
-        const tool::VeeFace& face = vee->faces[step.die_face - 1];
-        path.shoulder = face.shoulder_radius;
-        path.shoulder_x = 0.5 * face.die_opening;
-        return;
-    }
-    const auto* open = shape_of<tool::OpenDie>(c, step.die);
-    path.shoulder = open->shoulder_radius;
-    path.shoulder_x = 0.5 * open->die_opening;
-}
-
-void set_channel(const files::Case& c, const files::Step& step, plan::StrokePath& path) {
-    const auto* punch = shape_of<tool::ChannelPunch>(c, step.punch);
-    const auto* die = shape_of<tool::ChannelDie>(c, step.die);
-    path.kind = plan::StrokeKind::channel;
-    path.nose = made_radius(c, step, punch->corner_radius);
-    path.nose_x = 0.5 * punch->width - punch->corner_radius;
-    // a wall bent wider than the foot's corner stands where the drawing has it
-    if (path.nose > punch->corner_radius) path.nose_x = 0.5 * c.part.flats[step.bends.back()];
-    path.shoulder = die->shoulder_radius;
-    path.shoulder_x = 0.5 * die->die_opening + die->shoulder_radius;
-    path.lowest = -die->depth + die->floor_crown + c.thickness;
-    if (!step.pad) return;
-    const files::Pad& pad = std::get<files::Pad>(c.tools[*step.pad].shape);
-    path.lowest = std::max(path.lowest, -std::min(pad.spring.solid, die->depth - pad.block.height));
-}
-
-void set_offset(const files::Case& c, const Blank& blank, const files::Step& step, plan::StrokePath& path) {
-    const auto* punch = shape_of<tool::OffsetPunch>(c, step.punch);
-    const auto* die = shape_of<tool::OffsetDie>(c, step.die);
-    path.kind = plan::StrokeKind::offset;
-    path.nose = punch->nose_radius;
-    path.shoulder = die->shoulder_radius;
-    path.offset = die->offset;
-    path.run = die->offset / std::tan(die->angle);
-    path.clearance = punch->clearance;
-    path.middle = (blank.bend_line[step.bends.back()] + blank.half_arc[step.bends.back()]) -
-                  (blank.bend_line[step.bends.front()] - blank.half_arc[step.bends.front()]);
-}
-
-void set_wiping(const files::Case& c, const files::Step& step, plan::StrokePath& path) {
-    const auto* punch = shape_of<files::WipingPunch>(c, step.punch);
-    path.kind = plan::StrokeKind::wiping;
-    path.nose = punch->block.left_radius;
-    path.shoulder = shape_of<files::WipingDie>(c, step.die)->block.right_radius;
-    path.clearance = punch->clearance;
-}
 
 double springback_curvature_of(const files::Case& c, const Blank& blank, int bend) {
     if (!blank.springback_curvature.empty()) return blank.springback_curvature[bend];
@@ -108,14 +52,8 @@ plan::FoldedPart folded_part(const files::Case& c, const Blank& blank) {
 }
 
 bool has_path(const files::Case& c, const files::Step& step) {
-    const bool vee = shape_of<tool::VeePunch>(c, step.punch) &&
-                     (shape_of<tool::VeeDie>(c, step.die) || shape_of<tool::OpenDie>(c, step.die));
-    const bool channel =
-        shape_of<tool::ChannelPunch>(c, step.punch) && shape_of<tool::ChannelDie>(c, step.die);
-    const bool offset = shape_of<tool::OffsetPunch>(c, step.punch) && shape_of<tool::OffsetDie>(c, step.die);
-    const bool wiping =
-        shape_of<files::WipingPunch>(c, step.punch) && shape_of<files::WipingDie>(c, step.die) && step.clamp;
-    return vee || channel || offset || wiping;
+    const files::WorkKind& work = files::work_of(c.tools[step.punch]);
+    return work.set_path && &work == &files::work_of(c.tools[step.die]) && (!work.needs_clamp || step.clamp);
 }
 
 namespace {
@@ -143,7 +81,7 @@ double loaded_by_rule(const files::Case& c, const Blank& blank, const files::Ste
     const double arc = (c.part.bends[bend].inside_radius + 0.5 * c.thickness) * path.free;
     const double loaded = path.free + springback_curvature_of(c, blank, bend) * springing_length(path, arc);
     // a wall goes no further than the foot's side
-    if (const auto* foot = shape_of<tool::ChannelPunch>(c, step.punch))
+    if (const auto* foot = files::shape_of<tool::ChannelPunch>(c.tools[step.punch]))
         return std::max(path.free, std::min(loaded, right_angle + foot->side_relief));
     return loaded;
 }
@@ -155,12 +93,20 @@ plan::StrokePath stroke_path(const files::Case& c, const Blank& blank, const fil
     path.thickness = c.thickness;
     path.free = path.loaded = std::abs(c.part.bends[step.bends.front()].angle);
     path.half_allowance = blank.half_arc[step.bends.front()];
-    if (shape_of<tool::VeePunch>(c, step.punch)) set_vee(c, step, path);
-    if (shape_of<tool::ChannelPunch>(c, step.punch)) set_channel(c, step, path);
-    if (shape_of<tool::OffsetPunch>(c, step.punch)) set_offset(c, blank, step, path);
-    if (shape_of<files::WipingPunch>(c, step.punch)) set_wiping(c, step, path);
+    const files::WorkKind& work = files::work_of(c.tools[step.punch]);
+    if (work.set_path) work.set_path(c, blank, step, path);
     path.loaded = loaded_by_rule(c, blank, step, path);
     return path;
+}
+
+plan::StrokePath path_between(const files::Case& c, const Blank& blank, const std::vector<int>& bends,
+                              const files::Tool& punch, const files::Tool& die) {
+    files::Case with = c;
+    with.tools = {punch, die};
+    files::Step step;
+    step.bends = bends;
+    step.die = 1;
+    return stroke_path(with, blank, step);
 }
 
 }  // namespace overbend::job

@@ -28,6 +28,10 @@ plan::FoldedPart folded_part(const files::Case& c, const Blank& blank);
 // must be of one of the kinds that have a path: V, channel, offset, wiping.
 plan::StrokePath stroke_path(const files::Case& c, const Blank& blank, const files::Step& step);
 
+// In a stroke of these bends between these two tools instead of the case's.
+plan::StrokePath path_between(const files::Case& c, const Blank& blank, const std::vector<int>& bends,
+                              const files::Tool& punch, const files::Tool& die);
+
 // Whether the search can plan with these tools: outlines and flat tools have no path.
 bool has_path(const files::Case& c, const files::Step& step);
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "sim/errors.h"
+#include "scenes/job/plan/tool_size.h"
 #include "sim/units.h"
 #include "sim/words.h"
 
@@ -55,40 +55,20 @@ std::string change_foot(files::Tool& punch, double more) {
     return told(punch, "a side relief", relief);
 }
 
-// Whether both can still be made and go together.
-bool can_be_made(const files::Tool& punch, const files::Tool& die, double thickness) {
-    try {
-        if (const auto* foot = std::get_if<tool::ChannelPunch>(&punch.shape)) make_outline(*foot);
-        if (const auto* upper = std::get_if<tool::OffsetPunch>(&punch.shape)) {
-            const auto& lower = std::get<tool::OffsetDie>(die.shape);
-            make_outline(*upper), make_outline(lower);
-            tool::check_pair(*upper, lower, thickness);
-        }
-        if (const auto* wedge = std::get_if<tool::VeePunch>(&punch.shape)) {
-            const auto& vee = std::get<tool::VeeDie>(die.shape);
-            make_outline(*wedge);
-            for (std::size_t f = 1; f <= vee.faces.size(); ++f) make_outline(vee, static_cast<int>(f));
-        }
-    } catch (const OutOfRange&) {
-        return false;
-    }
-    return true;
-}
-
 }  // namespace
 
 std::string add_overbend(files::Case& c, const files::Step& step, double missing,
                          const std::vector<int>& own_tools) {
     const auto own = [&](int tool) { return std::count(own_tools.begin(), own_tools.end(), tool) > 0; };
-    files::Tool punch = c.tools[step.punch], die = c.tools[step.die];
+    files::Case with = c;
+    files::Tool &punch = with.tools[step.punch], &die = with.tools[step.die];
     const double more = missing + on_top;
     std::string change;
     if (own(step.die)) change = change_groove(die, punch, step.die_face, more, own(step.punch));
     if (change.empty() && own(step.die) && own(step.punch)) change = change_offset(die, punch, more);
     if (change.empty() && own(step.punch)) change = change_foot(punch, more);
-    if (change.empty() || !can_be_made(punch, die, c.thickness)) return "";
-    c.tools[step.punch] = punch;
-    c.tools[step.die] = die;
+    if (change.empty() || !can_be_made(with, step)) return "";
+    c.tools = with.tools;
     return change;
 }
 

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/files/case/tool_outline.h"
+#include "scenes/files/case/work.h"
 #include "scenes/job/run/legs.h"
 #include "sim/errors.h"
 
@@ -42,6 +44,20 @@ bool is_among(const std::vector<int>& tools, int tool) {
 
 }  // namespace
 
+bool can_be_made(const files::Case& c, const files::Step& step) {
+    const files::Tool &punch = c.tools[step.punch], &die = c.tools[step.die];
+    const auto* vee = files::shape_of<tool::VeeDie>(die);
+    try {
+        files::tool_outline(punch, 1);
+        for (int face = 1; face <= (vee ? static_cast<int>(vee->faces.size()) : 1); ++face)
+            files::tool_outline(die, face);
+        files::check_pair(punch, die, step.die_face, c.thickness);
+    } catch (const OutOfRange&) {
+        return false;
+    }
+    return true;
+}
+
 std::optional<double> pair_size(const files::Case& c, const files::Step& step,
                                 const std::vector<int>& own_tools) {
     const auto alone = [&](int tool) {
@@ -59,25 +75,19 @@ std::optional<double> pair_size(const files::Case& c, const files::Step& step,
 }
 
 bool resize_pair(files::Case& c, const files::Step& step, double size) {
-    std::vector<files::Tool> tools = c.tools;
-    try {
-        if (const auto pair = offset_pair(tools, step)) {
-            pair->punch->offset = pair->die->offset = hundredth(size * std::sin(pair->die->angle));
-            make_outline(*pair->punch), make_outline(*pair->die);
-            tool::check_pair(*pair->punch, *pair->die, c.thickness);
-        } else if (const auto foot = foot_of(tools, step)) {
-            const double more = hundredth(size) - foot->punch->width;
-            foot->punch->width += more, foot->punch->shank_width += more;
-            foot->die->die_opening += more, foot->die->width += more;
-            if (foot->pad) foot->pad->block.width += more;
-            make_outline(*foot->punch), make_outline(*foot->die);
-        } else {
-            return false;
-        }
-    } catch (const OutOfRange&) {
+    files::Case with = c;
+    if (const auto pair = offset_pair(with.tools, step)) {
+        pair->punch->offset = pair->die->offset = hundredth(size * std::sin(pair->die->angle));
+    } else if (const auto foot = foot_of(with.tools, step)) {
+        const double more = hundredth(size) - foot->punch->width;
+        foot->punch->width += more, foot->punch->shank_width += more;
+        foot->die->die_opening += more, foot->die->width += more;
+        if (foot->pad) foot->pad->block.width += more;
+    } else {
         return false;
     }
-    c.tools = tools;
+    if (!can_be_made(with, step)) return false;
+    c.tools = with.tools;
     return true;
 }
 
@@ -126,19 +136,11 @@ std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int 
 }
 
 bool change_nose(files::Case& c, int tool, double radius) {
-    std::vector<files::Tool> tools = c.tools;
-    auto& wedge = std::get<tool::VeePunch>(tools[tool].shape);
-    wedge.nose_radius = hundredth(radius);
-    try {
-        make_outline(wedge);
-        for (const files::Step& step : c.steps)
-            if (step.punch == tool)
-                if (const auto* die = std::get_if<tool::VeeDie>(&c.tools[step.die].shape))
-                    tool::check_pair(wedge, die->faces[step.die_face - 1], c.thickness);
-    } catch (const OutOfRange&) {
-        return false;
-    }
-    c.tools = tools;
+    files::Case with = c;
+    std::get<tool::VeePunch>(with.tools[tool].shape).nose_radius = hundredth(radius);
+    for (const files::Step& step : c.steps)
+        if (step.punch == tool && !can_be_made(with, step)) return false;
+    c.tools = with.tools;
     return true;
 }
 

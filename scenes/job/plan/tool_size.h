@@ -16,6 +16,9 @@ namespace overbend::job {
 // Tools are made, and read off a drawing, in hundredths of a millimetre.
 double hundredth(double value);
 
+// Whether the punch and the die of a step can be made as they are, and go together.
+bool can_be_made(const files::Case& c, const files::Step& step);
+
 // What says how far a step's two bends stand apart, along the strip between them: the sloped face of an
 // offset pair, the width of a channel's foot. None: the step makes no two bends so, or its tools, with the
 // pad below a foot, are not all among those that may be changed.

@@ -1,21 +1,17 @@
-#include "scenes/job/run/draw_bend.h"
-
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <utility>
 
-#include "sim/errors.h"
-#include "sim/strip/place.h"
+#include "scenes/job/run/strip_bends.h"
 #include "sim/stroke/placing.h"
-#include "sim/tool/block.h"
-#include "sim/tool/die.h"
 #include "sim/tool/figures.h"
-#include "sim/tool/punch.h"
 #include "sim/units.h"
 
 namespace overbend::job {
 
 namespace {
+
+const std::array<double, 4> senses = {-1.0, 1.0, 1.0, -1.0};  // of the bends, from the left
 
 double clearance_of(const DrawBend& b) {
     return b.clearance.value_or(1.1 * b.thickness);
@@ -27,14 +23,10 @@ double half_opening(const DrawBend& b) {
 
 void check(const DrawBend& b) {
     tool::check(b.clamp);
-    const double between_arcs = b.corner_radius + b.shoulder_radius + 6.0 * b.thickness;
-    if (!(b.travel >= between_arcs))
-        throw OutOfRange("travel", tool::mm(b.travel) + " leaves no wall between the arcs of punch and die",
-                         "give at least " + tool::mm(between_arcs));
-    const double least = b.travel + b.shoulder_radius + clearance_of(b) + 4.0 * b.thickness;
-    if (b.flange < least)
-        throw OutOfRange("flange", tool::mm(b.flange) + " is drawn off the die's face",
-                         "give at least " + tool::mm(least) + ", or less travel");
+    at_least("travel", b.travel, b.corner_radius + b.shoulder_radius + 6.0 * b.thickness,
+             "leaves no wall between the arcs of punch and die");
+    at_least("flange", b.flange, b.travel + b.shoulder_radius + clearance_of(b) + 4.0 * b.thickness,
+             "is drawn off the die's face", ", or less travel");
 }
 
 // Rests on the die's face from the end of the shoulder's arc to beyond the strip's end.
@@ -47,21 +39,6 @@ tool::RigidTool make_clamp(const DrawBend& b, double side) {
                           tool::block_facing_down(block), tool::Vec2(side * (from + 0.5 * width), 0.0)};
     clamp.spring = b.clamp;
     return clamp;
-}
-
-tool::ToolSet draw_tools(const DrawBend& b) {
-    const double height = b.travel + b.corner_radius + b.shoulder_radius + 20.0 * b.thickness;
-    const tool::ChannelPunch punch{b.punch_width, b.corner_radius,     0.0,         height,
-                                   b.punch_width, tool::Shank::middle, 1.1 * height};
-    const double width = b.punch_width + 2.0 * b.flange + 4.0 * b.thickness;
-    const tool::ChannelDie die{2.0 * half_opening(b), b.shoulder_radius, 1.2 * height, 0.0, width,
-                               1.4 * height};
-    tool::ToolSet tools;
-    tools.push_back({"punch", tool::Role::punch, tool::make_outline(punch), tool::Vec2::Zero()});
-    tools.push_back({"die", tool::Role::die, tool::make_outline(die), tool::Vec2::Zero()});
-    tool::check_pair(punch, die, b.thickness);
-    for (const double side : {-1.0, 1.0}) tools.push_back(make_clamp(b, side));
-    return tools;
 }
 
 // A stretch of the blank, and the straight line and mean curvature that fit it.
@@ -109,18 +86,16 @@ std::vector<Stretch> straight_parts(const DrawBend& b, const stroke::StrokeResul
         if (off > wall_begins && held->x[i] > half_opening(b) + b.shoulder_radius + t)
             flange_begins = std::min(flange_begins, off);
     }
-    const double end = middle;
     return {{0.0, middle - flange_begins},
             {middle - wall_ends, middle - wall_begins},
             {middle - face, middle + face},
             {middle + wall_begins, middle + wall_ends},
-            {middle + flange_begins, middle + end}};
+            {middle + flange_begins, 2.0 * middle}};
 }
 
 void read_angles(const DrawBend& b, StripResult& result) {
     const stroke::Recording& r = result.stroke.recording;
     const std::vector<Stretch> parts = straight_parts(b, result.stroke);
-    const std::vector<double> senses = {-1.0, 1.0, 1.0, -1.0};
     for (const stroke::State& s : r.states) {
         if (s.phase != stroke::Phase::held && s.phase != stroke::Phase::free) continue;
         const bool free = s.phase == stroke::Phase::free;
@@ -138,32 +113,32 @@ void read_angles(const DrawBend& b, StripResult& result) {
 }  // namespace
 
 StripStroke draw_stroke(const DrawBend& b) {
-    stroke::StrokeScene scene = begin_scene(b);
-    scene.tools = draw_tools(b);
     check(b);
-    StripOptions coarser = b;
-    coarser.elements_per_thickness = std::max(1.0, 0.5 * b.elements_per_thickness);
     const double t = b.thickness, middle = 0.5 * b.punch_width + b.flange;
+    StripCase s = strip_case(b, 2.0 * middle);
+    s.job.run.elements_per_thickness = std::max(1.0, 0.5 * b.elements_per_thickness);
     // From the punch's corner to what comes to lie on the shoulder in the end.
     const double low = 0.5 * b.punch_width - b.corner_radius - t;
-    const double high = 0.5 * b.punch_width + clearance_of(b) + b.shoulder_radius + b.travel + t;
-    std::vector<strip::FineZone> zones;
-    for (const double side : {-1.0, 1.0}) {
-        strip::FineZone zone;
-        zone.centre = middle + side * 0.5 * (low + high);
-        zone.core = 0.5 * (high - low);
-        zone.reach = std::max(zone.core, middle);
-        zones.push_back(zone);
-    }
-    lay_strip(scene, coarser, 2.0 * middle, zones);
-    stroke::place(scene, middle, middle, 0.0);
-    const double out = 0.5 * b.flange - 0.5 * b.travel, wall = middle - 0.5 * (low + high);
-    return finish(std::move(scene),
-                  {{"left shoulder", -1.0, out, wall},
-                   {"left corner", 1.0, wall, middle},
-                   {"right corner", 1.0, middle, 2.0 * middle - wall},
-                   {"right shoulder", -1.0, 2.0 * middle - wall, 2.0 * middle - out}},
-                  b.travel);
+    const double high = half_opening(b) + b.shoulder_radius + b.travel + t;
+    const double fine = 0.5 * (high - low), off = 0.5 * (low + high);
+    const double out = 0.5 * b.flange - 0.5 * b.travel, wall = middle - off;
+    s.read_at = {out, wall, middle, middle + off, 2.0 * middle - out};
+    const char* const names[] = {"left shoulder", "left corner", "right corner", "right shoulder"};
+    for (std::size_t i = 0; i < senses.size(); ++i)
+        add_bend(s, names[i], senses[i], 0.5 * (s.read_at[i] + s.read_at[i + 1]), 0.0);
+    s.zones = {{middle - off, fine, std::max(fine, middle)}, {middle + off, fine, std::max(fine, middle)}};
+
+    const double height = b.travel + b.corner_radius + b.shoulder_radius + 20.0 * t;
+    s.job.tools = {{"punch", tool::ChannelPunch{b.punch_width, b.corner_radius, 0.0, height, b.punch_width,
+                                                tool::Shank::middle, 1.1 * height}},
+                   {"die", tool::ChannelDie{2.0 * half_opening(b), b.shoulder_radius, 1.2 * height, 0.0,
+                                            2.0 * middle + 4.0 * t, 1.4 * height}}};
+    StripStroke stroke = set_up(s, only_step(s));
+    for (const double side : {-1.0, 1.0}) stroke.scene.tools.push_back(make_clamp(b, side));
+    stroke.scene.zone = {0.0, s.blank.length};
+    stroke::place(stroke.scene, middle, middle, 0.0);
+    stroke.scene.stop.travel_limit = b.travel;
+    return stroke;
 }
 
 StripResult bend_draw(const DrawBend& b, const stroke::StrokeOptions& options) {

@@ -7,13 +7,6 @@
 
 namespace overbend::job {
 
-double Blank::flat_middle(int i) const {
-    const int bends = static_cast<int>(bend_line.size());
-    const double from = i == 0 ? 0.0 : bend_line[i - 1] + half_arc[i - 1];
-    const double to = i == bends ? length : bend_line[i] - half_arc[i];
-    return 0.5 * (from + to);
-}
-
 Blank make_blank(const files::Case& c) {
     Blank blank;
     double at = 0.0;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/files/case/work.h"
 #include "scenes/job/run/process.h"
 #include "scenes/job/run/step_tools.h"
 #include "sim/errors.h"
@@ -111,14 +112,9 @@ struct VeeStroke {
 std::optional<VeeStroke> vee_stroke(const files::Case& c, int index, const std::vector<StepResult>& steps) {
     VeeStroke v;
     v.step = &c.steps[index], v.index = index, v.bend = v.step->bends.front();
-    const files::Tool& die = c.tools[v.step->die];
-    v.punch = std::get_if<tool::VeePunch>(&c.tools[v.step->punch].shape);
-    if (const auto* vee = std::get_if<tool::VeeDie>(&die.shape)) {
-        v.face = &vee->faces[v.step->die_face - 1];
-        v.die_opening = v.face->die_opening, v.shoulder_radius = v.face->shoulder_radius;
-    } else if (const auto* open = std::get_if<tool::OpenDie>(&die.shape)) {
-        v.die_opening = open->die_opening, v.shoulder_radius = open->shoulder_radius;
-    }
+    v.punch = files::shape_of<tool::VeePunch>(c.tools[v.step->punch]);
+    const files::Shoulders over = files::shoulders_of(c.tools[v.step->die], v.step->die_face);
+    v.face = over.groove, v.die_opening = over.opening, v.shoulder_radius = over.radius;
     if (v.die_opening <= 0.0 || v.step->bends.size() != 1) return std::nullopt;
 
     const files::Bend& bend = c.part.bends[v.bend];

@@ -6,7 +6,6 @@
 #include "scenes/job/run/press_blocks.h"
 #include "scenes/job/run/step_tools.h"
 #include "scenes/job/run/weight.h"
-#include "sim/strip/mesh.h"
 #include "sim/strip/place.h"
 #include "sim/stroke/placing.h"
 
@@ -49,19 +48,19 @@ stroke::Stop make_stop(const files::Case& c, const Blank& blank, const files::St
                        double punch_height) {
     // As placed the left one of an offset's bends turns up, and so do all others but wiped ones.
     const int bend = step.first == files::First::right ? step.bends.back() : step.bends.front();
-    const bool hem = std::holds_alternative<files::FlatDie>(c.tools[step.die].shape);
+    const files::WorkKind& work = files::work_of(c.tools[step.die]);
     stroke::Stop stop;
     switch (step.stop) {
         case files::StopKind::drawing_angle:
-            if (hem) {
+            if (work.lays_hem) {
                 stop = gap_stop(c, punch_height, 2.0 * c.part.bends[bend].inside_radius);
             } else {
                 stop.kind = stroke::StopKind::free_angle;
-                stop.value = hold.sense * std::abs(c.part.bends[bend].angle);
+                stop.value = work.sense * std::abs(c.part.bends[bend].angle);
             }
             break;
         case files::StopKind::free_angle:
-            stop.kind = stroke::StopKind::free_angle, stop.value = hold.sense * step.stop_value;
+            stop.kind = stroke::StopKind::free_angle, stop.value = work.sense * step.stop_value;
             break;
         case files::StopKind::travel:
             stop.kind = stroke::StopKind::travel, stop.value = step.stop_value;
@@ -81,6 +80,12 @@ stroke::Stop make_stop(const files::Case& c, const Blank& blank, const files::St
 
 }  // namespace
 
+strip::StripState make_strip(const files::Case& c, double length, const std::vector<strip::FineZone>& zones) {
+    strip::MeshOptions mesh;
+    mesh.elements_per_thickness = c.run.elements_per_thickness;
+    return strip::flat_strip(c.thickness, strip::mesh_blank(length, c.thickness, zones, mesh), c.run.layers);
+}
+
 strip::StripState make_strip(const files::Case& c, const Blank& blank) {
     std::vector<strip::FineZone> zones;
     for (const files::Step& step : c.steps)
@@ -92,10 +97,7 @@ strip::StripState make_strip(const files::Case& c, const Blank& blank) {
             zone.reach = std::max({zone.core, hold.reach_left, hold.reach_right});
             zones.push_back(zone);
         }
-    strip::MeshOptions mesh;
-    mesh.elements_per_thickness = c.run.elements_per_thickness;
-    return strip::flat_strip(c.thickness, strip::mesh_blank(blank.length, c.thickness, zones, mesh),
-                             c.run.layers);
+    return make_strip(c, blank.length, zones);
 }
 
 stroke::StrokeScene make_scene(const files::Case& c, const Blank& blank, const files::Step& step,
@@ -107,7 +109,7 @@ stroke::StrokeScene make_scene(const files::Case& c, const Blank& blank, const f
     scene.law = material::LayerLaw(c.material, material::width_hold(c.width / c.thickness));
     scene.friction = c.run.friction;
     if (c.run.gravity) scene.weight = weight_of(c.material, c.thickness);
-    scene.touches_itself = std::holds_alternative<files::FlatDie>(c.tools[step.die].shape);
+    scene.touches_itself = files::work_of(c.tools[step.die]).lays_hem;
     scene.tools = tools_of(c, step);
 
     const Hold hold = hold_of(c, blank, step);

@@ -6,12 +6,14 @@
 
 #include "scenes/files/case/case.h"
 #include "scenes/job/run/drawing.h"
+#include "sim/strip/mesh.h"
 #include "sim/stroke/stroke.h"
 
 namespace overbend::job {
 
-// The flat strip of a case, with its mesh fine where its steps will bend and press it.
+// The flat strip of a case, with its mesh fine where its steps will bend and press it; or in these zones.
 strip::StripState make_strip(const files::Case& c, const Blank& blank);
+strip::StripState make_strip(const files::Case& c, double length, const std::vector<strip::FineZone>& zones);
 
 // made: which bends have been made already. The strip is turned as the step asks, placed, and met by the
 // punch. Throws OutOfRange when it cannot be placed.

@@ -1,12 +1,13 @@
 #include "scenes/job/run/strip_stroke.h"
 
 #include <algorithm>
-#include <cstdio>
 #include <utility>
 
+#include "scenes/files/case/work.h"
 #include "scenes/job/run/profile.h"
-#include "scenes/job/run/weight.h"
+#include "scenes/job/run/scene.h"
 #include "sim/errors.h"
+#include "sim/tool/figures.h"
 
 namespace overbend::job {
 
@@ -27,35 +28,59 @@ BendReading read(const BendFlats& flats, const stroke::Recording& r) {
 
 }  // namespace
 
-stroke::StrokeScene begin_scene(const StripOptions& o) {
+StripCase strip_case(const StripOptions& o, double length) {
     material::check(o.material);
     if (!(o.thickness > 0.0))
         throw OutOfRange("thickness", std::to_string(o.thickness) + " mm cannot be", "give more than 0 mm");
-    stroke::StrokeScene scene;
-    scene.law = material::LayerLaw(o.material, o.width ? material::width_hold(*o.width / o.thickness) : 1.0);
-    scene.friction = o.friction;
-    if (o.weighs) scene.weight = weight_of(o.material, o.thickness);
-    return scene;
+    StripCase s;
+    s.job.material = o.material;
+    s.job.thickness = o.thickness;
+    s.job.width = o.width.value_or(std::max(1000.0, 10.0 * o.thickness));  // wide: in plane strain
+    s.job.run = {o.friction, o.layers, o.elements_per_thickness, o.weighs};
+    s.blank.length = length;
+    return s;
 }
 
-void lay_strip(stroke::StrokeScene& scene, const StripOptions& o, double length,
-               const std::vector<strip::FineZone>& zones) {
-    strip::MeshOptions mesh;
-    mesh.elements_per_thickness = o.elements_per_thickness;
-    scene.strip =
-        strip::flat_strip(o.thickness, strip::mesh_blank(length, o.thickness, zones, mesh), o.layers);
-    scene.zone = {0.0, length};
+void add_bend(StripCase& s, const char* name, double angle, double bend_line, double half_arc) {
+    s.job.part.bends.push_back({name, angle, 0.0});
+    s.blank.bend_line.push_back(bend_line);
+    s.blank.half_arc.push_back(half_arc);
+    s.zones.push_back({bend_line, half_arc + s.job.thickness, s.blank.length});
 }
 
-StripStroke finish(stroke::StrokeScene scene, std::vector<BendFlats> bends, double travel_limit) {
-    scene.stop.left = bends.front().left;
-    scene.stop.right = bends.front().right;
-    scene.stop.travel_limit = travel_limit;
-    return {std::move(scene), std::move(bends)};
+files::Step only_step(const StripCase& s) {
+    files::Step step;
+    for (int b = 0; b < static_cast<int>(s.job.part.bends.size()); ++b) step.bends.push_back(b);
+    step.die = 1;
+    step.stop = files::StopKind::travel;
+    if (s.job.tools.size() > 2) (s.job.tools[2].is_pad() ? step.pad : step.clamp) = 2;
+    return step;
 }
 
-double half_core(double radius, double thickness, double angle) {
-    return 0.5 * angle * (radius + 0.5 * thickness) + thickness;
+StripStroke set_up(const StripCase& given, const files::Step& step, const strip::StripState* bent) {
+    StripCase s = given;
+    for (int i = 0; i <= static_cast<int>(s.job.part.bends.size()); ++i)
+        s.job.part.flats.push_back(s.blank.flat_end(i) - s.blank.flat_begin(i));
+    files::check_pair(s.job.tools[step.punch], s.job.tools[step.die], step.die_face, s.job.thickness);
+    const strip::StripState strip = bent ? *bent : make_strip(s.job, s.blank.length, s.zones);
+    stroke::StrokeScene scene =
+        make_scene(s.job, s.blank, step, strip, std::vector<bool>(s.job.part.bends.size(), false));
+    for (const tool::RigidTool& t : scene.tools)
+        if (t.spring) tool::check(*t.spring);
+    StripStroke stroke{std::move(scene), {}};
+    const auto at = [&](int i) { return s.read_at.empty() ? s.blank.flat_middle(i) : s.read_at[i]; };
+    for (int b = 0; b < static_cast<int>(s.job.part.bends.size()); ++b) {
+        const files::Bend& bend = s.job.part.bends[b];
+        stroke.bends.push_back({bend.name, bend.angle < 0.0 ? -1.0 : 1.0, at(b), at(b + 1)});
+    }
+    stroke.scene.stop.left = stroke.bends.front().left;
+    stroke.scene.stop.right = stroke.bends.front().right;
+    return stroke;
+}
+
+void at_least(const char* name, double value, double least, const char* wrong, const char* or_else) {
+    if (!(value >= least))
+        throw OutOfRange(name, tool::mm(value) + " " + wrong, "give at least " + tool::mm(least) + or_else);
 }
 
 StripResult press_strip(const StripStroke& given, const stroke::Stop& stop,

@@ -1,5 +1,5 @@
-// What all strokes of one strip without a case have in common: the strip, what its bends are read between,
-// and what comes of the stroke. Each kind of stroke stands in a file of its own beside this one.
+// What the strokes of one strip have in common: the strip, what its bends are read between, and what comes of
+// the stroke. The kinds stand in strip_bends.h.
 //
 // Units  mm, rad, N per mm of strip width.
 
@@ -9,7 +9,8 @@
 #include <string>
 #include <vector>
 
-#include "sim/material/card.h"
+#include "scenes/files/case/case.h"
+#include "scenes/job/run/drawing.h"
 #include "sim/strip/mesh.h"
 #include "sim/stroke/stroke.h"
 
@@ -73,17 +74,29 @@ StripResult press_strip(const StripStroke& stroke, const stroke::Stop& stop,
 
 // ---- for the kinds
 
-// A scene without strip and tools. Throws OutOfRange for a card or options that cannot be.
-stroke::StrokeScene begin_scene(const StripOptions& options);
+// A strip that is bent as a case, and what a case leaves open: where its mesh is fine and where its bends are
+// read.
+struct StripCase {
+    files::Case job;
+    Blank blank;
+    std::vector<strip::FineZone> zones;
+    std::vector<double> read_at;  // blank positions, one more than bends; empty: the middles of the flats
+};
 
-// A flat strip with a mesh for these zones, all of it in the forming zone.
-void lay_strip(stroke::StrokeScene& scene, const StripOptions& options, double length,
-               const std::vector<strip::FineZone>& zones);
+// A case of the strip alone. Throws OutOfRange for a card or options that cannot be.
+StripCase strip_case(const StripOptions& options, double length);
 
-// Its stop is read between the flats of the first bend.
-StripStroke finish(stroke::StrokeScene scene, std::vector<BendFlats> bends, double travel_limit);
+// The next bend from the left, round half_arc either side of its line. angle: signed, the sharpest to think
+// of.
+void add_bend(StripCase& strip, const char* name, double angle, double bend_line, double half_arc);
 
-// Half a blank's length that is bent by an angle round a tool's radius, and a thickness beside it.
-double half_core(double radius, double thickness, double angle);
+// The step of the case that makes all bends with its first two tools, and a third one as pad or clamp.
+files::Step only_step(const StripCase& strip);
+
+// Set up as a step of a case is; bent: the strip, when it is not the flat one.
+StripStroke set_up(const StripCase& strip, const files::Step& step, const strip::StripState* bent = nullptr);
+
+// Throws OutOfRange for a value that is less than the least.
+void at_least(const char* name, double value, double least, const char* wrong, const char* or_else = "");
 
 }  // namespace overbend::job

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/job/run/vee_bend.h"
+#include "scenes/job/run/strip_bends.h"
 
 namespace overbend::window {
 
