@@ -10,7 +10,7 @@ namespace overbend::chart {
 
 namespace {
 
-// The whole stroke's extents; nought is on every axis but that of the heights.
+// The whole stroke's extents; every axis but that of the heights includes 0.
 void take_in_stroke(const stroke::Recording& r, const BentSection& section, SectionNow& now) {
     now.height = nothing_yet();
     now.stress = now.plastic_strain = now.curvature = now.moment = {0.0, 0.0};
@@ -46,7 +46,7 @@ void add_layers_now(picture::DrawingList& list, const picture::Rect& box, const 
     ChartInfo info;
     const bool stress = quantity == Quantity::stress;
     info.across_words = stress ? "hoop stress, MPa" : "plastic strain, %";
-    info.up_words = "height over the mid-line, mm";
+    info.up_words = "height above the mid-line, mm";
     info.across = stress ? now.stress : now.plastic_strain;
     info.up = now.height;
     ChartFrame frame = add_frame(list, box, info, look);
@@ -116,7 +116,7 @@ void add_moment_so_far(picture::DrawingList& list, const picture::Rect& box, con
     info.across = now.curvature;
     info.up = now.moment;
     const CurveLook earlier{picture::theme_colours(look.theme).muted, {}, 0.1 * look.unit};
-    info.key = {{"pressing", curve_look(look, 0)}, {"let go", curve_look(look, 1)}};
+    info.key = {{"pressing", curve_look(look, 0)}, {"released", curve_look(look, 1)}};
     if (!now.before.empty()) info.key.push_back({"before", earlier});
     ChartFrame frame = add_frame(list, box, info, look);
     if (!now.before.empty())

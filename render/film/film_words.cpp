@@ -59,8 +59,8 @@ std::string dwell_words(const ShownStroke& stroke, const StrokeLook& look) {
 std::string press_words(const ShownStroke& stroke) {
     std::string of = names(stroke.bends);
     if (of == "bend") of = "";
-    return "Press: the ram goes on slowly, and the punch bends the strip" + (of.empty() ? "" : " at " + of) +
-           ".";
+    return "Press: the ram moves down slowly, and the punch bends the strip" +
+           (of.empty() ? "" : " at " + of) + ".";
 }
 
 // "the wedge", "the wedge and the two-way block": what presses on one side, by its name.

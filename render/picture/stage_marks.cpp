@@ -106,7 +106,7 @@ void add_interference_words(Sheet& sheet) {
             {"interference " + fixed(mark.depth, 2) + " mm", sheet.colours.ink, Weight::bold}};
         const std::string words = fitted(mark.text, 1.05 * u, 0.4 * sheet.view.stage.width);
         if (!words.empty()) lines.push_back({words, sheet.colours.ink, Weight::normal});
-        if (!seen) lines.push_back({"beyond the edge", sheet.colours.ink, Weight::normal});
+        if (!seen) lines.push_back({"outside the picture", sheet.colours.ink, Weight::normal});
         const double outwards = at.x() < sheet.view.stage.centre().x() ? pi : 0.0;
         add_callout(sheet, lines, at, outwards, 1.6 * u, sheet.colours.alarm);
     }

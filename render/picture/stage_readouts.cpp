@@ -106,7 +106,8 @@ Row clearance_row(const Sheet& sheet) {
     if (depth >= 0.0)
         return {"interference", "overlap", {fixed(depth, 2) + " mm"}, sheet.colours.alarm_words};
     const std::optional<double>& least = sheet.info.least_clearance;
-    return {"least clearance", "clearance", {least ? fixed(*least, 2) + " mm" : unknown}, sheet.colours.ink};
+    return {
+        "minimum clearance", "clearance", {least ? fixed(*least, 2) + " mm" : unknown}, sheet.colours.ink};
 }
 
 // The colours from one end of the scale to the other. Each patch reaches to the bar's end and is painted over
@@ -148,8 +149,8 @@ void add_legend_in_line(Sheet& sheet) {
     double from = box.x + 0.7 * u;
     if (box.width >= legend_with_elastic * u - 1e-6) {
         add_core_sample(sheet, {from, box.y + 0.4 * u, 2.4 * u, 1.2 * u});
-        add_text(sheet.list, "elastic: has never flowed", {from + 2.9 * u, base}, u, ink);
-        from += 2.9 * u + text_width("elastic: has never flowed", u) + 1.4 * u;
+        add_text(sheet.list, "elastic: never yielded", {from + 2.9 * u, base}, u, ink);
+        from += 2.9 * u + text_width("elastic: never yielded", u) + 1.4 * u;
     }
     if (box.width > 22.0 * u) {
         add_text(sheet.list, name, {from, base}, u, ink);
@@ -203,7 +204,7 @@ void add_legend(Sheet& sheet) {
     }
     const Rect sample{box.x, box.bottom() - 1.3 * u, 2.4 * u, 1.2 * u};
     add_core_sample(sheet, sample);
-    const std::string elastic = "elastic: has never flowed";
+    const std::string elastic = "elastic: never yielded";
     add_text(sheet.list, text_width(elastic, u) <= box.width - 2.9 * u ? elastic : "elastic",
              {sample.right() + 0.5 * u, baseline_for_middle(sample.centre().y(), u)}, u, muted);
     if (!stress) return;

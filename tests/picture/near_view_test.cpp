@@ -96,10 +96,10 @@ TEST_CASE("an interference beyond what is seen stands at the stage's edge and sa
     };
     there.interferences = {{{6.0, 7.0}, 0.42, "flange and punch"}};
     CHECK(says("interference 0.42 mm"));
-    CHECK_FALSE(says("beyond the edge"));
+    CHECK_FALSE(says("outside the picture"));
     there.interferences = {{{6.0, 700.0}, 0.42, "flange and punch"}};
     CHECK(says("interference 0.42 mm"));
-    CHECK(says("beyond the edge"));
+    CHECK(says("outside the picture"));
     tests::check_words(draw_stage(r, 20.0, there, size));
 }
 

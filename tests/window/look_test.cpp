@@ -24,7 +24,7 @@ TEST_CASE("picture, timeline and charts of a section look like the golden ones")
     s.user.wheel(s.corner() + s.shown()->view.stage.centre(), -2.0);
     REQUIRE(s.user.wait());
     tests::compare_golden(s.user, "Timeline", "timeline");
-    tests::compare_golden(s.user, "Picture", "process_farther");
+    tests::compare_golden(s.user, "Picture", "process_zoomed_out");
     s.key(K::F);
     s.key(K::N);
     tests::compare_golden(s.user, "Section charts", "section_charts");
