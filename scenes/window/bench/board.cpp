@@ -121,8 +121,8 @@ void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const
                 picture::Weight::bold);
     add_fitting(list, angle_words(s.loaded) + " \u2192 " + (told ? angle_words(s.free) : "?"),
                 {x, tile.y + 3.4 * u}, 2.1 * u, 0.62 * room, colours.ink);
-    add_fitting(list, told ? "back " + angle_words(s.springback()) : "back ?",
-                {x + 0.66 * room, tile.y + 3.4 * u}, 1.5 * u, 0.34 * room, colours.muted);
+    add_fitting(list, told ? "springback " + angle_words(s.springback()) : "springback ?",
+                {x + 0.66 * room, tile.y + 3.4 * u}, 1.05 * u, 0.34 * room, colours.muted);
 }
 
 }  // namespace
