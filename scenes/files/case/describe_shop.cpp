@@ -64,8 +64,8 @@ void describe(Fields& f, Gauge& t) {
     f.number_or({"draws_back_mm", "60.0", "Distance it retracts after the punch has touched the strip"},
                 from_to(0.0, 2000.0), t.draws_back, {Gauge{}.draws_back});
     f.number_if({"reach_mm", "300.0", "Furthest from the punch's axis"}, length, t.reach, "not checked");
-    f.number_if({"nearest_mm", "8.0", "Nearest to the punch's axis"}, from_to(0.0, t.reach.value_or(5000.0)),
-                t.nearest, "not checked");
+    f.number_if({"nearest_mm", "8.0", "Nearest to the punch's axis"},
+                from_to(0.0, t.reach.value_or(0.0) > 0.0 ? *t.reach : 5000.0), t.nearest, "not checked");
 }
 
 void describe(Fields& f, shop::RamSpeeds& t) {

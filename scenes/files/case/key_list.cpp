@@ -70,7 +70,11 @@ class Lister : public Fields {
     void sources(const Key& key, std::vector<std::pair<std::string, std::string>>&) override {
         add(key, "a table of texts");
     }
-    void elsewhere(const Key& key, bool required) override { add(key, "a table").required = required; }
+    void elsewhere(const Key& key, bool required) override {
+        KeyEntry& entry = add(key, "a table");
+        entry.required = required;
+        if (!required) entry.usual = "none";
+    }
     void within(const Key& key, const Show&, const Keys& keys) override {
         add(key, "a table");
         take(keys, key.name, "");
