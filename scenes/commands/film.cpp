@@ -124,7 +124,7 @@ void film(const FilmCommand& given, int& status) {
     job.c = read_job_case(given.file, given.out);
     const Asked asked = look_over(given, job.c);
     job.result = run(job.c, given.output);
-    if (!job.result.solved) throw NotSolved(job.result.findings.front());
+    if (!job.result.solved) throw NotSolved(job::why_not(job.c, job.result.findings));
     const picture::ShownJob show = documents::shown_job(job.c, job.result, asked.steps);
     const fs::path folder = make_folder(*given.out);
     write_stills(given, asked, show, folder);

@@ -64,7 +64,7 @@ Job run_job(const std::string& file, const std::optional<std::string>& out, cons
 void require_cost(const Job& job) {
     if (!job.result.solved)
         throw NotSolved("'" + job.c.title +
-                        "' was not solved, so there is no cost: " + job.result.findings.front());
+                        "' was not solved, so there is no cost: " + job::why_not(job.c, job.result.findings));
 }
 
 Job add_alternative(Job& job, const std::string& file, const std::optional<std::string>& out,
@@ -80,7 +80,7 @@ Job add_alternative(Job& job, const std::string& file, const std::optional<std::
 
 Exit verdict(const job::JobResult& result) {
     if (!result.solved) return Exit::not_computed;
-    return result.findings.empty() ? Exit::done : Exit::verdict_no;
+    return result.feasible() ? Exit::done : Exit::verdict_no;
 }
 
 std::filesystem::path make_folder(const std::string& out) {

@@ -1,12 +1,12 @@
 #include "scenes/commands/plan_print.h"
 
-#include <algorithm>
-#include <cmath>
 #include <cstdio>
 #include <string>
 
 #include "render/picture/cautions.h"
 #include "scenes/commands/options.h"
+#include "scenes/commands/shop_print.h"
+#include "scenes/documents/tables/job_tables.h"
 #include "sim/counted.h"
 #include "sim/units.h"
 
@@ -45,57 +45,38 @@ const char* verdict_words(const job::RankedOrder& order, bool chosen) {
 
 void print_orders(const job::PlanResult& plan) {
     if (plan.ranked.empty()) return;
-    std::printf("\n%4s %8s %8s %6s %6s %6s %6s %7s  %-8s %s\n", "rank", "seconds", "strokes", "turns",
-                "flips", "tools", "gauge", "slides", "verdict", "order");
+    documents::Table table{
+        "",
+        {{"rank", "", 0},
+         {"seconds", "", 0},
+         {"strokes", "", 0},
+         {"turns", "", 0},
+         {"flips", "", 0},
+         {"tools", "", 0},
+         {"gauge", "", 0},
+         {"slides", "", 0},
+         {"verdict"},
+         {"order"}},
+        {},
+        {"Seconds: total of the times in the case's [handling]; the first set-up counts as a "
+         "change of tools and gauge."}};
     for (std::size_t i = 0; i < plan.ranked.size(); ++i) {
         const job::RankedOrder& o = plan.ranked[i];
         const plan::OrderWork& w = o.order.work;
-        std::printf("%4zu %8.0f %8d %6d %6d %6d %6d %7d  %-8s %s\n", i + 1, o.order.seconds, w.strokes,
-                    w.turns, w.flips, w.tool_changes, w.gauge_changes, w.slides,
-                    verdict_words(o, static_cast<int>(i) == plan.chosen), order_words(o).c_str());
-        if (!o.words.empty()) std::printf("%71s%s\n", "", o.words.c_str());
+        table.rows.push_back({1.0 + static_cast<double>(i), o.order.seconds, 1.0 * w.strokes, 1.0 * w.turns,
+                              1.0 * w.flips, 1.0 * w.tool_changes, 1.0 * w.gauge_changes, 1.0 * w.slides,
+                              verdict_words(o, static_cast<int>(i) == plan.chosen), order_words(o)});
+        if (o.words.empty()) continue;
+        table.rows.push_back(std::vector<documents::Cell>(9, ""));
+        table.rows.back().emplace_back(o.words);
     }
-    std::printf(
-        "Seconds: total of the times in the case's [handling]; the first set-up counts as a change of tools "
-        "and gauge.\n");
+    print_table(table);
 }
 
 void print_rejected(const job::PlanResult& plan) {
     if (plan.rejected.empty()) return;
     std::printf("\nRejected:\n");
     for (const job::Rejected& r : plan.rejected) std::printf("  - %s: %s\n", r.what.c_str(), r.why.c_str());
-}
-
-std::string die_words(const files::Case& c, const files::Step& s) {
-    const files::Tool& die = c.tools[s.die];
-    const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
-    return vee && vee->faces.size() > 1 ? die.name + ", face " + std::to_string(s.die_face) : die.name;
-}
-
-void print_strokes(const job::PlanResult& plan) {
-    const files::Case& c = plan.planned;
-    int steps = 4, punches = 5, dies = 3;  // widths of the columns
-    for (const files::Step& s : c.steps) {
-        steps = std::max(steps, static_cast<int>(s.name.size()));
-        punches = std::max(punches, static_cast<int>(c.tools[s.punch].name.size()));
-        dies = std::max(dies, static_cast<int>(die_words(c, s).size()));
-    }
-    std::printf("\n    %-*s  %-*s  %-*s  %-4s  %-5s %9s %8s %10s\n", steps, "step", punches, "punch", dies,
-                "die", "face", "first", "stop", "travel", "springback");
-    std::printf("    %-*s  %-*s  %-*s  %-4s  %-5s %9s %8s %10s\n", steps, "", punches, "", dies, "", "", "",
-                "free deg", "mm", "deg");
-    for (std::size_t i = 0; i < c.steps.size(); ++i) {
-        const files::Step& s = c.steps[i];
-        const job::StepResult& r = plan.fit.job.steps[i];
-        const int bend = s.first == files::First::right ? s.bends.back() : s.bends.front();
-        const double stop =
-            s.stop == files::StopKind::free_angle ? s.stop_value : std::abs(c.part.bends[bend].angle);
-        std::printf("    %-*s  %-*s  %-*s  %-4s  %-5s %9.2f %8.3f %10.2f\n", steps, s.name.c_str(), punches,
-                    c.tools[s.punch].name.c_str(), dies, die_words(c, s).c_str(),
-                    s.face == files::Face::down ? "down" : "up",
-                    s.first == files::First::right ? "right" : "left", stop / degree, r.stroke.stop_travel,
-                    r.bends.empty() ? 0.0 : r.bends.front().springback() / degree);
-    }
 }
 
 void print_fit(const files::Case& c, const job::PlanResult& plan) {
@@ -120,7 +101,8 @@ void print_plan(const files::Case& c, const job::PlanResult& plan,
     print_list("Proposed tools:", plan.proposed);
     print_orders(plan);
     if (plan.found) {
-        print_strokes(plan);
+        print_table(documents::order_table(plan.planned, plan.fit.job));
+        print_table(documents::bends_table(plan.planned, plan.fit.job));
         print_fit(c, plan);
         print_list("Changes made by the planner:", plan.fit.changed_tools);
     }

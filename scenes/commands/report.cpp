@@ -30,7 +30,7 @@ struct ReportCommand {
 
 void report(const ReportCommand& given, int& status) {
     Job job = run_job(given.file, given.out, given.output);
-    if (!job.result.solved) throw NotSolved(job.result.findings.front());
+    if (!job.result.solved) throw NotSolved(job::why_not(job.c, job.result.findings));
     if (given.against) add_alternative(job, *given.against, given.out, given.output);
     const auto tell = [&](const std::string& what) {
         if (!given.output.quiet) std::printf("%s\n", what.c_str());

@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "scenes/documents/tables/table.h"
 #include "scenes/job/shop/shop.h"
 
 namespace overbend::commands {
@@ -13,8 +14,10 @@ void print_tools(const files::Case& c, const job::ShopReport& shop);
 // Group by group for a part and a batch, and a part's cost at these batches.
 void print_cost(const files::Case& c, const job::ShopReport& shop, const std::vector<int>& batches);
 
-// A line or two for the whole job: cycles, thin margins, what was not looked at, the cost at the case's
-// batch.
-void print_shop(const job::ShopReport& shop);
+// After an empty line.
+void print_table(const documents::Table& table);
+
+// What was found, by its severity.
+void print_findings(const files::Case& c, const job::Findings& findings);
 
 }  // namespace overbend::commands

@@ -25,12 +25,15 @@ struct ToolsOptions {
 
 void tools(const ToolsOptions& options, int& status) {
     const Job job = run_job(options.file, options.out, options.output);
+    const auto told = [&](Severity severity) {
+        return job::sentences(job.c, job::with(job.shop.findings, severity));
+    };
     const ordered_json json = {{"format", 1},
                                {"title", job.c.title},
                                {"tools", documents::tools_json(job.c, job.shop)},
-                               {"findings", job.shop.findings},
-                               {"cautions", job.shop.cautions},
-                               {"not_checked", job.shop.not_checked}};
+                               {"findings", told(Severity::stops)},
+                               {"cautions", told(Severity::caution)},
+                               {"not_checked", told(Severity::not_checked)}};
     if (options.out) output::write_whole(make_folder(*options.out) / "tools.json", json.dump(1) + "\n");
     if (options.output.json)
         print_json(json);
@@ -40,7 +43,7 @@ void tools(const ToolsOptions& options, int& status) {
     if (!job.result.solved)
         status = static_cast<int>(Exit::not_computed);
     else
-        status = static_cast<int>(job.shop.findings.empty() ? Exit::done : Exit::verdict_no);
+        status = static_cast<int>(job::stops(job.shop.findings) ? Exit::verdict_no : Exit::done);
 }
 
 }  // namespace

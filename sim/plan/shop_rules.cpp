@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "sim/material/pure_bending.h"
-#include "sim/words.h"
 
 namespace overbend::plan {
 
@@ -14,14 +13,10 @@ constexpr double rounding = 1e-9;  // mm, of figures that are meant to be equal
 
 }  // namespace
 
-std::optional<RuleFinding> too_sharp(double inside_radius, const LeastRadius& least) {
+std::optional<Finding> too_sharp(double inside_radius, const LeastRadius& least) {
     if (inside_radius >= least.radius - rounding) return std::nullopt;
-    RuleFinding f;
-    f.rule = "least inside radius";
-    f.figure = inside_radius, f.limit = least.radius, f.unit = "mm";
-    f.words = words("inside radius %.2f mm is less than the %.2f mm in the table (%s): the bend may crack",
-                    inside_radius, least.radius, least.row.c_str());
-    f.source = least.source;
+    Finding f{Severity::caution, Rule::least_inside_radius, inside_radius, least.radius};
+    f.detail = least.row, f.source = least.source;
     return f;
 }
 
@@ -39,36 +34,24 @@ double outer_strain(const material::Card& card, double thickness, double inside_
     return point.outer_log_strain;
 }
 
-std::optional<RuleFinding> overstrained(double outer_log_strain, double elongation, StrainOf of) {
+std::optional<Finding> overstrained(double outer_log_strain, double elongation, StrainOf of) {
     const double stretched = std::exp(outer_log_strain) - 1.0;
     if (elongation <= 0.0 || stretched <= elongation) return std::nullopt;
-    RuleFinding f;
-    f.rule = "outer-fibre strain";
-    f.figure = 100.0 * stretched, f.limit = 100.0 * elongation, f.unit = "%";
-    f.words = words(
-        "%s the outer fibre is stretched by %.0f per cent, more than the card's elongation of %.0f",
-        of == StrainOf::drawing ? "at the drawing's radius" : "in the simulated bend", f.figure, f.limit);
-    f.source = "the condition behind Kalpakjian and Schmid's least radius, with the elongation";
-    return f;
+    return Finding{Severity::caution,
+                   Rule::outer_fibre_strain,
+                   100.0 * stretched,
+                   100.0 * elongation,
+                   {of == StrainOf::simulated ? 1.0 : 0.0}};
 }
 
 double least_hole_distance(double inside_radius, double thickness) {
     return inside_radius + 1.5 * thickness;
 }
 
-std::optional<RuleFinding> too_near(double edge_to_bend, double inside_radius, double thickness) {
+std::optional<Finding> too_near(double edge_to_bend, double inside_radius, double thickness) {
     const double least = least_hole_distance(inside_radius, thickness);
     if (edge_to_bend >= least - rounding) return std::nullopt;
-    RuleFinding f;
-    f.rule = "hole to bend";
-    f.figure = edge_to_bend, f.limit = least, f.unit = "mm";
-    f.words = edge_to_bend < 0.0
-                  ? words("its edge reaches %.2f mm into the bend; keep it %.2f mm (r + 1.5 s) away",
-                          -edge_to_bend, least)
-                  : words("its edge is %.2f mm from where the bend begins, less than %.2f mm (r + 1.5 s)",
-                          edge_to_bend, least);
-    f.source = "design guideline, lecture text in a public repository";
-    return f;
+    return Finding{Severity::caution, Rule::hole_to_bend, edge_to_bend, least};
 }
 
 double usual_opening(double thickness) {
@@ -77,32 +60,18 @@ double usual_opening(double thickness) {
     return (thickness <= 10.0 ? 10.0 : 12.0) * thickness;
 }
 
-std::optional<RuleFinding> odd_opening(double die_opening, double thickness) {
+std::optional<Finding> odd_opening(double die_opening, double thickness) {
     const double usual = usual_opening(thickness), low = 2.0 / 3.0 * usual, high = 2.0 * usual;
     const bool narrow = die_opening<low - rounding, wide = die_opening> high + rounding;
     if (!narrow && !wide) return std::nullopt;
-    RuleFinding f;
-    f.rule = "die opening";
-    f.figure = die_opening, f.limit = narrow ? low : high, f.unit = "mm";
-    f.words =
-        words("a die opening of %.1f mm is far from the %.1f mm usual for this thickness (%.1f to %.1f): %s",
-              die_opening, usual, low, high,
-              narrow ? "the force is high, and the shoulders mark the strip"
-                     : "flanges must be long, and springback varies");
-    f.source = "common practice; the band is overbend's";
-    return f;
+    return Finding{
+        Severity::caution, Rule::die_opening, die_opening, narrow ? low : high, {usual, low, high}};
 }
 
-std::optional<RuleFinding> short_flange(double outside_leg, double die_opening) {
+std::optional<Finding> short_flange(double outside_leg, double die_opening) {
     const double least = 0.7 * die_opening;
     if (outside_leg >= least - rounding) return std::nullopt;
-    RuleFinding f;
-    f.rule = "least flange";
-    f.figure = outside_leg, f.limit = least, f.unit = "mm";
-    f.words =
-        words("a leg of %.2f mm (outside) is less than 0.7 of the die opening, %.2f mm", outside_leg, least);
-    f.source = "common practice, from memory";
-    return f;
+    return Finding{Severity::caution, Rule::least_flange, outside_leg, least};
 }
 
 }  // namespace overbend::plan

@@ -9,14 +9,14 @@
 
 #include <optional>
 
+#include "sim/finding.h"
 #include "sim/material/card.h"
 #include "sim/plan/least_radius.h"
-#include "sim/plan/rule_finding.h"
 
 namespace overbend::plan {
 
 // "least inside radius": the drawing's radius below the table's, see least_radius.h.
-std::optional<RuleFinding> too_sharp(double inside_radius, const LeastRadius& least);
+std::optional<Finding> too_sharp(double inside_radius, const LeastRadius& least);
 
 // Strain of the convex surface of a strip bent by a moment alone to this inside radius.
 // thickness > 0; inside_radius >= 0 (below a twentieth of the thickness, a twentieth: a sharper strip folds);
@@ -30,14 +30,14 @@ double outer_strain(const material::Card& card, double thickness, double inside_
 //         of 50 or 80 mm: a bend often bears more, so this errs to the safe side. An elongation of 0 is not
 //         known: no finding.
 enum class StrainOf { drawing, simulated };
-std::optional<RuleFinding> overstrained(double outer_log_strain, double elongation, StrainOf of);
+std::optional<Finding> overstrained(double outer_log_strain, double elongation, StrainOf of);
 
 // "hole to bend": x >= r + 1.5 s, or the hole is pulled out of shape.
 //
 // Source  text of a lecture on design for bending in a public repository, which does not say from where x is
 //         measured. Here x lies on the blank, from the cut-out's nearest edge to where the bend begins, the
 //         stricter reading; below 0 the cut-out reaches into the bend.
-std::optional<RuleFinding> too_near(double edge_to_bend, double inside_radius, double thickness);
+std::optional<Finding> too_near(double edge_to_bend, double inside_radius, double thickness);
 double least_hole_distance(double inside_radius, double thickness);
 
 // "die opening": V = 6 s up to 2.5 mm, 8 s up to 8, 10 s up to 10, 12 s beyond; a caution below two thirds of
@@ -47,11 +47,11 @@ double least_hole_distance(double inside_radius, double thickness);
 //         are closed here with the smaller factor. The band is ours: below 2/3 of it (4 s for thin strip)
 //         the nose of a usual punch does not fit and the force doubles; above twice it (12 s) flanges
 //         get long, and springback and the scatter of the angle large.
-std::optional<RuleFinding> odd_opening(double die_opening, double thickness);
+std::optional<Finding> odd_opening(double die_opening, double thickness);
 double usual_opening(double thickness);
 
 // "least flange": a leg of at least 0.7 V, measured on the outside as DIN 6935 does.
 // Source  common practice, from memory.
-std::optional<RuleFinding> short_flange(double outside_leg, double die_opening);
+std::optional<Finding> short_flange(double outside_leg, double die_opening);
 
 }  // namespace overbend::plan

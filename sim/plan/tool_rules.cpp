@@ -7,7 +7,6 @@
 #include "sim/material/pure_bending.h"
 #include "sim/tool/signed_distance.h"
 #include "sim/units.h"
-#include "sim/words.h"
 
 namespace overbend::plan {
 
@@ -35,36 +34,24 @@ double flange_needed(const FlangeOnDie& f) {
     return most;
 }
 
-std::optional<RuleFinding> slips_off(double from_line, const FlangeOnDie& f) {
+std::optional<Finding> slips_off(double from_line, const FlangeOnDie& f) {
     const double needed = flange_needed(f);
-    if (from_line >= needed - rounding_of_either) return std::nullopt;
-    RuleFinding r;
-    r.rule = "flange on the die";
-    r.figure = from_line, r.limit = needed, r.unit = "mm";
-    r.words = words(
-        "%.2f mm of strip beside the bend line slips off the die's shoulder; at least %.2f mm is needed",
-        from_line, needed);
-    r.source = "geometry of the strip on the shoulder";
-    r.stops = true;
-    return r;
+    if (from_line >= needed - rounding) return std::nullopt;
+    return Finding{Severity::stops, Rule::flange_on_die, from_line, needed};
 }
 
 // ---- the angle can be reached
 
-std::optional<RuleFinding> does_not_go_in(const tool::VeePunch& punch, const tool::VeeFace& face,
-                                          double thickness) {
+std::optional<Finding> does_not_go_in(const tool::VeePunch& punch, const tool::VeeFace& face,
+                                      double thickness) {
     try {
         tool::check_pair(punch, face, thickness);
     } catch (const OutOfRange& error) {
-        RuleFinding f;
-        f.rule = "nose in the groove";
         const bool wedge = punch.angle > face.angle;
+        Finding f{Severity::stops, wedge ? Rule::nose_angle : Rule::nose_width};
         f.figure = wedge ? punch.angle / degree : 2.0 * (punch.nose_radius + thickness);
         f.limit = wedge ? face.angle / degree : face.die_opening;
-        f.unit = wedge ? "deg" : "mm";
-        f.words = std::string(error.name) + ": " + error.wrong;
-        f.source = "geometry of the tools";
-        f.stops = true;
+        f.detail = error.name + ": " + error.wrong;
         return f;
     }
     return std::nullopt;
@@ -103,16 +90,13 @@ double loaded_angle(const material::Card& card, double thickness, double inside_
     return bend_angle * high / drawn;
 }
 
-std::optional<RuleFinding> angle_out_of_reach(double loaded, double largest, const char* how) {
-    if (loaded <= largest + rounding_of_either) return std::nullopt;
-    RuleFinding f;
-    f.rule = "angle of the tools";
-    f.figure = loaded / degree, f.limit = largest / degree, f.unit = "deg";
-    f.words = words("with springback the bend needs %.1f degrees under load (%s); the tools reach %.1f",
-                    f.figure, how, f.limit);
-    f.source = "geometry of the tools; springback by the mechanics";
-    f.stops = true;
-    return f;
+std::optional<Finding> angle_out_of_reach(double loaded, double largest, Loaded how) {
+    if (loaded <= largest + rounding) return std::nullopt;
+    return Finding{Severity::stops,
+                   Rule::angle_of_tools,
+                   loaded / degree,
+                   largest / degree,
+                   {how == Loaded::simulated ? 1.0 : 0.0}};
 }
 
 // ---- a flange beside the punch
@@ -152,18 +136,11 @@ double longest_return(const tool::ArcOutline& punch, double nose_radius, const R
     return least;
 }
 
-std::optional<RuleFinding> flange_hits_punch(const tool::ArcOutline& punch, double nose_radius,
-                                             const ReturnFlange& f) {
+std::optional<Finding> flange_hits_punch(const tool::ArcOutline& punch, double nose_radius,
+                                         const ReturnFlange& f) {
     const double longest = longest_return(punch, nose_radius, f, f.flange);
-    if (longest >= f.flange - rounding_of_either) return std::nullopt;
-    RuleFinding r;
-    r.rule = "return flange";
-    r.figure = f.flange, r.limit = longest, r.unit = "mm";
-    r.words = words("a return flange of %.2f mm, %.2f mm away, hits the punch; up to %.2f mm clears it",
-                    f.flange, f.base, longest);
-    r.source = "geometry of the punch";
-    r.stops = true;
-    return r;
+    if (longest >= f.flange - rounding) return std::nullopt;
+    return Finding{Severity::stops, Rule::return_flange, f.flange, longest, {f.base}};
 }
 
 }  // namespace overbend::plan

@@ -9,8 +9,8 @@
 
 #include <optional>
 
+#include "sim/finding.h"
 #include "sim/material/card.h"
-#include "sim/plan/rule_finding.h"
 #include "sim/tool/arc_outline.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
@@ -35,14 +35,14 @@ struct FlangeOnDie {
 double flange_needed(const FlangeOnDie& f);
 
 // "flange on the die": from_line, what there is of it.
-std::optional<RuleFinding> slips_off(double from_line, const FlangeOnDie& f);
+std::optional<Finding> slips_off(double from_line, const FlangeOnDie& f);
 
 // ---- the angle can be reached
 
 // "nose in the groove": tool::check_pair refuses the pair. The limit is the largest outer radius that goes
 // in.
-std::optional<RuleFinding> does_not_go_in(const tool::VeePunch& punch, const tool::VeeFace& face,
-                                          double thickness);
+std::optional<Finding> does_not_go_in(const tool::VeePunch& punch, const tool::VeeFace& face,
+                                      double thickness);
 
 // The bend angle under load for a drawn one, from pure bending at the drawing's radius: the strip is bent by
 // a moment alone, until it springs back to the drawing. A V bend springs back somewhat more, by what its
@@ -51,8 +51,8 @@ double loaded_angle(const material::Card& card, double thickness, double inside_
                     double hold);
 
 // "angle of the tools": the loaded angle against tool::largest_bend_angle.
-// how  where the loaded angle comes from, for the words: "estimated", "simulated"
-std::optional<RuleFinding> angle_out_of_reach(double loaded, double largest, const char* how);
+enum class Loaded { estimated, simulated };
+std::optional<Finding> angle_out_of_reach(double loaded, double largest, Loaded how);
 
 // ---- a flange beside the punch
 
@@ -73,7 +73,7 @@ double longest_return(const tool::ArcOutline& punch, double nose_radius, const R
                       double longest);
 
 // "return flange": f.flange against it.
-std::optional<RuleFinding> flange_hits_punch(const tool::ArcOutline& punch, double nose_radius,
-                                             const ReturnFlange& f);
+std::optional<Finding> flange_hits_punch(const tool::ArcOutline& punch, double nose_radius,
+                                         const ReturnFlange& f);
 
 }  // namespace overbend::plan

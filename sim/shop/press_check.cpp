@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "sim/words.h"
-
 namespace overbend::shop {
 
 namespace {
@@ -13,87 +11,58 @@ namespace {
 constexpr double full = 0.8;
 constexpr double full_room = 0.95;
 constexpr double over_the_part = 10.0;  // mm that the ram rises over what the part needs
-const char* const practice = "common practice";
 
-Check check(const char* what, double figure, double limit, const char* unit, double thin, std::string said) {
-    return {what, figure, limit, unit, judged(figure, limit, thin), std::move(said), practice};
+Finding check(Rule rule, double figure, double limit, double thin) {
+    return {judged(figure, limit, thin), rule, figure, limit};
 }
 
-void force(const PressLimits& press, const StrokeDemand& s, std::vector<Check>& all) {
-    const double kN = s.peak_force * s.strip_width / 1000.0;
-    all.push_back(check(
-        "force", kN, press.force, "kN", full,
-        words("%.2f kN of the press's %g kN, %.0f per cent", kN, press.force, 100.0 * kN / press.force)));
-}
-
-void room(const PressLimits& press, const StrokeDemand& s, std::vector<Check>& all) {
-    const double rise = s.part_room;
-    all.push_back(
-        check("stroke", rise, press.stroke, "mm", full_room,
-              words("the ram must rise %.1f mm above its stop to release the strip; its stroke is %g mm",
-                    rise, press.stroke)));
+void room(const PressLimits& press, const StrokeDemand& s, std::vector<Finding>& all) {
+    all.push_back(check(Rule::ram_stroke, s.part_room, press.stroke, full_room));
     if (!press.daylight) return;
-    const double open = s.tools_closed + s.part_room;
-    all.push_back(check("daylight", open, *press.daylight, "mm", full_room,
-                        words("tools, holders and the part need %.1f mm of the %g mm between bed and ram",
-                              open, *press.daylight)));
+    all.push_back(check(Rule::daylight, s.tools_closed + s.part_room, *press.daylight, full_room));
     // The ram comes down by its stroke and no further.
-    const double least = *press.daylight - press.stroke;
-    Check shut = check("shut height", least, s.tools_closed, "mm", 1.0,
-                       words("the closed tools are %.1f mm high; the ram comes down to %.1f mm above the bed",
-                             s.tools_closed, least));
-    if (shut.verdict != Verdict::fine) {
-        shut.verdict = Verdict::thin;  // a plate makes up the difference
-        shut.words += words("; remedy: pack %.1f mm under the die", least - s.tools_closed);
-    }
+    Finding shut = check(Rule::shut_height, *press.daylight - press.stroke, s.tools_closed, 1.0);
+    if (shut.severity != Severity::within)
+        shut.severity = Severity::caution;  // a plate makes up the difference
     all.push_back(shut);
 }
 
-void short_tool(const PressLimits& press, const StrokeDemand& s, std::vector<Check>& all) {
+void short_tool(const PressLimits& press, const StrokeDemand& s, std::vector<Finding>& all) {
     const auto ask = [&](const char* who, const std::optional<double>& rating) {
         if (!rating) return;
-        all.push_back(check("load per metre", s.peak_force, *rating, "kN/m", full,
-                            words("%.0f kN per metre on the strip's %g mm; rated load of %s: %g kN/m",
-                                  s.peak_force, s.strip_width, who, *rating)));
+        all.push_back(check(Rule::load_per_metre, s.peak_force, *rating, full));
+        all.back().further = {s.strip_width}, all.back().detail = who;
     };
     ask("the punch", s.punch_rating);
     ask("the die", s.die_rating);
     ask("the press's holders", press.line_load);
 }
 
-void placing(const PressLimits& press, const StrokeDemand& s, std::vector<Check>& all) {
+void placing(const PressLimits& press, const StrokeDemand& s, std::vector<Finding>& all) {
     if (press.off_centre) {
         const double moment = s.peak_force * s.strip_width * std::abs(s.load_centre) / 1e6;
-        all.push_back(check("off-centre load", moment, *press.off_centre, "kN m", full,
-                            words("the load is %.2f mm from the ram's axis: %.4f kN m of %g kN m",
-                                  std::abs(s.load_centre), moment, *press.off_centre)));
+        all.push_back(check(Rule::off_centre_load, moment, *press.off_centre, full));
+        all.back().further = {std::abs(s.load_centre)};
     }
-    if (press.throat)
-        all.push_back(check("throat", s.reach_back, *press.throat, "mm", full_room,
-                            words("the strip reaches %.1f mm behind the punch's axis; the frame is at %g mm",
-                                  s.reach_back, *press.throat)));
+    if (press.throat) all.push_back(check(Rule::throat, s.reach_back, *press.throat, full_room));
     if (s.gauge > 0.0 && press.gauge_reach)
-        all.push_back(
-            check("gauge", s.gauge, *press.gauge_reach, "mm", 1.0,
-                  words("the gauge is at %.2f mm; its limit is %g mm", s.gauge, *press.gauge_reach)));
+        all.push_back(check(Rule::gauge_out, s.gauge, *press.gauge_reach, 1.0));
     if (s.gauge > 0.0 && press.gauge_nearest)
-        all.push_back(check(
-            "gauge", *press.gauge_nearest, s.gauge, "mm", 1.0,
-            words("the gauge is at %.2f mm; its nearest position is %g mm", s.gauge, *press.gauge_nearest)));
+        all.push_back(check(Rule::gauge_in, *press.gauge_nearest, s.gauge, 1.0));
 }
 
 }  // namespace
 
-std::vector<Check> press_checks(const PressLimits& press, const StrokeDemand& stroke) {
-    std::vector<Check> all;
-    force(press, stroke, all);
+Finding force_check(double rated, double peak_force, double strip_width) {
+    return check(Rule::press_force, peak_force * strip_width / 1000.0, rated, full);
+}
+
+std::vector<Finding> press_checks(const PressLimits& press, const StrokeDemand& stroke) {
+    std::vector<Finding> all = {force_check(press.force, stroke.peak_force, stroke.strip_width)};
     room(press, stroke, all);
     short_tool(press, stroke, all);
     placing(press, stroke, all);
-    if (press.energy)
-        all.push_back(check(
-            "energy", stroke.work, *press.energy, "J", full,
-            words("%.2f J of the %g J that the press delivers in a stroke", stroke.work, *press.energy)));
+    if (press.energy) all.push_back(check(Rule::press_energy, stroke.work, *press.energy, full));
     return all;
 }
 

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "sim/shop/check.h"
+#include "sim/finding.h"
 
 namespace overbend::shop {
 
@@ -51,8 +51,11 @@ struct StrokeDemand {
     std::optional<double> punch_rating, die_rating;  // kN per m that the tools are rated for
 };
 
+// Of the rated force, kN, what a stroke takes: peak_force N per mm of a strip so wide.
+Finding force_check(double rated, double peak_force, double strip_width);
+
 // Every check that applies to this press, passed ones too.
-std::vector<Check> press_checks(const PressLimits& press, const StrokeDemand& stroke);
+std::vector<Finding> press_checks(const PressLimits& press, const StrokeDemand& stroke);
 
 // Rise of the ram over its stop: what the part needs and a little more, at most the press's stroke.
 double ram_rise(const PressLimits& press, const StrokeDemand& stroke);

@@ -5,15 +5,9 @@
 #include <utility>
 
 #include "sim/errors.h"
-#include "sim/shop/check.h"
 #include "sim/words.h"
 
 namespace overbend::shop {
-
-const char* verdict_word(Verdict verdict) {
-    if (verdict == Verdict::fine) return "fine";
-    return verdict == Verdict::thin ? "thin" : "over";
-}
 
 namespace {
 

@@ -57,7 +57,7 @@ TEST_CASE("the demo, planned from its drawing alone, is no dearer than the order
     REQUIRE(plan.found);
     CHECK(plan.ranked[plan.chosen].order.seconds <= seconds_of_steps(demo));
     CHECK(plan.fit.job.solved);
-    CHECK(plan.fit.job.findings.empty());
+    CHECK(plan.fit.job.feasible());
     CHECK(plan.fit.worst_angle < 0.1 * degree);
     CHECK(plan.fit.job.profile.greatest() < 0.15);             // one nose for two radii, 0.4 mm apart
     CHECK(plan.proposed.size() == plan.planned.tools.size());  // a reason for each that is left
@@ -67,12 +67,12 @@ TEST_CASE("the demo, planned from its drawing alone, is no dearer than the order
     const JobResult again =
         run_process(read_case(folder.write("case.toml", write_case(plan.planned, ""))), {});
     CHECK(again.solved);
-    CHECK(again.findings.empty());
+    CHECK(again.feasible());
 }
 
 TEST_CASE("a wrong order is refused, and another one found that works with the same tools") {
     const Case wrong = read_case("cases/wrong-order/case.toml");
-    CHECK_FALSE(run_process(wrong, {}).findings.empty());
+    CHECK_FALSE(run_process(wrong, {}).feasible());
     PlanOptions options;
     options.rack_only = true;
     const PlanResult plan = plan_case(wrong, options);

@@ -20,5 +20,5 @@ TEST_CASE("a flange in the punch's way is found, named and measured") {
     CHECK(hit.deepest.distance < -1.0);
     CHECK(hit.deepest.blank_position > job.blank.bend_line[1]);  // beyond the wall's bend
     CHECK(hit.words.find("straight punch") != std::string::npos);
-    CHECK_FALSE(job.findings.empty());
+    CHECK_FALSE(job.feasible());
 }

@@ -111,7 +111,8 @@ TEST_CASE("each stroke's page has its tools, place, gauge, stop, force, angles, 
         }
         for (const char* words : {"measured 1", "measured 2", "measured 3", "name", "date", "travel set"})
             CHECK(has(page, words));
-        for (const std::string& remark : step.remarks) CHECK(has(page, remark.substr(1, 30)));
+        for (const Finding& f : job::of_step(m.job.findings, static_cast<int>(i)))
+            CHECK(has(page, job::finding_words(m.c, f).substr(1, 30)));
     }
     CHECK(has(pages[3], "roll it over"));              // hook: the other face up
     CHECK(has(pages[3], "two-way block, face 2 up"));  // the other groove

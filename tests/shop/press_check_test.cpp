@@ -8,6 +8,7 @@
 
 #include "sim/shop/press_check.h"
 
+using namespace overbend;
 using namespace overbend::shop;
 using doctest::Approx;
 
@@ -30,9 +31,9 @@ StrokeDemand stroke() {
     return s;
 }
 
-Check of(const char* what, const PressLimits& press, const StrokeDemand& s) {
-    for (const Check& c : press_checks(press, s))
-        if (c.what == what) return c;
+Finding of(Rule rule, const PressLimits& press, const StrokeDemand& s) {
+    for (const Finding& c : press_checks(press, s))
+        if (c.rule == rule) return c;
     FAIL("there is no such check");
     return {};
 }
@@ -41,16 +42,14 @@ Check of(const char* what, const PressLimits& press, const StrokeDemand& s) {
 
 TEST_CASE("figures of a stroke on a press") {
     CHECK(press_checks(bench(), stroke()).size() == 12);
-    CHECK(of("force", bench(), stroke()).figure == Approx(3.0));
-    CHECK(of("stroke", bench(), stroke()).figure == Approx(30.0));
-    CHECK(of("daylight", bench(), stroke()).figure == Approx(220.0));
-    CHECK(of("shut height", bench(), stroke()).figure == Approx(180.0));  // 260 - 80
-    CHECK(of("off-centre load", bench(), stroke()).figure == Approx(0.015));
-    for (const Check& c : press_checks(bench(), stroke())) {
-        CAPTURE(c.what);
-        CHECK(c.verdict == Verdict::fine);
-        CHECK_FALSE(c.words.empty());
-        CHECK_FALSE(c.source.empty());
+    CHECK(of(Rule::press_force, bench(), stroke()).figure == Approx(3.0));
+    CHECK(of(Rule::ram_stroke, bench(), stroke()).figure == Approx(30.0));
+    CHECK(of(Rule::daylight, bench(), stroke()).figure == Approx(220.0));
+    CHECK(of(Rule::shut_height, bench(), stroke()).figure == Approx(180.0));  // 260 - 80
+    CHECK(of(Rule::off_centre_load, bench(), stroke()).figure == Approx(0.015));
+    for (const Finding& c : press_checks(bench(), stroke())) {
+        CAPTURE(static_cast<int>(c.rule));
+        CHECK(c.severity == Severity::within);
     }
 }
 
@@ -60,34 +59,42 @@ TEST_CASE("each check turns thin, then over") {
         change(press);
         return press;
     };
-    CHECK(of("force", press_with([](auto& p) { p.force = 3.5; }), stroke()).verdict == Verdict::thin);
-    CHECK(of("force", press_with([](auto& p) { p.force = 2.9; }), stroke()).verdict == Verdict::over);
-    CHECK(of("stroke", press_with([](auto& p) { p.stroke = 29.0; }), stroke()).verdict == Verdict::over);
-    CHECK(of("daylight", press_with([](auto& p) { p.daylight = 225.0; }), stroke()).verdict == Verdict::thin);
-    CHECK(of("daylight", press_with([](auto& p) { p.daylight = 219.0; }), stroke()).verdict == Verdict::over);
-    const Check shut = of("shut height", press_with([](auto& p) { p.stroke = 60.0; }), stroke());
-    CHECK(shut.verdict == Verdict::thin);
-    CHECK(shut.words.find("put 10.0 mm under the die") != std::string::npos);
-    CHECK(of("load per metre", press_with([](auto& p) { p.line_load = 100.0; }),
+    CHECK(of(Rule::press_force, press_with([](auto& p) { p.force = 3.5; }), stroke()).severity ==
+          Severity::caution);
+    CHECK(of(Rule::press_force, press_with([](auto& p) { p.force = 2.9; }), stroke()).severity ==
+          Severity::stops);
+    CHECK(of(Rule::ram_stroke, press_with([](auto& p) { p.stroke = 29.0; }), stroke()).severity ==
+          Severity::stops);
+    CHECK(of(Rule::daylight, press_with([](auto& p) { p.daylight = 225.0; }), stroke()).severity ==
+          Severity::caution);
+    CHECK(of(Rule::daylight, press_with([](auto& p) { p.daylight = 219.0; }), stroke()).severity ==
+          Severity::stops);
+    const Finding shut = of(Rule::shut_height, press_with([](auto& p) { p.stroke = 60.0; }), stroke());
+    CHECK(shut.severity == Severity::caution);
+    CHECK(shut.figure - shut.limit == Approx(10.0));  // to be put under the die
+    CHECK(of(Rule::load_per_metre, press_with([](auto& p) { p.line_load = 100.0; }),
              [] {
                  StrokeDemand s = stroke();
                  s.punch_rating.reset(), s.die_rating.reset();
                  return s;
              }())
-              .verdict == Verdict::over);
+              .severity == Severity::stops);
     StrokeDemand weak = stroke();
     weak.punch_rating = 160.0;
-    CHECK(of("load per metre", bench(), weak).verdict == Verdict::thin);
-    CHECK(of("off-centre load", press_with([](auto& p) { p.off_centre = 0.014; }), stroke()).verdict ==
-          Verdict::over);
-    CHECK(of("throat", press_with([](auto& p) { p.throat = 99.0; }), stroke()).verdict == Verdict::over);
-    CHECK(of("gauge", press_with([](auto& p) { p.gauge_reach = 39.0; }), stroke()).verdict == Verdict::over);
+    CHECK(of(Rule::load_per_metre, bench(), weak).severity == Severity::caution);
+    CHECK(of(Rule::off_centre_load, press_with([](auto& p) { p.off_centre = 0.014; }), stroke()).severity ==
+          Severity::stops);
+    CHECK(of(Rule::throat, press_with([](auto& p) { p.throat = 99.0; }), stroke()).severity ==
+          Severity::stops);
+    CHECK(of(Rule::gauge_out, press_with([](auto& p) { p.gauge_reach = 39.0; }), stroke()).severity ==
+          Severity::stops);
     StrokeDemand near = stroke();
     near.gauge = 3.0;
     int over = 0;
-    for (const Check& c : press_checks(bench(), near)) over += c.verdict == Verdict::over;
+    for (const Finding& c : press_checks(bench(), near)) over += c.severity == Severity::stops;
     CHECK(over == 1);
-    CHECK(of("energy", press_with([](auto& p) { p.energy = 1.9; }), stroke()).verdict == Verdict::over);
+    CHECK(of(Rule::press_energy, press_with([](auto& p) { p.energy = 1.9; }), stroke()).severity ==
+          Severity::stops);
 }
 
 TEST_CASE("what is not known of a press is not asked") {
@@ -118,11 +125,11 @@ TEST_CASE("a load on either side of the axis turns the ram") {
         StrokeDemand stroke;
         stroke.strip_width = 20.0, stroke.peak_force = 500.0, stroke.load_centre = side;
         bool found = false;
-        for (const Check& check : press_checks(press, stroke)) {
-            if (check.what != "off-centre load") continue;
+        for (const Finding& check : press_checks(press, stroke)) {
+            if (check.rule != Rule::off_centre_load) continue;
             found = true;
             CHECK(check.figure == doctest::Approx(0.02));
-            CHECK(check.verdict == Verdict::over);
+            CHECK(check.severity == Severity::stops);
         }
         CHECK(found);
     }

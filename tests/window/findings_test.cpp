@@ -1,4 +1,4 @@
-// What is to be said about a job, with its instants and places.
+// Findings in the window: each with the step, the state and the place in the press where it is seen.
 
 #include <doctest/doctest.h>
 
@@ -6,13 +6,11 @@
 #include <atomic>
 
 #include "scenes/files/case/read_case.h"
-#include "scenes/window/panels/findings.h"
+#include "scenes/window/panels/findings_panel.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 
 using namespace overbend;
-using window::Finding;
-using window::FindingWeight;
 
 namespace {
 
@@ -22,32 +20,27 @@ window::RanJob run(const std::filesystem::path& file) {
     return window::run_job(files::read_case(file), window::Wanted(cancelled), progress);
 }
 
-bool is_among(const std::vector<Finding>& all, const std::string& words) {
-    return std::any_of(all.begin(), all.end(), [&](const Finding& f) {
-        return f.words == words && f.weight == FindingWeight::against;
-    });
+job::Findings of_rule(const window::RanJob& job, Rule rule) {
+    return job::those(job.result.findings, [&](const Finding& f) { return f.rule == rule; });
 }
 
 }  // namespace
 
 TEST_CASE("an interference has the state and the place where it is deepest") {
     const window::RanJob job = run("cases/wrong-order/case.toml");
-    const std::vector<Finding> all = window::findings_of(job);
-    for (const std::string& f : job.result.findings) CHECK_MESSAGE(is_among(all, f), f);
-    int seen = 0;
+    const job::Findings hits = of_rule(job, Rule::interference);
+    std::size_t seen = 0;
     for (std::size_t i = 0; i < job.result.steps.size(); ++i)
-        for (const job::Interference& hit : job.result.steps[i].interferences)
-            for (const Finding& f : all)
-                if (f.words.find(hit.words) != std::string::npos) {
-                    ++seen;
-                    REQUIRE(f.place);
-                    CHECK(f.place->step == static_cast<int>(i));
-                    CHECK(f.place->state == hit.deepest.state);
-                    CHECK((*f.place->at - hit.deepest.at).norm() == 0.0);
-                }
+        for (const job::Interference& hit : job.result.steps[i].interferences) {
+            REQUIRE(seen < hits.size());
+            const std::optional<FindingPlace> place = seen_at(job, hits[seen++]);
+            REQUIRE(place);
+            CHECK(place->step == static_cast<int>(i));
+            CHECK(place->state == hit.deepest.state);
+            CHECK((*place->at - hit.deepest.at).norm() == 0.0);
+        }
     CHECK(seen > 0);
-    CHECK(std::is_sorted(all.begin(), all.end(),
-                         [](const Finding& a, const Finding& b) { return a.weight < b.weight; }));
+    CHECK(seen == hits.size());
 }
 
 TEST_CASE("an angle out of tolerance is shown when the strip is free of the last step on its bend") {
@@ -55,28 +48,30 @@ TEST_CASE("an angle out of tolerance is shown when the strip is free of the last
     const std::string text =
         tests::replaced(tests::small_case, "stop = { free_deg = 60.0 }", "stop = { free_deg = 50.0 }");
     const window::RanJob job = run(folder.write("case.toml", text));
-    const std::vector<Finding> all = window::findings_of(job);
-    const auto found = std::find_if(all.begin(), all.end(), [](const Finding& f) {
-        return f.words.find("bend 'heel': ") == 0 && f.words.find("instead of") != std::string::npos;
-    });
-    REQUIRE(found != all.end());
-    REQUIRE(found->place);
-    CHECK(found->place->step == 0);
-    CHECK(found->place->state == static_cast<int>(job.result.steps[0].stroke.recording.states.size()) - 1);
-    REQUIRE(found->place->at);
-    const auto on =
-        std::count_if(all.begin(), all.end(), [&](const Finding& f) { return f.words == found->words; });
-    CHECK(on == 1);
+    const job::Findings off = of_rule(job, Rule::finished_angle);
+    REQUIRE(off.size() == 1);
+    CHECK(job::sentence(job.c, off[0]).rfind("bend 'heel': 50.00 degrees instead of 60.00", 0) == 0);
+    const std::optional<FindingPlace> place = seen_at(job, off[0]);
+    REQUIRE(place);
+    CHECK(place->step == 0);
+    CHECK(place->state == static_cast<int>(job.result.steps[0].stroke.recording.states.size()) - 1);
+    CHECK(place->at);
 }
 
-TEST_CASE("a job that was not solved says so, and one without strokes has its reason without a place") {
+TEST_CASE("a job that was not solved says so, and what is of the whole job has no place") {
     const tests::OwnFolder folder;
     const window::RanJob job = run(folder.write("case.toml", tests::unsolvable_case()));
-    const std::vector<Finding> all = window::findings_of(job);
-    REQUIRE_FALSE(all.empty());
-    for (const std::string& f : job.result.findings) CHECK_MESSAGE(is_among(all, f), f);
-    window::RanJob none;
-    none.wrong = "no blank";
-    REQUIRE(window::findings_of(none).size() == 1);
-    CHECK_FALSE(window::findings_of(none)[0].place);
+    CHECK(job::stops(job.result.findings));
+    for (const Finding& f : job.result.findings)
+        CHECK(seen_at(job, f).has_value() == (f.place.step >= 0 && f.place.state >= 0));
+    CHECK_FALSE(seen_at(job, Finding{Severity::not_checked, Rule::press}));
+}
+
+TEST_CASE("every finding is said once") {
+    for (const char* file : {"cases/wrong-order/case.toml", "cases/cable-hook/case.toml"}) {
+        const window::RanJob job = run(file);
+        std::vector<std::string> said = job::sentences(job.c, job.result.findings);
+        std::sort(said.begin(), said.end());
+        CHECK(std::adjacent_find(said.begin(), said.end()) == said.end());
+    }
 }

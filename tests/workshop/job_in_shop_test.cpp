@@ -50,8 +50,8 @@ TEST_CASE("the demo's press and tools are strong enough for its strokes") {
     const ShopReport shop = shop_report(demo(), demo_job());
     REQUIRE(shop.strokes.size() == 6);
     REQUIRE(shop.tools.size() == 7);
-    for (const std::string& finding : shop.findings) FAIL_CHECK(finding);
-    CHECK(shop.not_checked.empty());
+    CHECK_FALSE(stops(shop.findings));
+    CHECK(with(shop.findings, Severity::not_checked).empty());
     for (const StrokeOnPress& s : shop.strokes) {
         CHECK(s.checks.size() >= 6);
         CHECK(s.cycle_s > 0.5);
@@ -129,9 +129,10 @@ TEST_CASE("a shank that is too thin is a problem, and with the stated thickness 
     foot.make.card = weak;
     JobResult job = demo_job();
     const ShopReport shop = look_at_shop(c, job);
-    REQUIRE_FALSE(shop.findings.empty());
-    CHECK(job.findings == shop.findings);
-    CHECK(shop.findings.front().find("L foot") != std::string::npos);
+    REQUIRE(stops(shop.findings));
+    CHECK(sentences(c, with(job.findings, Severity::stops)) ==
+          sentences(c, with(shop.findings, Severity::stops)));
+    CHECK(why_not(c, shop.findings).find("L foot") != std::string::npos);
     const ToolInShop& t = tool_called(c, shop, "L foot");
     REQUIRE_FALSE(t.mends.empty());
     shop::SectionLoad mended = t.section->load;
@@ -141,12 +142,12 @@ TEST_CASE("a shank that is too thin is a problem, and with the stated thickness 
 
     weak.safety_tension = 1.0, weak.bending_strength = 1.05 * t.section->load.tension;
     tool_called(c, "L foot").make.card = weak;
-    CHECK(shop_report(c, demo_job()).findings.empty());
+    CHECK_FALSE(stops(shop_report(c, demo_job()).findings));
     weak.safety_tension = 1.2;  // within the strength, not within its safety
     tool_called(c, "L foot").make.card = weak;
     const ShopReport thin = shop_report(c, demo_job());
-    CHECK(thin.findings.empty());
-    CHECK_FALSE(thin.cautions.empty());
+    CHECK_FALSE(stops(thin.findings));
+    CHECK_FALSE(with(thin.findings, Severity::caution).empty());
 }
 
 TEST_CASE("a rating is held against what the strip presses with, and a tool without a steel is told") {
@@ -155,9 +156,10 @@ TEST_CASE("a rating is held against what the strip presses with, and a tool with
     wedge.make.card.reset(), wedge.make.steel.clear();
     wedge.make.rating = 50.0;
     const ShopReport shop = shop_report(c, demo_job());
-    CHECK(shop.findings.size() >= 1);
-    REQUIRE(shop.not_checked.size() == 1);
-    CHECK(shop.not_checked.front().find("'wedge'") != std::string::npos);
+    CHECK(stops(shop.findings));
+    const Findings unknown = with(shop.findings, Severity::not_checked);
+    REQUIRE(unknown.size() == 1);
+    CHECK(sentence(c, unknown.front()).find("'wedge'") != std::string::npos);
 }
 
 // The springs that are chosen for the pad, put into the case: installed and pressed in by its travel they
@@ -177,8 +179,9 @@ TEST_CASE("an overloaded edge gets the radius that is sufficient") {
     const double radius = t.contact->force / ((one + other) * pi * 1002.0 * 1002.0);
     CHECK(radius > t.contact->radius);
     bool told = false;
-    for (const std::string& mend : t.mends)
-        told = told || mend.find(words("a radius of at least %.1f mm", radius)) != std::string::npos;
+    for (const Finding& mend : t.mends)
+        told = told || finding_words(c, mend).find(words("a radius of at least %.1f mm", radius)) !=
+                           std::string::npos;
     CHECK(told);
     CHECK(tool_called(demo(), shop_report(demo(), demo_job()), "wedge").mends.empty());
 }
@@ -189,14 +192,14 @@ TEST_CASE("a tool that is loaded nearly as it is rated for is told, within and b
         Case c = demo();
         tool_called(c, "wedge").make.rating = peak / part;
         const ShopReport shop = shop_report(c, demo_job());
-        for (const shop::Check& check : tool_called(c, shop, "wedge").checks)
-            if (check.what == "rating") return check.verdict;
+        for (const Finding& check : tool_called(c, shop, "wedge").checks)
+            if (check.rule == Rule::tool_rating) return check.severity;
         FAIL("the rating was not asked for");
-        return shop::Verdict::over;
+        return Severity::stops;
     };
-    CHECK(verdict(0.75) == shop::Verdict::fine);
-    CHECK(verdict(0.85) == shop::Verdict::thin);
-    CHECK(verdict(1.01) == shop::Verdict::over);
+    CHECK(verdict(0.75) == Severity::within);
+    CHECK(verdict(0.85) == Severity::caution);
+    CHECK(verdict(1.01) == Severity::stops);
 }
 
 TEST_CASE("springs that are chosen for a pad press in the simulation as was wished") {
@@ -234,10 +237,11 @@ TEST_CASE("springs that are chosen for a pad press in the simulation as was wish
     const ShopReport thin = shop_report(c, with_springs);
     const ToolInShop& t = tool_called(c, thin, "floor pad");
     REQUIRE(t.mends.size() == 1);
-    CHECK(t.mends.front().find("springs of") != std::string::npos);
-    CHECK(t.mends.front().find(words("%g mm", advice->each.spring.wire)) != std::string::npos);
-    CHECK(thin.findings.empty());
-    CHECK_FALSE(thin.cautions.empty());
+    CHECK(t.mends.front().rule == Rule::other_springs);
+    CHECK(finding_words(c, t.mends.front()).find(words("%g mm", advice->each.spring.wire)) !=
+          std::string::npos);
+    CHECK_FALSE(stops(thin.findings));
+    CHECK_FALSE(with(thin.findings, Severity::caution).empty());
     // force at the end: the preload and what the travel adds, on each
     CHECK(t.springs->each.force_end ==
           Approx(wound.preload / wound.count + tool::spring_rate(weak.wound->each) * t.springs->travel));
@@ -255,26 +259,26 @@ TEST_CASE("springs of a case that buckle or have no room are cautioned of") {
         pad.block.width = block;
         return tool_called(c, shop_report(c, demo_job()), "floor pad");
     };
-    const auto check_of = [](const ToolInShop& t, const std::string& what) {
-        for (const shop::Check& check : t.checks)
-            if (check.what == what) return check;
-        FAIL("no check of the " << what);
-        return shop::Check{};
+    const auto check_of = [](const ToolInShop& t, Rule rule) {
+        for (const Finding& check : t.checks)
+            if (check.rule == rule) return check;
+        FAIL("no such check");
+        return Finding{};
     };
     const ToolInShop stout = looked_at(12.0, 40.0);
     const double travel = stout.springs->travel;
     CHECK(stout.springs->each.free_length ==
           Approx(56.0 + 5.952 + (600.0 + 53.19 * travel) / 53.19).epsilon(1e-3));
-    CHECK(check_of(stout, "spring's slenderness").figure == Approx(stout.springs->each.free_length / 16.0));
-    CHECK(check_of(stout, "spring's slenderness").verdict == shop::Verdict::fine);
-    CHECK(check_of(stout, "spring's room").verdict == shop::Verdict::fine);
+    CHECK(check_of(stout, Rule::spring_slenderness).figure == Approx(stout.springs->each.free_length / 16.0));
+    CHECK(check_of(stout, Rule::spring_slenderness).severity == Severity::within);
+    CHECK(check_of(stout, Rule::spring_room).severity == Severity::within);
     const ToolInShop slender = looked_at(18.0, 19.0);
     CHECK(slender.springs->each.free_length ==
           Approx(80.0 + 8.928 + (600.0 + 35.46 * travel) / 35.46).epsilon(1e-3));
-    CHECK(check_of(slender, "spring's slenderness").verdict == shop::Verdict::thin);
-    CHECK(check_of(slender, "spring's room").figure == Approx(20.0));
-    CHECK(check_of(slender, "spring's room").limit == Approx(19.0));
-    CHECK(check_of(slender, "spring's room").verdict == shop::Verdict::thin);
+    CHECK(check_of(slender, Rule::spring_slenderness).severity == Severity::caution);
+    CHECK(check_of(slender, Rule::spring_room).figure == Approx(20.0));
+    CHECK(check_of(slender, Rule::spring_room).limit == Approx(19.0));
+    CHECK(check_of(slender, Rule::spring_room).severity == Severity::caution);
 }
 
 // Six strokes: four set-ups (both tools stay from lip to tip; hook, offset, shelf and channel each change
@@ -318,7 +322,7 @@ TEST_CASE("every case that comes with the program has its shop") {
         const Case c = read_case(std::string("cases/") + name + "/case.toml");
         const JobResult job = run_process(c, {});
         const ShopReport shop = shop_report(c, job);
-        CHECK(shop.findings.empty());
+        CHECK_FALSE(stops(shop.findings));
         CHECK(shop.strokes.size() == c.steps.size());
         CHECK_FALSE(shop.tools.empty());
         CHECK(shop.cost.variable > 0.0);

@@ -17,9 +17,10 @@ namespace overbend::documents {
 namespace {
 
 std::string verdict_words(const files::Case& c, const job::JobResult& job) {
-    if (!job.findings.empty()) return counted(job.findings.size(), "problem") + ":";
-    const std::size_t cautions = std::count_if(job.rules.findings.begin(), job.rules.findings.end(),
-                                               [](const auto& f) { return !f.stops; });
+    const std::size_t against = job::with(job.findings, Severity::stops).size();
+    if (against > 0) return counted(against, "problem") + ":";
+    const std::size_t cautions =
+        job::with(job::of_group(job.findings, job::RuleGroup::trade), Severity::caution).size();
     std::string text = counted(c.part.bends.size(), "bend") + " in " + counted(job.steps.size(), "stroke") +
                        "; all angles are within tolerance, and the strip hits neither tools nor press.";
     if (cautions > 0) text += " " + counted(cautions, "caution") + " from shop rules.";
@@ -73,9 +74,9 @@ report::Page job_page(const files::Case& c, const job::FlatPattern& pattern, con
     page.title = c.title;
     page.subtitle = c.material.title + ", " + words("%g mm thick, %g mm wide", c.thickness, c.width);
     page.generator = generator;
-    page.verdict = job.findings.empty() ? report::Verdict::feasible : report::Verdict::not_feasible;
+    page.verdict = job.feasible() ? report::Verdict::feasible : report::Verdict::not_feasible;
     page.verdict_words = verdict_words(c, job);
-    page.findings = job.findings;
+    page.findings = job::sentences(c, job::with(job.findings, Severity::stops));
     add_facts(c, job, page);
     add_part(c, job, page);
     add_blank(c, pattern, page);

@@ -8,6 +8,7 @@
 
 #include "render/report/page.h"
 #include "scenes/documents/drawings/drawings.h"
+#include "scenes/documents/tables/job_tables.h"
 #include "scenes/job/run/flat_pattern.h"
 #include "scenes/job/shop/shop.h"
 
@@ -16,6 +17,9 @@ namespace overbend::documents {
 // A number with so many decimals and a true minus sign; "-0.0" is "0.0".
 std::string figure(double value, int decimals);
 std::string in_degrees(double radians, int decimals = 1);
+
+// A table of figures for the page.
+report::Table page_table(const Table& table);
 
 // Names in a row: "lip", "lip and root", "lip, root and hem".
 std::string named(const std::vector<std::string>& names);

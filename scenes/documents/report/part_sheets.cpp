@@ -3,7 +3,6 @@
 #include <cstdio>
 #include <string>
 
-#include "scenes/job/run/job_rules.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
@@ -21,8 +20,10 @@ const char* how_found(const job::FlatPattern& pattern) {
                              : "Bend lines by DIN 6935; not simulated.";
 }
 
-bool on_the_blank(const plan::RuleFinding& finding) {
-    return finding.place != plan::RulePlace::step;
+job::Findings cautions_of(const job::FlatPattern& pattern) {
+    return job::those(pattern.rules, [](const Finding& f) {
+        return f.place.of != On::step && f.severity != Severity::not_checked;
+    });
 }
 
 picture::ProfileSheet profile_sheet(const files::Case& c, const job::JobResult& job) {
@@ -56,8 +57,7 @@ picture::FlatSheet pattern_sheet(const files::Case& c, const job::FlatPattern& p
         const files::Cutout& cut = c.cutouts[i];
         sheet.holes.push_back({cut.at, cut.across, cut.width, cut.length, pattern.cutouts[i].too_near()});
     }
-    for (const plan::RuleFinding& f : pattern.rules.findings)
-        if (on_the_blank(f)) sheet.cautions.push_back(job::place_words(c, f) + ": " + f.words);
+    sheet.cautions = job::sentences(c, cautions_of(pattern));
     return sheet;
 }
 

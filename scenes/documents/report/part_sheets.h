@@ -16,7 +16,7 @@ const char* how_found(const job::FlatPattern& pattern);
 // Of a job that came to its end.
 picture::ProfileSheet profile_sheet(const files::Case& c, const job::JobResult& job);
 
-// Whether a rule is about the flat blank: a bend or a cut-out, not a stroke.
-bool on_the_blank(const plan::RuleFinding& finding);
+// What the rules say of the flat blank: of a bend or a cut-out, not of a stroke.
+job::Findings cautions_of(const job::FlatPattern& pattern);
 
 }  // namespace overbend::documents

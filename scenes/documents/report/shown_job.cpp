@@ -3,8 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/documents/report/tool_words.h"
-#include "scenes/job/run/job_rules.h"
+#include "scenes/documents/tables/tool_words.h"
 #include "sim/units.h"
 #include "sim/words.h"
 
@@ -62,7 +61,7 @@ std::vector<std::pair<picture::Place, double>> state_by_state(const job::StepRes
     return found;
 }
 
-std::vector<picture::ShownHit> hits_of(const job::StepResult& step) {
+std::vector<picture::ShownHit> hits_of(const files::Case& c, const job::StepResult& step, int index) {
     std::vector<picture::ShownHit> hits;
     for (const job::Interference& f : step.interferences)
         hits.push_back(
@@ -71,7 +70,7 @@ std::vector<picture::ShownHit> hits_of(const job::StepResult& step) {
              f.first_state,
              f.last_state,
              state_by_state(step, f),
-             f.words});
+             job::finding_words(c, job::finding_of(step, index, f))});
     return hits;
 }
 
@@ -123,21 +122,14 @@ std::vector<picture::ForceLimit> limits_of(const files::Case& c, const files::St
     return limits;
 }
 
-// Hits, warnings, and shop-rule findings about the stroke or its bends.
-std::vector<std::string> findings_of(const files::Case& c, const job::RuleReport& rules, int index,
-                                     const job::StepResult& result) {
-    std::vector<std::string> found;
-    if (result.stroke.outcome != stroke::Outcome::reached) found.push_back(result.stroke.reason);
-    for (const job::Interference& f : result.interferences) found.push_back(f.words);
-    found.insert(found.end(), result.warnings.begin(), result.warnings.end());
-    const std::vector<int>& bends = c.steps[index].bends;
-    for (const plan::RuleFinding& f : rules.findings) {
-        const bool of_step = f.place == plan::RulePlace::step && f.index == index;
-        const bool of_bend =
-            f.place == plan::RulePlace::bend && std::find(bends.begin(), bends.end(), f.index) != bends.end();
-        if (of_step || of_bend) found.push_back(job::place_words(c, f) + ": " + f.words);
+// What was found about this stroke, and the bends that it finishes.
+void add_findings(const files::Case& c, const job::Findings& findings, int index, ShownStroke& shown) {
+    for (const Finding& f : findings) {
+        const bool of_step = f.place.of == On::step;
+        if (f.place.step != index || !(of_step || f.place.of == On::bend)) continue;
+        (f.severity == Severity::note ? shown.remarks : shown.findings)
+            .push_back(as_sentence(of_step ? job::finding_words(c, f) : job::sentence(c, f)));
     }
-    return as_sentences(found);
 }
 
 ShownStroke shown_stroke(const files::Case& c, const job::JobResult& job, int index) {
@@ -147,7 +139,7 @@ ShownStroke shown_stroke(const files::Case& c, const job::JobResult& job, int in
     shown.name = step.name;
     shown.recording = &result.stroke.recording;
     shown.bends = bends_of(c, job.blank, step.bends, result);
-    shown.hits = hits_of(result);
+    shown.hits = hits_of(c, result, index);
     shown.clearance = result.clearance;
     shown.number = index + 1;
     shown.way_in = result.way_in, shown.way_off = result.way_off;
@@ -160,8 +152,7 @@ ShownStroke shown_stroke(const files::Case& c, const job::JobResult& job, int in
     shown.stop_force = result.stroke.stop_force, shown.peak_force = result.stroke.peak_force;
     shown.goal = goal_of(c, step);
     shown.limits = limits_of(c, step);
-    shown.findings = findings_of(c, job.rules, index, result);
-    shown.remarks = as_sentences(result.remarks);
+    add_findings(c, job.findings, index, shown);
     return shown;
 }
 
@@ -218,7 +209,7 @@ ShownJob shown_job(const files::Case& c, const job::JobResult& job, const std::v
     for (const int step : steps) shown.strokes.push_back(shown_stroke(c, job, step));
     shown.stroke_count = static_cast<int>(c.steps.size());
     if (!job.finished_angle.empty()) shown.finished = &job.steps.back().stroke.recording;
-    shown.findings = as_sentences(job.findings);
+    shown.findings = as_sentences(job::sentences(c, job::with(job.findings, Severity::stops)));
     return shown;
 }
 

@@ -5,7 +5,7 @@
 #include "render/picture/turning.h"
 #include "scenes/documents/report/page_parts.h"
 #include "scenes/documents/report/shown_job.h"
-#include "scenes/documents/report/tool_words.h"
+#include "scenes/documents/tables/tool_words.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
@@ -134,8 +134,10 @@ void add_strokes(const files::Case& c, const job::JobResult& job, report::Page& 
         stroke.told = passage_words(c, c.steps[i], shown, result);
         stroke.facts = facts(c, c.steps[i], result);
         stroke.curve = curve_of(shown, result, c.width);
-        for (const std::string& w : result.warnings) stroke.remarks.push_back("Warning: " + w);
-        for (const std::string& w : result.remarks) stroke.remarks.push_back(w);
+        for (const Finding& f : job::of_step(job.findings, i))
+            if (f.severity != Severity::stops)
+                stroke.remarks.push_back((f.severity == Severity::caution ? "Caution: " : "") +
+                                         job::finding_words(c, f));
         page.strokes.push_back(std::move(stroke));
     }
 }

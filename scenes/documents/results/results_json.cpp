@@ -41,14 +41,21 @@ Json closest_json(const stroke::Recording& r, const clearance::Closest& c) {
             {"travel_mm", c.travel}};
 }
 
-Json step_json(const files::Case& c, const job::StepResult& step) {
+Json step_json(const files::Case& c, const job::JobResult& job, int index) {
+    const job::StepResult& step = job.steps[index];
+    const job::Findings found = job::of_step(job.findings, index);
+    const auto words_of = [&](Severity severity) {
+        std::vector<std::string> all;
+        for (const Finding& f : job::with(found, severity)) all.push_back(job::finding_words(c, f));
+        return all;
+    };
     const stroke::StrokeResult& s = step.stroke;
     Json bends = Json::array(), hits = Json::array();
     for (const job::BendResult& b : step.bends) bends.push_back(bend_json(c, b));
     for (const job::Interference& f : step.interferences) {
         Json hit = closest_json(s.recording, f.deepest);
         hit["depth_mm"] = -f.deepest.distance;
-        hit["words"] = f.words;
+        hit["words"] = job::finding_words(c, job::finding_of(step, index, f));
         hits.push_back(hit);
     }
     Json curve = Json::array();
@@ -64,8 +71,8 @@ Json step_json(const files::Case& c, const job::StepResult& step) {
             {"work_J", a.largest * c.width / 1000.0},
             {"least_clearance", closest_json(s.recording, step.least)},
             {"interferences", hits},
-            {"warnings", step.warnings},
-            {"remarks", step.remarks},
+            {"warnings", words_of(Severity::caution)},
+            {"remarks", words_of(Severity::note)},
             {"gauge_mm", step.gauge},
             {"audit",
              {{"tools_N_mm_per_mm", a.tools},
@@ -147,24 +154,29 @@ Json part_json(const files::Case& c, const job::JobResult& job) {
     return part;
 }
 
-const char* place_word(plan::RulePlace place) {
-    if (place == plan::RulePlace::bend) return "bend";
-    return place == plan::RulePlace::step ? "step" : "cutout";
-}
-
-Json rules_json(const files::Case& c, const job::RuleReport& report) {
+Json rules_json(const files::Case& c, const job::Findings& of_trade) {
     Json rules = Json::array();
-    for (const plan::RuleFinding& f : report.findings)
-        rules.push_back({{"rule", f.rule},
-                         {"on", place_word(f.place)},
-                         {"number", f.index + 1},
-                         {"place", job::place_words(c, f)},
+    for (const Finding& f : of_trade) {
+        if (f.severity == Severity::not_checked) continue;
+        const FindingPlace& place = f.place;
+        const bool on_bend = place.of == On::bend, on_step = place.of == On::step;
+        const job::RuleFacts& facts = job::facts_of(f.rule);
+        rules.push_back({{"rule", facts.name},
+                         {"on", on_bend   ? "bend"
+                                : on_step ? "step"
+                                          : "cutout"},
+                         {"number", (on_bend   ? place.bend
+                                     : on_step ? place.step
+                                               : place.cutout) +
+                                        1},
+                         {"place", job::place_words(c, place)},
                          {"figure", f.figure},
                          {"limit", f.limit},
-                         {"unit", f.unit},
-                         {"stops", f.stops},
-                         {"words", f.words},
-                         {"source", f.source}});
+                         {"unit", facts.unit},
+                         {"stops", f.severity == Severity::stops},
+                         {"words", job::finding_words(c, f)},
+                         {"source", job::source_of(f)}});
+    }
     return rules;
 }
 
@@ -182,7 +194,12 @@ std::string results_json(const files::Case& c, const job::JobResult& job) {
 
 std::string results_json(const files::Case& c, const job::JobResult& job, const job::ShopReport& shop) {
     Json steps = Json::array();
-    for (const job::StepResult& step : job.steps) steps.push_back(step_json(c, step));
+    for (std::size_t i = 0; i < job.steps.size(); ++i)
+        steps.push_back(step_json(c, job, static_cast<int>(i)));
+    const job::Findings of_trade = job::of_group(job.findings, job::RuleGroup::trade);
+    const auto told = [&](const job::Findings& list, Severity severity) {
+        return job::sentences(c, job::with(list, severity));
+    };
     const Json all = {{"format", 1},
                       {"title", c.title},
                       {"material", c.material.name},
@@ -190,17 +207,17 @@ std::string results_json(const files::Case& c, const job::JobResult& job, const 
                       {"width_mm", c.width},
                       {"section", section_words(c)},
                       {"width_hold", material::width_hold(c.width / c.thickness)},
-                      {"feasible", job.solved && job.findings.empty()},
-                      {"findings", job.findings},
-                      {"rules", rules_json(c, job.rules)},
-                      {"rules_not_checked", job.rules.not_checked},
+                      {"feasible", job.feasible()},
+                      {"findings", told(job.findings, Severity::stops)},
+                      {"rules", rules_json(c, of_trade)},
+                      {"rules_not_checked", told(of_trade, Severity::not_checked)},
                       {"steps", steps},
                       {"part", part_json(c, job)},
                       {"press", press_json(c, shop)},
                       {"tools", tools_json(c, shop)},
                       {"cost", c.cost ? cost_json(c, shop, shop.rates.batch) : Json(nullptr)},
-                      {"shop_cautions", shop.cautions},
-                      {"shop_not_checked", shop.not_checked}};
+                      {"shop_cautions", told(shop.findings, Severity::caution)},
+                      {"shop_not_checked", told(shop.findings, Severity::not_checked)}};
     return all.dump(1) + "\n";
 }
 

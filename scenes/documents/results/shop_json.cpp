@@ -9,16 +9,16 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-Json checks_json(const std::vector<shop::Check>& checks) {
+Json checks_json(const files::Case& c, const job::Findings& checks) {
     Json list = Json::array();
-    for (const shop::Check& check : checks)
-        list.push_back({{"what", check.what},
+    for (const Finding& check : checks)
+        list.push_back({{"what", job::facts_of(check.rule).name},
                         {"figure", check.figure},
                         {"limit", check.limit},
-                        {"unit", check.unit},
-                        {"verdict", shop::verdict_word(check.verdict)},
-                        {"words", check.words},
-                        {"source", check.source}});
+                        {"unit", job::facts_of(check.rule).unit},
+                        {"verdict", job::verdict_word(check.severity)},
+                        {"words", job::finding_words(c, check)},
+                        {"source", job::source_of(check)}});
     return list;
 }
 
@@ -103,7 +103,7 @@ Json press_json(const files::Case& c, const job::ShopReport& shop) {
                            {"tools_closed_mm", d.tools_closed},
                            {"part_room_mm", d.part_room},
                            {"cycle_s", s.cycle_s},
-                           {"checks", checks_json(s.checks)}});
+                           {"checks", checks_json(c, s.checks)}});
     }
     return {{"title", c.press->title},  {"name", c.press_name}, {"force_kN", c.press->force},
             {"greatest_used_kN", most}, {"cycles_s", cycles},   {"strokes", strokes}};
@@ -115,6 +115,8 @@ Json tools_json(const files::Case& c, const job::ShopReport& shop) {
         const files::Tool& tool = c.tools[t.tool];
         Json steps = Json::array();
         for (const int step : t.steps) steps.push_back(c.steps[step].name);
+        Json mends = Json::array();
+        for (const Finding& mend : t.mends) mends.push_back(job::finding_words(c, mend));
         list.push_back({{"name", tool.name},
                         {"kind", files::kind_word(tool)},
                         {"steel", tool.make.steel},
@@ -131,8 +133,8 @@ Json tools_json(const files::Case& c, const job::ShopReport& shop) {
                         {"section", section_json(c, t.section)},
                         {"contact", contact_json(c, t.contact)},
                         {"springs", springs_json(t.springs)},
-                        {"checks", checks_json(t.checks)},
-                        {"mends", t.mends}});
+                        {"checks", checks_json(c, t.checks)},
+                        {"mends", mends}});
     }
     return list;
 }

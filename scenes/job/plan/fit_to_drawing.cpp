@@ -179,7 +179,7 @@ void say_of_profile(const FitOptions& options, Fit& fit) {
 void say_why_not(const FitOptions& options, Fit& fit) {
     const JobResult& job = fit.job;
     if (!job.solved) {
-        fit.why_not = job.findings;
+        fit.why_not = sentences(fit.c, with(job.findings, Severity::stops));
         return;
     }
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
@@ -190,11 +190,8 @@ void say_why_not(const FitOptions& options, Fit& fit) {
                                         off > 0.0 ? "too sharp" : "too open", runs_of(fit).c_str()));
     }
     say_of_profile(options, fit);
-    for (std::size_t i = 0; i < job.steps.size(); ++i) {
-        const StepResult& step = job.steps[i];
-        if (step.stroke.outcome == stroke::Outcome::reached) continue;
-        fit.why_not.push_back(words("step '%s': %s", step.name.c_str(), step.stroke.reason.c_str()));
-    }
+    for (const Finding& f : job.findings)
+        if (f.rule == Rule::stop_not_reached) fit.why_not.push_back(sentence(fit.c, f));
 }
 
 }  // namespace

@@ -37,27 +37,29 @@ files::Case with_steps(const files::Case& c, const std::vector<files::Step>& ste
     return whole;
 }
 
-void judge(const JobResult& job, RankedOrder& order) {
-    order.verdict = job.solved && job.findings.empty() ? OrderVerdict::works : OrderVerdict::refused;
-    if (!job.findings.empty()) order.words = job.findings.front();
+void judge(const files::Case& c, const JobResult& job, RankedOrder& order) {
+    order.verdict = job.feasible() ? OrderVerdict::works : OrderVerdict::refused;
+    if (stops(job.findings)) order.words = why_not(c, job.findings);
 }
 
 // The cheapest is fitted to the drawing while the next ones are run once beside it.
 void run_through(const files::Case& c, const FitOptions& fit_options, int count, PlanResult& result) {
     count = std::min(count, static_cast<int>(result.ranked.size()));
     auto beside = std::async(std::launch::async, [&] {
-        for (int i = 1; i < count; ++i)
-            judge(run_process(with_steps(c, result.ranked[i].steps), {}), result.ranked[i]);
+        for (int i = 1; i < count; ++i) {
+            const files::Case tried = with_steps(c, result.ranked[i].steps);
+            judge(tried, run_process(tried, {}), result.ranked[i]);
+        }
     });
     Fit fit = fit_to_drawing(with_steps(c, result.ranked.front().steps), fit_options);
-    judge(fit.job, result.ranked.front());
+    judge(fit.c, fit.job, result.ranked.front());
     beside.get();
     for (int i = 0; i < static_cast<int>(result.ranked.size()); ++i) {
         RankedOrder& order = result.ranked[i];
         if (order.verdict == OrderVerdict::refused) continue;
         if (i > 0) {
             fit = fit_to_drawing(with_steps(c, order.steps), fit_options);
-            judge(fit.job, order);
+            judge(fit.c, fit.job, order);
         }
         if (order.verdict != OrderVerdict::works) continue;
         result.chosen = i;

@@ -48,7 +48,7 @@ struct FlatPattern {
     double din = 0.0, handbook = 0.0, mechanics = 0.0;  // lengths in total; mechanics 0 when not simulated
     std::vector<FlatBend> bends;
     std::vector<FlatCutout> cutouts;  // one a cut-out of the case
-    RuleReport rules;                 // on bends and cut-outs, and on steps where there are any
+    Findings rules;                   // on bends and cut-outs, and on steps where there are any
     JobResult job;                    // the last run; without steps empty
 };
 

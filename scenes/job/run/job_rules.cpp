@@ -17,19 +17,12 @@ namespace overbend::job {
 
 namespace {
 
-using plan::RuleFinding;
-using plan::RulePlace;
-
-void add(RuleReport& report, std::optional<RuleFinding> finding, RulePlace place, int index) {
+void add_at(Findings& findings, std::optional<Finding> finding, On of, int index) {
     if (!finding) return;
-    finding->place = place;
-    finding->index = index;
-    report.findings.push_back(*finding);
-}
-
-void not_checked(RuleReport& report, const std::string& what) {
-    if (std::find(report.not_checked.begin(), report.not_checked.end(), what) == report.not_checked.end())
-        report.not_checked.push_back(what);
+    FindingPlace& place = finding->place;
+    place.of = of;
+    (of == On::bend ? place.bend : of == On::step ? place.step : place.cutout) = index;
+    add(findings, *finding);
 }
 
 double hold_of_width(const files::Case& c) {
@@ -38,7 +31,7 @@ double hold_of_width(const files::Case& c) {
 
 // ---- the drawing's bends
 
-void radius_rule(const files::Case& c, int b, RuleReport& report) {
+void radius_rule(const files::Case& c, int b, Findings& findings) {
     const files::Bend& bend = c.part.bends[b];
     plan::RadiusQuery query;
     query.thickness = c.thickness;
@@ -47,15 +40,15 @@ void radius_rule(const files::Case& c, int b, RuleReport& report) {
     std::string why_not;
     const std::optional<plan::LeastRadius> least = plan::least_radius(c.material, query, why_not);
     if (least)
-        add(report, plan::too_sharp(bend.inside_radius, *least), RulePlace::bend, b);
+        add_at(findings, plan::too_sharp(bend.inside_radius, *least), On::bend, b);
     else
-        not_checked(report, "least inside radius: " + why_not);
+        not_checked(Rule::least_inside_radius, why_not, findings);
 }
 
 // The simulated strain where there is one, else that of the drawing's radius.
-void strain_rule(const files::Case& c, int b, const std::vector<StepResult>& steps, RuleReport& report) {
+void strain_rule(const files::Case& c, int b, const std::vector<StepResult>& steps, Findings& findings) {
     if (c.material.elongation <= 0.0) {
-        not_checked(report, "outer-fibre strain: the card gives no elongation");
+        not_checked(Rule::outer_fibre_strain, "the card gives no elongation", findings);
         return;
     }
     double simulated = 0.0;
@@ -63,23 +56,24 @@ void strain_rule(const files::Case& c, int b, const std::vector<StepResult>& ste
         for (const BendResult& made : step.bends)
             if (made.bend == b) simulated = std::max(simulated, made.shape_loaded.outer_strain);
     if (simulated > 0.0) {
-        add(report, plan::overstrained(simulated, c.material.elongation, plan::StrainOf::simulated),
-            RulePlace::bend, b);
+        add_at(findings, plan::overstrained(simulated, c.material.elongation, plan::StrainOf::simulated),
+               On::bend, b);
         return;
     }
     try {
         const double drawn =
             plan::outer_strain(c.material, c.thickness, c.part.bends[b].inside_radius, hold_of_width(c));
-        add(report, plan::overstrained(drawn, c.material.elongation, plan::StrainOf::drawing),
-            RulePlace::bend, b);
+        add_at(findings, plan::overstrained(drawn, c.material.elongation, plan::StrainOf::drawing), On::bend,
+               b);
     } catch (const NotSolved&) {
-        not_checked(report, "outer-fibre strain: no solution for pure bending to the drawing's radius");
+        not_checked(Rule::outer_fibre_strain, "no solution for pure bending to the drawing's radius",
+                    findings);
     }
 }
 
 // ---- cut-outs
 
-void cutout_rule(const files::Case& c, const Blank& blank, int index, RuleReport& report) {
+void cutout_rule(const files::Case& c, const Blank& blank, int index, Findings& findings) {
     double nearest = 1e9;
     int bend = -1;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
@@ -88,10 +82,10 @@ void cutout_rule(const files::Case& c, const Blank& blank, int index, RuleReport
         if (clear < nearest) nearest = clear, bend = b;
     }
     if (bend < 0) return;
-    std::optional<RuleFinding> f = plan::too_near(edge_to_bend(c.cutouts[index], blank, bend),
-                                                  c.part.bends[bend].inside_radius, c.thickness);
-    if (f) f->words += ", bend '" + c.part.bends[bend].name + "'";
-    add(report, f, RulePlace::cutout, index);
+    std::optional<Finding> f = plan::too_near(edge_to_bend(c.cutouts[index], blank, bend),
+                                              c.part.bends[bend].inside_radius, c.thickness);
+    if (f) f->place.bend = bend;
+    add_at(findings, f, On::cutout, index);
 }
 
 // ---- V strokes
@@ -147,32 +141,27 @@ Run straight_run(const files::Case& c, const Blank& blank, const std::vector<boo
 }
 
 void flange_rules(const files::Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
-                  RuleReport& report) {
+                  Findings& findings) {
     const files::Bend& bend = c.part.bends[v.bend];
     const double outer = bend.inside_radius + c.thickness;
     const double corner = outer * std::tan(0.5 * std::min(std::abs(bend.angle), 90.0 * degree));
     const plan::FlangeOnDie on{v.die_opening, v.shoulder_radius, c.thickness, v.radius, v.loaded};
     for (const int side : {-1, 1}) {
         const Run run = straight_run(c, blank, made, v.bend, side);
-        const std::string beside = side < 0 ? " (left of the bend)" : " (right of the bend)";
-        std::optional<RuleFinding> slips = plan::slips_off(run.length, on);
-        if (slips && run.until >= 0) {
-            slips->words =
-                "bend '" + c.part.bends[run.until].name + "', already made, lies on the die's shoulder";
-            slips->stops = false;
-        }
-        if (slips) slips->words += beside;
-        add(report, slips, RulePlace::step, v.index);
+        std::optional<Finding> slips = plan::slips_off(run.length, on);
+        if (slips && run.until >= 0) slips->severity = Severity::caution;
+        if (slips) slips->place.bend = run.until, slips->further = {1.0 * side};
+        add_at(findings, slips, On::step, v.index);
         if (slips) continue;
-        std::optional<RuleFinding> brief =
+        std::optional<Finding> brief =
             plan::short_flange(run.length - blank.half_arc[v.bend] + corner, v.die_opening);
-        if (brief) brief->words += beside;
-        add(report, brief, RulePlace::step, v.index);
+        if (brief) brief->further = {1.0 * side};
+        add_at(findings, brief, On::step, v.index);
     }
 }
 
 void return_rule(const files::Case& c, const std::vector<bool>& made, const VeeStroke& v,
-                 RuleReport& report) {
+                 Findings& findings) {
     const tool::ArcOutline punch = tools_of(c, *v.step).front().outline;
     for (const int side : {-1, 1}) {
         const int other = v.bend + side;
@@ -186,30 +175,30 @@ void return_rule(const files::Case& c, const std::vector<bool>& made, const VeeS
                                    std::abs(before.angle),
                                    before.inside_radius,
                                    c.part.flats[side > 0 ? other + 1 : other]};
-        std::optional<RuleFinding> hit =
+        std::optional<Finding> hit =
             plan::flange_hits_punch(right ? punch : tool::mirrored(punch), v.radius, f);
-        if (hit) hit->words += ", beyond bend '" + before.name + "'";
-        add(report, hit, RulePlace::step, v.index);
+        if (hit) hit->place.bend = other;
+        add_at(findings, hit, On::step, v.index);
     }
 }
 
 void vee_rules(const files::Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
-               RuleReport& report) {
-    const std::size_t before = report.findings.size();
-    add(report, plan::odd_opening(v.die_opening, c.thickness), RulePlace::step, v.index);
-    flange_rules(c, blank, made, v, report);
-    return_rule(c, made, v, report);
+               Findings& findings) {
+    const std::size_t before = findings.size();
+    add_at(findings, plan::odd_opening(v.die_opening, c.thickness), On::step, v.index);
+    flange_rules(c, blank, made, v, findings);
+    return_rule(c, made, v, findings);
     if (v.punch && v.face) {
-        add(report, plan::does_not_go_in(*v.punch, *v.face, c.thickness), RulePlace::step, v.index);
+        add_at(findings, plan::does_not_go_in(*v.punch, *v.face, c.thickness), On::step, v.index);
         const double reach = tool::largest_bend_angle(*v.punch, *v.face, c.thickness);
-        add(report, plan::angle_out_of_reach(v.loaded, reach, v.simulated ? "simulated" : "estimated"),
-            RulePlace::step, v.index);
+        add_at(findings,
+               plan::angle_out_of_reach(v.loaded, reach,
+                                        v.simulated ? plan::Loaded::simulated : plan::Loaded::estimated),
+               On::step, v.index);
     }
-    for (std::size_t i = before; v.clean && i < report.findings.size(); ++i) {
-        if (!report.findings[i].stops) continue;
-        report.findings[i].stops = false;
-        report.findings[i].words += "; the simulated stroke succeeded";
-    }
+    for (std::size_t i = before; v.clean && i < findings.size(); ++i)
+        if (findings[i].severity == Severity::stops)
+            findings[i].severity = Severity::caution, findings[i].succeeded = true;
 }
 
 }  // namespace
@@ -219,30 +208,24 @@ double edge_to_bend(const files::Cutout& cutout, const Blank& blank, int bend) {
     return middle - 0.5 * cutout.length - blank.half_arc[bend];
 }
 
-RuleReport job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps) {
-    RuleReport report;
+Findings job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps) {
+    Findings findings;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
-        radius_rule(c, b, report);
-        strain_rule(c, b, steps, report);
+        radius_rule(c, b, findings);
+        strain_rule(c, b, steps, findings);
     }
-    for (int i = 0; i < static_cast<int>(c.cutouts.size()); ++i) cutout_rule(c, blank, i, report);
+    for (int i = 0; i < static_cast<int>(c.cutouts.size()); ++i) cutout_rule(c, blank, i, findings);
     std::vector<bool> made(c.part.bends.size(), false);
     for (int i = 0; i < static_cast<int>(c.steps.size()); ++i) {
         try {
             const std::optional<VeeStroke> v = vee_stroke(c, i, steps);
-            if (v) vee_rules(c, blank, made, *v, report);
+            if (v) vee_rules(c, blank, made, *v, findings);
         } catch (const NotSolved&) {
-            not_checked(report, "angle of the tools: no solution for springback at the drawing's radius");
+            not_checked(Rule::angle_of_tools, "no solution for springback at the drawing's radius", findings);
         }
         for (const int b : c.steps[i].bends) made[b] = true;
     }
-    return report;
-}
-
-std::string place_words(const files::Case& c, const RuleFinding& f) {
-    if (f.place == RulePlace::bend) return "bend '" + c.part.bends[f.index].name + "'";
-    if (f.place == RulePlace::step) return "step '" + c.steps[f.index].name + "'";
-    return "cut-out " + std::to_string(f.index + 1);
+    return findings;
 }
 
 }  // namespace overbend::job

@@ -6,23 +6,18 @@
 
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "scenes/files/case/case.h"
 #include "scenes/job/run/drawing.h"
 #include "scenes/job/run/process.h"
-#include "scenes/job/run/rule_report.h"
 
 namespace overbend::job {
 
-// steps  as they were run, in the case's order and as many as were; empty: none yet
-RuleReport job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps);
+// steps  as they were run, in the case's order and as many as were; empty: none yet. Rules that could not be asked are among what is returned.
+Findings job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps);
 
 // From a cut-out's nearest edge to where a bend begins, along the blank; below 0 it reaches into the bend.
 double edge_to_bend(const files::Cutout& cutout, const Blank& blank, int bend);
-
-// Whose finding it is, in words: "bend 'lip'", "step 'hook'", "cut-out 2".
-std::string place_words(const files::Case& c, const plan::RuleFinding& finding);
 
 }  // namespace overbend::job

@@ -10,14 +10,17 @@
 #include "scenes/job/run/scene.h"
 #include "scenes/job/run/step_clearance.h"
 #include "sim/errors.h"
+#include "sim/shop/press_check.h"
 #include "sim/strip/place.h"
 #include "sim/tolerances.h"
 #include "sim/units.h"
-#include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
+
+constexpr double leg_as_drawn = 0.05;  // mm that a leg may miss before it is worth a note
+constexpr double balanced = 1e-3;      // of the peak force, that the contacts' sum may be open by
 
 // Angles as drawn: a strip that lies face down shows them with the other sign.
 double angle_as_drawn(const strip::StripState& s, double angle) {
@@ -41,17 +44,36 @@ void read_bends(const files::Case& c, const Blank& blank, const files::Step& ste
     }
 }
 
-void add_warnings(StepResult& result) {
-    const double residue = result.stroke.audit.residue_percent();
+// An outcome other than the stop that was asked for.
+void judge_outcome(const StepResult& step, const FindingPlace& place, Findings& findings) {
+    using stroke::Outcome;
+    if (step.stroke.outcome == Outcome::reached) return;
+    const Rule rule = step.stroke.outcome == Outcome::folded ? Rule::folded
+                      : step.stroke.solved()                 ? Rule::stop_not_reached
+                                                             : Rule::not_solved;
+    add(findings, {Severity::stops, rule, 0.0, 0.0, {}, step.stroke.reason, place});
+}
+
+// Whether the press bears it, and how far the figures may be trusted.
+void judge_force(const files::Case& c, const StepResult& step, const FindingPlace& place,
+                 Findings& findings) {
+    const auto say = [&](Finding f) {
+        f.place = place;
+        add(findings, f);
+    };
+    if (c.press) {
+        const Finding force = shop::force_check(c.press->force, step.stroke.peak_force, c.width);
+        if (force.severity == Severity::stops) say(force);
+    }
+    const double residue = step.stroke.audit.residue_percent();
     if (residue > limits::open_balance)
-        result.warnings.push_back(words("the energy balance is off by %.2f per cent", residue));
-    if (result.stroke.balance_error > 1e-3)
-        result.warnings.push_back(words("the contact forces balance only to within %.2g of the peak force",
-                                        result.stroke.balance_error));
+        say({Severity::caution, Rule::open_balance, residue, limits::open_balance});
+    if (step.stroke.balance_error > balanced)
+        say({Severity::caution, Rule::contact_balance, step.stroke.balance_error, balanced});
 }
 
 StepResult run_step(const files::Case& c, const Blank& blank, int index, const strip::StripState& strip,
-                    const std::vector<bool>& made, const ProcessOptions& options) {
+                    const std::vector<bool>& made, const ProcessOptions& options, Findings& findings) {
     const files::Step& step = c.steps[index];
     const auto begin = std::chrono::steady_clock::now();
     StepResult result;
@@ -67,50 +89,65 @@ StepResult run_step(const files::Case& c, const Blank& blank, int index, const s
     result.stroke = stroke::press(scene, how);
     if (result.stroke.solved()) read_bends(c, blank, step, result);
     result.gauge = gauge_distance(scene.tools);
-    if (gauge_finds_no_edge(c, scene.strip))
-        result.remarks.push_back(
-            "the gauge does not touch an edge of the strip: at its height the strip continues past it");
-    read_clearance(scene.zone, ram_rise(c), result);
-    add_warnings(result);
+    FindingPlace place;
+    place.of = On::step, place.step = index;
+    judge_outcome(result, place, findings);
+    if (gauge_finds_no_edge(c, scene.strip)) add_note(Rule::gauge_without_edge, "", index, findings);
+    read_clearance(scene.zone, ram_rise(c), index, result, findings);
+    judge_force(c, result, place, findings);
     result.wall_ms =
         std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - begin).count();
     return result;
 }
 
-// A figure to be written with two decimals, which must not read "-0.00".
-double without_minus_zero(double value) {
-    return std::abs(value) < 0.005 ? 0.0 : value;
+void judge_part(const files::Case& c, const strip::StripState& finished, JobResult& job) {
+    for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
+        const double is = job.finished_angle[b] / degree, drawn = c.part.bends[b].angle / degree;
+        const double off = (job.finished_angle[b] - c.part.bends[b].angle) / degree;
+        const double allowed = c.part.angle_tolerance / degree;
+        if (std::abs(off) <= allowed) continue;
+        Finding f{Severity::stops, Rule::finished_angle, off, allowed, {is, drawn}};
+        f.place.of = On::bend, f.place.bend = static_cast<int>(b);
+        add(job.findings, f);
+    }
+    const std::vector<double> missing = legs_missing(c, job.blank, finished);
+    for (std::size_t i = 0; i < missing.size(); ++i)
+        if (std::abs(missing[i]) >= leg_as_drawn)
+            add(job.findings, {Severity::note,
+                               Rule::finished_leg,
+                               missing[i],
+                               leg_as_drawn,
+                               {1.0 + static_cast<double>(i), c.part.flats[i]}});
 }
 
-void judge(const files::Case& c, JobResult& job) {
-    for (const StepResult& step : job.steps) {
-        const char* name = step.name.c_str();
-        if (step.stroke.outcome != stroke::Outcome::reached)
-            job.findings.push_back(words("step '%s': %s", name, step.stroke.reason.c_str()));
-        for (const Interference& f : step.interferences)
-            job.findings.push_back(words("step '%s': %s", name, f.words.c_str()));
-        const double force = step.stroke.peak_force * c.width / 1000.0;
-        if (c.press && force > c.press->force)
-            job.findings.push_back(
-                words("step '%s': %.1f kN is more than the press's %.1f kN", name, force, c.press->force));
-    }
-    for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
-        const files::Bend& bend = c.part.bends[b];
-        const double off = (job.finished_angle[b] - bend.angle) / degree;
-        if (std::abs(off) > c.part.angle_tolerance / degree)
-            job.findings.push_back(words("bend '%s': %.2f degrees instead of %.2f; tolerance %.2f",
-                                         bend.name.c_str(),
-                                         without_minus_zero(job.finished_angle[b] / degree),
-                                         bend.angle / degree, c.part.angle_tolerance / degree));
-    }
-    for (const plan::RuleFinding& f : job.rules.findings)
-        if (f.stops) job.findings.push_back(place_words(c, f) + ": " + f.words);
+// A bend is looked at when the strip is free of the last stroke on it, a stroke when it is pressed furthest.
+void find_state(const files::Case& c, const std::vector<StepResult>& steps, FindingPlace& place) {
+    if (place.of == On::bend)
+        for (int i = 0; i < static_cast<int>(steps.size()); ++i) {
+            const std::vector<int>& bends = c.steps[i].bends;
+            if (std::find(bends.begin(), bends.end(), place.bend) != bends.end()) place.step = i;
+        }
+    if (place.state >= 0 || place.step < 0 || place.step >= static_cast<int>(steps.size())) return;
+    const stroke::Recording& recording = steps[place.step].stroke.recording;
+    place.state =
+        place.of == On::bend ? static_cast<int>(recording.states.size()) - 1 : state_at(recording, 1e300);
 }
 
 }  // namespace
 
 double BendResult::springback() const {
     return drawing < 0.0 ? free - loaded : loaded - free;
+}
+
+int state_at(const stroke::Recording& recording, double travel) {
+    int best = -1;
+    for (int i = 0; i < static_cast<int>(recording.states.size()); ++i) {
+        const stroke::State& s = recording.states[i];
+        if (i > 0 && s.phase != stroke::Phase::pressing && s.phase != stroke::Phase::held) continue;
+        if (best < 0 || std::abs(s.travel - travel) <= std::abs(recording.states[best].travel - travel))
+            best = i;
+    }
+    return best;
 }
 
 JobResult run_process(const files::Case& c, const ProcessOptions& options) {
@@ -121,7 +158,7 @@ JobResult run_process(const files::Case& c, const ProcessOptions& options) {
     std::vector<bool> made(c.part.bends.size(), false);
     job.solved = true;
     for (int i = 0; i < static_cast<int>(c.steps.size()) && job.solved; ++i) {
-        job.steps.push_back(run_step(c, job.blank, i, strip, made, options));
+        job.steps.push_back(run_step(c, job.blank, i, strip, made, options, job.findings));
         const StepResult& step = job.steps.back();
         job.solved = step.stroke.solved();
         strip = step.stroke.free;
@@ -135,9 +172,10 @@ JobResult run_process(const files::Case& c, const ProcessOptions& options) {
                                                           job.blank.flat_middle(static_cast<int>(b) + 1))));
         job.profile = fit_profile(c, job.blank, strip);
         job.fitted = fitted_blank(c, job.blank, strip);
+        judge_part(c, strip, job);
     }
-    job.rules = job_rules(c, job.blank, job.steps);
-    judge(c, job);
+    for (const Finding& f : job_rules(c, job.blank, job.steps)) add(job.findings, f);
+    for (Finding& f : job.findings) find_state(c, job.steps, f.place);
     return job;
 }
 

@@ -11,9 +11,9 @@
 
 #include "scenes/files/case/case.h"
 #include "scenes/job/run/drawing.h"
+#include "scenes/job/run/findings.h"
 #include "scenes/job/run/profile.h"
 #include "scenes/job/run/profile_fit.h"
-#include "scenes/job/run/rule_report.h"
 #include "sim/clearance/access.h"
 #include "sim/clearance/least_distance.h"
 #include "sim/stroke/stroke.h"
@@ -33,7 +33,6 @@ struct BendResult {
 struct Interference {
     int first_state = 0, last_state = 0;
     clearance::Closest deepest;
-    std::string words;  // "the strip at 12.4 mm is 3.1 mm deep in the punch wedge-60"
 };
 
 struct StepResult {
@@ -43,8 +42,6 @@ struct StepResult {
     std::vector<clearance::Closest> clearance;  // one a recorded state
     clearance::Closest least;
     std::vector<Interference> interferences;
-    std::vector<std::string> warnings;
-    std::vector<std::string> remarks;  // how the strip gets in and out where it does not in the plane
     clearance::Way way_in = clearance::Way::in_the_plane, way_off = clearance::Way::in_the_plane;
     double gauge = 0.0;    // mm, from the punch's axis to the gauge's face; 0 without one
     double wall_ms = 0.0;  // printed, never written
@@ -58,14 +55,21 @@ struct JobResult {
     double mass_g = 0.0;                 // of the blank less its cut-outs; 0 when the card has no density
     Blank fitted;                        // would have given the drawing's legs; of length 0 when not finished
     bool solved = false;                 // every stroke was
-    RuleReport rules;                    // of the trade
-    std::vector<std::string> findings;   // problems of the job; empty: feasible
+    Findings findings;                   // all of them; the shop's too once it was looked at
+
+    bool feasible() const { return solved && !stops(findings); }
 };
 
 struct ProcessOptions {
     bool record = true;  // all states, for pictures; false: loaded and free alone
     std::function<void(int step, double travel)> progress;
 };
+
+// A hit of a step as a finding.
+Finding finding_of(const StepResult& result, int step, const Interference& hit);
+
+// While it is pressed, the state with the travel nearest to that one; -1: none is recorded.
+int state_at(const stroke::Recording& recording, double travel);
 
 JobResult run_process(const files::Case& c, const ProcessOptions& options);
 

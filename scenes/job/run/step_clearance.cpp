@@ -4,7 +4,6 @@
 
 #include "sim/clearance/access.h"
 #include "sim/clearance/sweep.h"
-#include "sim/words.h"
 
 namespace overbend::job {
 
@@ -22,7 +21,7 @@ void collect(const std::vector<clearance::Closest>& states, std::vector<Interfer
         const clearance::Closest& at = states[i];
         if (at.distance >= 0.0) continue;
         if (found.empty() || found.back().last_state != i - 1 || found.back().deepest.tool != at.tool)
-            found.push_back({i, i, at, ""});
+            found.push_back({i, i, at});
         found.back().last_state = i;
         if (at.distance < found.back().deepest.distance) found.back().deepest = at;
     }
@@ -34,21 +33,20 @@ void collect_between(const std::vector<clearance::Closest>& hits, std::vector<In
         const bool known = std::any_of(found.begin(), found.end(), [&](const Interference& f) {
             return f.deepest.tool == hit.tool && hit.state >= f.first_state && hit.state <= f.last_state + 1;
         });
-        if (!known) found.push_back({hit.state, hit.state, hit, ""});
+        if (!known) found.push_back({hit.state, hit.state, hit});
     }
 }
 
-void remark(const clearance::Access& access, StepResult& result) {
+void find_ways(const clearance::Access& access, int step, StepResult& result, Findings& findings) {
     const stroke::Recording& r = result.stroke.recording;
-    if (!access.in_plane_in) result.way_in = clearance::Way::along_the_bend_line;
-    if (!access.in_plane_out) result.way_off = clearance::Way::along_the_bend_line;
-    if (!access.in_plane_in)
-        result.remarks.push_back(
-            "the strip must be slid in along the bend line, under the lowered punch: the " +
-            tool_words(r, access.blocked_in_by) + " blocks the way from the front");
-    if (!access.in_plane_out)
-        result.remarks.push_back("the strip must be slid off along the bend line: the " +
-                                 tool_words(r, access.blocked_out_by) + " blocks the way to the front");
+    if (!access.in_plane_in) {
+        result.way_in = clearance::Way::along_the_bend_line;
+        add_note(Rule::slide_in, tool_words(r, access.blocked_in_by), step, findings);
+    }
+    if (!access.in_plane_out) {
+        result.way_off = clearance::Way::along_the_bend_line;
+        add_note(Rule::slide_off, tool_words(r, access.blocked_out_by), step, findings);
+    }
 }
 
 }  // namespace
@@ -57,7 +55,24 @@ double ram_rise(const files::Case& c) {
     return c.press ? c.press->stroke : small_press;
 }
 
-void read_clearance(const stroke::FormingZone& zone, double raised, StepResult& result) {
+Finding finding_of(const StepResult& result, int step, const Interference& hit) {
+    const clearance::Closest& at = hit.deepest;
+    Finding f{Severity::stops, Rule::interference, -at.distance, 0.0, {at.blank_position, at.travel}};
+    f.detail = tool_words(result.stroke.recording, at.tool);
+    f.place.of = On::step, f.place.step = step;
+    f.place.state = at.state >= 0 ? at.state : hit.first_state;
+    f.place.at = at.at;
+    return f;
+}
+
+void add_note(Rule rule, const std::string& detail, int step, Findings& findings) {
+    Finding f{Severity::note, rule, 0.0, 0.0, {}, detail};
+    f.place.of = On::step, f.place.step = step, f.place.state = 0;
+    add(findings, f);
+}
+
+void read_clearance(const stroke::FormingZone& zone, double raised, int step, StepResult& result,
+                    Findings& findings) {
     const stroke::Recording& r = result.stroke.recording;
     const clearance::Surroundings all(r);
     result.clearance = clearance::least_distances(all, zone);
@@ -65,12 +80,8 @@ void read_clearance(const stroke::FormingZone& zone, double raised, StepResult& 
         if (at.distance < result.least.distance) result.least = at;
     collect(result.clearance, result.interferences);
     collect_between(clearance::hits_between(all, zone), result.interferences);
-    for (Interference& f : result.interferences)
-        f.words = words(
-            "the strip, %.1f mm from the blank's left end, is %.2f mm deep in the %s at %.2f mm of travel",
-            f.deepest.blank_position, -f.deepest.distance, tool_words(r, f.deepest.tool).c_str(),
-            f.deepest.travel);
-    if (result.stroke.solved()) remark(clearance::access_of(all, raised), result);
+    for (const Interference& hit : result.interferences) add(findings, finding_of(result, step, hit));
+    if (result.stroke.solved()) find_ways(clearance::access_of(all, raised), step, result, findings);
 }
 
 }  // namespace overbend::job

@@ -6,9 +6,13 @@
 
 namespace overbend::job {
 
-// Fills clearance, least, interferences and remarks of a step that was pressed.
+// Fills clearance, least, interferences and ways of a step that was pressed, and says what is found.
 // raised: how far the ram goes up, mm.
-void read_clearance(const stroke::FormingZone& zone, double raised, StepResult& result);
+void read_clearance(const stroke::FormingZone& zone, double raised, int step, StepResult& result,
+                    Findings& findings);
+
+// What whoever lays the strip in has to know.
+void add_note(Rule rule, const std::string& detail, int step, Findings& findings);
 
 // The height to which a case's ram goes up.
 double ram_rise(const files::Case& c);

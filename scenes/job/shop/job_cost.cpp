@@ -26,9 +26,8 @@ bool same_tools(const files::Step& a, const files::Step& b) {
 }
 
 bool slides(const StepResult& step) {
-    return std::any_of(step.remarks.begin(), step.remarks.end(), [](const std::string& words) {
-        return words.find("has to be slid") != std::string::npos;
-    });
+    using clearance::Way;
+    return step.way_in == Way::along_the_bend_line || step.way_off == Way::along_the_bend_line;
 }
 
 // A batch goes through stroke by stroke: tools are set up once for each.

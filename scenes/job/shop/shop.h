@@ -10,7 +10,6 @@
 #include <vector>
 
 #include "scenes/job/run/process.h"
-#include "sim/shop/check.h"
 #include "sim/shop/cost.h"
 #include "sim/shop/line_contact.h"
 #include "sim/shop/press_check.h"
@@ -23,8 +22,8 @@ namespace overbend::job {
 struct StrokeOnPress {
     int step = 0;  // index into the case's steps
     shop::StrokeDemand demand;
-    std::vector<shop::Check> checks;
-    double cycle_s = 0.0;  // of the ram; without speeds what the case's handling leaves besides loading
+    Findings checks;
+    double cycle_s = 0.0;  // of the ram; without speeds what the case's handling leaves beside laying in
 };
 
 // Where a tool is loaded most, over all strokes that use it.
@@ -60,8 +59,8 @@ struct ToolInShop {
     std::optional<WorstSection> section;  // none: no cut that is a beam's section, or no force
     std::optional<WorstContact> contact;  // none: nothing bears on a rounded edge
     std::optional<SpringAdvice> springs;
-    std::vector<shop::Check> checks;  // none without a steel and a rating
-    std::vector<std::string> mends;   // the dimension that would correct a small or missing margin
+    Findings checks;  // none without a steel and a rating
+    Findings mends;   // what dimension would mend what is thin or over
 };
 
 // What is saved by blocks that serve more than once.
@@ -86,15 +85,13 @@ struct ShopReport {
     shop::CostRates rates;    // the case's, or the usual
     bool cost_asked = false;  // the case has a table of costs
     std::optional<CostAlternative> against;
-    std::vector<std::string> findings;     // problems of the job
-    std::vector<std::string> cautions;     // where a margin is thin
-    std::vector<std::string> not_checked;  // and why
+    Findings findings;  // checks that are not within their limits, mends, and what was not checked
 };
 
 // Throws OutOfRange: a sheet that no blank goes on.
 ShopReport shop_report(const files::Case& c, const JobResult& job);
 
-// The same; problems are added to the job's own findings.
+// The same; what is found goes to the job's own findings.
 ShopReport look_at_shop(const files::Case& c, JobResult& job);
 
 // From which batch on which of two ways is cheaper, as a sentence.

@@ -12,14 +12,14 @@ shop::PressLimits press_limits(const files::Press& press);
 
 // The case's tools that solved steps use, loaded by their strokes.
 std::vector<ToolInShop> tools_in_shop(const files::Case& c, const JobResult& job,
-                                      const shop::MakingRates& rates, std::vector<std::string>& not_checked);
+                                      const shop::MakingRates& rates, Findings& findings);
 // Face of the die in a step; 1 of every other tool.
 int face_up(const files::Case& c, const files::Step& step, int tool);
 
 // Springs of a pad or clamp that is pressed in by so much in the job. mends: sufficient springs where the
 // case's own do not.
-std::optional<SpringAdvice> spring_advice(const files::Case& c, const files::Tool& tool, double compression,
-                                          std::vector<shop::Check>& checks, std::vector<std::string>& mends);
+std::optional<SpringAdvice> spring_advice(const files::Case& c, int tool, double compression,
+                                          Findings& checks, Findings& mends);
 
 std::vector<SharedBlock> shared_blocks(const files::Case& c, const std::vector<ToolInShop>& tools,
                                        const shop::MakingRates& rates);

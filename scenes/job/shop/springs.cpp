@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "scenes/job/shop/shop_parts.h"
-#include "sim/words.h"
 
 namespace overbend::job {
 
@@ -40,29 +39,20 @@ const shop::SpringWire& wire_for(double diameter) {
 }
 
 SpringAdvice as_given(const files::Tool& tool, const files::WoundSprings& wound, double travel,
-                      std::vector<shop::Check>& checks) {
+                      Findings& checks) {
     const shop::SpringWire& wire = wire_for(wound.each.wire);
     SpringAdvice advice;
     advice.given = true, advice.count = wound.count, advice.travel = travel;
     const double end = wound.preload / wound.count + tool::spring_rate(wound.each) * travel;
     const shop::ChosenSpring& s = advice.each = shop::spring_at_work(wound.each, wire, end, travel);
-    const char* const name = tool.name.c_str();
-    checks.push_back({"spring", s.stress, s.allowed_stress, "MPa",
-                      shop::judged(s.stress, s.allowed_stress, 1.0),
-                      words("springs of '%s': shear stress %.0f MPa (with Wahl's factor); %.0f allowed "
-                            "before %s of %g mm sets",
-                            name, s.stress, s.allowed_stress, wire.name.c_str(), wound.each.wire),
-                      "Shigley, chapter 10"});
-    checks.push_back({"spring's slenderness", s.slenderness, shop::buckles_from, "",
-                      shop::judged(s.slenderness, shop::buckles_from, 1.0),
-                      words("springs of '%s': free length at least %.1f mm, %.2f times the coil diameter of "
-                            "%g mm; from %.2f times they buckle unless a pin or a bore guides them",
-                            name, s.free_length, s.slenderness, s.spring.coil_diameter, shop::buckles_from),
-                      "Shigley, chapter 10"});
-    const double outside = s.spring.coil_diameter + s.spring.wire, room = width_of(tool);
-    checks.push_back({"spring's room", outside, room, "mm", shop::judged(outside, room, 1.0),
-                      words("springs of '%s': %.1f mm across, in a block of %.1f mm", name, outside, room),
-                      "by geometry"});
+    const auto check = [&](Rule rule, double figure, double limit, const std::vector<double>& further,
+                           const std::string& detail) {
+        checks.push_back({judged(figure, limit, 1.0), rule, figure, limit, further, detail});
+    };
+    check(Rule::spring_shear, s.stress, s.allowed_stress, {wound.each.wire}, wire.name);
+    check(Rule::spring_slenderness, s.slenderness, shop::buckles_from,
+          {s.free_length, s.spring.coil_diameter}, "");
+    check(Rule::spring_room, s.spring.coil_diameter + s.spring.wire, width_of(tool), {}, "");
     return advice;
 }
 
@@ -85,31 +75,31 @@ std::optional<SpringAdvice> chosen_for(const files::Case& c, const files::Tool& 
 
 }  // namespace
 
-std::optional<SpringAdvice> spring_advice(const files::Case& c, const files::Tool& tool, double compression,
-                                          std::vector<shop::Check>& checks, std::vector<std::string>& mends) {
+std::optional<SpringAdvice> spring_advice(const files::Case& c, int index, double compression,
+                                          Findings& checks, Findings& mends) {
+    const files::Tool& tool = c.tools[index];
     const tool::Spring* spring = spring_of(tool);
     if (!spring) return std::nullopt;
     const double travel = std::max(compression, least_travel);
     std::optional<SpringAdvice> chosen = chosen_for(c, tool, *spring, travel);
     const files::WoundSprings* wound = wound_of(tool);
     if (!wound) return chosen;
-    std::vector<shop::Check> found;
-    const SpringAdvice given = as_given(tool, *wound, travel, found);
+    const std::size_t before = checks.size();
+    const SpringAdvice given = as_given(tool, *wound, travel, checks);
     bool is_fine = true;
-    for (shop::Check& check : found) {
-        is_fine = is_fine && check.verdict == shop::Verdict::fine;
-        // A caution: springs that set press less and break late, and what buckles or has no room is seen at
-        // once.
-        if (check.verdict == shop::Verdict::over) check.verdict = shop::Verdict::thin;
+    for (std::size_t i = before; i < checks.size(); ++i) {
+        is_fine = is_fine && checks[i].severity == Severity::within;
+        // Springs that set press less and break late, and what buckles or has no room is seen at once.
+        if (checks[i].severity == Severity::stops) checks[i].severity = Severity::caution;
     }
-    checks.insert(checks.end(), found.begin(), found.end());
-    if (!is_fine && chosen)
-        mends.push_back(
-            words("sufficient: %d springs of %g mm %s, coil %g mm, %g active turns, over %.1f mm at %.0f of "
-                  "%.0f MPa",
-                  chosen->count, chosen->each.spring.wire, chosen->each.wire.c_str(),
-                  chosen->each.spring.coil_diameter, chosen->each.spring.turns, travel, chosen->each.stress,
-                  chosen->each.allowed_stress));
+    if (is_fine || !chosen) return given;
+    const shop::ChosenSpring& s = chosen->each;
+    mends.push_back({Severity::caution,
+                     Rule::other_springs,
+                     s.stress,
+                     s.allowed_stress,
+                     {1.0 * chosen->count, s.spring.wire, s.spring.coil_diameter, s.spring.turns, travel},
+                     s.wire});
     return given;
 }
 

@@ -9,13 +9,11 @@
 #include "scenes/job/shop/shop_parts.h"
 #include "sim/errors.h"
 #include "sim/material/flow_curve.h"
-#include "sim/words.h"
 
 namespace overbend::job {
 
 namespace {
 
-using shop::Verdict;
 using stroke::State;
 
 constexpr int states_looked_at = 12;      // of a stroke, beside the hardest
@@ -32,13 +30,15 @@ shop::HeldBy held_by(tool::Role role) {
 }
 
 const std::optional<shop::ToolSections>& sections(SectionsOf& known, const files::Case& c, int tool, int face,
-                                                  tool::Role role, std::vector<std::string>& not_checked) {
+                                                  tool::Role role, Findings& findings) {
     const auto [place, fresh] = known.try_emplace({tool, face});
     if (!fresh) return place->second;
     try {
         place->second = shop::sections_of(files::tool_outline(c.tools[tool], face), held_by(role));
     } catch (const OutOfRange& error) {
-        not_checked.push_back("sections of the tool '" + c.tools[tool].name + "': " + error.wrong);
+        Finding f{Severity::not_checked, Rule::tool_sections, 0.0, 0.0, {}, error.wrong};
+        f.place.of = On::tool, f.place.tool = tool;
+        findings.push_back(f);
     }
     return place->second;
 }
@@ -126,11 +126,11 @@ void look_at_contacts(const files::Case& c, const tool::ArcOutline& outline,
 
 // One tool in one stroke. k: its place among the recording's.
 void look_at_stroke(const files::Case& c, const JobResult& job, int step, int k, SectionsOf& known,
-                    ToolInShop& t, std::vector<std::string>& not_checked) {
+                    ToolInShop& t, Findings& findings) {
     const stroke::Recording& r = job.steps[step].stroke.recording;
     const int face = face_up(c, c.steps[step], t.tool);
     const std::optional<shop::ToolSections>& cuts =
-        sections(known, c, t.tool, face, r.tools[k].role, not_checked);
+        sections(known, c, t.tool, face, r.tools[k].role, findings);
     const shop::Allowable limits = limits_of(c.tools[t.tool]);
     for (const State* s : hard_states(r, k)) {
         const std::vector<shop::ToolForce> forces = forces_on(r, *s, k);
@@ -145,63 +145,61 @@ void look_at_stroke(const files::Case& c, const JobResult& job, int step, int k,
     }
 }
 
-std::string at_words(const tool::Vec2& at) {
-    return words("x %.1f, y %.1f mm", at.x(), at.y());
-}
-
 void judge_section(const files::Case& c, const WorstSection& worst, ToolInShop& t) {
     const shop::ToolSteel& steel = *c.tools[t.tool].make.card;
     const shop::Allowable limits = shop::allowables(steel);
     const shop::SectionLoad& load = worst.load;
     const tool::Vec2 middle = 0.5 * (load.cut.from + load.cut.to);
-    const std::string where = words("section %.1f mm thick about %s, stroke '%s'", load.cut.thickness,
-                                    at_words(middle).c_str(), c.steps[worst.step].name.c_str());
-    const char* const source = "beam theory";
-    t.checks.push_back(
-        {"tension", load.tension, steel.bending_strength, "MPa",
-         shop::judged(load.tension, steel.bending_strength, 1.0 / steel.safety_tension),
-         words("%s: tension %.0f MPa, allowed %.0f (%.0f with a safety factor of %g)", where.c_str(),
-               load.tension, limits.tension, steel.bending_strength, steel.safety_tension),
-         source});
-    t.checks.push_back(
-        {"compression", load.compression, steel.compressive_yield, "MPa",
-         shop::judged(load.compression, steel.compressive_yield, 1.0 / steel.safety_compression),
-         words("%s: compression %.0f MPa, allowed %.0f (%.0f with a safety factor of %g)", where.c_str(),
-               load.compression, limits.compression, steel.compressive_yield, steel.safety_compression),
-         source});
+    const std::vector<double> where = {load.cut.thickness, middle.x(), middle.y()};
+    const auto check = [&](Rule rule, double stress, double strength, double allowed, double safety) {
+        t.checks.push_back({judged(stress, strength, 1.0 / safety), rule, stress, strength, where});
+        t.checks.back().further.insert(t.checks.back().further.end(), {allowed, safety});
+    };
+    check(Rule::tool_tension, load.tension, steel.bending_strength, limits.tension, steel.safety_tension);
+    check(Rule::tool_compression, load.compression, steel.compressive_yield, limits.compression,
+          steel.safety_compression);
     if (load.share(limits) > 1.0)
-        t.mends.push_back(words("%s: remedy: make it at least %.1f mm thick", where.c_str(),
-                                shop::thickness_that_bears(load, limits)));
+        t.mends.push_back({Severity::caution, Rule::thicker_section, shop::thickness_that_bears(load, limits),
+                           load.cut.thickness, where});
 }
 
 void judge_contact(const files::Case& c, const WorstContact& worst, ToolInShop& t) {
     const shop::ToolSteel& steel = *c.tools[t.tool].make.card;
     const shop::Allowable limits = shop::allowables(steel);
-    const double strength = limits.contact * steel.safety_compression;
-    const std::string where = words("edge of radius %g mm at %s, stroke '%s'", worst.radius,
-                                    at_words(worst.at).c_str(), c.steps[worst.step].name.c_str());
-    t.checks.push_back(
-        {"contact", worst.contact.pressure, strength, "MPa",
-         shop::judged(worst.contact.pressure, strength, 1.0 / steel.safety_compression),
-         words("%s: contact pressure %.0f MPa%s, allowed %.0f", where.c_str(), worst.contact.pressure,
-               worst.contact.capped ? " (limited by the yield of the strip)" : "", limits.contact),
-         "Hertz, line contact; Johnson, Contact Mechanics"});
-    if (worst.contact.pressure <= limits.contact) return;
+    const double strength = limits.contact * steel.safety_compression, pressure = worst.contact.pressure;
+    const std::vector<double> where = {worst.radius, worst.at.x(), worst.at.y(), limits.contact,
+                                       worst.contact.capped ? 1.0 : 0.0};
+    t.checks.push_back({judged(pressure, strength, 1.0 / steel.safety_compression), Rule::tool_contact,
+                        pressure, strength, where});
+    if (pressure <= limits.contact) return;
     const double modulus = shop::contact_modulus({steel.youngs_modulus, steel.poisson},
                                                  {c.material.youngs_modulus, c.material.poisson});
-    t.mends.push_back(words("%s: remedy: a radius of at least %.1f mm, or a harder steel", where.c_str(),
-                            shop::radius_for_pressure(worst.force, modulus, limits.contact)));
+    t.mends.push_back({Severity::caution, Rule::rounder_edge,
+                       shop::radius_for_pressure(worst.force, modulus, limits.contact), worst.radius, where});
 }
 
-void judge(const files::Case& c, ToolInShop& t) {
+// Each check at the stroke and the state that asks most.
+void set_place(const JobResult& job, Rule rule, const ToolInShop& t, FindingPlace& place) {
+    place.of = On::tool, place.tool = t.tool, place.step = t.steps.front();
+    double travel = 1e300;
+    if (rule == Rule::tool_contact || rule == Rule::rounder_edge) {
+        place.step = t.contact->step;
+    } else if (t.section) {
+        place.step = t.section->step, travel = t.section->travel;
+    }
+    place.state = state_at(job.steps[place.step].stroke.recording, travel);
+}
+
+void judge(const files::Case& c, const JobResult& job, double compression, ToolInShop& t) {
     const files::Tool& tool = c.tools[t.tool];
     if (tool.make.rating)
         t.checks.push_back(
-            {"rating", t.peak, *tool.make.rating, "kN/m", shop::judged(t.peak, *tool.make.rating, rated_full),
-             words("%.0f kN per metre, rated at %g kN/m", t.peak, *tool.make.rating), "its maker"});
-    if (!tool.make.card) return;
-    if (t.section) judge_section(c, *t.section, t);
-    if (t.contact) judge_contact(c, *t.contact, t);
+            {judged(t.peak, *tool.make.rating, rated_full), Rule::tool_rating, t.peak, *tool.make.rating});
+    if (tool.make.card && t.section) judge_section(c, *t.section, t);
+    if (tool.make.card && t.contact) judge_contact(c, *t.contact, t);
+    t.springs = spring_advice(c, t.tool, compression, t.checks, t.mends);
+    for (Finding& f : t.checks) set_place(job, f.rule, t, f.place);
+    for (Finding& f : t.mends) set_place(job, f.rule, t, f.place);
 }
 
 double compression_in(const JobResult& job, int step, int k) {
@@ -227,7 +225,7 @@ int face_up(const files::Case& c, const files::Step& step, int tool) {
 }
 
 std::vector<ToolInShop> tools_in_shop(const files::Case& c, const JobResult& job,
-                                      const shop::MakingRates& rates, std::vector<std::string>& not_checked) {
+                                      const shop::MakingRates& rates, Findings& findings) {
     std::map<int, ToolInShop> found;  // in the order of the case
     std::map<int, double> compression;
     SectionsOf known;
@@ -237,7 +235,7 @@ std::vector<ToolInShop> tools_in_shop(const files::Case& c, const JobResult& job
             ToolInShop& t = found[tool];
             t.tool = tool;
             t.steps.push_back(i);
-            look_at_stroke(c, job, i, k, known, t, not_checked);
+            look_at_stroke(c, job, i, k, known, t, findings);
             compression[tool] = std::max(compression[tool], compression_in(job, i, k));
         }
     }
@@ -248,8 +246,7 @@ std::vector<ToolInShop> tools_in_shop(const files::Case& c, const JobResult& job
         t.length = tool_length(c, tool);
         const double density = tool.make.card ? tool.make.card->density : steel_density;
         t.stock = shop::stock_of(files::tool_outline(tool, 1), t.length, density, rates);
-        judge(c, t);
-        t.springs = spring_advice(c, tool, compression[index], t.checks, t.mends);
+        judge(c, job, compression[index], t);
         tools.push_back(t);
     }
     return tools;

@@ -1,4 +1,4 @@
-// The tables of a job's figures, drawn by ImGui into the present panel; shared among this folder's own files.
+// Tables of figures drawn by ImGui into the present panel, in the little room that it has.
 
 #pragma once
 
@@ -6,33 +6,24 @@
 #include <vector>
 
 #include "render/ui/ui.h"
+#include "scenes/documents/tables/job_tables.h"
 #include "scenes/window/job/job_run.h"
 
 namespace overbend::window {
 
-void draw_stroke_figures(ui::Ui& ui, const RanJob& job);
-void draw_blank_figures(ui::Ui& ui, const RanJob& job);
-void draw_press_figures(ui::Ui& ui, const RanJob& job);
-void draw_tool_figures(ui::Ui& ui, const RanJob& job);
-void draw_cost_figures(ui::Ui& ui, const RanJob& job);
+// With title and notes: its brief columns side by side; of a table without them each row with its figures below
+// one another.
+void draw_table(ui::Ui& ui, const documents::Table& table);
 
-// ---- what they are made of
-
-// Words at the left, a figure at the right, a line each.
-struct FigureLine {
-    std::string words, figure;
-    ui::Ui::Weight weight = ui::Ui::Weight::plain;
+// The tables of a page of figures, and what else is to be said there.
+struct FigurePage {
+    std::vector<documents::Table> tables;
+    std::vector<std::string> words;
 };
-void draw_lines(const char* id, const std::vector<FigureLine>& lines);
-
-// The first column holds words, the others figures; "\n" in a heading makes it two lines.
-struct FigureTable {
-    std::vector<std::string> headings;
-    std::vector<std::vector<std::string>> rows;
-};
-void draw_table(const char* id, const FigureTable& table);
-
-// A number with so many decimals; "-" for what is not known.
-std::string figure_words(double value, int decimals);
+FigurePage stroke_figures(const RanJob& job);
+FigurePage blank_figures(const RanJob& job);
+FigurePage press_figures(const RanJob& job);
+FigurePage tool_figures(const RanJob& job);
+FigurePage cost_figures(const RanJob& job);
 
 }  // namespace overbend::window

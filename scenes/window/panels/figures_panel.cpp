@@ -13,29 +13,31 @@ namespace overbend::window {
 
 using ui::Ui;
 
+FigurePage FiguresPanel::figures_of(Page page, const RanJob& job) {
+    switch (page) {
+        case Page::strokes:
+            return stroke_figures(job);
+        case Page::blank:
+            return blank_figures(job);
+        case Page::press:
+            return press_figures(job);
+        case Page::tools:
+            return tool_figures(job);
+        case Page::cost:
+            break;
+    }
+    return cost_figures(job);
+}
+
 void FiguresPanel::draw(Ui& ui, const SharedJob& job, picture::Theme theme) {
     if (!job) return ui.words("Nothing has been run yet.", Ui::Weight::muted);
     draw_pages(ui);
     ImGui::Spacing();
     if (!job->wrong.empty()) ui.words(job->wrong, Ui::Weight::alarm);
-    switch (page_) {
-        case Page::strokes:
-            draw_stroke_figures(ui, *job);
-            break;
-        case Page::blank:
-            draw_blank_figures(ui, *job);
-            break;
-        case Page::press:
-            draw_press_figures(ui, *job);
-            break;
-        case Page::tools:
-            draw_tool_figures(ui, *job);
-            break;
-        case Page::cost:
-            draw_cost_figures(ui, *job);
-            draw_cost_chart(job, theme);
-            break;
-    }
+    const FigurePage page = figures_of(page_, *job);
+    for (const documents::Table& table : page.tables) draw_table(ui, table);
+    for (const std::string& said : page.words) ui.words(said, Ui::Weight::muted);
+    if (page_ == Page::cost) draw_cost_chart(job, theme);
 }
 
 void FiguresPanel::draw_pages(Ui& ui) {

@@ -6,6 +6,7 @@
 #include "render/ui/texture.h"
 #include "render/ui/ui.h"
 #include "scenes/window/job/job_run.h"
+#include "scenes/window/panels/figure_tables.h"
 
 namespace overbend::window {
 
@@ -15,6 +16,7 @@ class FiguresPanel {
 
   private:
     enum class Page { strokes, blank, press, tools, cost };
+    static FigurePage figures_of(Page page, const RanJob& job);
     void draw_pages(ui::Ui& ui);
     void draw_cost_chart(const SharedJob& job, picture::Theme theme);
     Page page_ = Page::strokes;

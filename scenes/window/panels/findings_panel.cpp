@@ -2,6 +2,7 @@
 
 #include <imgui.h>
 
+#include "render/picture/strip_shape.h"
 #include "scenes/window/shared/flow.h"
 #include "sim/words.h"
 
@@ -12,62 +13,72 @@ namespace {
 using ui::Ui;
 using K = sf::Keyboard;
 
-const char* heading_of(FindingWeight weight) {
-    switch (weight) {
-        case FindingWeight::against:
-            return "Problems";
-        case FindingWeight::caution:
-            return "Cautions";
-        case FindingWeight::remark:
-            return "Remarks";
-    }
-    return "";
-}
-
 // Words over several lines, with a control of their width before them.
-bool draw_row(Ui& ui, const Finding& finding, int number, bool chosen) {
+bool draw_row(Ui& ui, const std::string& said, Ui::Weight weight, bool placed, int number, bool chosen) {
     const std::string handle = words("%d", number);
     bool used = false;
-    ui.begin_enabled(finding.place ? ui::Enabled::yes : ui::Enabled::no);
+    ui.begin_enabled(placed ? ui::Enabled::yes : ui::Enabled::no);
     used = ui.toggle(handle, chosen ? ui::Chosen::yes : ui::Chosen::no, ui::no_key, "Shows when and where");
     ui.end_enabled();
     ImGui::SameLine();
     ImGui::BeginGroup();
     ImGui::AlignTextToFramePadding();
-    ui.words(finding.words, finding.weight == FindingWeight::against ? Ui::Weight::alarm : Ui::Weight::plain);
+    ui.words(said, weight);
     ImGui::EndGroup();
     // The words themselves may be clicked too.
-    return used || (finding.place && ImGui::IsItemClicked());
+    return used || (placed && ImGui::IsItemClicked());
 }
 
 }  // namespace
+
+std::optional<FindingPlace> seen_at(const RanJob& job, const Finding& finding) {
+    FindingPlace place = finding.place;
+    if (place.step < 0 || place.state < 0) return {};
+    const std::vector<int>& bends = job.c.steps[place.step].bends;
+    const std::vector<double>& lines = job.result.blank.bend_line;
+    const bool of_bend = place.of == On::bend;
+    if (place.at || finding.severity == Severity::note || (bends.empty() && !of_bend)) return place;
+    const stroke::Recording& recording = job.result.steps[place.step].stroke.recording;
+    place.at = picture::spot_on(recording, recording.states[place.state],
+                                lines[of_bend ? place.bend : bends.front()])
+                   .at;
+    return place;
+}
 
 std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
     if (!job) {
         ui.words("Nothing has been run yet.", Ui::Weight::muted);
         return {};
     }
-    if (job != job_) job_ = job, findings_ = findings_of(*job), chosen_ = -1;
+    if (job != job_) {
+        job_ = job, findings_ = job::by_severity(job->result.findings), chosen_ = -1;
+        places_.clear();
+        for (const Finding& f : findings_) places_.push_back(seen_at(*job, f));
+    }
     const int count = static_cast<int>(findings_.size());
     std::optional<FindingPlace> place;
     const auto choose = [&](int i) {
         chosen_ = i;
-        place = findings_[i].place;
+        place = places_[i];
     };
     const auto next = [&](int by) {
         for (int i = chosen_ + by; i >= 0 && i < count; i += by)
-            if (findings_[i].place) return choose(i);
+            if (places_[i]) return choose(i);
     };
     Flow flow;
     flow.next_button("Previous finding");
     if (ui.button("Previous finding", {K::PageUp, false, true})) next(-1);
     flow.next_button("Next finding");
     if (ui.button("Next finding", {K::PageDown, false, true})) next(1);
+    if (!job->wrong.empty()) ui.words(job->wrong, Ui::Weight::alarm);
     if (count == 0) ui.words("Feasible: no problems found.", Ui::Weight::muted);
     for (int i = 0; i < count; ++i) {
-        if (i == 0 || findings_[i].weight != findings_[i - 1].weight)
-            ui.words(heading_of(findings_[i].weight), Ui::Weight::heading);
-        if (draw_row(ui, findings_[i], i + 1, i == chosen_)) choose(i);
+        const Finding& f = findings_[i];
+        if (i == 0 || f.severity != findings_[i - 1].severity)
+            ui.words(job::heading_of(f.severity), Ui::Weight::heading);
+        const Ui::Weight weight = f.severity == Severity::stops ? Ui::Weight::alarm : Ui::Weight::plain;
+        if (draw_row(ui, job::sentence(job->c, f), weight, places_[i].has_value(), i + 1, i == chosen_))
+            choose(i);
     }
     return place;
 }

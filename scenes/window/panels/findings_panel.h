@@ -6,9 +6,14 @@
 #include <vector>
 
 #include "render/ui/ui.h"
-#include "scenes/window/panels/findings.h"
+#include "scenes/job/run/findings.h"
+#include "scenes/window/job/job_run.h"
 
 namespace overbend::window {
+
+// Step, state and place in the press where a finding is seen; none: of a stroke that was not recorded, or of no
+// stroke at all.
+std::optional<FindingPlace> seen_at(const RanJob& job, const Finding& finding);
 
 class FindingsPanel {
   public:
@@ -16,8 +21,9 @@ class FindingsPanel {
     std::optional<FindingPlace> draw(ui::Ui& ui, const SharedJob& job);
 
   private:
-    SharedJob job_;  // whose findings these are
-    std::vector<Finding> findings_;
+    SharedJob job_;           // whose findings these are
+    job::Findings findings_;  // the gravest first
+    std::vector<std::optional<FindingPlace>> places_;
     int chosen_ = -1;
 };
 

@@ -22,7 +22,7 @@ void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
     if (work.behind())
         return ui.words("stopped: the picture shows the case before the change", Ui::Weight::alarm);
     if (!work.job()) return;
-    const std::size_t count = work.job()->result.findings.size();
+    const std::size_t count = job::with(work.job()->result.findings, Severity::stops).size();
     if (!work.job()->result.solved) return ui.words("not solved: see the findings", Ui::Weight::alarm);
     if (count == 0) return ui.words("feasible", Ui::Weight::muted);
     ui.words(counted(count, "problem"), Ui::Weight::alarm);

@@ -1,4 +1,4 @@
-#include "scenes/documents/report/tool_words.h"
+#include "scenes/documents/tables/tool_words.h"
 
 #include <cmath>
 
