@@ -1,4 +1,4 @@
-// Angles are rad inside; people and files have degrees: 90.0 * degree is a right angle, angle / degree is for reading.
+// Angles are rad inside, degrees in files and on screen: 90.0 * degree is read in, angle / degree is shown.
 
 #pragma once
 

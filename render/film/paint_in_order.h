@@ -1,7 +1,7 @@
 // A film's frames painted on all cores and handed out one after the other, as an encoder wants them.
 //
-// Few frames are in memory at once (two more than there are painters), however long the film is. Instants that
-// look the same are painted once. The bytes are the same for any number of threads.
+// Few frames are in memory at once (two more than there are painters), however long the film is. Instants
+// that look the same are painted once. The bytes are the same for any number of threads.
 
 #pragma once
 

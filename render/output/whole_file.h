@@ -8,8 +8,8 @@
 
 namespace overbend::output {
 
-// A new file beside `path` that takes its name once it is whole. Its own name is random, so that nobody can lay a
-// link there first; it is opened exclusively, and removed whatever goes wrong.
+// A new file beside `path` that takes its name once it is whole. Its own name is random, so that nobody can
+// lay a link there first; it is opened exclusively, and removed whatever goes wrong.
 //
 // All of these throw std::runtime_error with the path and the reason.
 class PartFile {
@@ -33,8 +33,8 @@ class PartFile {
     int file_ = -1;
 };
 
-// Writes `bytes` to `path`: whatever goes wrong, `path` holds all of them or what it held before. The folder must
-// exist. Throws as PartFile.
+// Writes `bytes` to `path`: whatever goes wrong, `path` holds all of them or what it held before. The folder
+// must exist. Throws as PartFile.
 void write_whole(const std::filesystem::path& path, const std::string& bytes);
 
 }  // namespace overbend::output

@@ -45,7 +45,7 @@ std::string pdf_bytes(const std::vector<DrawingList>& pages);
 std::string svg_bytes_in_mm(const DrawingList& list);
 std::string pdf_bytes_in_mm(const std::vector<DrawingList>& pages);
 
-// Files are whole or absent. Throws std::runtime_error with the path and the reason (render/output/whole_file.h).
+// Files are whole or absent (render/output/whole_file.h). Throws std::runtime_error with path and reason.
 void write_png(const DrawingList& list, const std::filesystem::path& path);
 void write_svg(const DrawingList& list, const std::filesystem::path& path);
 void write_pdf(const DrawingList& list, const std::filesystem::path& path);  // 1 px is 0.75 pt

@@ -1,5 +1,5 @@
-// A small picture of one instant of a stroke, for a part of a larger one: tools in section and the strip, with
-// few words. Several panels of a stroke are to one scale.
+// A small picture of one instant of a stroke, for a part of a larger one: tools in section and the strip,
+// with few words. Several panels of a stroke are to one scale.
 //
 //   View view = choose_panel_view(recording, {0.0, 23.0}, box, unit);
 //   add_panel(list, recording, 23.0, info, view);

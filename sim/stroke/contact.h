@@ -88,8 +88,8 @@ using ToolStands = std::vector<ToolStand>;  // one a tool
 void find_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
                    double reach, ContactSet& set);
 
-// The contacts' term of an increment's energy. Sums over all points at u. slip_scale: slips below this are not
-// resolved as sliding, mm. With friction the hessian is the forces' derivative, no energy's.
+// The contacts' term of an increment's energy. Sums over all points at u. slip_scale: slips below this are
+// not resolved as sliding, mm. With friction the hessian is the forces' derivative, no energy's.
 struct ContactSum {
     double energy = 0.0;    // stored in the contacts, N
     double friction = 0.0;  // energy of friction with lagged normal forces

@@ -1,8 +1,8 @@
-// What the terms of an increment's energy add up to: its gradient and its hessian by all unknowns, x, y and theta
-// of every node, then the compression of every spring.
+// What the terms of an increment's energy add up to: its gradient and its hessian by all unknowns, x, y and
+// theta of every node, then the compression of every spring.
 //
-// Each term is a function of its own that adds its part to these and returns its energy: sections.h, contact.h,
-// self_contact.h, spring_force.h, weight.h, hold.h and length_scale.h. IncrementSolver sums them.
+// Each term is a function of its own that adds its part to these and returns its energy: sections.h,
+// contact.h, self_contact.h, spring_force.h, weight.h, hold.h and length_scale.h. IncrementSolver sums them.
 //
 // Units  mm, rad, N per mm of width.
 

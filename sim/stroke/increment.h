@@ -1,10 +1,10 @@
 // One increment of a stroke: the ram moves a little, and the strip's new equilibrium is found.
 //
-// The increment is the minimum of an energy: sections (their potential from the last accepted state) with shear,
-// contact, friction with lagged normal forces, springs, weight, the hold of rigid modes and the length-scale term.
-// Each is a function of its own (equations.h says where); their sum is here. Newton's method with the exact
-// tangent (friction's dependence on pressure included, so it is slightly unsymmetric), a predictor, and a line
-// search on the energy.
+// The increment is the minimum of an energy: sections (their potential from the last accepted state) with
+// shear, contact, friction with lagged normal forces, springs, weight, the hold of rigid modes and the
+// length-scale term. Each is a function of its own (equations.h says where); their sum is here. Newton's
+// method with the exact tangent (friction's dependence on pressure included, so it is slightly unsymmetric),
+// a predictor, and a line search on the energy.
 //
 // Units  mm, rad, MPa, N per mm width.
 
@@ -33,8 +33,8 @@ struct SolverOptions {
     double contact_spacing = 0.07;   // of contact points, over the thickness
     double length_scale = 0.12;      // l over the thickness
     double largest_increment = 0.1;  // of the ram, over the thickness
-    // Largest change of an element's curvature in an increment, over 1/thickness: the moving neutral layer leaves
-    // a history that coarser increments smear (0.3 per cent of the moment at 0.033, 1.5 at 0.13).
+    // Largest change of an element's curvature in an increment, over 1/thickness: the moving neutral layer
+    // leaves a history that coarser increments smear (0.3 per cent of the moment at 0.033, 1.5 at 0.13).
     double curvature_increment = 0.06;
 };
 

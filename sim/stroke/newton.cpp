@@ -106,8 +106,8 @@ StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
     return StepOutcome::not_converged;
 }
 
-// With this fraction of the weight and of the clamps in the frame. On success c is the new state, otherwise it
-// is as before.
+// With this fraction of the weight and of the clamps in the frame. On success c is the new state, otherwise
+// it is as before.
 StepOutcome IncrementSolver::apply_loads(SolverState& c, double load_fraction) {
     const double before = c.load_fraction;
     c.load_fraction = load_fraction;

@@ -1,9 +1,9 @@
 // The sections' term of an increment's energy: sum L (W + 1/2 S g^2) over the elements.
 //
-// W(G, k) is the potential of a section's axial force and moment from its layers' history at the increment's start
-// (sim/material/section.h), g the shear of the element (sim/strip/beam_element.h), S = 5/6 shear modulus x thickness.
+// W(G, k) is the potential of N and M from the layers' history at the increment's start (section.h of
+// sim/material), g the element's shear (sim/strip/beam_element.h), S = 5/6 shear modulus x thickness.
 //
-// Shapes  length, strain, active: one an element. starts, flow: the layers of the first element, of the next ...
+// Shapes  length, strain, active: one an element. starts, flow: layers, element by element.
 // Units   mm, N per mm of width; energy N.
 
 #pragma once

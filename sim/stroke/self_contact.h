@@ -44,7 +44,7 @@ struct SelfContactSet {
 void find_self_contacts(const ContactScene& scene, const std::vector<double>& u, double reach,
                         SelfContactSet& set);
 
-// The strip's contact with itself as a term of an increment's energy. Sums over all points at u; set.far is rebuilt. Returns the energy, N.
+// A term of an increment's energy: sums over all points at u; set.far is rebuilt. Returns the energy, N.
 double add_self_contacts(const ContactScene& scene, const std::vector<double>& u, SelfContactSet& set,
                          Equations& to);
 

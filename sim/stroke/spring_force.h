@@ -39,9 +39,9 @@ struct SpringSum {
     double stored = 0.0;  // in the springs, N
     double hold = 0.0;    // in what resists the moves of their tools, N
 };
-// The springs' term of an increment's energy: their own energy alone; what the strip does to them comes with the
-// contacts. hold: stiffness that resists a compression's change in the increment, N/mm per mm. before, u: unknowns
-// at the increment's start and now.
+// The springs' term of an increment's energy: their own energy alone; what the strip does to them comes with
+// the contacts. hold: stiffness that resists a compression's change in the increment, N/mm per mm. before, u:
+// unknowns at the increment's start and now.
 SpringSum add_springs(const std::vector<SpringUnknown>& springs, double hold,
                       const std::vector<double>& before, const std::vector<double>& u, Equations& to);
 

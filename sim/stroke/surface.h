@@ -135,8 +135,8 @@ struct PointForce {
 // d2x but for Fn d2y, which is added once an element.
 void add_point(const SurfacePoint& s, const PointGradient& d, const PointForce& f, Vec12& load, Mat12& K);
 
-// The surroundings' load and stiffness into the equations: gradient -= load, matrix += K. Nodes beyond the ends
-// have no share.
+// The surroundings' load and stiffness into the equations: gradient -= load, matrix += K. Nodes beyond the
+// ends have no share.
 void scatter(const SurfaceStrip& strip, int element, const Vec12& load, const Mat12& K, Equations& to);
 
 }  // namespace overbend::stroke

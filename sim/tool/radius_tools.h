@@ -21,7 +21,7 @@ struct RadiusDie {
 };
 ArcOutline make_outline(const RadiusDie& die);
 
-// The angle from the groove's middle to where a shoulder begins: a strip that lies in it is bent by twice that.
+// The angle from the groove's middle to where a shoulder begins: a strip in it is bent by twice that.
 double half_groove(const RadiusDie& die);
 // From the top face to the groove's bottom.
 double groove_depth(const RadiusDie& die);
@@ -35,8 +35,8 @@ struct RadiusPunch {
 ArcOutline make_outline(const RadiusPunch& punch);
 
 // Whether they can work on a strip of this thickness, > 0: the nose with the strip round it goes into the
-// groove, nose_radius + thickness <= groove_radius, and reaches as far round as the groove does, so that no edge
-// of the punch marks the strip. Throws OutOfRange with the figures and what would fit.
+// groove, nose_radius + thickness <= groove_radius, and reaches as far round as the groove does, so that no
+// edge of the punch marks the strip. Throws OutOfRange with the figures and what would fit.
 void check_pair(const RadiusPunch& punch, const RadiusDie& die, double thickness);
 
 }  // namespace overbend::tool

@@ -1,8 +1,9 @@
-// The terms of an increment's energy, each alone, against central differences: the gradient is that of the energy,
-// the hessian that of the gradient. Contact has files of its own (contact_test.cpp, self_contact_test.cpp).
+// The terms of an increment's energy, each alone, against central differences: the gradient is that of the
+// energy, the hessian that of the gradient. Contact has files of its own (contact_test.cpp,
+// self_contact_test.cpp).
 //
-// Here    a strip of eight elements of unlike lengths, bent and stretched until most layers flow, every unknown off
-//         a little at random.
+// Here    a strip of eight elements of unlike lengths, bent and stretched until most layers flow, every
+//         unknown off a little at random.
 // Allowed 1e-6 of the largest entry. Measured: printed.
 
 #include <doctest/doctest.h>
@@ -105,8 +106,8 @@ TEST_SUITE("stroke") {
         }));
     }
 
-    // Element 4, 0.2 mm long, turned by 0.01 and its layers flow; its neighbours have it within reach, the next
-    // ones do not. By hand: l^4 m / r L with l = 0.1, m = 50, r = 2 x 0.01 / 0.2.
+    // Element 4, 0.2 mm long, turned by 0.01 and its layers flow; its neighbours have it within reach, the
+    // next ones do not. By hand: l^4 m / r L with l = 0.1, m = 50, r = 2 x 0.01 / 0.2.
     TEST_CASE("the length-scale term weighs by the most active element within reach") {
         stroke::SolverState c;
         c.strip = Bent().strip;
