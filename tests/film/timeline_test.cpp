@@ -216,7 +216,9 @@ TEST_CASE("a film that cannot be is an error with a name") {
     options = {};
     options.seconds_per_stroke = 1e6;
     CHECK_THROWS_AS(timeline(two.job, options), OutOfRange);
-    CHECK_THROWS_AS(timeline(ShownJob{}, {}), OutOfRange);
+    ShownJob none;
+    none.strip_width = 20.0;
+    CHECK_THROWS_WITH_AS(timeline(none, {}), doctest::Contains("no strokes"), OutOfRange);
     options = {};
     options.springback_scale = 0.5;
     CHECK_THROWS_WITH_AS(timeline(two.job, options), doctest::Contains("springback"), OutOfRange);

@@ -109,6 +109,9 @@ TEST_CASE("scales are rounded up to numbers that are easily read") {
     CHECK(rounded_up(0.0023) == doctest::Approx(0.0025));
     CHECK(rounded_up(9.1) == doctest::Approx(10.0));
     CHECK(rounded_up(0.0) == 1.0);
+    CHECK(rounded_down(563.0) == doctest::Approx(500.0));
+    CHECK(rounded_down(0.0041) == doctest::Approx(0.002));
+    CHECK(rounded_down(1.9) == doctest::Approx(1.0));
 }
 
 TEST_CASE("a recording without tools, bends or forces can be drawn") {
