@@ -24,7 +24,7 @@ format = 1
 title = "Angle"
 
 [strip]
-material = "dc01"     # overbend tools and assets/materials have more
+material = "dc01"     # overbend list materials shows all cards
 thickness_mm = 1.0
 width_mm = 20.0
 
@@ -75,9 +75,10 @@ std::vector<std::vector<files::KeyEntry>> by_kind(const files::Keys& keys) {
 }
 
 void print_markdown() {
-    std::cout
-        << "# Keys of cases, racks and cards\n\nPrinted by `overbend case --keys --markdown`. A key with a "
-           "dot stands in a table within the table.\n";
+    std::cout << "# Keys\n\nEvery key of cases, racks and cards, as `overbend case --keys --markdown` prints "
+                 "it. A key with "
+                 "a dot stands in a table within the table. How they are used: [Drawing and "
+                 "case](drawing-and-case.md).\n";
     for (const files::ReferenceTable& table : files::key_reference()) {
         std::cout << "\n## " << table.words << (table.header.empty() ? "" : ": `" + table.header + "`")
                   << "\n";

@@ -19,5 +19,6 @@ void add_report(Program& app, int& status);
 void add_show(Program& app, int& status);
 void add_bend(Program& app, int& status);
 void add_moment(Program& app, int& status);
+void add_list(Program& app, int& status);
 
 }  // namespace overbend::commands

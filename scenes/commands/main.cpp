@@ -37,6 +37,7 @@ int run(int argc, char** argv) {
     overbend::commands::add_show(app, status);
     overbend::commands::add_bend(app, status);
     overbend::commands::add_moment(app, status);
+    overbend::commands::add_list(app, status);
     if (!app.run(argc, argv)) return static_cast<int>(Exit::done);
     std::cout.flush();
     if (!std::cout) return complain("the results could not be written to the output", Exit::not_computed);

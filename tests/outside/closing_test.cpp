@@ -1,4 +1,4 @@
-// What only the whole table shows: that nothing was left out, and that the README says what it says.
+// What only the whole table shows: that nothing was left out, and that the manual says what it says.
 
 #include "tests/outside/closing.h"
 
@@ -8,8 +8,9 @@
 
 #include "render/output/whole_file.h"
 #include "tests/files/own_folder.h"
+#include "tests/files/rounding.h"
+#include "tests/outside/accuracy_page.h"
 #include "tests/outside/handbook.h"
-#include "tests/outside/readme_section.h"
 #include "tests/outside/table.h"
 
 using namespace overbend::tests;
@@ -42,15 +43,22 @@ TEST_SUITE("the whole table") {
             }
     }
 
-    TEST_CASE("the README says what the table says; test_outside --write-readme writes it") {
-        const std::string page = bytes_of("README.md"), part = readme_section(all_rows());
-        if (write_readme)
-            overbend::output::write_whole("README.md", with_marked_part(page, part));
+    TEST_CASE("the manual says what the table says; test_outside --write-accuracy writes it") {
+        const std::string page = bytes_of(accuracy_page), part = accuracy_part(all_rows());
+        if (write_page)
+            overbend::output::write_whole(accuracy_page, with_marked_part(page, part));
         else
             CHECK(same_but_for_rounding(marked_part(page), part));
     }
 
-    TEST_CASE("rounding is forgiven in the README, and nothing else is") {
+    TEST_CASE("the README counts the rows as the table does") {
+        const std::string part = accuracy_part(all_rows());
+        const std::string counts = part.substr(0, part.find('\n'));
+        CAPTURE(counts);
+        CHECK(bytes_of("README.md").find(counts) != std::string::npos);
+    }
+
+    TEST_CASE("rounding is forgiven on the page, and nothing else is") {
         CHECK(same_but_for_rounding("| 25 | 0.31 % |", "| 25 | 0.30 % |"));
         CHECK(same_but_for_rounding("9.4e-05 per mm", "9.3e-05 per mm"));
         CHECK_FALSE(same_but_for_rounding("| 25 | 0.31 % |", "| 25 | 0.41 % |"));

@@ -1,8 +1,8 @@
 // Runs the checks against the outside and prints their table.
 //
-//   test_outside                 all checks; the last ones hold the README against the table
-//   test_outside --write-readme  and writes the README's section instead
-//   test_outside --run-vee-deck  works the slow deck out with finite elements, and writes its file
+//   test_outside                   all checks; the last ones compare the manual with the table
+//   test_outside --write-accuracy  writes assets/manual/accuracy.md instead of comparing
+//   test_outside --run-vee-deck    works the slow deck out with finite elements, and writes its file
 //
 // From the source folder; what doctest knows besides goes too.
 
@@ -56,8 +56,8 @@ int main(int count, char** words) {
     bool whole = true;
     for (int i = 1; i < count; ++i) {
         if (std::strcmp(words[i], "--run-vee-deck") == 0) return run_slow_deck();
-        if (std::strcmp(words[i], "--write-readme") == 0)
-            overbend::tests::write_readme = true;
+        if (std::strcmp(words[i], "--write-accuracy") == 0)
+            overbend::tests::write_page = true;
         else
             whole = false;
     }

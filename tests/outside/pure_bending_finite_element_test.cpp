@@ -10,7 +10,7 @@
 //         radius) of the strip as it is.
 // Holds   1 / curvature from 100 down to 1.5 thicknesses (r_over_t).
 // Allowed moment 0.6 per cent; free curvature 0.5 per cent or 5e-5 per mm; thickness ratio 0.002; strains
-//         0.003. Measured: the README's table.
+//         0.003. Measured: the table of the manual.
 
 #include <doctest/doctest.h>
 

@@ -1,7 +1,7 @@
 // The one table of what overbend works out beside what others do: every row is a check too.
 //
 // A check calls one of the functions below for each figure. What was collected is printed as one table when
-// the checks have run, and the README's section is made of it (readme_section.h).
+// the checks have run, and the manual's page is made of it (accuracy_page.h).
 //
 // Rows that are known to miss stand in tests/outside/misses.txt under their reason. Such a row must miss:
 // when it is mended, its check fails until it is taken off that list.

@@ -8,7 +8,7 @@
 //         springback 0.03 to 0.07 degree (0.15 for B5), end force 1 per cent (3 for B6), peak force up to
 //         2 per cent high.
 // Here    the same strip and die, a punch of 30 degrees; the angle is that of the strip's end sections.
-// Allowed see vee_rows.h. Measured: the README's table.
+// Allowed see vee_rows.h. Measured: the table of the manual.
 
 #include <doctest/doctest.h>
 

@@ -4,7 +4,7 @@
 //   into it)
 //
 // Here    two checks from outside: the mechanics' own k-factor in pure bending is 0.41 to 0.48 (see the
-//         README's table), so that a bend made to about its drawn radius takes about angle (r + k s); and a
+//         manual's table), so that a bend made to about its drawn radius takes about angle (r + k s); and a
 //         case without steps is by DIN 6935 alone, whose v for r = 1 and s = 1 at 90 degrees Tabellenbuch
 //         Metall prints as 1.9 (from memory).
 // Allowed up to 10 per cent less than that, and no more than that: an air bend is no arc, its flanks are

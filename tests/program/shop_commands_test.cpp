@@ -81,13 +81,13 @@ TEST_CASE("cost: the batch from which another case is cheaper") {
     CHECK(has(table.out, "two.toml is cheaper; below it, the other"));
 }
 
-// Three ways to do it differently, each with the batch from which one is cheaper, as the README tells them.
+// Three ways to do it differently, each with the batch from which one is cheaper, as the manual tells them.
 // Hand calculation of each: (fixed_b - fixed_a) / (variable_a - variable_b), from the figures of both cases.
 TEST_CASE("cost: another order, two dies for a two-way one, bought tools for made ones") {
     const OwnFolder folder;
     const std::string demo_file = "cases/cable-hook/case.toml",
                       rail_file = "cases/channel-with-pad/case.toml";
-    const std::string demo = bytes_of(demo_file), rail = bytes_of(rail_file), readme = bytes_of("README.md");
+    const std::string demo = bytes_of(demo_file), rail = bytes_of(rail_file), manual = bytes_of("assets/manual/commands.md");
     const auto crossing = [&](const std::string& file, const std::string& text, const char* large) {
         const Run run = run_overbend("cost " + file + " --against " +
                                      quoted(folder.write("other.toml", text)) + " --json");
@@ -105,7 +105,7 @@ TEST_CASE("cost: another order, two dies for a two-way one, bought tools for mad
     const auto told = [&](double batch) {
         const std::string text = std::to_string(std::lround(batch)) + " parts";
         CAPTURE(text);
-        CHECK(has(readme, text));
+        CHECK(has(manual, text));
     };
 
     // The offset first: one set-up of its gauge less, one turn of the strip more.

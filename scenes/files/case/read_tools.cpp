@@ -30,23 +30,26 @@ void add_tools(const StrictTable& top, double width, const std::filesystem::path
     }
 }
 
-std::vector<Tool> read_rack(const TomlFile& file, double width) {
+Rack read_rack_file(const TomlFile& file, double width) {
     const StrictTable top(file);
-    read_as<RackTable>(top);
-    std::vector<Tool> tools;
-    add_tools(top, width, std::filesystem::path(file.file).parent_path(), true, tools);
-    if (tools.empty()) top.complain("tool", "the rack is empty", "give at least one [[tool]]");
-    return tools;
+    Rack rack{read_as<RackTable>(top).title, {}};
+    add_tools(top, width, std::filesystem::path(file.file).parent_path(), true, rack.tools);
+    if (rack.tools.empty()) top.complain("tool", "the rack is empty", "give at least one [[tool]]");
+    return rack;
 }
 
 }  // namespace
+
+Rack read_rack(const std::string& name_or_path, const std::filesystem::path& beside, double width) {
+    return read_rack_file(read_toml(file_of(name_or_path, beside, tool_racks)), width);
+}
 
 ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& beside, double width) {
     ToolsAtHand found;
     if (top.has("rack")) {
         const std::string name = top.text("rack");
         const TomlFile file = open_asset(top, "rack", beside, tool_racks);
-        found.tools = read_rack(file, width);
+        found.tools = read_rack_file(file, width).tools;
         found.rack = is_path(name) ? path_from_anywhere(file.file) : name;
     }
     add_tools(top, width, beside, false, found.tools);

@@ -1,4 +1,4 @@
-// Reads all tools of a case: those of the rack that it names, and its own.
+// Reads all tools of a case: those of the rack that it names, and its own. Reads a rack.
 
 #pragma once
 
@@ -21,5 +21,12 @@ struct ToolsAtHand {
 // Throws CaseError, in the case or in its rack: a tool that cannot be, a name given twice, no such rack.
 ToolsAtHand read_tools(const StrictTable& top, const std::filesystem::path& beside, double width);
 
-// The keys of a rack's file.
+struct Rack {
+    std::string title;
+    std::vector<Tool> tools;
+};
+// A rack: a name in assets/tools, or a path. The width of the strip matters for pads with wound springs alone.
+// Throws as above.
+Rack read_rack(const std::string& name_or_path, const std::filesystem::path& beside, double width = 20.0);
+
 }  // namespace overbend::files

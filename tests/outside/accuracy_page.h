@@ -1,4 +1,4 @@
-// The README's section on how good the numbers are, made of the table.
+// The manual's page on accuracy, of which one part is made of the table.
 
 #pragma once
 
@@ -8,12 +8,11 @@
 
 namespace overbend::tests {
 
-// Everything between the two markers, each row ending in a newline.
-std::string readme_section(const std::vector<Row>& rows);
+// From the source folder.
+inline constexpr const char* accuracy_page = "assets/manual/accuracy.md";
 
-// The same texts, where numbers may differ by two in their last place: another processor's libraries round
-// otherwise.
-bool same_but_for_rounding(const std::string& a, const std::string& b);
+// Everything between the page's two markers, each row ending in a newline.
+std::string accuracy_part(const std::vector<Row>& rows);
 
 // What stands between the markers of a page, and a page with something else there. Throw std::runtime_error
 // when a marker is missing.
