@@ -75,10 +75,11 @@ std::vector<std::vector<files::KeyEntry>> by_kind(const files::Keys& keys) {
 }
 
 void print_markdown() {
-    std::cout << "# Keys\n\nEvery key of cases, racks and cards, as `overbend case --keys --markdown` prints "
-                 "it. A key with "
-                 "a dot stands in a table within the table. How they are used: [Drawing and "
-                 "case](drawing-and-case.md).\n";
+    std::cout
+        << "# Keys\n\n"
+           "Every key of cases, racks and cards, as `overbend case --keys --markdown` prints it. A key with\n"
+           "a dot stands in a table within the table. [Drawing and case](drawing-and-case.md) explains how\n"
+           "keys are used.\n";
     for (const files::ReferenceTable& table : files::key_reference()) {
         std::cout << "\n## " << table.words << (table.header.empty() ? "" : ": `" + table.header + "`")
                   << "\n";
