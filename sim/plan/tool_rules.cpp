@@ -36,7 +36,7 @@ double flange_needed(const FlangeOnDie& f) {
 
 std::optional<Finding> slips_off(double from_line, const FlangeOnDie& f) {
     const double needed = flange_needed(f);
-    if (from_line >= needed - rounding) return std::nullopt;
+    if (from_line >= needed - rounding_of_either) return std::nullopt;
     return Finding{Severity::stops, Rule::flange_on_die, from_line, needed};
 }
 
@@ -91,7 +91,7 @@ double loaded_angle(const material::Card& card, double thickness, double inside_
 }
 
 std::optional<Finding> angle_out_of_reach(double loaded, double largest, Loaded how) {
-    if (loaded <= largest + rounding) return std::nullopt;
+    if (loaded <= largest + rounding_of_either) return std::nullopt;
     return Finding{Severity::stops,
                    Rule::angle_of_tools,
                    loaded / degree,
@@ -139,7 +139,7 @@ double longest_return(const tool::ArcOutline& punch, double nose_radius, const R
 std::optional<Finding> flange_hits_punch(const tool::ArcOutline& punch, double nose_radius,
                                          const ReturnFlange& f) {
     const double longest = longest_return(punch, nose_radius, f, f.flange);
-    if (longest >= f.flange - rounding) return std::nullopt;
+    if (longest >= f.flange - rounding_of_either) return std::nullopt;
     return Finding{Severity::stops, Rule::return_flange, f.flange, longest, {f.base}};
 }
 
