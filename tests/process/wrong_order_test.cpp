@@ -11,7 +11,8 @@ using namespace overbend::files;
 using namespace overbend::job;
 
 TEST_CASE("a flange in the punch's way is found, named and measured") {
-    const JobResult job = run_process(read_case("cases/wrong-order/case.toml"), {});
+    const Case c = read_case("cases/wrong-order/case.toml");
+    const JobResult job = run_process(c, {});
     REQUIRE(job.steps.size() == 3);
     CHECK(job.steps[0].interferences.empty());
     CHECK(job.steps[2].interferences.empty());
@@ -19,6 +20,6 @@ TEST_CASE("a flange in the punch's way is found, named and measured") {
     const Interference& hit = job.steps[1].interferences.front();
     CHECK(hit.deepest.distance < -1.0);
     CHECK(hit.deepest.blank_position > job.blank.bend_line[1]);  // beyond the wall's bend
-    CHECK(hit.words.find("straight punch") != std::string::npos);
+    CHECK(why_not(c, job.findings).find("straight punch") != std::string::npos);
     CHECK_FALSE(job.feasible());
 }
