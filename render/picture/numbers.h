@@ -9,7 +9,7 @@ namespace overbend::picture {
 // With a fixed count of decimals and a true minus sign; "-0.0" is "0.0".
 std::string fixed(double value, int decimals);
 
-// Two decimals at most, without noughts that say nothing: 1, 1.5, 0.25.
+// Two decimals at most, without trailing zeros: 1, 1.5, 0.25.
 std::string short_number(double value);
 
 // "91.7°", signed.
