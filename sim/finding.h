@@ -1,5 +1,5 @@
-// One thing that was found out about a job, as figures: what speaks against it, asks for caution or is to be
-// known. Whoever looks makes one; scenes/job/run/findings.h keeps their list and makes words of them.
+// One thing that was found out about a job, as figures: a problem, a caution or a note that is to be
+// known. Each check makes one; scenes/job/run/findings.h keeps their list and makes words of them.
 
 #pragma once
 
@@ -66,7 +66,7 @@ enum class Rule {
     spring_shear,        // [mm of wire; the wire's name]
     spring_slenderness,  // [mm long, mm of coil]
     spring_room,
-    // what would mend them
+    // remedies
     thicker_section,  // [mm thick, x, y]
     rounder_edge,     // [mm of radius, x, y]
     other_springs     // [how many, mm of wire, mm of coil, turns, mm of travel; the wire's name]
@@ -88,7 +88,7 @@ struct Finding {
     double figure = 0.0, limit = 0.0;  // in the rule's unit
     std::vector<double> further = {};  // as the rule has them
     std::string detail = {};
-    FindingPlace place = {};  // set by whoever asked
+    FindingPlace place = {};  // set by the caller
     std::string source = {};  // whose rule it is, where the rule alone does not tell
     bool succeeded = false;   // geometry alone would stop it, but the simulated stroke succeeded
 };
