@@ -1,5 +1,5 @@
-// A job as it is shown: what film, storyboard, sheets, page, charts and window need of it, filled once. Words of
-// each are made where they are drawn.
+// A job as it is shown: what film, storyboard, sheets, page, charts and window need of it, filled once.
+// Words of each are made where they are drawn.
 //
 // Plain data. It points into the job's recordings, which must outlive it.
 // Units  mm, rad, N per mm of strip width, kN on the strip's whole width; press coordinates.
@@ -105,7 +105,8 @@ void check_strokes(const ShownJob& job, const std::string& what);
 // The end of the colours' scale, the same for all strokes.
 double colour_limit(const ShownJob& job, Colouring colouring);
 
-// What the stroke hits at an instant: each where and as deep as it is then; or without words where it is deepest.
+// What the stroke hits at an instant: each where and as deep as it is then; or without words where it is
+// deepest.
 std::vector<InterferenceMark> hits_at(const ShownStroke& stroke, double instant);
 std::vector<InterferenceMark> deepest_hits_at(const ShownStroke& stroke, double instant);
 

@@ -104,7 +104,8 @@ std::vector<Point> tool_points(const tool::RigidTool& tool, const Place& positio
 
 bool inside(const std::vector<Point>& closed, const Point& p);
 
-// How far it reaches to either side at a height; the first beyond the second where it does not reach up to it.
+// How far it reaches to either side at a height; the first beyond the second where it does not reach up to
+// it.
 std::pair<double, double> span_at(const std::vector<Point>& closed, double y);
 
 }  // namespace overbend::picture

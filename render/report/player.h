@@ -1,4 +1,5 @@
-// The player of a page: how the instants of a stroke follow one another in it, and what part of the press it shows.
+// The player of a page: how the instants of a stroke follow one another in it, and what part of the press it
+// shows.
 //
 // Units  mm, seconds; press coordinates.
 

@@ -10,8 +10,8 @@
 
 namespace overbend::documents {
 
-// steps: those that are shown, indices into the job's steps, in their order. The recordings are the result's: it
-// must outlive what is made.
+// steps: those that are shown, indices into the job's steps, in their order. The recordings are the
+// result's: it must outlive what is made.
 picture::ShownJob shown_job(const files::Case& c, const job::JobResult& job, const std::vector<int>& steps);
 
 // Of all steps that were solved: what went wrong in others the findings tell.
