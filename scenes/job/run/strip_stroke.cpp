@@ -67,6 +67,13 @@ StripStroke set_up(const StripCase& given, const files::Step& step, const strip:
         make_scene(s.job, s.blank, step, strip, std::vector<bool>(s.job.part.bends.size(), false));
     for (const tool::RigidTool& t : scene.tools)
         if (t.spring) tool::check(*t.spring);
+    if (!bent) {  // touched where its mesh is fine
+        scene.zone = {1e300, -1e300};
+        for (const strip::FineZone& z : s.zones) {
+            scene.zone.low = std::min(scene.zone.low, z.centre - z.reach);
+            scene.zone.high = std::max(scene.zone.high, z.centre + z.reach);
+        }
+    }
     StripStroke stroke{std::move(scene), {}};
     const auto at = [&](int i) { return s.read_at.empty() ? s.blank.flat_middle(i) : s.read_at[i]; };
     for (int b = 0; b < static_cast<int>(s.job.part.bends.size()); ++b) {
