@@ -13,9 +13,9 @@ read_files(style page.css)
 read_files(script codec.js drawing.js player.js page.js)
 file(WRITE "${OUT}" "// Made of the files of render/report by embed.cmake.
 #include \"render/report/page_sources.h\"
-namespace overbend::render {
+namespace overbend::report {
 const char* const page_frame = R\"~~~~(${frame})~~~~\";
 const char* const page_style = R\"~~~~(${style})~~~~\";
 const char* const page_script = R\"~~~~(${script})~~~~\";
-}  // namespace overbend::render
+}  // namespace overbend::report
 ")
