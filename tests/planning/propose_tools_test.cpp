@@ -139,7 +139,7 @@ TEST_CASE("an offset pair and a channel with its pad are tools that fit") {
 
     c.part.flats = {25.0, 20.0, 25.0};
     c.part.bends = {{"left", 90.0 * degree, 2.0}, {"right", 90.0 * degree, 2.0}};
-    c.tools = propose_channel(c, make_blank(c), 0).tools;
+    c.tools = propose_channel(c, 0).tools;
     REQUIRE(c.tools.size() == 3);
     CHECK(fitting_pairs(c, make_blank(c), {0, 1}).pairs.size() == 1);
 }
@@ -148,7 +148,7 @@ TEST_CASE("a flange over a channel's mouth makes an L of the foot; two that all 
     Case c = one_bend("dc01", 1.0, 2.0, 90.0, 8.0);
     c.part.flats = {7.0, 14.0, 18.0, 25.0};
     c.part.bends = {{"lip", 90.0 * degree, 2.0}, {"left", 90.0 * degree, 2.0}, {"right", 90.0 * degree, 2.0}};
-    const ProposedTools lipped = propose_channel(c, make_blank(c), 1);
+    const ProposedTools lipped = propose_channel(c, 1);
     REQUIRE(lipped.tools.size() == 3);
     const auto& foot = std::get<tool::ChannelPunch>(lipped.tools[0].shape);
     CHECK(foot.shank == tool::Shank::right);
@@ -157,7 +157,7 @@ TEST_CASE("a flange over a channel's mouth makes an L of the foot; two that all 
 
     c.part.flats = {9.0, 14.0, 18.0, 14.0, 9.0};
     c.part.bends.push_back({"other lip", 90.0 * degree, 2.0});
-    const ProposedTools closed = propose_channel(c, make_blank(c), 1);
+    const ProposedTools closed = propose_channel(c, 1);
     CHECK(closed.tools.empty());
     CHECK(closed.cannot.size() == 1);
 }
