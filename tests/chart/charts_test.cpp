@@ -171,7 +171,7 @@ TEST_CASE("the moment's curve has its stop and its end marked, and says where it
     const DrawingList list = draw_moment_curvature(chart, {}, Theme::light);
     CHECK(says(list, "loaded 0."));
     CHECK(says(list, "free 0."));
-    CHECK(says(list, "of the blank"));
+    CHECK(says(list, "from the blank's left end"));
 }
 
 TEST_CASE("the elastic core is shaded and told, or said to be too thin") {

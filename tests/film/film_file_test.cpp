@@ -182,7 +182,7 @@ TEST_CASE("a GIF keeps its size and rate where it may, and is lowered where it m
     CHECK(bound.bytes <= limit);
     CHECK(std::filesystem::file_size(bound.file) <= limit);
     CHECK(bound.frames_per_second < 25.0);
-    CHECK(bound.made_smaller.find("made smaller") == 0);
+    CHECK(bound.made_smaller.find("reduced from") == 0);
 
     CHECK_THROWS_WITH_AS(write_gif(two.job, options, folder.path() / "tiny.gif", 3000, 0),
                          doctest::Contains("480 x 270 px and 5 frames a second"), OutOfRange);

@@ -97,7 +97,7 @@ TEST_CASE("words can be read in all that is between two strokes") {
         CAPTURE(i);
         tests::check_words(draw_frame(two.job, options, list, i));
         slid_off =
-            slid_off || list.instants[i].caption.find("slid off along the bend line") != std::string::npos;
+            slid_off || list.instants[i].caption.find("slide the part off along the bend line") != std::string::npos;
         slid_in = slid_in || list.instants[i].caption.find("slide the strip in along") != std::string::npos;
     }
     CHECK(slid_off);

@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include <map>
+#include <regex>
 
 #include "tests/house/names.h"
 #include "tests/house/read_text.h"
@@ -21,6 +22,12 @@ std::string namespace_of(const std::string& path) {
 
 bool begins_with(const std::string& text, const std::string& beginning) {
     return text.compare(0, beginning.size(), beginning) == 0;
+}
+
+// The same without namespaces that hold nothing but the names of types: to name another folder's type is no definition.
+std::string without_declarations(const std::string& source) {
+    static const std::regex declarations(R"(namespace [\w:]+ \{\s*(?:(?:class|struct) \w+;\s*)+\})");
+    return std::regex_replace(source, declarations, "");
 }
 
 }  // namespace
@@ -42,8 +49,7 @@ TEST_SUITE("house") {
             "}  // namespace overbend::a\n"
             "namespace overbend { namespace b { class One {}; } }\n";
         const std::vector<std::string> expected = {"overbend::a::One", "overbend::a::Two",
-                                                   "overbend::a::Three", "overbend::a::Four",
-                                                   "overbend::b::One"};
+                                                   "overbend::a::Three", "overbend::b::One"};
         CHECK(types_defined_in(source) == expected);
         CHECK(namespaces_in(source) == std::vector<std::string>{"overbend::a", "overbend", "overbend::b"});
     }
@@ -62,7 +68,7 @@ TEST_SUITE("house") {
     TEST_CASE("a source opens the namespace of its folder alone") {
         for (const std::string root : {"sim", "render", "scenes"})
             for (const std::string& path : files_under(root, {".h", ".cpp"}))
-                for (const std::string& name : namespaces_in(text_of(path)))
+                for (const std::string& name : namespaces_in(without_declarations(text_of(path))))
                     if (!begins_with(name, namespace_of(path)))
                         FAIL_CHECK(path << " opens " << name << ", not " << namespace_of(path));
     }

@@ -60,9 +60,9 @@ TEST_CASE("words have the figures, and follow the severity and the side") {
     CHECK(finding_words(c, slips) ==
           "2.50 mm of strip beside the bend line slips off the die's shoulder; at least "
           "2.00 mm is needed (right of the bend); the simulated stroke succeeded");
-    Finding nought{Severity::stops, Rule::finished_angle, -30.0, 0.5, {-0.001, 30.0}};
-    nought.place.of = On::bend, nought.place.bend = 0;
-    CHECK(sentence(c, nought) == "bend 'heel': 0.00 degrees instead of 30.00; tolerance 0.50");
+    Finding zero{Severity::stops, Rule::finished_angle, -30.0, 0.5, {-0.001, 30.0}};
+    zero.place.of = On::bend, zero.place.bend = 0;
+    CHECK(sentence(c, zero) == "bend 'heel': 0.00 degrees instead of 30.00; tolerance 0.50");
 }
 
 TEST_CASE("what is in the list is not said again, and the gravest comes first") {

@@ -131,7 +131,7 @@ TEST_CASE("bend: what does not belong to a kind, or is missing, is named") {
                   "vee, offset, hem");
     check_refused(wiping + "--force-per-mm 80", "--force-per-mm", "remove it");
     check_refused(wiping, "--travel, --free: 0 stops", "exactly one");
-    check_refused(draw + "--clamp-force 10 --free 80", "--free", "does not belong to --kind draw");
+    check_refused(draw + "--clamp-force 10 --free 80", "--free", "it is not used by --kind draw");
     check_refused(draw, "--clamp-force: it is missing", "needs it");
     check_refused("bend --kind hem" + strip + "--gap 1", "it is missing", "--kind hem needs it");
     check_refused(hem + "--gap 1 --force-per-mm 3", "2 stops", "exactly one");

@@ -60,11 +60,13 @@ TEST_CASE("list: figures are those of the files") {
     CHECK(dc01["tensile_strength_MPa"] == 340.0);
     CHECK(dc01["elongation_percent"].get<double>() == doctest::Approx(28.0));
 
-    const json& bench = named(json::parse(run_overbend("list presses --json").out)["presses"], "bench-60");
+    const json presses = json::parse(run_overbend("list presses --json").out);
+    const json& bench = named(presses["presses"], "bench-60");
     CHECK(bench["force_kN"] == 60.0);
     CHECK(bench["daylight_mm"] == 255.0);
 
-    const json& steel = named(json::parse(run_overbend("list steels --json").out)["steels"], "1.2379");
+    const json steels = json::parse(run_overbend("list steels --json").out);
+    const json& steel = named(steels["steels"], "1.2379");
     CHECK(steel["compressive_yield_MPa"] == 2200.0);
 
     const json racks = json::parse(run_overbend("list racks --json").out);

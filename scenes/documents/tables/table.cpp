@@ -68,8 +68,8 @@ std::string line_of(const Table& table, const Layout& layout, const std::vector<
 std::string figure_words(double value, int decimals) {
     if (!std::isfinite(value) || std::abs(value) > beyond_meaning) return "-";
     const std::string number = words("%.*f", decimals, value);
-    const bool nought = number.find_first_not_of("-0.") == std::string::npos;
-    return nought && number[0] == '-' ? number.substr(1) : number;
+    const bool zero = number.find_first_not_of("-0.") == std::string::npos;
+    return zero && number[0] == '-' ? number.substr(1) : number;
 }
 
 std::string printed(const Column& column, const Cell& cell) {

@@ -71,7 +71,7 @@ void measure(const drawing::Measurer& m, const OutlineTool& t) {
 
 void describe(Fields& f, tool::PathPoint& t) {
     f.number({"x_mm", "10.0", "To the right of the tool's axis"}, coordinate, t.at.x());
-    f.number({"y_mm", "20.0", "Up"}, coordinate, t.at.y());
+    f.number({"y_mm", "20.0", "Height"}, coordinate, t.at.y());
     f.number_or({"radius_mm", "2.0", "Radius that rounds the corner"}, size_or_none, t.radius, {0.0});
     f.number_or({"bulge", "0.4142",
                  "Tangent of a quarter of the turn of the arc to the next point, counter-clockwise"},

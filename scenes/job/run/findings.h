@@ -1,5 +1,5 @@
 // The list of what was found out about a job, in one order: its strokes one after the other, the finished
-// part, the rules of the trade, press and tools. Words are made of a finding here and nowhere else.
+// part, the shop rules, press and tools. Words are made of a finding here and nowhere else.
 
 #pragma once
 

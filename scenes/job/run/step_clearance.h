@@ -11,7 +11,7 @@ namespace overbend::job {
 void read_clearance(const stroke::FormingZone& zone, double raised, int step, StepResult& result,
                     Findings& findings);
 
-// What whoever lays the strip in has to know.
+// What the person who places the strip must know.
 void add_note(Rule rule, const std::string& detail, int step, Findings& findings);
 
 // The height to which a case's ram goes up.

@@ -23,7 +23,7 @@ struct StrokeOnPress {
     int step = 0;  // index into the case's steps
     shop::StrokeDemand demand;
     Findings checks;
-    double cycle_s = 0.0;  // of the ram; without speeds what the case's handling leaves beside laying in
+    double cycle_s = 0.0;  // of the ram; without speeds what the case's handling leaves beside placing
 };
 
 // Where a tool is loaded most, over all strokes that use it.
@@ -60,7 +60,7 @@ struct ToolInShop {
     std::optional<WorstContact> contact;  // none: nothing bears on a rounded edge
     std::optional<SpringAdvice> springs;
     Findings checks;  // none without a steel and a rating
-    Findings mends;   // what dimension would mend what is thin or over
+    Findings mends;   // the dimensions that are a remedy for a small or negative margin
 };
 
 // What is saved by blocks that serve more than once.
