@@ -58,7 +58,7 @@ TEST_CASE("whole tables that are missing") {
     };
     check_missing(cut(whole_case, "[strip]", "[material]"), "strip", "thickness_mm");
     check_missing(cut(whole_case, "[part]", "[[tool]]"), "part", "path");
-    check_missing(cut(whole_case, "[[tool]]", "[[step]]"), "tool", "give at least one [[tool]]");
+    check_missing(cut(whole_case, "[[tool]]", "[[step]]"), "tool", "each as a [[tool]]");
     check_missing(cut(whole_case, "[[step]]", "[press]"), "step", "give at least one [[step]]");
     check_missing("", "format", "format = 1");
     CHECK_FALSE(mistake_in(cut(whole_case, "[press]", "[run]"), as_case));
@@ -102,7 +102,7 @@ TEST_CASE("the material stands in one place") {
 TEST_CASE("bend lines lie on the blank, in order, with room for the bends") {
     const std::string lines = "bend_lines_mm = [25.5, 47.5, 55, 82, 112.5]";
     const std::vector<Mistake> mistakes = {
-        {"no length", "blank_length_mm = 150\n", "", lines, "strip.bend_lines_mm", "no length",
+        {"no length", "blank_length_mm = 150\n", "", lines, "strip.bend_lines_mm", "without a blank length",
          "blank_length_mm"},
         {"too few", lines, "bend_lines_mm = [25.5, 47.5]", "bend_lines_mm", "strip.bend_lines_mm",
          "2 bend lines for 5 bends", "each bend"},
@@ -134,7 +134,7 @@ TEST_CASE("a path goes flat, bend, flat") {
         {"two bends", "[[part.path]]\nflat_mm = 6.5\n", "", "bend_deg = -40", "part.path[5].bend_deg",
          "a flat belongs here", "flat, bend, flat"},
         {"both at once", "flat_mm = 6.5", "flat_mm = 6.5\nbend_deg = 10", "[[part.path]]\nflat_mm = 6.5",
-         "part.path[5]", "at once", "one after the other"},
+         "part.path[5]", "both a flat and a bend", "one after the other"},
         {"a name on a flat", "flat_mm = 6.5", "flat_mm = 6.5\nname = \"web\"", "name = \"web\"",
          "part.path[5].name", "unknown key", "flat_mm"},
         {"a name twice", "name = \"right wall\"", "name = \"lip\"#", "\"lip\"#", "part.path[10].name",
@@ -153,7 +153,7 @@ TEST_CASE("a path goes flat, bend, flat") {
 TEST_CASE("cutouts lie within the strip") {
     const std::vector<Mistake> mistakes = {
         {"a hole and a slot", "hole_mm = 5", "hole_mm = 5\nslot_mm = [5, 3]", "[[part.cutouts]]\nat_mm = 12",
-         "part.cutouts[1]", "at once", "either"},
+         "part.cutouts[1]", "both a hole and a slot", "either"},
         {"too far left", "at_mm = 12", "at_mm = 2.4", "at_mm = 2.4", "part.cutouts[1].at_mm", "-0.1", "2.5"},
         {"too far right", "at_mm = 60.0", "at_mm = 146.1", "at_mm = 146.1", "part.cutouts[2].at_mm", "150.1",
          "146"},
@@ -211,7 +211,7 @@ TEST_CASE("steps name bends, and every bend once") {
         {"no bend", "[\"lip\"]", "[]", "bends = []", "step[1].bends", "empty", "list"},
         {"not a list", "[\"lip\"]", "\"lip\"", "bends = \"lip\"", "step[1].bends", "text", "list"},
         {"twice in a step", "[\"left wall\", \"right wall\"]", "[\"left wall\", \"left wall\"]",
-         "[\"left wall\", \"left wall\"]", "step[3].bends[2]", "already", "one step"},
+         "[\"left wall\", \"left wall\"]", "step[3].bends[2]", "named twice", "once in a step"},
         {"in two steps that cannot both make it", "[\"left wall\", \"right wall\"]",
          "[\"left wall\", \"lip\"]", "[\"left wall\", \"lip\"]", "step[3].bends", "between them", "adjacent"},
         {"three at once", "[\"left wall\", \"right wall\"]", "[\"left wall\", \"right wall\", \"x\"]",

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cctype>
 #include <filesystem>
 #include <regex>
 #include <string>
@@ -51,19 +53,21 @@ const NotPlain not_plain[] = {
     {"\\? \"\" : \"s\"", "counted() of sim/counted.h"},
 };
 
-// "sim/x.h:12: let go (say: release)", one a line of the text.
-std::vector<std::string> found_in(const std::string& path, const std::string& text) {
+// "sim/x.h:12: let go (say: release)", one a place.
+std::vector<std::string> found_in(const std::string& path, std::string text) {
+    static const std::vector<std::regex> patterns = [] {
+        std::vector<std::regex> all;
+        for (const NotPlain& word : not_plain) all.emplace_back(word.pattern, std::regex::optimize);
+        return all;
+    }();
+    for (char& c : text) c = static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
     std::vector<std::string> found;
-    const std::vector<std::string> lines = lines_of(text);
-    for (const NotPlain& word : not_plain) {
-        const std::regex pattern(word.pattern, std::regex::icase | std::regex::optimize);
-        for (std::size_t i = 0; i < lines.size(); ++i) {
-            std::smatch match;
-            if (std::regex_search(lines[i], match, pattern))
-                found.push_back(path + ":" + std::to_string(i + 1) + ": " + match.str() +
-                                " (say: " + word.say + ")");
-        }
-    }
+    for (std::size_t w = 0; w < patterns.size(); ++w)
+        for (std::sregex_iterator it(text.begin(), text.end(), patterns[w]), end; it != end; ++it)
+            found.push_back(
+                path + ":" +
+                std::to_string(std::count(text.begin(), text.begin() + it->position(), '\n') + 1) + ": " +
+                it->str() + " (say: " + not_plain[w].say + ")");
     return found;
 }
 
