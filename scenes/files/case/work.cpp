@@ -82,9 +82,9 @@ Hold hold_over(const Case& c, const Blank& blank, const Step& step, double openi
     return even_hold(blank, step, reach, 0.5 * opening + shoulder_radius, depth);
 }
 
-Beside flats_beside(const Case& c, const Step& step, int bend) {
+FlatsBeside flats_beside(const Case& c, const Step& step, int bend) {
     const double before = c.part.flats[bend], after = c.part.flats[bend + 1];
-    return step.first == First::left ? Beside{before, after} : Beside{after, before};
+    return step.first == First::left ? FlatsBeside{before, after} : FlatsBeside{after, before};
 }
 
 double blank_to_the_right(const Step& step) {

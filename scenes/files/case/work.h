@@ -86,10 +86,10 @@ Hold hold_over(const Case& c, const Blank& blank, const Step& step, double openi
                double depth);
 
 // The flats beside a bend, left and right as it lies.
-struct Beside {
+struct FlatsBeside {
     double left = 0.0, right = 0.0;
 };
-Beside flats_beside(const Case& c, const Step& step, int bend);
+FlatsBeside flats_beside(const Case& c, const Step& step, int bend);
 // The way along the blank that leads to the right as it lies: 1 or -1.
 double blank_to_the_right(const Step& step);
 

@@ -12,7 +12,7 @@ namespace {
 // The flange lies on the die, the hem stands above it; the hem's middle is under the punch's.
 Hold hem_hold(const Case& c, const Blank& blank, const Step& step) {
     const int b = step.bends.front();
-    const Beside flats = flats_beside(c, step, b);
+    const FlatsBeside flats = flats_beside(c, step, b);
     Hold hold;
     // and a little more, or the strip's end would lie outside the zone
     hold.reach_left = blank.half_arc[b] + flats.left + c.thickness;

@@ -14,7 +14,7 @@ namespace {
 // The strip lies on the die up to where its edge rounds; there the bend begins.
 Hold wiping_hold(const Case& c, const Blank& blank, const Step& step) {
     const int b = step.bends.front();
-    const Beside flats = flats_beside(c, step, b);
+    const FlatsBeside flats = flats_beside(c, step, b);
     const double edge = std::get<WipingDie>(c.tools[step.die].shape).block.right_radius;
     const double half_arc = half_core(edge, c.thickness, std::abs(c.part.bends[b].angle)) - c.thickness;
     const tool::Block& clamp = std::get<Clamp>(c.tools[*step.clamp].shape).block;
