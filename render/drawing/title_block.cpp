@@ -81,7 +81,7 @@ void paint_block(picture::DrawingList& list, const PaperSize& paper, const Drawi
     const std::vector<std::vector<Field>> rows = {
         {{116.0, "Job", sheet.title},
          {32.0, "Sheet", std::to_string(sheet.number) + " of " + std::to_string(sheet.of)},
-         {32.0, "PaperSize", paper.name}},
+         {32.0, "Paper", paper.name}},
         {{116.0, "Drawn", sheet.name}, {32.0, "Scale", scale}, {32.0, "Sizes", "in mm"}},
         {{116.0, "Material", sheet.material},
          {32.0, "Tolerances", sheet.tolerances},
