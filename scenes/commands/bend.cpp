@@ -3,17 +3,85 @@
 #include <cstdio>
 #include <filesystem>
 
-#include "scenes/commands/bend_kinds.h"
 #include "scenes/commands/bend_options.h"
 #include "scenes/commands/bend_print.h"
 #include "scenes/commands/commands.h"
-#include "scenes/commands/exit_status.h"
 #include "scenes/files/case/read_card.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::commands {
 
 namespace {
+
+// ---- from the options to the stroke of their kind
+
+stroke::Stop stop_of(const BendOptions& given) {
+    stroke::Stop stop;
+    if (const auto travel = given.number("--travel"))
+        stop.kind = stroke::StopKind::travel, stop.value = *travel;
+    if (const auto force = given.number("--force-per-mm"))
+        stop.kind = stroke::StopKind::force, stop.value = *force;
+    if (const auto free = given.number("--free"))
+        stop.kind = stroke::StopKind::free_angle, stop.value = *free * degree;
+    return stop;
+}
+
+void check_vee(const BendOptions& given, const job::VeeBend& b) {
+    const double least = 0.5 * b.die_opening + b.thickness, most = job::open_die_travel * b.die_opening;
+    if (b.flange && *b.flange < least)
+        complain("--flange", millimetres(*b.flange) + " does not reach over the shoulder; give at least " +
+                                 millimetres(least));
+    const double travel = given.number_or("--travel", 0.0);
+    if (!b.die_angle && travel > most)
+        complain("--travel",
+                 millimetres(travel) + " is too large for an open die; give at most " + millimetres(most));
+    if (given.number("--bottom") && !b.die_angle)
+        complain("--bottom", "an open die has no bottom; give --die-angle, or remove it");
+}
+
+job::StripResult bend(const BendOptions& given, job::VeeBend& b, const stroke::StrokeOptions& options) {
+    check_vee(given, b);
+    return job::press_strip(job::vee_stroke(b), stop_of(given), options);
+}
+job::StripResult bend(const BendOptions& given, job::OffsetBend& b, const stroke::StrokeOptions& options) {
+    return job::press_strip(job::offset_stroke(b), stop_of(given), options);
+}
+job::StripResult bend(const BendOptions& given, job::ChannelBend& b, const stroke::StrokeOptions& options) {
+    b.pad = spring_of(given, "pad");
+    return job::press_strip(job::channel_stroke(b), stop_of(given), options);
+}
+job::StripResult bend(const BendOptions& given, job::WipingBend& b, const stroke::StrokeOptions& options) {
+    b.clamp = spring_of(given, "clamp");
+    b.clamp_on = given.clamp_on.value_or(b.clamp_on);
+    return job::press_strip(job::wiping_stroke(b), stop_of(given), options);
+}
+job::StripResult bend(const BendOptions& given, job::HemBend& b, const stroke::StrokeOptions& options) {
+    return job::bend_hem(b, {given.number("--gap"), given.number("--force-per-mm")}, options);
+}
+job::StripResult bend(const BendOptions& given, job::DrawBend& b, const stroke::StrokeOptions& options) {
+    b.clamp = *spring_of(given, "clamp");
+    b.travel = *given.number("--travel");
+    return job::bend_draw(b, options);
+}
+
+job::StripResult bend_of_kind(const BendOptions& given, const material::Card& material,
+                              const stroke::StrokeOptions& options) {
+    AnyBend any = bend_of(given);
+    return std::visit(
+        [&](auto& b) {
+            b.material = material;
+            b.thickness = given.thickness;
+            b.friction = given.friction;
+            b.width = given.width;
+            b.weighs = given.weighs;
+            b.layers = given.layers;
+            return bend(given, b, options);
+        },
+        any);
+}
+
+// ---- the command
 
 // A stroke that was not solved is no result.
 void require_solved(const stroke::StrokeResult& stroke) {
@@ -22,8 +90,7 @@ void require_solved(const stroke::StrokeResult& stroke) {
                         "): " + stroke.reason);
 }
 
-// Returns whether the stop was reached.
-bool run(const BendOptions& given) {
+Exit run(const BendOptions& given) {
     check_together(given);
     const material::Card material = files::read_card(given.material, std::filesystem::path());
     stroke::StrokeOptions options;
@@ -42,18 +109,19 @@ bool run(const BendOptions& given) {
     if (!reached && !given.output.quiet)
         std::fprintf(stderr, "overbend: the stop is not reached: %s\n", result.stroke.reason.c_str());
     print_bend(result, given);
-    return reached;
+    return reached ? Exit::done : Exit::verdict_no;
 }
 
 }  // namespace
 
-void add_bend(Program& app, int& status) {
+void add_bend(Program& app) {
     static BendOptions given;
     Command command = app.command(
         "bend", "Bend one strip between a punch and a die, without a case file; default: a V die");
     add_bend_options(command, given);
     command.footer(
-        "In brackets: the unit, and the kinds of bend that use the option. Give exactly one stop: --travel, --free, "
+        "In brackets: the unit, and the kinds of bend that use the option. Give exactly one stop: --travel, "
+        "--free, "
         "--force-per-mm "
         "or,\n"
         "of a hem, --gap. A bend angle of 0 is flat.\n"
@@ -72,7 +140,7 @@ void add_bend(Program& app, int& status) {
         "Example: overbend bend --kind draw --material dc01 --thickness 0.8 --punch-width 50 --corner 5 "
         "--shoulder 5 "
         "--flange 60 --clamp-force 30 --travel 20");
-    command.callback([&status] { status = static_cast<int>(run(given) ? Exit::done : Exit::verdict_no); });
+    command.runs([] { return run(given); });
 }
 
 }  // namespace overbend::commands

@@ -1,19 +1,17 @@
 #include "scenes/commands/bend_options.h"
 
 #include <algorithm>
-#include <cstdio>
 #include <functional>
 #include <utility>
 
 #include "sim/errors.h"
 #include "sim/units.h"
+#include "sim/words.h"
 
 namespace overbend::commands {
 
 std::string millimetres(double length) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.6g mm", length);
-    return text;
+    return words("%.6g mm", length);
 }
 
 namespace {
@@ -97,86 +95,84 @@ struct NumberOption {
     }
 };
 
-const std::vector<NumberOption>& number_options() {
-    constexpr auto within = Range::Ends::within, between = Range::Ends::between, whole = Range::Ends::whole;
-    static const Range preload{"N/mm", 0.0, 1e5}, rate{"N/mm2", 0.0, 1e5}, count{"", 1.0, 1000.0, whole},
-        force{"N/mm", 0.0, 1e6, between}, opening{"mm", 0.2, 1000.0, within, 2.0, 300.0};
-    static const std::vector<NumberOption> all = {
-        {"--travel", "stop: travel of the punch from first touch", extent(0.0, 2500.0, between),
-         taken_by<VeeBend, OffsetBend, ChannelBend, WipingBend, DrawBend>(), true},
-        {"--free", "stop: (first) bend angle after release", angle(0.0, 180.0),
-         taken_by<VeeBend, OffsetBend, ChannelBend, WipingBend>(), true},
-        {"--force-per-mm", "stop: force per mm of strip width", force,
-         taken_by<VeeBend, OffsetBend, ChannelBend, HemBend>(), true},
-        {"--gap", "stop: gap between the inner faces of a hem under load; 0 closes it", length(0.0, 100.0),
-         taken_by<HemBend>(), true},
-        {"--die-opening", "between the shoulder arcs' centres", opening,
-         by(needs(&VeeBend::die_opening), needs(&HemBend::die_opening))},
-        {"--shoulder", "shoulder radius of the die", extent(0.01, 200.0),
-         by(needs(&VeeBend::shoulder_radius), needs(&ChannelBend::shoulder_radius),
-            needs(&HemBend::shoulder_radius), needs(&DrawBend::shoulder_radius))},
-        {"--nose", "nose radius of the punch (offset: of the convex corners of both tools)",
-         length(0.01, 200.0),
-         by(needs(&VeeBend::nose_radius), needs(&OffsetBend::corner_radius), needs(&HemBend::nose_radius))},
-        {"--die-angle", "included angle of the die's groove, such as 85; default: open below the shoulders",
-         angle(0.0, 180.0), by(may(&VeeBend::die_angle))},
-        {"--bottom", "radius of the groove's bottom; default 0.4", length(0.0, 200.0),
-         by(may(&VeeBend::bottom_radius))},
-        {"--punch-angle", "included angle of the punch; default 30", angle(0.0, 180.0),
-         by(may(&VeeBend::punch_angle))},
-        {"--offset", "step between the lands of an offset's tools", extent(0.05, 200.0),
-         by(needs(&OffsetBend::offset))},
-        {"--offset-angle", "bend angle of their sloped faces", angle(1.0, 90.0, within),
-         by(needs(&OffsetBend::angle))},
-        {"--root", "radius of their concave corners; default half a thickness", length(0.0, 200.0),
-         by(may(&OffsetBend::root_radius))},
-        {"--land", "length of their lands beyond the sharp corners; default 8 thicknesses",
-         extent(0.1, 1000.0), by(may(&OffsetBend::land))},
-        {"--punch-width", "of the channel's or draw's punch", extent(0.2, 1000.0),
-         by(needs(&ChannelBend::punch_width), needs(&DrawBend::punch_width))},
-        {"--corner", "corner radius of the punch", extent(0.0, 200.0),
-         by(needs(&ChannelBend::corner_radius), needs(&WipingBend::corner_radius),
-            needs(&DrawBend::corner_radius))},
-        {"--clearance",
-         "between punch and die: beside a channel's, draw's or wiping punch, or between an offset's closed "
-         "faces; default 1.1 (offset: 1.05) thicknesses",
-         length(0.05, 200.0),
-         by(may(&OffsetBend::clearance), may(&ChannelBend::clearance), may(&WipingBend::clearance),
-            may(&DrawBend::clearance))},
-        {"--depth", "of the channel", extent(0.1, 1000.0), by(needs(&ChannelBend::depth))},
-        {"--edge", "edge radius of the block over which a flange is wiped", extent(0.01, 200.0),
-         by(needs(&WipingBend::edge_radius))},
-        {"--hold", "length of the strip under the wiping clamp; default 10 thicknesses", extent(0.1, 1000.0),
-         by(may(&WipingBend::hold))},
-        {"--hem", "length of the strip that is folded over", extent(0.2, 1000.0), by(needs(&HemBend::hem))},
-        {"--first-free", "bend angle after a hem's first stroke; default 150", angle(100.0, 170.0, within),
-         by(may(&HemBend::first_free))},
-        {"--flange",
-         "length of the strip: each half (vee, offset), beside the punch (channel, draw), beyond the edge "
-         "(wiping), under the hem",
-         extent(0.1, 5000.0),
-         by(may(&VeeBend::flange), may(&OffsetBend::flange), may(&ChannelBend::flange),
-            needs(&WipingBend::flange), may(&HemBend::flange), needs(&DrawBend::flange))},
-        {"--pad-preload", "preload of the channel's pad per mm of strip width", preload,
-         taken_by<ChannelBend>()},
-        {"--pad-rate", "rate of its spring per mm of travel and mm of strip width", rate,
-         taken_by<ChannelBend>()},
-        {"--pad-count", "number of springs (--pad-spring) under the pad; default 1", count,
-         taken_by<ChannelBend>()},
-        {"--clamp-force",
-         "preload of the clamp (draw: of each clamp) per mm of strip width; without it a wiping clamp is "
-         "rigid",
-         preload, by(Use{BendKind::wiping}, Use{BendKind::draw, true})},
-        {"--clamp-rate", "rate of its spring per mm of travel and mm of strip width", rate,
-         taken_by<WipingBend, DrawBend>()},
-        {"--clamp-count", "number of springs (--clamp-spring) behind a clamp; default 1", count,
-         taken_by<WipingBend, DrawBend>()}};
-    return all;
-}
+constexpr auto within = Range::Ends::within, between_ends = Range::Ends::between, whole = Range::Ends::whole;
+const Range spring_preload{"N/mm", 0.0, 1e5}, spring_rate{"N/mm2", 0.0, 1e5},
+    how_many{"", 1.0, 1000.0, whole}, force{"N/mm", 0.0, 1e6, between_ends},
+    opening{"mm", 0.2, 1000.0, within, 2.0, 300.0};
+
+const std::vector<NumberOption> number_options = {
+    {"--travel", "stop: travel of the punch from first touch", extent(0.0, 2500.0, between_ends),
+     taken_by<VeeBend, OffsetBend, ChannelBend, WipingBend, DrawBend>(), true},
+    {"--free", "stop: (first) bend angle after release", angle(0.0, 180.0),
+     taken_by<VeeBend, OffsetBend, ChannelBend, WipingBend>(), true},
+    {"--force-per-mm", "stop: force per mm of strip width", force,
+     taken_by<VeeBend, OffsetBend, ChannelBend, HemBend>(), true},
+    {"--gap", "stop: gap between the inner faces of a hem under load; 0 closes it", length(0.0, 100.0),
+     taken_by<HemBend>(), true},
+    {"--die-opening", "between the shoulder arcs' centres", opening,
+     by(needs(&VeeBend::die_opening), needs(&HemBend::die_opening))},
+    {"--shoulder", "shoulder radius of the die", extent(0.01, 200.0),
+     by(needs(&VeeBend::shoulder_radius), needs(&ChannelBend::shoulder_radius),
+        needs(&HemBend::shoulder_radius), needs(&DrawBend::shoulder_radius))},
+    {"--nose", "nose radius of the punch (offset: of the convex corners of both tools)", length(0.01, 200.0),
+     by(needs(&VeeBend::nose_radius), needs(&OffsetBend::corner_radius), needs(&HemBend::nose_radius))},
+    {"--die-angle", "included angle of the die's groove, such as 85; default: open below the shoulders",
+     angle(0.0, 180.0), by(may(&VeeBend::die_angle))},
+    {"--bottom", "radius of the groove's bottom; default 0.4", length(0.0, 200.0),
+     by(may(&VeeBend::bottom_radius))},
+    {"--punch-angle", "included angle of the punch; default 30", angle(0.0, 180.0),
+     by(may(&VeeBend::punch_angle))},
+    {"--offset", "step between the lands of an offset's tools", extent(0.05, 200.0),
+     by(needs(&OffsetBend::offset))},
+    {"--offset-angle", "bend angle of their sloped faces", angle(1.0, 90.0, within),
+     by(needs(&OffsetBend::angle))},
+    {"--root", "radius of their concave corners; default half a thickness", length(0.0, 200.0),
+     by(may(&OffsetBend::root_radius))},
+    {"--land", "length of their lands beyond the sharp corners; default 8 thicknesses", extent(0.1, 1000.0),
+     by(may(&OffsetBend::land))},
+    {"--punch-width", "of the channel's or draw's punch", extent(0.2, 1000.0),
+     by(needs(&ChannelBend::punch_width), needs(&DrawBend::punch_width))},
+    {"--corner", "corner radius of the punch", extent(0.0, 200.0),
+     by(needs(&ChannelBend::corner_radius), needs(&WipingBend::corner_radius),
+        needs(&DrawBend::corner_radius))},
+    {"--clearance",
+     "between punch and die: beside a channel's, draw's or wiping punch, or between an offset's closed "
+     "faces; default 1.1 (offset: 1.05) thicknesses",
+     length(0.05, 200.0),
+     by(may(&OffsetBend::clearance), may(&ChannelBend::clearance), may(&WipingBend::clearance),
+        may(&DrawBend::clearance))},
+    {"--depth", "of the channel", extent(0.1, 1000.0), by(needs(&ChannelBend::depth))},
+    {"--edge", "edge radius of the block over which a flange is wiped", extent(0.01, 200.0),
+     by(needs(&WipingBend::edge_radius))},
+    {"--hold", "length of the strip under the wiping clamp; default 10 thicknesses", extent(0.1, 1000.0),
+     by(may(&WipingBend::hold))},
+    {"--hem", "length of the strip that is folded over", extent(0.2, 1000.0), by(needs(&HemBend::hem))},
+    {"--first-free", "bend angle after a hem's first stroke; default 150", angle(100.0, 170.0, within),
+     by(may(&HemBend::first_free))},
+    {"--flange",
+     "length of the strip: each half (vee, offset), beside the punch (channel, draw), beyond the edge "
+     "(wiping), under the hem",
+     extent(0.1, 5000.0),
+     by(may(&VeeBend::flange), may(&OffsetBend::flange), may(&ChannelBend::flange),
+        needs(&WipingBend::flange), may(&HemBend::flange), needs(&DrawBend::flange))},
+    {"--pad-preload", "preload of the channel's pad per mm of strip width", spring_preload,
+     taken_by<ChannelBend>()},
+    {"--pad-rate", "rate of its spring per mm of travel and mm of strip width", spring_rate,
+     taken_by<ChannelBend>()},
+    {"--pad-count", "number of springs (--pad-spring) under the pad; default 1", how_many,
+     taken_by<ChannelBend>()},
+    {"--clamp-force",
+     "preload of the clamp (draw: of each clamp) per mm of strip width; without it a wiping clamp is "
+     "rigid",
+     spring_preload, by(Use{BendKind::wiping}, Use{BendKind::draw, true})},
+    {"--clamp-rate", "rate of its spring per mm of travel and mm of strip width", spring_rate,
+     taken_by<WipingBend, DrawBend>()},
+    {"--clamp-count", "number of springs (--clamp-spring) behind a clamp; default 1", how_many,
+     taken_by<WipingBend, DrawBend>()}};
 
 // Options that are no numbers are taken by the kinds that take a number beside them.
 const NumberOption& option_named(const std::string& name) {
-    return *std::find_if(number_options().begin(), number_options().end(),
+    return *std::find_if(number_options.begin(), number_options.end(),
                          [&](const NumberOption& o) { return o.name == name; });
 }
 
@@ -192,7 +188,7 @@ void complain_of_kind(const std::string& option, BendKind kind, const std::strin
 }
 
 void check_kind(const BendOptions& given) {
-    for (const NumberOption& o : number_options()) {
+    for (const NumberOption& o : number_options) {
         const Use* use = o.use_of(given.kind);
         if (given.number(o.name) && !use) complain_of_kind(o.name, given.kind, kinds_of(o));
         if (!given.number(o.name) && use && use->needed)
@@ -211,7 +207,7 @@ void check_kind(const BendOptions& given) {
 void check_one_stop(const BendOptions& given) {
     std::string names;
     int stops = 0;
-    for (const NumberOption& o : number_options()) {
+    for (const NumberOption& o : number_options) {
         if (o.stops && given.number(o.name)) ++stops;
         if (o.stops && o.use_of(given.kind)) names += (names.empty() ? "" : ", ") + o.name;
     }
@@ -219,7 +215,7 @@ void check_one_stop(const BendOptions& given) {
 }
 
 void check_lengths(const BendOptions& given) {
-    for (const NumberOption& o : number_options()) {
+    for (const NumberOption& o : number_options) {
         const double value = given.number_or(o.name, 0.0), t = given.thickness;
         const double least = o.range.least * t, most = o.range.most * t;
         const bool free = given.kind == BendKind::vee && least == 0.0;
@@ -244,14 +240,11 @@ void add_common(Command& command, BendOptions& given) {
     command.option("--thickness", given.thickness, "of the strip, mm")
         .required()
         .check(from_to(0.05, 20.0, "mm"));
-    command.option("--friction", given.friction, "coefficient between strip and tools")
-        .shows_default()
-        .check(from_to(0.0, 0.3, ""));
+    command.option("--friction", given.friction, "coefficient between strip and tools",
+                   from_to(0.0, 0.3, ""));
     add_width(command, given.width);
     command.flag("--gravity", given.weighs, "include the weight of the strip");
-    command.option("--layers", given.layers, "through the thickness")
-        .shows_default()
-        .check(whole_from_to(5, 41));
+    command.option("--layers", given.layers, "through the thickness", whole_from_to(5, 41));
 }
 
 }  // namespace
@@ -264,7 +257,7 @@ AnyBend bend_of(const BendOptions& given) {
     static const AnyBend kinds[] = {VeeBend(),    OffsetBend(), ChannelBend(),
                                     WipingBend(), HemBend(),    DrawBend()};
     AnyBend bend = kinds[static_cast<std::size_t>(given.kind)];
-    for (const NumberOption& o : number_options()) {
+    for (const NumberOption& o : number_options) {
         const Use* use = o.use_of(given.kind);
         const std::optional<double> value = given.number(o.name);
         if (use && use->set && value) use->set(bend, o.range.unit == "deg" ? *value * degree : *value);
@@ -274,7 +267,7 @@ AnyBend bend_of(const BendOptions& given) {
 
 void add_bend_options(Command& command, BendOptions& given) {
     add_common(command, given);
-    for (const NumberOption& o : number_options()) {
+    for (const NumberOption& o : number_options) {
         const std::string unit = o.range.unit.empty() ? "" : o.range.unit + "; ";
         command.option(o.name, given.numbers[o.name], o.words + " [" + unit + kinds_of(o) + "]")
             .check(o.range.check());

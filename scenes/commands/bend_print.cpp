@@ -3,6 +3,7 @@
 #include <iostream>
 #include <nlohmann/json.hpp>
 
+#include "scenes/documents/tables/table.h"
 #include "sim/units.h"
 
 namespace overbend::commands {
@@ -69,50 +70,54 @@ void print_as_json(const job::StripResult& r, const BendOptions& given) {
     print_json(object);
 }
 
-Row radius_row(const std::string& name, double radius) {
-    if (radius <= 0.0) return {name, "flat", ""};
-    return {name, fixed(radius, 3), "mm"};
+// Name, value and unit, without heads.
+documents::Table unheaded() {
+    return {"", {{""}, {"", "", 0}, {""}}, {}};
 }
 
-void add_rows(const job::StripResult& r, const BendOptions& given, std::vector<Row>& rows) {
-    const std::vector<Row> force = {{"travel", fixed(r.stroke.stop_travel, 3), "mm"},
-                                    {"peak force", fixed(r.stroke.peak_force, 1), "N/mm"}};
-    const bool vee = given.kind == BendKind::vee;
-    for (const job::BendReading& b : r.bends) {
-        const std::string name = vee ? "" : b.name + ": ";
-        rows.push_back({name + "bend angle under load", fixed(b.loaded / degree, 3), "deg"});
-        rows.push_back({name + "bend angle free", fixed(b.free / degree, 3), "deg"});
-        rows.push_back({name + "springback", fixed(b.springback() / degree, 3), "deg"});
-        if (vee) rows.insert(rows.end(), force.begin(), force.end());
-        rows.push_back(radius_row(name + "inside radius under load", b.inside_radius_loaded));
-        rows.push_back(radius_row(name + "inside radius free", b.inside_radius_free));
-    }
-    for (const job::Measure& m : r.measures) rows.push_back({m.words, fixed(m.value, 5), m.unit});
-    if (!vee) rows.insert(rows.end(), force.begin(), force.end());
+void add_bend_rows(const job::BendReading& b, const std::string& name, documents::Table& table) {
+    const auto angle = [&](const char* words, double value) {
+        table.rows.push_back({name + words, fixed(value / degree, 3), "deg"});
+    };
+    const auto radius = [&](const char* words, double value) {
+        const bool flat = value <= 0.0;
+        table.rows.push_back({name + words, flat ? "flat" : fixed(value, 3), flat ? "" : "mm"});
+    };
+    angle("bend angle under load", b.loaded);
+    angle("bend angle free", b.free);
+    angle("springback", b.springback());
+    radius("inside radius under load", b.inside_radius_loaded);
+    radius("inside radius free", b.inside_radius_free);
 }
 
-void print_as_table(const job::StripResult& r, const BendOptions& given) {
-    // Every figure is made before the first is printed, so that an error leaves nothing half said.
-    std::vector<Row> rows;
-    add_rows(r, given, rows);
-    rows.push_back({"outcome", stroke::outcome_words(r.stroke.outcome), ""});
-    rows.push_back({"energy balance error", fixed(r.stroke.audit.residue_percent(), 3), "%"});
-    rows.push_back({"increments", std::to_string(r.stroke.increments), ""});
-    rows.push_back({"iterations", std::to_string(r.stroke.iterations), ""});
-    std::vector<Row> curve;
-    if (given.curve)
-        for (const stroke::CurvePoint& p : r.stroke.curve)
-            curve.push_back({fixed(p.travel, 4) + " mm", fixed(p.force, 2), "N/mm"});
-    print_rows(rows);
-    if (curve.empty()) return;
-    std::cout << "\nforce over travel, down and back\n";
-    print_rows(curve);
+documents::Table figures_table(const job::StripResult& r, BendKind kind) {
+    documents::Table table = unheaded();
+    for (const job::BendReading& b : r.bends)
+        add_bend_rows(b, kind == BendKind::vee ? "" : b.name + ": ", table);
+    for (const job::Measure& m : r.measures) table.rows.push_back({m.words, fixed(m.value, 5), m.unit});
+    const stroke::StrokeResult& s = r.stroke;
+    table.rows.insert(table.rows.end(), {{"travel", fixed(s.stop_travel, 3), "mm"},
+                                         {"peak force", fixed(s.peak_force, 1), "N/mm"},
+                                         {"outcome", stroke::outcome_words(s.outcome), ""},
+                                         {"energy balance error", fixed(s.audit.residue_percent(), 3), "%"},
+                                         {"increments", std::to_string(s.increments), ""},
+                                         {"iterations", std::to_string(s.iterations), ""}});
+    return table;
+}
+
+documents::Table curve_table(const stroke::StrokeResult& s) {
+    documents::Table table{
+        "Force over travel, down and back", {{"Travel", "mm", 4}, {"Force", "N/mm", 2}}, {}};
+    for (const stroke::CurvePoint& p : s.curve) table.rows.push_back({p.travel, p.force});
+    return table;
 }
 
 }  // namespace
 
 void print_bend(const job::StripResult& result, const BendOptions& given) {
-    given.output.json ? print_as_json(result, given) : print_as_table(result, given);
+    if (given.output.json) return print_as_json(result, given);
+    std::cout << documents::table_text(figures_table(result, given.kind));
+    if (given.curve) std::cout << "\n" << documents::table_text(curve_table(result.stroke));
 }
 
 }  // namespace overbend::commands

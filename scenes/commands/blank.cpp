@@ -1,14 +1,13 @@
 // overbend blank: the flat pattern, as a table and as a drawing.
 
-#include <iostream>
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <optional>
 
 #include "scenes/commands/blank_table.h"
 #include "scenes/commands/commands.h"
+#include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
-#include "scenes/commands/sheets.h"
 #include "scenes/documents/report/part_sheets.h"
 
 namespace overbend::commands {
@@ -21,14 +20,8 @@ struct BlankOptions {
     Output output;
 };
 
-// A drawing without steps is laid out by the rules; one with steps has to be a whole job.
-files::Case read_drawing_or_job(const BlankOptions& options) {
-    files::Case c = read_job_case(options.file, options.out, files::Needs::drawing_alone);
-    return c.steps.empty() ? c : read_job_case(options.file, options.out, files::Needs::steps);
-}
-
-void blank(const BlankOptions& options, int& status) {
-    const files::Case c = read_drawing_or_job(options);
+Exit blank(const BlankOptions& options) {
+    const files::Case c = read_drawing_or_job(options.file, options.out);
     const job::FlatPattern pattern = job::flat_pattern(c, with_progress(c, options.output));
     clear_progress(options.output);
     if (options.out)
@@ -39,20 +32,19 @@ void blank(const BlankOptions& options, int& status) {
         print_json(pattern_json(c, pattern));
     else if (!options.output.quiet)
         print_pattern(c, pattern);
-    std::fflush(stdout);
-    if (!c.steps.empty()) status = static_cast<int>(verdict(pattern.job));
+    return c.steps.empty() ? Exit::done : verdict(pattern.job);
 }
 
 }  // namespace
 
-void add_blank(Program& app, int& status) {
+void add_blank(Program& app) {
     Command command = app.command("blank", "Flat pattern of a case: bend lines, allowances, drawings");
     const auto options = std::make_shared<BlankOptions>();
     command.option("case", options->file, "The case file").required();
     command.option("--out", options->out, "Folder for blank.svg, blank.pdf and blank.png");
     add_output(command, options->output);
     command.footer("Example: overbend blank cases/cable-hook/case.toml --out out/hook");
-    command.callback([options, &status] { blank(*options, status); });
+    command.runs([options] { return blank(*options); });
 }
 
 }  // namespace overbend::commands

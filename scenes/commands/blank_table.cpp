@@ -1,6 +1,5 @@
 #include "scenes/commands/blank_table.h"
 
-#include <cmath>
 #include <cstdio>
 #include <nlohmann/json.hpp>
 

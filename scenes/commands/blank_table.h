@@ -3,7 +3,6 @@
 #pragma once
 
 #include <nlohmann/json_fwd.hpp>
-#include <string>
 
 #include "scenes/job/run/flat_pattern.h"
 

@@ -127,7 +127,7 @@ void print_as_json() {
     print_json({{"tables", tables}});
 }
 
-void show_case(const CaseOptions& options) {
+Exit show_case(const CaseOptions& options) {
     if (options.keys == options.fresh)
         complain("--keys, --new",
                  "give one of them: --keys for the reference, --new for a case to start from");
@@ -141,11 +141,12 @@ void show_case(const CaseOptions& options) {
         print_as_json();
     else
         print_text();
+    return Exit::done;
 }
 
 }  // namespace
 
-void add_case(Program& app, int&) {
+void add_case(Program& app) {
     Command command = app.command("case", "Every key of a case file, or a case to start from");
     const auto options = std::make_shared<CaseOptions>();
     command.flag("--keys", options->keys, "Every key: values, unit, default");
@@ -153,7 +154,7 @@ void add_case(Program& app, int&) {
     command.flag("--json", options->json, "The keys as one JSON object");
     command.flag("--markdown", options->markdown, "The keys as a page of Markdown");
     command.footer("Example: overbend case --new > angle.toml");
-    command.callback([options] { show_case(*options); });
+    command.runs([options] { return show_case(*options); });
 }
 
 }  // namespace overbend::commands

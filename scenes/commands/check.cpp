@@ -50,7 +50,7 @@ void print_job(const files::Case& c, const job::JobResult& job, const job::ShopR
     std::printf("(%.0f ms for %s)\n", wall, counted(job.steps.size(), "stroke").c_str());
 }
 
-void check(const CheckOptions& options, int& status) {
+Exit check(const CheckOptions& options) {
     const Job job = run_job(options.file, options.out, options.output);
     const std::string json = documents::results_json(job.c, job.result, job.shop);
     if (options.out) output::write_whole(make_folder(*options.out) / "results.json", json);
@@ -58,20 +58,19 @@ void check(const CheckOptions& options, int& status) {
         std::cout << json;
     else if (!options.output.quiet)
         print_job(job.c, job.result, job.shop);
-    std::fflush(stdout);
-    status = static_cast<int>(verdict(job.result));
+    return verdict(job.result);
 }
 
 }  // namespace
 
-void add_check(Program& app, int& status) {
+void add_check(Program& app) {
     Command command = app.command("check", "Run the whole job: numbers and verdict");
     const auto options = std::make_shared<CheckOptions>();
     command.option("case", options->file, "The case file").required();
     command.option("--out", options->out, "Folder for results.json");
     add_output(command, options->output);
     command.footer("Example: overbend check cases/cable-hook/case.toml --out out/hook");
-    command.callback([options, &status] { check(*options, status); });
+    command.runs([options] { return check(*options); });
 }
 
 }  // namespace overbend::commands

@@ -64,8 +64,8 @@ void Command::footer(const std::string& words) {
     app_->footer(words);
 }
 
-void Command::callback(std::function<void()> run) {
-    app_->callback(std::move(run));
+void Command::runs(std::function<Exit()> run) {
+    app_->callback([run, exit = exit_] { *exit = run(); });
 }
 
 namespace {
@@ -92,21 +92,20 @@ Program::Program(const std::string& words, const std::string& version, const std
 Program::~Program() = default;
 
 Command Program::command(const std::string& name, const std::string& words) {
-    return Command(app_->add_subcommand(name, words));
+    return {app_->add_subcommand(name, words), exit_};
 }
 
-bool Program::run(int argc, char** argv) {
+Exit Program::run(int argc, char** argv) {
     try {
         app_->parse(argc, argv);
-        return true;
     } catch (const CLI::Success& help_or_version) {
         app_->exit(help_or_version);
-        return false;
     } catch (const CLI::ParseError& error) {
         const auto called = app_->get_subcommands();
         if (called.empty()) throw WrongUsage(command_needed(*app_, argc, argv));
         throw WrongUsage(std::string(error.what()) + " (overbend " + called.front()->get_name() + " --help)");
     }
+    return exit_;
 }
 
 void complain(const std::string& options, const std::string& wrong_and_right) {

@@ -7,6 +7,7 @@
 #include <memory>
 #include <stdexcept>
 #include <string>
+#include <utility>
 
 namespace CLI {
 class App;
@@ -14,6 +15,14 @@ class Option;
 }  // namespace CLI
 
 namespace overbend::commands {
+
+// What a command's exit status says.
+enum class Exit {
+    done = 0,          // done, and feasible where there is a verdict
+    verdict_no = 1,    // done, and the verdict is no
+    bad_input = 2,     // bad input or usage
+    not_computed = 3,  // could not be computed
+};
 
 // What is wrong with the text of a value, with what would be right; nothing when it is right.
 using ValueCheck = std::function<std::string(const std::string&)>;
@@ -34,18 +43,26 @@ class Option {
 
 class Command {
   public:
-    explicit Command(CLI::App* app) : app_(app) {}
     // Value: a text, a number, a whole number; optional or a list of these. It must stay where it is.
     template <typename Value>
     Option option(const std::string& name, Value& value, const std::string& words);
+    // With a check, and its default shown.
+    template <typename Value>
+    void option(const std::string& name, Value& value, const std::string& words, ValueCheck check) {
+        option(name, value, words).check(std::move(check)).shows_default();
+    }
     Option option_function(const std::string& name, std::function<void(const std::string&)> take,
                            const std::string& words);
     void flag(const std::string& name, bool& value, const std::string& words);
     void footer(const std::string& words);
-    void callback(std::function<void()> run);
+    void runs(std::function<Exit()> run);  // when it is called
 
   private:
+    friend class Program;
+    Command(CLI::App* app, Exit& exit) : app_(app), exit_(&exit) {}
+
     CLI::App* app_;
+    Exit* exit_;  // the program's
 };
 
 // The program: what it is for, and its commands.
@@ -55,12 +72,13 @@ class Program {
     Program(const std::string& words, const std::string& version, const std::string& footer);
     ~Program();
     Command command(const std::string& name, const std::string& words);
-    // Runs the command that is called, or prints what --help and --version ask for; then it returns false.
+    // Runs the command that is called, or prints what --help and --version ask for.
     // Throws WrongUsage: words that cannot be read as a command with its options.
-    bool run(int argc, char** argv);
+    Exit run(int argc, char** argv);
 
   private:
     std::unique_ptr<CLI::App> app_;
+    Exit exit_ = Exit::done;
 };
 
 struct WrongUsage : std::runtime_error {

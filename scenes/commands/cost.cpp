@@ -1,20 +1,17 @@
 // overbend cost: what a part costs, over the size of the batch, and when another way is cheaper.
 
 #include <algorithm>
-#include <cmath>
-#include <iostream>
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <optional>
 
 #include "render/output/whole_file.h"
 #include "scenes/commands/commands.h"
+#include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
-#include "scenes/commands/sheets.h"
 #include "scenes/commands/shop_print.h"
 #include "scenes/documents/report/cost_chart.h"
 #include "scenes/documents/results/shop_json.h"
-#include "sim/errors.h"
 
 namespace overbend::commands {
 
@@ -80,7 +77,7 @@ ordered_json whole_json(const Job& job, const std::optional<Job>& other, const s
     return result;
 }
 
-void cost(const CostOptions& options, int& status) {
+Exit cost(const CostOptions& options) {
     Job job = solved_job(options.file, options);
     std::optional<Job> other;
     if (options.against) other = add_alternative(job, *options.against, options.out, options.output);
@@ -103,13 +100,12 @@ void cost(const CostOptions& options, int& status) {
         print_cost(job.c, job.shop, batches);
         if (other) print_against(job, *other, batches);
     }
-    std::fflush(stdout);
-    status = static_cast<int>(Exit::done);
+    return Exit::done;
 }
 
 }  // namespace
 
-void add_cost(Program& app, int& status) {
+void add_cost(Program& app) {
     Command command = app.command("cost", "Cost of a part over the batch size, item by item");
     const auto options = std::make_shared<CostOptions>();
     command.option("case", options->file, "The case file").required();
@@ -123,7 +119,7 @@ void add_cost(Program& app, int& status) {
     command.option("--out", options->out, "Folder for cost.json, cost.svg, cost.pdf and cost.png");
     add_output(command, options->output);
     command.footer("Example: overbend cost cases/cable-hook/case.toml --batch 100,5000 --out out/cost");
-    command.callback([options, &status] { cost(*options, status); });
+    command.runs([options] { return cost(*options); });
 }
 
 }  // namespace overbend::commands

@@ -1,4 +1,4 @@
-// Workshop drawings as files.
+// Drawings as the files that people take away.
 
 #pragma once
 
@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "scenes/documents/drawings/drawings.h"
+#include "scenes/documents/report/report_files.h"
 
 namespace overbend::commands {
 
@@ -15,5 +16,13 @@ enum class DrawingKinds { paper, paper_and_dxf };
 // many files there are. Throws as the painter.
 int write_drawings(const std::vector<documents::Drawing>& drawings, const std::filesystem::path& folder,
                    DrawingKinds kinds);
+
+// NAME.svg and NAME.pdf to the size of A4, NAME.png twice as fine. draw: to a height in pixels. Throws as the
+// painter.
+template <class Draw>
+void write_sheet(const Draw& draw, const std::filesystem::path& folder, const std::string& name) {
+    constexpr int page_height = 794;  // px of 0.75 pt: a sheet of A4 lying on its side
+    documents::write_picture(draw(page_height), draw(2 * page_height), folder, name);
+}
 
 }  // namespace overbend::commands

@@ -26,10 +26,8 @@ struct DrawingsOptions {
     Output output;
 };
 
-void drawings(const DrawingsOptions& options, int& status) {
-    const files::Case read = read_job_case(options.file, options.out, files::Needs::drawing_alone);
-    const files::Case c =
-        read.steps.empty() ? read : read_job_case(options.file, options.out, files::Needs::steps);
+Exit drawings(const DrawingsOptions& options) {
+    const files::Case c = read_drawing_or_job(options.file, options.out);
     const job::FlatPattern pattern = job::flat_pattern(c, with_progress(c, options.output));
     clear_progress(options.output);
     const std::filesystem::path folder = make_folder(options.out);
@@ -44,13 +42,12 @@ void drawings(const DrawingsOptions& options, int& status) {
                         d.sheet.scale_words.c_str(),
                         d.sheet.missing.empty() ? "" : ", not all dimensions fit");
     }
-    std::fflush(stdout);
-    if (!c.steps.empty()) status = static_cast<int>(verdict(pattern.job));
+    return c.steps.empty() ? Exit::done : verdict(pattern.job);
 }
 
 }  // namespace
 
-void add_drawings(Program& app, int& status) {
+void add_drawings(Program& app) {
     Command command =
         app.command("drawings", "Dimensioned drawings of tools, blank and part; DXF for the machines");
     const auto options = std::make_shared<DrawingsOptions>();
@@ -63,7 +60,7 @@ void add_drawings(Program& app, int& status) {
                  "print general tolerances of ISO 2768-m beside the dimensions");
     add_quiet(command, options->output);
     command.footer("Example: overbend drawings cases/cable-hook/case.toml --out out/hook --dxf");
-    command.callback([options, &status] { drawings(*options, status); });
+    command.runs([options] { return drawings(*options); });
 }
 
 }  // namespace overbend::commands

@@ -118,7 +118,7 @@ void write_stills(const FilmCommand& given, const Asked& asked, const picture::S
     }
 }
 
-void film(const FilmCommand& given, int& status) {
+Exit film(const FilmCommand& given) {
     const Interruption interruption;
     Job job;
     job.c = read_job_case(given.file, given.out);
@@ -130,19 +130,19 @@ void film(const FilmCommand& given, int& status) {
     write_stills(given, asked, show, folder);
     write_films(given, asked, show, folder);
     if (asked_for(given, "png")) write_frames(given, asked, show, folder);
-    status = static_cast<int>(verdict(job.result));
+    return verdict(job.result);
 }
 
 }  // namespace
 
-void add_film(Program& app, int& status) {
+void add_film(Program& app) {
     Command command = app.command("film", "Film of the job: MP4, GIF, PNG frames, stills");
     const auto given = std::make_shared<FilmCommand>();
     add_options(command, *given);
     command.footer(
         "Example: overbend film cases/cable-hook/case.toml --out out/film --size 1920x1080\n"
         "         overbend film cases/cable-hook/case.toml --out out/film --still hook:free --still-as svg");
-    command.callback([given, &status] { film(*given, status); });
+    command.runs([given] { return film(*given); });
 }
 
 }  // namespace overbend::commands

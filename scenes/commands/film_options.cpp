@@ -41,10 +41,6 @@ void check_together(const FilmCommand& given, const picture::PictureSize& size) 
         complain("--still-as", "no still is asked for; choose its time with --still");
 }
 
-ValueCheck on_or_off() {
-    return one_of({"on", "off"});
-}
-
 std::vector<std::string> each_once(const std::vector<std::string>& words) {
     std::vector<std::string> once;
     for (const std::string& word : words)
@@ -71,56 +67,36 @@ void add_what(Command& command, FilmCommand& given) {
     command.option("--still-as", given.still_forms, "svg, pdf, png, separated by commas; default: all three")
         .with_commas()
         .check(one_of({"svg", "pdf", "png"}));
-    command
-        .option("--gif-limit", given.gif_limit,
-                "Size limit of the GIF in MB: frame rate and width are reduced to stay within it")
-        .check(from_to(0.05, 2000.0, "MB"))
-        .shows_default();
+    command.option("--gif-limit", given.gif_limit,
+                   "Size limit of the GIF in MB: frame rate and width are reduced to stay within it",
+                   from_to(0.05, 2000.0, "MB"));
 }
 
 void add_look(Command& command, FilmCommand& given) {
+    const ValueCheck on_or_off = one_of({"on", "off"});
     command.option("--size", given.size, "Picture size in pixels, WIDTHxHEIGHT, up to 3840x2160")
         .shows_default();
-    command.option("--theme", given.theme, "light for paper, dark for a dark room")
-        .check(one_of({"light", "dark"}))
-        .shows_default();
-    command.option("--backdrop", given.backdrop, "page, or transparent (PNG frames and stills)")
-        .check(one_of({"page", "transparent"}))
-        .shows_default();
-    command.option("--colour", given.colour, "Colours of the layers: hoop stress or plastic strain")
-        .check(one_of({"stress", "strain"}))
-        .shows_default();
-    command.option("--lens", given.lens, "Magnifier over the bend: on or off")
-        .check(on_or_off())
-        .shows_default();
-    command.option("--charts", given.charts, "Figures and force curve: on or off")
-        .check(on_or_off())
-        .shows_default();
-    command.option("--cards", given.cards, "Title card and end card: on or off")
-        .check(on_or_off())
-        .shows_default();
-    command
-        .option("--springback-scale", given.springback_scale,
-                "Factor by which the springback is enlarged; the picture states it")
-        .check(from_to(1.0, 20.0, ""))
-        .shows_default();
+    command.option("--theme", given.theme, "light for paper, dark for a dark room",
+                   one_of({"light", "dark"}));
+    command.option("--backdrop", given.backdrop, "page, or transparent (PNG frames and stills)",
+                   one_of({"page", "transparent"}));
+    command.option("--colour", given.colour, "Colours of the layers: hoop stress or plastic strain",
+                   one_of({"stress", "strain"}));
+    command.option("--lens", given.lens, "Magnifier over the bend: on or off", on_or_off);
+    command.option("--charts", given.charts, "Figures and force curve: on or off", on_or_off);
+    command.option("--cards", given.cards, "Title card and end card: on or off", on_or_off);
+    command.option("--springback-scale", given.springback_scale,
+                   "Factor by which the springback is enlarged; the picture states it",
+                   from_to(1.0, 20.0, ""));
 }
 
 void add_time(Command& command, FilmCommand& given) {
-    command.option("--rate", given.frames_per_second, "Frames per second")
-        .check(from_to(1.0, 120.0, ""))
-        .shows_default();
-    command.option("--seconds", given.seconds_per_stroke, "Seconds per stroke")
-        .check(from_to(1.0, 120.0, "s"))
-        .shows_default();
-    command
-        .option("--between", given.seconds_between,
-                "Seconds between two strokes with a tool change; two thirds of it without a tool change")
-        .check(from_to(0.1, 60.0, "s"))
-        .shows_default();
-    command.option("--threads", given.threads, "Threads; 0: one per core")
-        .check(whole_from_to(0, 256))
-        .shows_default();
+    command.option("--rate", given.frames_per_second, "Frames per second", from_to(1.0, 120.0, ""));
+    command.option("--seconds", given.seconds_per_stroke, "Seconds per stroke", from_to(1.0, 120.0, "s"));
+    command.option("--between", given.seconds_between,
+                   "Seconds between two strokes with a tool change; two thirds of it without a tool change",
+                   from_to(0.1, 60.0, "s"));
+    command.option("--threads", given.threads, "Threads; 0: one per core", whole_from_to(0, 256));
 }
 
 }  // namespace

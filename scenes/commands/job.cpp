@@ -38,6 +38,11 @@ files::Case read_job_case(const std::string& file, const std::optional<std::stri
     return c;
 }
 
+files::Case read_drawing_or_job(const std::string& file, const std::optional<std::string>& out) {
+    files::Case c = read_job_case(file, out, files::Needs::drawing_alone);
+    return c.steps.empty() ? c : read_job_case(file, out, files::Needs::steps);
+}
+
 job::ProcessOptions with_progress(const files::Case& c, const Output& output) {
     job::ProcessOptions how;
     if (shows_progress(output))

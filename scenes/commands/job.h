@@ -6,7 +6,6 @@
 #include <optional>
 #include <string>
 
-#include "scenes/commands/exit_status.h"
 #include "scenes/commands/options.h"
 #include "scenes/files/case/read_case.h"
 #include "scenes/job/run/process.h"
@@ -24,6 +23,9 @@ struct Job {
 // Throws CaseError; WrongUsage naming --out when the folder cannot be made or takes no files.
 files::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
                           files::Needs needs = files::Needs::steps);
+
+// The same; a drawing without steps is laid out by the rules, one with steps has to be a whole job.
+files::Case read_drawing_or_job(const std::string& file, const std::optional<std::string>& out);
 
 // Progress on the terminal; the case must outlive it.
 job::ProcessOptions with_progress(const files::Case& c, const Output& output);

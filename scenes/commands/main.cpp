@@ -1,11 +1,11 @@
 // overbend COMMAND ...: finds the command, and reports an error in one line with an exit status.
 
+#include <cstdio>
 #include <exception>
 #include <iostream>
 #include <string>
 
 #include "scenes/commands/commands.h"
-#include "scenes/commands/exit_status.h"
 #include "scenes/files/case/case_error.h"
 #include "sim/errors.h"
 
@@ -19,29 +19,20 @@ int complain(const std::string& what, Exit status) {
 }
 
 int run(int argc, char** argv) {
-    int status = static_cast<int>(Exit::done);
-    overbend::commands::Program app(
+    using namespace overbend::commands;
+    Program app(
         "Simulates the bending of flat strip on a press, before you bend it.",
         std::string("overbend ") + OVERBEND_VERSION,
         "overbend COMMAND --help explains a command, with an example.\n"
         "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
-    overbend::commands::add_check(app, status);
-    overbend::commands::add_case(app, status);
-    overbend::commands::add_plan(app, status);
-    overbend::commands::add_blank(app, status);
-    overbend::commands::add_tools(app, status);
-    overbend::commands::add_cost(app, status);
-    overbend::commands::add_drawings(app, status);
-    overbend::commands::add_film(app, status);
-    overbend::commands::add_report(app, status);
-    overbend::commands::add_show(app, status);
-    overbend::commands::add_bend(app, status);
-    overbend::commands::add_moment(app, status);
-    overbend::commands::add_list(app, status);
-    if (!app.run(argc, argv)) return static_cast<int>(Exit::done);
+    for (const auto add : {add_check, add_case, add_plan, add_blank, add_tools, add_cost, add_drawings,
+                           add_film, add_report, add_show, add_bend, add_moment, add_list})
+        add(app);
+    const Exit status = app.run(argc, argv);
     std::cout.flush();
-    if (!std::cout) return complain("the results could not be written to the output", Exit::not_computed);
-    return status;
+    if (!std::cout || std::fflush(stdout) != 0 || std::ferror(stdout) != 0)
+        return complain("the results could not be written to the output", Exit::not_computed);
+    return static_cast<int>(status);
 }
 
 }  // namespace

@@ -7,8 +7,8 @@
 #include <optional>
 
 #include "scenes/commands/commands.h"
-#include "scenes/commands/exit_status.h"
 #include "scenes/commands/options.h"
+#include "scenes/documents/tables/table.h"
 #include "scenes/files/case/read_card.h"
 #include "sim/material/layer_law.h"
 #include "sim/material/pure_bending.h"
@@ -38,24 +38,21 @@ void print_points(const std::vector<material::BendingPoint>& points, const Momen
     }
     if (given.output.json) return print_json({{"points", list}});
 
-    // The same as a table, a line a curvature.
-    const std::vector<std::string> heads = {"curvature 1/mm", "moment N mm/mm", "free 1/mm",
-                                            "thickness mm",   "inner strain",   "outer strain"};
-    std::string text;
-    for (const std::string& head : heads) text += std::string(16 - head.size(), ' ') + head;
-    text += "\n";
-    for (const material::BendingPoint& p : points) {
-        const std::vector<std::string> cells = {fixed(p.curvature, 6),        fixed(p.moment, 3),
-                                                fixed(p.free_curvature, 6),   fixed(p.thickness, 5),
-                                                fixed(p.inner_log_strain, 5), fixed(p.outer_log_strain, 5)};
-        for (const std::string& cell : cells)
-            text += std::string(cell.size() < 16 ? 16 - cell.size() : 1, ' ') + cell;
-        text += "\n";
-    }
-    std::cout << text;
+    documents::Table table{"",
+                           {{"Curvature", "1/mm", 6},
+                            {"Moment", "N mm/mm", 3},
+                            {"Free curvature", "1/mm", 6},
+                            {"Thickness", "mm", 5},
+                            {"Inner strain", "", 5},
+                            {"Outer strain", "", 5}},
+                           {}};
+    for (const material::BendingPoint& p : points)
+        table.rows.push_back(
+            {p.curvature, p.moment, p.free_curvature, p.thickness, p.inner_log_strain, p.outer_log_strain});
+    std::cout << documents::table_text(table);
 }
 
-void run(const MomentOptions& given) {
+Exit run(const MomentOptions& given) {
     for (const double curvature : given.curvatures) {
         if (std::abs(curvature) * given.thickness < 1.9) continue;
         complain("--curvatures", std::to_string(curvature) + " folds the inner surface; give less than " +
@@ -65,11 +62,12 @@ void run(const MomentOptions& given) {
     const double hold = given.width ? material::width_hold(*given.width / given.thickness) : 1.0;
     print_points(material::bend_in_pure_moment(card, given.thickness, given.curvatures, given.layers, hold),
                  given);
+    return Exit::done;
 }
 
 }  // namespace
 
-void add_moment(Program& app, int& status) {
+void add_moment(Program& app) {
     static MomentOptions given;
     Command command = app.command("moment", "Bend a flat strip by a pure moment to a list of curvatures");
     command.option("--material", given.material, "material card: a name such as dc01, or a file").required();
@@ -82,15 +80,10 @@ void add_moment(Program& app, int& status) {
         .with_commas()
         .check(from_to(-38.0, 38.0, "1/mm"));
     add_width(command, given.width);
-    command.option("--layers", given.layers, "through the thickness")
-        .shows_default()
-        .check(whole_from_to(3, 64));
+    command.option("--layers", given.layers, "through the thickness", whole_from_to(3, 64));
     add_output(command, given.output);
     command.footer("Example: overbend moment --material dc01 --thickness 1 --curvatures 0.05,0.1,0.2 --json");
-    command.callback([&status] {
-        run(given);
-        status = static_cast<int>(Exit::done);
-    });
+    command.runs([] { return run(given); });
 }
 
 }  // namespace overbend::commands

@@ -10,16 +10,16 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "scenes/documents/tables/table.h"
 #include "sim/errors.h"
+#include "sim/words.h"
 
 namespace overbend::commands {
 
 namespace {
 
 std::string figure(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.6g", value);
-    return text;
+    return words("%.6g", value);
 }
 
 // The whole text as a plain decimal number.
@@ -113,19 +113,6 @@ void print_json(const nlohmann::ordered_json& object) {
     std::cout << object.dump(2) << "\n";
 }
 
-void print_rows(const std::vector<Row>& rows) {
-    std::size_t names = 0, values = 0;
-    for (const Row& row : rows) {
-        names = std::max(names, row.name.size());
-        values = std::max(values, row.value.size());
-    }
-    for (const Row& row : rows) {
-        std::cout << row.name << std::string(names - row.name.size() + 2, ' ')
-                  << std::string(values - row.value.size(), ' ') << row.value << (row.unit.empty() ? "" : " ")
-                  << row.unit << "\n";
-    }
-}
-
 void print_list(const char* heading, const std::vector<std::string>& lines) {
     if (lines.empty()) return;
     std::printf("\n%s\n", heading);
@@ -134,11 +121,7 @@ void print_list(const char* heading, const std::vector<std::string>& lines) {
 
 std::string fixed(double value, int decimals) {
     if (!std::isfinite(value)) throw NotSolved("a result is not a finite number");
-    char text[64];
-    std::snprintf(text, sizeof text, "%.*f", decimals, value);
-    const std::string figures = text;
-    const bool only_zeros = figures.find_first_not_of("-0.") == std::string::npos;
-    return only_zeros && figures[0] == '-' ? figures.substr(1) : figures;
+    return documents::figure_words(value, decimals);
 }
 
 }  // namespace overbend::commands

@@ -36,15 +36,6 @@ bool shows_progress(const Output& output);
 // Throws NotSolved when a number in it is not finite: such a thing never passes for a result.
 void print_json(const nlohmann::ordered_json& object);
 
-// One line of a table for reading.
-struct Row {
-    std::string name;
-    std::string value;
-    std::string unit;
-};
-// Names flush left, values flush right.
-void print_rows(const std::vector<Row>& rows);
-
 // The lines below a heading, a dash before each; nothing when there are none.
 void print_list(const char* heading, const std::vector<std::string>& lines);
 

@@ -1,6 +1,5 @@
 // overbend plan: from the drawing to a case that makes it.
 
-#include <cstdio>
 #include <iostream>
 #include <memory>
 #include <optional>
@@ -8,9 +7,9 @@
 #include "render/output/whole_file.h"
 #include "render/picture/profile_drawing.h"
 #include "scenes/commands/commands.h"
+#include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
 #include "scenes/commands/plan_print.h"
-#include "scenes/commands/sheets.h"
 #include "scenes/documents/report/part_sheets.h"
 #include "scenes/documents/results/plan_json.h"
 #include "scenes/documents/results/results_json.h"
@@ -53,7 +52,7 @@ std::string head_of(const files::Case& c, const job::PlanResult& plan) {
     return head;
 }
 
-void plan(const PlanCommand& given, int& status) {
+Exit plan(const PlanCommand& given) {
     const files::Case c = read_job_case(given.file, given.out, files::Needs::plan);
     const job::PlanResult result = job::plan_case(c, options_of(given));
     std::optional<std::filesystem::path> file;
@@ -71,12 +70,12 @@ void plan(const PlanCommand& given, int& status) {
         std::cout << documents::plan_json(c, result);
     else if (!given.output.quiet)
         print_plan(c, result, file);
-    status = static_cast<int>(result.found && result.fit.meets ? Exit::done : Exit::verdict_no);
+    return result.found && result.fit.meets ? Exit::done : Exit::verdict_no;
 }
 
 }  // namespace
 
-void add_plan(Program& app, int& status) {
+void add_plan(Program& app) {
     Command command =
         app.command("plan", "Plan blank, tools, order and stops from the drawing; writes a case");
     const auto given = std::make_shared<PlanCommand>();
@@ -85,22 +84,17 @@ void add_plan(Program& app, int& status) {
         .option("--out", given->out,
                 "Folder for the completed case.toml, its results.json and the profile on the drawing")
         .shows_default();
-    command.option("--orders", given->orders, "Number of orders to rank")
-        .check(whole_from_to(1, 50))
-        .shows_default();
-    command.option("--clearance", given->clearance, "minimum clearance in the search, mm")
-        .check(from_to(0.0, 100.0, "mm"))
-        .shows_default();
+    command.option("--orders", given->orders, "Number of orders to rank", whole_from_to(1, 50));
+    command.option("--clearance", given->clearance, "minimum clearance in the search, mm",
+                   from_to(0.0, 100.0, "mm"));
     command.flag("--rack-only", given->rack_only, "use only the tools of the case");
-    command.option("--angle", given->angle_deg, "tolerance of the finished angles, degrees")
-        .check(from_to(0.001, 45.0, "deg"))
-        .shows_default();
-    command.option("--profile", given->profile, "tolerance of the finished profile, mm")
-        .check(from_to(0.001, 100.0, "mm"))
-        .shows_default();
+    command.option("--angle", given->angle_deg, "tolerance of the finished angles, degrees",
+                   from_to(0.001, 45.0, "deg"));
+    command.option("--profile", given->profile, "tolerance of the finished profile, mm",
+                   from_to(0.001, 100.0, "mm"));
     add_output(command, given->output);
     command.footer("Example: overbend plan cases/cable-hook/case.toml --out out/plan");
-    command.callback([given, &status] { plan(*given, status); });
+    command.runs([given] { return plan(*given); });
 }
 
 }  // namespace overbend::commands

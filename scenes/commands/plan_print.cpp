@@ -30,19 +30,6 @@ std::string order_words(const job::RankedOrder& order) {
     return words;
 }
 
-const char* verdict_words(const job::RankedOrder& order, bool chosen) {
-    if (chosen) return "chosen";
-    switch (order.verdict) {
-        case job::OrderVerdict::works:
-            return "works";
-        case job::OrderVerdict::refused:
-            return "refused";
-        case job::OrderVerdict::not_run:
-            break;
-    }
-    return "not run";
-}
-
 void print_orders(const job::PlanResult& plan) {
     if (plan.ranked.empty()) return;
     documents::Table table{
@@ -65,18 +52,13 @@ void print_orders(const job::PlanResult& plan) {
         const plan::OrderWork& w = o.order.work;
         table.rows.push_back({1.0 + static_cast<double>(i), o.order.seconds, 1.0 * w.strokes, 1.0 * w.turns,
                               1.0 * w.flips, 1.0 * w.tool_changes, 1.0 * w.gauge_changes, 1.0 * w.slides,
-                              verdict_words(o, static_cast<int>(i) == plan.chosen), order_words(o)});
+                              static_cast<int>(i) == plan.chosen ? "chosen" : job::verdict_word(o.verdict),
+                              order_words(o)});
         if (o.words.empty()) continue;
         table.rows.push_back(std::vector<documents::Cell>(9, ""));
         table.rows.back().emplace_back(o.words);
     }
     print_table(table);
-}
-
-void print_rejected(const job::PlanResult& plan) {
-    if (plan.rejected.empty()) return;
-    std::printf("\nRejected:\n");
-    for (const job::Rejected& r : plan.rejected) std::printf("  - %s: %s\n", r.what.c_str(), r.why.c_str());
 }
 
 void print_fit(const files::Case& c, const job::PlanResult& plan) {
@@ -106,7 +88,9 @@ void print_plan(const files::Case& c, const job::PlanResult& plan,
         print_fit(c, plan);
         print_list("Changes made by the planner:", plan.fit.changed_tools);
     }
-    print_rejected(plan);
+    std::vector<std::string> rejected;
+    for (const job::Rejected& r : plan.rejected) rejected.push_back(r.what + ": " + r.why);
+    print_list("Rejected:", rejected);
     if (!plan.found) {
         print_list("No plan found for this part:", plan.reasons);
         print_list("Adding these tools would make it possible:", plan.would_help);
@@ -116,7 +100,6 @@ void print_plan(const files::Case& c, const job::PlanResult& plan,
                     file ? ("The completed case is " + file->string()).c_str() : "");
     }
     std::printf("\n%s\n", picture::brief_caution().c_str());
-    std::fflush(stdout);
 }
 
 }  // namespace overbend::commands

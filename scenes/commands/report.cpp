@@ -28,7 +28,7 @@ struct ReportCommand {
     bool wants(const char* part) const { return std::find(only.begin(), only.end(), part) != only.end(); }
 };
 
-void report(const ReportCommand& given, int& status) {
+Exit report(const ReportCommand& given) {
     Job job = run_job(given.file, given.out, given.output);
     if (!job.result.solved) throw NotSolved(job::why_not(job.c, job.result.findings));
     if (given.against) add_alternative(job, *given.against, given.out, given.output);
@@ -57,21 +57,19 @@ void report(const ReportCommand& given, int& status) {
         tell(figures.string() + ": " + counted(charts, "file") + ", and " +
              counted(static_cast<std::size_t>(drawn), "file") + " in drawings");
     }
-    std::fflush(stdout);
-    status = static_cast<int>(verdict(job.result));
+    return verdict(job.result);
 }
 
 }  // namespace
 
-void add_report(Program& app, int& status) {
+void add_report(Program& app) {
     Command command =
         app.command("report", "Report of the whole job: web page, sheets for the shop, figures");
     const auto given = std::make_shared<ReportCommand>();
     command.option("case", given->file, "The case file").required();
     command.option("--out", given->out, "Folder for report.html, sheets.pdf and figures").shows_default();
-    command.option("--theme", given->theme, "Colours of the figures: light for paper, dark for a dark room")
-        .check(one_of({"light", "dark"}))
-        .shows_default();
+    command.option("--theme", given->theme, "Colours of the figures: light for paper, dark for a dark room",
+                   one_of({"light", "dark"}));
     command.option("--only", given->only, "What to write: page, sheets, figures, separated by commas")
         .with_commas()
         .check(one_of({"page", "sheets", "figures"}))
@@ -79,7 +77,7 @@ void add_report(Program& app, int& status) {
     command.option("--against", given->against, "Another case, to compare its cost");
     add_quiet(command, given->output);
     command.footer("Example: overbend report cases/cable-hook/case.toml --out out/hook");
-    command.callback([given, &status] { report(*given, status); });
+    command.runs([given] { return report(*given); });
 }
 
 }  // namespace overbend::commands

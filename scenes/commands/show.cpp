@@ -5,11 +5,9 @@
 #include "render/ui/display.h"
 #include "render/ui/window.h"
 #include "scenes/commands/commands.h"
-#include "scenes/commands/exit_status.h"
 #include "scenes/commands/options.h"
 #include "scenes/files/case/read_case.h"
 #include "scenes/window/main_show.h"
-#include "sim/errors.h"
 
 namespace overbend::commands {
 
@@ -21,7 +19,7 @@ struct ShowCommand {
     std::string theme;
 };
 
-void show(const ShowCommand& given, int& status) {
+Exit show(const ShowCommand& given) {
     if (given.file.empty() && !given.bench) complain("CASE", "nothing to show; give a case file, or --bench");
     // Mistakes in the case are reported before the window opens.
     if (!given.file.empty()) files::read_case(given.file);
@@ -44,12 +42,12 @@ void show(const ShowCommand& given, int& status) {
         window.run(main);
     }
     window::write_remembered(memory, main.remembered());
-    status = static_cast<int>(Exit::done);
+    return Exit::done;
 }
 
 }  // namespace
 
-void add_show(Program& app, int& status) {
+void add_show(Program& app) {
     Command command = app.command("show", "Window: step through a case, or bend by hand on the bench");
     const auto given = std::make_shared<ShowCommand>();
     command.option("CASE", given->file, "case file (TOML)");
@@ -59,7 +57,7 @@ void add_show(Program& app, int& status) {
     command.footer(
         "Example: overbend show cases/cable-hook/case.toml\n"
         "         overbend show --bench --theme dark");
-    command.callback([given, &status] { show(*given, status); });
+    command.runs([given] { return show(*given); });
 }
 
 }  // namespace overbend::commands

@@ -1,6 +1,5 @@
 // overbend tools: the tools of a job as parts: steel, block, hours and strength.
 
-#include <iostream>
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <optional>
@@ -23,7 +22,7 @@ struct ToolsOptions {
     Output output;
 };
 
-void tools(const ToolsOptions& options, int& status) {
+Exit tools(const ToolsOptions& options) {
     const Job job = run_job(options.file, options.out, options.output);
     const auto told = [&](Severity severity) {
         return job::sentences(job.c, job::with(job.shop.findings, severity));
@@ -39,23 +38,20 @@ void tools(const ToolsOptions& options, int& status) {
         print_json(json);
     else if (!options.output.quiet)
         print_tools(job.c, job.shop);
-    std::fflush(stdout);
-    if (!job.result.solved)
-        status = static_cast<int>(Exit::not_computed);
-    else
-        status = static_cast<int>(job::stops(job.shop.findings) ? Exit::verdict_no : Exit::done);
+    if (!job.result.solved) return Exit::not_computed;
+    return job::stops(job.shop.findings) ? Exit::verdict_no : Exit::done;
 }
 
 }  // namespace
 
-void add_tools(Program& app, int& status) {
+void add_tools(Program& app) {
     Command command = app.command("tools", "Tools of a job: stress, steel, blocks, hours, springs");
     const auto options = std::make_shared<ToolsOptions>();
     command.option("case", options->file, "The case file").required();
     command.option("--out", options->out, "Folder for tools.json");
     add_output(command, options->output);
     command.footer("Example: overbend tools cases/cable-hook/case.toml");
-    command.callback([options, &status] { tools(*options, status); });
+    command.runs([options] { return tools(*options); });
 }
 
 }  // namespace overbend::commands

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include "scenes/files/case/read_case.h"
+#include "scenes/files/case/work.h"
 #include "sim/units.h"
 
 using namespace overbend;

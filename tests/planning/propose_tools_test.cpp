@@ -6,11 +6,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/files/case/propose_vee.h"
 #include "scenes/files/case/read_card.h"
 #include "scenes/job/plan/fitting_pairs.h"
-#include "scenes/job/plan/propose_pair.h"
-#include "scenes/job/plan/propose_relieved.h"
-#include "scenes/job/plan/propose_vee.h"
 #include "scenes/job/run/process.h"
 #include "sim/units.h"
 #include "tests/planning/random_part.h"
@@ -38,6 +36,11 @@ int fewest_points(const std::vector<OpeningRange>& ranges) {
         if (all_hit) fewest = count;
     }
     return fewest;
+}
+
+// Tools for a bend and the next one in a stroke.
+ProposedTools propose_pair(WorkKind work, const Case& c, int left_bend) {
+    return work.propose(c, make_blank(c), {left_bend, left_bend + 1});
 }
 
 Case one_bend(const char* card, double thickness, double radius, double angle, double flange) {
@@ -133,13 +136,13 @@ TEST_CASE("an offset pair and a channel with its pad are tools that fit") {
     Case c = one_bend("dc01", 1.0, 3.0, 45.0, 30.0);
     c.part.flats = {30.0, 3.0, 30.0};
     c.part.bends = {{"out", 45.0 * degree, 3.0}, {"back", -45.0 * degree, 3.0}};
-    c.tools = propose_offset(c, make_blank(c), 0).tools;
+    c.tools = propose_pair(offset_work(), c, 0).tools;
     REQUIRE(c.tools.size() == 2);
     CHECK(fitting_pairs(c, make_blank(c), {0, 1}).pairs.size() == 1);
 
     c.part.flats = {25.0, 20.0, 25.0};
     c.part.bends = {{"left", 90.0 * degree, 2.0}, {"right", 90.0 * degree, 2.0}};
-    c.tools = propose_channel(c, 0).tools;
+    c.tools = propose_pair(channel_work(), c, 0).tools;
     REQUIRE(c.tools.size() == 3);
     CHECK(fitting_pairs(c, make_blank(c), {0, 1}).pairs.size() == 1);
 }
@@ -148,7 +151,7 @@ TEST_CASE("a flange over a channel's mouth makes an L of the foot; two that all 
     Case c = one_bend("dc01", 1.0, 2.0, 90.0, 8.0);
     c.part.flats = {7.0, 14.0, 18.0, 25.0};
     c.part.bends = {{"lip", 90.0 * degree, 2.0}, {"left", 90.0 * degree, 2.0}, {"right", 90.0 * degree, 2.0}};
-    const ProposedTools lipped = propose_channel(c, 1);
+    const ProposedTools lipped = propose_pair(channel_work(), c, 1);
     REQUIRE(lipped.tools.size() == 3);
     const auto& foot = std::get<tool::ChannelPunch>(lipped.tools[0].shape);
     CHECK(foot.shank == tool::Shank::right);
@@ -157,7 +160,7 @@ TEST_CASE("a flange over a channel's mouth makes an L of the foot; two that all 
 
     c.part.flats = {9.0, 14.0, 18.0, 14.0, 9.0};
     c.part.bends.push_back({"other lip", 90.0 * degree, 2.0});
-    const ProposedTools closed = propose_channel(c, 1);
+    const ProposedTools closed = propose_pair(channel_work(), c, 1);
     CHECK(closed.tools.empty());
     CHECK(closed.cannot.size() == 1);
 }

@@ -1,6 +1,6 @@
 // Tools that are not made yet get the overbend that a stroke lacked; those of the rack are left alone.
 
-#include "scenes/job/plan/tool_overbend.h"
+#include "scenes/job/plan/tool_size.h"
 
 #include <doctest/doctest.h>
 

@@ -78,7 +78,6 @@ TEST_CASE("what is in the list is not said again, and the gravest comes first") 
     CHECK(stops(list));
     CHECK(by_severity(list).front().severity == Severity::stops);
     CHECK(with(list, Severity::caution).size() == 1);
-    CHECK(of_shop(list).size() == 3);
     CHECK(of_group(list, RuleGroup::trade).empty());
     CHECK(sentence(small(), list.back()) == "press: the case names no press");
 }

@@ -84,7 +84,7 @@ TEST_CASE("rules: cut-outs, from the nearest edge to where the nearest bend begi
     const double right_end = blank.bend_line[0] + blank.half_arc[0];  // of the first bend
     const double least = 1.4 + 1.5;
     c.cutouts = {{right_end + least + 2.5, 10.0, 5.0, 5.0}};
-    CHECK(edge_to_bend(c.cutouts[0], blank, 0) == doctest::Approx(least));
+    CHECK(nearest_bend(c, blank, c.cutouts[0]).edge_to_bend == doctest::Approx(least));
     CHECK_FALSE(find(before_the_run(c), Rule::hole_to_bend));
     c.cutouts.push_back({right_end + least + 3.9, 10.0, 4.0, 8.0});  // a slot, its end 0.1 mm nearer
     const Findings report = before_the_run(c);

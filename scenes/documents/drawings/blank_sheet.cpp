@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "render/drawing/measurer.h"
 #include "render/picture/text_width.h"
 #include "sim/units.h"
 
@@ -15,13 +16,6 @@ using drawing::Measure;
 using drawing::ViewLine;
 using tool::Piece;
 using tool::Vec2;
-
-Piece line(const Vec2& start, const Vec2& end) {
-    Piece piece;
-    piece.start = start;
-    piece.end = end;
-    return piece;
-}
 
 Piece half_circle(const Vec2& start, const Vec2& centre) {
     Piece piece;
@@ -39,8 +33,8 @@ std::vector<Piece> cutout_outline(const files::Cutout& cut) {
                                            left = middle - Vec2(straight, 0.0);
     const Vec2 up(0.0, radius);
     if (straight < 1e-9) return {half_circle(right - up, right), half_circle(right + up, right)};
-    return {half_circle(right - up, right), line(right + up, left + up), half_circle(left + up, left),
-            line(left - up, right - up)};
+    return {half_circle(right - up, right), Piece{right + up, left + up}, half_circle(left + up, left),
+            Piece{left - up, right - up}};
 }
 
 Dimension mark(const Vec2& from, Beside side, const std::string& words) {
@@ -100,13 +94,12 @@ void add_cutouts(drawing::DrawingSheet& sheet, const files::Case& c) {
         const std::string name(1, letter);
         letter = letter == 'Z' ? 'A' : static_cast<char>(letter + 1);
         sheet.dimensions.push_back(mark({cut.at, c.width}, Beside::above, name));
+        const auto plain = [](double value) { return length_words(value, drawing::Tolerances::none); };
         const std::string size = cut.length > cut.width + 1e-9
-                                     ? "slot " + length_words(cut.length, drawing::Tolerances::none) +
-                                           " \u00d7 " + length_words(cut.width, drawing::Tolerances::none)
-                                     : "hole, diameter " + length_words(cut.width, drawing::Tolerances::none);
-        sheet.notes.push_back(name + ": " + size + ", its middle " +
-                              length_words(cut.at, drawing::Tolerances::none) + " from the left end and " +
-                              length_words(cut.across, drawing::Tolerances::none) + " from the lower edge.");
+                                     ? "slot " + plain(cut.length) + " \u00d7 " + plain(cut.width)
+                                     : "hole, diameter " + plain(cut.width);
+        sheet.notes.push_back(name + ": " + size + ", its middle " + plain(cut.at) +
+                              " from the left end and " + plain(cut.across) + " from the lower edge.");
     }
 }
 
@@ -114,7 +107,7 @@ void add_cutouts(drawing::DrawingSheet& sheet, const files::Case& c) {
 
 std::vector<std::vector<Piece>> blank_outlines(const files::Case& c, const job::Blank& blank) {
     const Vec2 a(0.0, 0.0), b(blank.length, 0.0), d(blank.length, c.width), e(0.0, c.width);
-    std::vector<std::vector<Piece>> outlines = {{line(a, b), line(b, d), line(d, e), line(e, a)}};
+    std::vector<std::vector<Piece>> outlines = {{Piece{a, b}, Piece{b, d}, Piece{d, e}, Piece{e, a}}};
     for (const files::Cutout& cut : c.cutouts) outlines.push_back(cutout_outline(cut));
     return outlines;
 }
@@ -129,18 +122,10 @@ drawing::DrawingSheet blank_sheet(const files::Case& c, const job::FlatPattern& 
     sheet.outlines = blank_outlines(c, pattern.blank);
     add_bends(sheet, c, pattern, tolerances);
     add_cutouts(sheet, c);
-    Dimension length;
-    length.measure = Measure::across;
-    length.to = {pattern.blank.length, 0.0};
-    length.beside = Beside::below;
-    length.words = length_words(pattern.blank.length, tolerances);
-    sheet.dimensions.push_back(length);
-    Dimension width;
-    width.measure = Measure::upright;
-    width.to = {0.0, c.width};
-    width.beside = Beside::left;
-    width.words = length_words(c.width, tolerances);
-    sheet.dimensions.push_back(width);
+    const tool::Box box{{0.0, 0.0}, {pattern.blank.length, c.width}};
+    const drawing::Measurer m{sheet, box, tolerances};
+    m.across({0.0, 0.0}, {pattern.blank.length, 0.0}, Beside::below);
+    m.upright({0.0, 0.0}, {0.0, c.width}, Beside::left);
     sheet.notes.push_back("Thickness " + length_words(c.thickness, drawing::Tolerances::none) +
                           " mm. Bend lines " + lines_words(pattern.lines));
     return sheet;

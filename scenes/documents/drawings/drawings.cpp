@@ -1,6 +1,5 @@
 #include "scenes/documents/drawings/drawings.h"
 
-#include <algorithm>
 #include <set>
 
 #include "scenes/documents/drawings/blank_sheet.h"
@@ -14,12 +13,8 @@ namespace {
 
 std::vector<int> tools_used(const files::Case& c) {
     std::set<int> used;
-    for (const files::Step& step : c.steps) {
-        used.insert(step.punch);
-        used.insert(step.die);
-        if (step.pad) used.insert(*step.pad);
-        if (step.clamp) used.insert(*step.clamp);
-    }
+    for (const files::Step& step : c.steps)
+        for (const int tool : step.tools()) used.insert(tool);
     if (c.steps.empty())
         for (std::size_t i = 0; i < c.tools.size(); ++i) used.insert(static_cast<int>(i));
     return {used.begin(), used.end()};

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "render/drawing/measurer.h"
 #include "sim/units.h"
 
 namespace overbend::documents {
@@ -64,9 +65,7 @@ std::vector<Piece> face_of(const Walk& walk, double half, double side) {
     for (std::size_t i = 0; i < walk.flats.size(); ++i) {
         const Walk::Flat& flat = walk.flats[i];
         const Vec2 off = side * half * left_of(flat.direction);
-        Piece line;
-        line.start = flat.from + off;
-        line.end = flat.to + off;
+        const Piece line{flat.from + off, flat.to + off};
         face.push_back(line);
         if (i == walk.corners.size()) break;
         const Walk::Corner& corner = walk.corners[i];
@@ -184,20 +183,10 @@ struct PartMeasurer {
             if (ends[i].y() - box.low.y() < near) ends[i].y() = box.low.y();
         for (const int i : {2, 3})
             if (box.high.x() - ends[i].x() < near) ends[i].x() = box.high.x();
-        Dimension width;
-        width.measure = Measure::across;
-        width.from = {box.low.x(), ends[0].y()};
-        width.to = {box.high.x(), ends[1].y()};
-        width.beside = drawing::Beside::below;
-        width.words = length_words(box.high.x() - box.low.x(), tolerances);
-        sheet.dimensions.push_back(width);
-        Dimension height;
-        height.measure = Measure::upright;
-        height.from = {ends[2].x(), box.low.y()};
-        height.to = {ends[3].x(), box.high.y()};
-        height.beside = drawing::Beside::right;
-        height.words = length_words(box.high.y() - box.low.y(), tolerances);
-        if (box.high.y() - box.low.y() > c.thickness + 1e-6) sheet.dimensions.push_back(height);
+        const drawing::Measurer m{sheet, box, tolerances};
+        m.across({box.low.x(), ends[0].y()}, {box.high.x(), ends[1].y()}, drawing::Beside::below);
+        if (box.high.y() - box.low.y() > c.thickness + 1e-6)
+            m.upright({ends[2].x(), box.low.y()}, {ends[3].x(), box.high.y()}, drawing::Beside::right);
     }
 };
 
@@ -207,19 +196,13 @@ std::vector<Piece> part_outline(const files::Case& c) {
     const Walk walk = walk_of(c);
     std::vector<Piece> outline = face_of(walk, 0.5 * c.thickness, -1.0);
     std::vector<Piece> upper = face_of(walk, 0.5 * c.thickness, 1.0);
-    Piece end;
-    end.start = outline.back().end;
-    end.end = upper.back().end;
-    outline.push_back(end);
+    outline.push_back({outline.back().end, upper.back().end});
     for (auto piece = upper.rbegin(); piece != upper.rend(); ++piece) {
         std::swap(piece->start, piece->end);
         piece->sweep = -piece->sweep;
         outline.push_back(*piece);
     }
-    Piece start;
-    start.start = outline.back().end;
-    start.end = outline.front().start;
-    outline.push_back(start);
+    outline.push_back({outline.back().end, outline.front().start});
     return outline;
 }
 

@@ -62,7 +62,7 @@ drawing::DrawingSheet tool_sheet(const files::Tool& tool, drawing::Tolerances to
     const tool::ArcOutline outline = files::tool_outline(tool, 1);
     sheet.outlines = {outline.pieces()};
     const drawing::Measurer measurer{sheet, outline.box(), tolerances};
-    std::visit([&](const auto& shape) { files::measure(measurer, shape); }, tool.shape);
+    files::kind_of(tool.shape).measure(measurer, tool.shape);
     add_radii(sheet, outline.pieces(), tolerances);
     return sheet;
 }

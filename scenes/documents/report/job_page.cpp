@@ -57,13 +57,6 @@ std::string in_degrees(double radians, int decimals) {
     return figure(radians / degree, decimals) + "\u00b0";
 }
 
-std::string named(const std::vector<std::string>& names) {
-    std::string text;
-    for (std::size_t i = 0; i < names.size(); ++i)
-        text += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-    return text;
-}
-
 report::Page job_page(const files::Case& c, const job::FlatPattern& pattern, const job::ShopReport& shop,
                       const std::vector<Drawing>& drawings, const std::string& generator) {
     const job::JobResult& job = pattern.job;

@@ -1,8 +1,6 @@
 // How a job's numbers were obtained: the mechanics in plain words, the mesh, the balance of work, the
 // material card.
 
-#include <cmath>
-
 #include "scenes/documents/report/page_parts.h"
 #include "sim/material/layer_law.h"
 #include "sim/tolerances.h"

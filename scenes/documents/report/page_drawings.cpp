@@ -2,7 +2,6 @@
 
 #include "render/report/inline_svg.h"
 #include "scenes/documents/report/page_parts.h"
-#include "sim/words.h"
 
 namespace overbend::documents {
 

@@ -21,9 +21,6 @@ std::string in_degrees(double radians, int decimals = 1);
 // A table of figures for the page.
 report::Table page_table(const Table& table);
 
-// Names in a row: "lip", "lip and root", "lip, root and hem".
-std::string named(const std::vector<std::string>& names);
-
 void add_part(const files::Case& c, const job::JobResult& job, report::Page& page);
 void add_blank(const files::Case& c, const job::FlatPattern& pattern, report::Page& page);
 void add_order(const files::Case& c, const job::JobResult& job, report::Page& page);

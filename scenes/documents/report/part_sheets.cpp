@@ -1,6 +1,5 @@
 #include "scenes/documents/report/part_sheets.h"
 
-#include <cstdio>
 #include <string>
 
 #include "sim/words.h"
@@ -44,9 +43,7 @@ picture::ProfileSheet profile_sheet(const files::Case& c, const job::JobResult& 
 picture::FlatSheet pattern_sheet(const files::Case& c, const job::FlatPattern& pattern) {
     picture::FlatSheet sheet;
     sheet.title = c.title;
-    char thick[40];
-    std::snprintf(thick, sizeof thick, ", %g mm", c.thickness);
-    sheet.material = c.material.title + thick;
+    sheet.material = c.material.title + words(", %g mm", c.thickness);
     sheet.remark = how_found(pattern);
     sheet.length = pattern.blank.length, sheet.width = c.width, sheet.mass_g = pattern.mass_g;
     for (const job::FlatBend& b : pattern.bends) {

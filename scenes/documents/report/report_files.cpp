@@ -21,15 +21,11 @@ constexpr int slide_height = 1080;
 constexpr chart::ChartSize small_chart{960, 640};
 constexpr chart::ChartSize fine_chart{1920, 1280};
 
-// A chart as SVG and PDF, and as PNG twice as fine.
 template <class Draw>
 void write_chart(const Draw& draw, const std::filesystem::path& folder, const std::string& name,
                  Paths& written) {
-    const picture::DrawingList list = draw(small_chart);
-    picture::write_svg(list, folder / (name + ".svg"));
-    picture::write_pdf(list, folder / (name + ".pdf"));
-    picture::write_png(draw(fine_chart), folder / (name + ".png"));
-    for (const char* kind : {".svg", ".pdf", ".png"}) written.push_back(folder / (name + kind));
+    const Paths files = write_picture(draw(small_chart), draw(fine_chart), folder, name);
+    written.insert(written.end(), files.begin(), files.end());
 }
 
 void write_storyboard(const picture::ShownJob& job, const std::filesystem::path& folder, picture::Theme theme,
@@ -70,6 +66,17 @@ auto with_pattern(const files::Case& c, job::JobResult& job, const Make& make) {
 }
 
 }  // namespace
+
+std::vector<std::filesystem::path> write_picture(const picture::DrawingList& small,
+                                                 const picture::DrawingList& fine,
+                                                 const std::filesystem::path& folder,
+                                                 const std::string& name) {
+    const Paths files = {folder / (name + ".svg"), folder / (name + ".pdf"), folder / (name + ".png")};
+    picture::write_svg(small, files[0]);
+    picture::write_pdf(small, files[1]);
+    picture::write_png(fine, files[2]);
+    return files;
+}
 
 std::vector<Drawing> report_drawings(const files::Case& c, job::JobResult& job) {
     return with_pattern(c, job, [&](const job::FlatPattern& pattern) {

@@ -7,12 +7,20 @@
 #include <string>
 #include <vector>
 
+#include "render/picture/drawing_list.h"
 #include "render/picture/palette.h"
 #include "scenes/documents/drawings/drawings.h"
 #include "scenes/job/run/process.h"
 #include "scenes/job/shop/shop.h"
 
 namespace overbend::documents {
+
+// A picture as people take it away: NAME.svg and NAME.pdf of it as drawn small, NAME.png as drawn twice as fine.
+// Returns them. Throws as the painter.
+std::vector<std::filesystem::path> write_picture(const picture::DrawingList& small,
+                                                 const picture::DrawingList& fine,
+                                                 const std::filesystem::path& folder,
+                                                 const std::string& name);
 
 // The workshop drawings that go with it. The job's recordings are lent to them while they are made.
 std::vector<Drawing> report_drawings(const files::Case& c, job::JobResult& job);

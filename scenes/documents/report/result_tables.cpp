@@ -12,15 +12,11 @@ namespace {
 
 report::Table tools_table(const files::Case& c) {
     std::set<int> used;
-    for (const files::Step& step : c.steps) {
-        used.insert({step.punch, step.die});
-        if (step.pad) used.insert(*step.pad);
-        if (step.clamp) used.insert(*step.clamp);
-    }
+    for (const files::Step& step : c.steps)
+        for (const int tool : step.tools()) used.insert(tool);
     report::Table table{"Tools", {{"Tool", "", false}, {"Kind", "", false}, {"Figures", "", false}}, {}};
     for (const int k : used)
-        table.rows.push_back(
-            {"'" + c.tools[k].name + "'", kind_name(c.tools[k]), figures_words(c.tools[k])});
+        table.rows.push_back({"'" + c.tools[k].name + "'", kind_name(c.tools[k]), figures_words(c.tools[k])});
     return table;
 }
 

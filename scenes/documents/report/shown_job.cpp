@@ -1,8 +1,8 @@
 #include "scenes/documents/report/shown_job.h"
 
-#include <algorithm>
 #include <cmath>
 
+#include "scenes/documents/tables/job_tables.h"
 #include "scenes/documents/tables/tool_words.h"
 #include "sim/units.h"
 #include "sim/words.h"
@@ -14,11 +14,8 @@ namespace {
 using picture::ShownJob;
 using picture::ShownStroke;
 
-std::string as_sentence(std::string words) {
-    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
-        words[0] = static_cast<char>(words[0] - 'a' + 'A');
-    if (!words.empty() && words.back() != '.') words += '.';
-    return words;
+std::string as_sentence(const std::string& words) {
+    return capital(words) + (words.empty() || words.back() == '.' ? "" : ".");
 }
 
 std::vector<std::string> as_sentences(const std::vector<std::string>& all) {
@@ -80,9 +77,9 @@ std::vector<picture::ShownTool> tools_of(const files::Case& c, const files::Step
         const files::Tool& tool = c.tools[k];
         tools.push_back({role, tool.name, set, kind_name(tool) + ", " + figures_words(tool)});
     };
-    const auto* vee = std::get_if<tool::VeeDie>(&c.tools[step.die].shape);
     add("punch", step.punch, "");
-    add("die", step.die, vee && vee->faces.size() > 1 ? words(", face %d up", step.die_face) : "");
+    add("die", step.die,
+        files::face_count(c.tools[step.die]) > 1 ? words(", face %d up", step.die_face) : "");
     if (step.pad) add("pad", *step.pad, "");
     if (step.clamp)
         add("clamp", *step.clamp, step.clamp_on == files::ClampOn::ram ? ", on the ram" : ", in the frame");
@@ -114,11 +111,10 @@ std::vector<picture::ForceLimit> limits_of(const files::Case& c, const files::St
     if (c.press && c.press->force > 0.0) limits.push_back({"Rated force of the press", c.press->force});
     if (c.press && c.press->line_load)
         limits.push_back({"Rated load of the tool holders", *c.press->line_load * c.width / 1000.0});
-    for (const std::optional<int>& k :
-         {std::optional(step.punch), std::optional(step.die), step.pad, step.clamp})
-        if (k && c.tools[*k].make.rating)
+    for (const int k : step.tools())
+        if (c.tools[k].make.rating)
             limits.push_back(
-                {"Rating of '" + c.tools[*k].name + "'", *c.tools[*k].make.rating * c.width / 1000.0});
+                {"Rating of '" + c.tools[k].name + "'", *c.tools[k].make.rating * c.width / 1000.0});
     return limits;
 }
 

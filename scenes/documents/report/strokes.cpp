@@ -6,39 +6,42 @@
 #include "scenes/documents/report/page_parts.h"
 #include "scenes/documents/report/shown_job.h"
 #include "scenes/documents/tables/tool_words.h"
+#include "scenes/files/case/nearest_key.h"
 #include "sim/words.h"
 
 namespace overbend::documents {
 
 namespace {
 
-std::vector<std::string> bend_names(const picture::ShownStroke& stroke) {
+std::string bend_names(const picture::ShownStroke& stroke) {
     std::vector<std::string> names;
     for (const picture::BendMark& bend : stroke.bends) names.push_back(bend.name);
-    return names;
+    return files::listed(names, " and ");
 }
 
-// Angles of each bend, in words: "lip 93.6°".
-std::string angles_words(const files::Case& c, const job::StepResult& result,
-                         double job::BendResult::*angle) {
+// An angle of each bend, in words: "lip 93.6°".
+template <class Angle>
+std::string each_angle(const files::Case& c, const job::StepResult& result, const Angle& angle) {
     std::vector<std::string> all;
     for (const job::BendResult& b : result.bends)
         all.push_back((result.bends.size() > 1 ? c.part.bends[b.bend].name + " " : "") +
-                      in_degrees(std::abs(b.*angle)));
-    return named(all);
+                      in_degrees(angle(b)));
+    return files::listed(all, " and ");
 }
 
-std::string springback_words(const files::Case& c, const job::StepResult& result) {
-    std::vector<std::string> all;
-    for (const job::BendResult& b : result.bends)
-        all.push_back((result.bends.size() > 1 ? c.part.bends[b.bend].name + " " : "") +
-                      in_degrees(b.springback()));
-    return named(all);
+std::string loaded_words(const files::Case& c, const job::StepResult& result) {
+    return each_angle(c, result, [](const job::BendResult& b) { return std::abs(b.loaded); });
+}
+
+// "90.0°, springback 1.6°", with what stands between.
+std::string free_words(const files::Case& c, const job::StepResult& result, const char* between) {
+    return each_angle(c, result, [](const job::BendResult& b) { return std::abs(b.free); }) + between +
+           each_angle(c, result, [](const job::BendResult& b) { return b.springback(); });
 }
 
 report::PassageWords passage_words(const files::Case& c, const files::Step& step,
                                    const picture::ShownStroke& shown, const job::StepResult& result) {
-    const std::string bends = named(bend_names(shown)), punch = "'" + c.tools[step.punch].name + "'";
+    const std::string bends = bend_names(shown), punch = "'" + c.tools[step.punch].name + "'";
     const bool two = step.bends.size() > 1;
     const double force = result.stroke.stop_force * c.width / 1000.0;
     report::PassageWords w;
@@ -48,10 +51,9 @@ report::PassageWords passage_words(const files::Case& c, const files::Step& step
     w.approach = "the punch " + punch + " comes down to the strip.";
     w.press = "the punch goes down and bends " + bends + ".";
     w.dwell = "the punch holds the strip at " + figure(result.stroke.stop_travel, 2) + " mm of travel with " +
-              figure(force, 2) + " kN; " + angles_words(c, result, &job::BendResult::loaded) + " under load.";
+              figure(force, 2) + " kN; " + loaded_words(c, result) + " under load.";
     w.retract = "the punch goes up and the strip springs back; dashed: its shape under load.";
-    w.free = "the tools no longer touch the strip; " + angles_words(c, result, &job::BendResult::free) +
-             " free, springback " + springback_words(c, result) + ".";
+    w.free = "the tools no longer touch the strip; " + free_words(c, result, " free, springback ") + ".";
     return w;
 }
 
@@ -79,22 +81,20 @@ std::vector<report::Term> facts(const files::Case& c, const files::Step& step,
                                 const job::StepResult& result) {
     const stroke::StrokeResult& s = result.stroke;
     const std::string width = words("%.1f", s.peak_force);
+    const auto told = [&](int tool) {
+        return "'" + c.tools[tool].name + "': " + figures_words(c.tools[tool]);
+    };
     std::vector<report::Term> terms = {
-        {"Punch", "'" + c.tools[step.punch].name + "': " + figures_words(c.tools[step.punch])},
+        {"Punch", told(step.punch)},
         {"Die", die_words(c, step)},
         {"Stop", figure(s.stop_travel, 3) + " mm of travel from first touch, for " + stop_words(c, step)},
-        {"Angle under load", angles_words(c, result, &job::BendResult::loaded)},
-        {"Angle free",
-         angles_words(c, result, &job::BendResult::free) + ", springback " + springback_words(c, result)},
+        {"Angle under load", loaded_words(c, result)},
+        {"Angle free", free_words(c, result, ", springback ")},
         {"Peak force",
          figure(s.peak_force * c.width / 1000.0, 2) + " kN, " + width + " N per mm of strip width"},
         {"Minimum clearance", clearance_words(result)}};
-    if (step.pad)
-        terms.insert(terms.begin() + 2,
-                     {"Pad", "'" + c.tools[*step.pad].name + "': " + figures_words(c.tools[*step.pad])});
-    if (step.clamp)
-        terms.insert(terms.begin() + 2, {"Clamp", "'" + c.tools[*step.clamp].name +
-                                                      "': " + figures_words(c.tools[*step.clamp])});
+    if (step.pad) terms.insert(terms.begin() + 2, {"Pad", told(*step.pad)});
+    if (step.clamp) terms.insert(terms.begin() + 2, {"Clamp", told(*step.clamp)});
     if (result.gauge > 0.0)
         terms.insert(terms.begin() + 2, {"Gauge", figure(result.gauge, 2) + " mm from the punch's axis"});
     return terms;
@@ -129,7 +129,7 @@ void add_strokes(const files::Case& c, const job::JobResult& job, report::Page& 
         const picture::ShownStroke& shown = page.job.strokes[i];
         const bool two = shown.bends.size() > 1;
         report::PageStroke stroke;
-        stroke.lead = turned_words(shown) + (two ? " Bends " : " Bend ") + named(bend_names(shown)) +
+        stroke.lead = turned_words(shown) + (two ? " Bends " : " Bend ") + bend_names(shown) +
                       (two ? " are" : " is") + " made.";
         stroke.told = passage_words(c, c.steps[i], shown, result);
         stroke.facts = facts(c, c.steps[i], result);

@@ -10,18 +10,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-const char* verdict_word(job::OrderVerdict verdict) {
-    switch (verdict) {
-        case job::OrderVerdict::not_run:
-            break;
-        case job::OrderVerdict::works:
-            return "works";
-        case job::OrderVerdict::refused:
-            return "refused";
-    }
-    return "not run";
-}
-
 Json order_json(const files::Case& c, const job::RankedOrder& order) {
     Json steps = Json::array();
     for (std::size_t i = 0; i < order.steps.size(); ++i) {
@@ -41,7 +29,7 @@ Json order_json(const files::Case& c, const job::RankedOrder& order) {
             {"tool_changes", w.tool_changes},
             {"gauge_changes", w.gauge_changes},
             {"slides", w.slides},
-            {"verdict", verdict_word(order.verdict)},
+            {"verdict", job::verdict_word(order.verdict)},
             {"words", order.words},
             {"steps", steps}};
 }

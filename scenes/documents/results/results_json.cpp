@@ -1,14 +1,12 @@
 #include "scenes/documents/results/results_json.h"
 
-#include <algorithm>
-#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "scenes/documents/results/shop_json.h"
+#include "scenes/documents/tables/job_tables.h"
 #include "scenes/job/run/fitted_blank.h"
 #include "scenes/job/run/job_rules.h"
 #include "sim/material/layer_law.h"
-#include "sim/plan/bend_allowance.h"
 #include "sim/units.h"
 
 namespace overbend::documents {
@@ -90,25 +88,6 @@ Json step_json(const files::Case& c, const job::JobResult& job, int index) {
             {"curve_travel_mm_force_N_per_mm", curve}};
 }
 
-// By the handbook's straight-line formula for the card's class of hardness.
-double handbook_length(const files::Case& c) {
-    double length = 0.0;
-    for (const double flat : c.part.flats) length += flat;
-    for (const files::Bend& b : c.part.bends)
-        length +=
-            plan::handbook_allowance(b.inside_radius, c.thickness, std::abs(b.angle), c.material.hardness);
-    return length;
-}
-
-double din_length(const files::Case& c) {
-    double length = 0.0;
-    for (const double flat : c.part.flats) length += flat;
-    for (const files::Bend& b : c.part.bends)
-        length += plan::din_allowance(std::max(b.inside_radius, 0.05 * c.thickness), c.thickness,
-                                      std::abs(b.angle));
-    return length;
-}
-
 // Along the drawing, from its left end.
 Json deviations_json(const files::Case& c, const job::JobResult& job) {
     Json list = Json::array();
@@ -131,13 +110,11 @@ Json lines_json(const files::Case& c, const job::Blank& blank) {
 
 Json part_json(const files::Case& c, const job::JobResult& job) {
     Json angles = Json::array(), profile = Json::array();
-    for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
-        angles.push_back({{"name", c.part.bends[b].name},
-                          {"drawing_deg", c.part.bends[b].angle / degree},
-                          {"finished_deg", job.finished_angle[b] / degree}});
+    const Table finished = finished_table(c, job);
+    for (std::size_t b = 0; b < finished.rows.size(); ++b) angles.push_back(row_json(finished, b));
     Json part = {{"blank_length_mm", job.blank.length},
-                 {"developed_din_6935_mm", din_length(c)},
-                 {"developed_handbook_mm", handbook_length(c)},
+                 {"developed_din_6935_mm", job::developed_length(c, job::din_allowance)},
+                 {"developed_handbook_mm", job::developed_length(c, job::handbook_allowance)},
                  {"bend_lines", lines_json(c, job.blank)},
                  {"mass_g", job.mass_g}};
     if (job.finished_angle.empty()) return part;

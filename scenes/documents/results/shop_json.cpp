@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "scenes/documents/tables/job_tables.h"
+
 namespace overbend::documents {
 
 namespace {
@@ -88,22 +90,28 @@ Json shared_json(const files::Case& c, const job::ShopReport& shop) {
 
 }  // namespace
 
+Json row_json(const Table& table, std::size_t row) {
+    Json object;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const Cell& cell = table.rows[row][i];
+        const std::string& key = table.columns[i].key;
+        if (!key.empty()) object[key] = cell.number ? Json(*cell.number) : Json(cell.words);
+    }
+    return object;
+}
+
 Json press_json(const files::Case& c, const job::ShopReport& shop) {
     if (!c.press) return nullptr;
     double most = 0.0, cycles = 0.0;
     Json strokes = Json::array();
-    for (const job::StrokeOnPress& s : shop.strokes) {
-        const shop::StrokeDemand& d = s.demand;
-        const double kN = d.peak_force * d.strip_width / 1000.0;
-        most = std::max(most, kN), cycles += s.cycle_s;
-        strokes.push_back({{"step", c.steps[s.step].name},
-                           {"force_kN", kN},
-                           {"load_centre_mm", d.load_centre},
-                           {"energy_J", d.work},
-                           {"tools_closed_mm", d.tools_closed},
-                           {"part_room_mm", d.part_room},
-                           {"cycle_s", s.cycle_s},
-                           {"checks", checks_json(c, s.checks)}});
+    const Table table = press_strokes_table(c, shop);
+    for (std::size_t i = 0; i < shop.strokes.size(); ++i) {
+        const job::StrokeOnPress& s = shop.strokes[i];
+        Json stroke = {{"step", c.steps[s.step].name}};
+        stroke.update(row_json(table, i));
+        stroke["checks"] = checks_json(c, s.checks);
+        most = std::max(most, stroke["force_kN"].get<double>()), cycles += s.cycle_s;
+        strokes.push_back(stroke);
     }
     return {{"title", c.press->title},  {"name", c.press_name}, {"force_kN", c.press->force},
             {"greatest_used_kN", most}, {"cycles_s", cycles},   {"strokes", strokes}};

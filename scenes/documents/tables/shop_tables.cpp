@@ -95,12 +95,12 @@ Table press_strokes_table(const files::Case& c, const job::ShopReport& shop) {
     Table table{
         "The strokes on the press",
         {{"Stroke", "", in_words, "stroke"},
-         {"Peak force", "kN", 2, "force"},
-         {"Load offset", "mm", 2},
-         {"Work", "J", 2, "work"},
-         {"Shut height", "mm", 1, "shut"},
-         {"Opening to remove the part", "mm", 1, "opening"},
-         {"Cycle", "s", 1, "cycle"}},
+         {"Peak force", "kN", 2, "force", "force_kN"},
+         {"Load offset", "mm", 2, "", "load_centre_mm"},
+         {"Work", "J", 2, "work", "energy_J"},
+         {"Shut height", "mm", 1, "shut", "tools_closed_mm"},
+         {"Opening to remove the part", "mm", 1, "opening", "part_room_mm"},
+         {"Cycle", "s", 1, "cycle", "cycle_s"}},
         {},
         {"Shut height: from bed to ram at the stop. Opening: how far the ram must rise so that the strip "
          "can come out. Cycle: ram only, without loading."}};

@@ -131,7 +131,10 @@ Table clearances_table(const files::Case&, const job::JobResult& job) {
 
 Table finished_table(const files::Case& c, const job::JobResult& job) {
     Table table{"Finished angles",
-                {{"Bend"}, {"Drawing", "deg", 2}, {"Finished", "deg", 2}, {"Difference", "deg", 2}},
+                {{"Bend", "", in_words, "", "name"},
+                 {"Drawing", "deg", 2, "", "drawing_deg"},
+                 {"Finished", "deg", 2, "", "finished_deg"},
+                 {"Difference", "deg", 2}},
                 {},
                 {words("Tolerance: +-%g deg. ", c.part.angle_tolerance / degree) +
                  "Bend angles: 0 is flat; minus is down."}};

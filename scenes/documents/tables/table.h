@@ -17,6 +17,7 @@ struct Column {
     std::string unit = {};  // "mm", "deg"; empty: none
     int decimals = in_words;
     std::string brief = {};  // its name where room is scarce; empty: it is left out there
+    std::string key = {};    // its name in JSON; empty: it is not there, or otherwise
 };
 
 struct Cell {

@@ -8,13 +8,12 @@
 namespace overbend::documents {
 
 std::string figures_words(const files::Tool& tool) {
-    return std::visit([](const auto& shape) { return files::figures(shape); }, tool.shape);
+    return files::kind_of(tool.shape).figures(tool.shape);
 }
 
 std::string die_words(const files::Case& c, const files::Step& step) {
     const files::Tool& die = c.tools[step.die];
-    const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
-    return "'" + die.name + "'" + (vee && vee->faces.size() > 1 ? words(", face %d", step.die_face) : "");
+    return "'" + die.name + "'" + (files::face_count(die) > 1 ? words(", face %d", step.die_face) : "");
 }
 
 std::string stop_words(const files::Case& c, const files::Step& step) {

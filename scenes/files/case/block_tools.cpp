@@ -1,11 +1,7 @@
-#include "scenes/files/case/block_tools.h"
-
-#include <algorithm>
-#include <cmath>
+#include "scenes/files/case/kinds.h"
 
 #include "render/drawing/measurer.h"
 #include "scenes/files/case/size_ranges.h"
-#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::files {
@@ -48,49 +44,47 @@ std::string block_words(const tool::Block& b) {
     return words("%.4g mm wide, corner radii %.4g and %.4g mm", b.width, b.left_radius, b.right_radius);
 }
 
-}  // namespace
+// ---- of a kind whose tools are a block
 
-// ---- flat-punch
-
-Kind kind_of(const FlatPunch&) {
-    return {"flat-punch", Stands::punch, Work::hem};
-}
-
-void describe(Fields& f, FlatPunch& t) {
+template <class T>
+void plain(Fields& f, T& t) {
     block(f, t.block, 40.0);
 }
-
-std::string figures(const FlatPunch& t) {
+template <class T>
+std::string only_block(const T& t) {
     return block_words(t.block);
 }
-
-void measure(const drawing::Measurer& m, const FlatPunch&) {
+template <class T>
+void size_above(const drawing::Measurer& m, const T&) {
     m.size(Beside::above);
 }
-
-// ---- flat-die
-
-Kind kind_of(const FlatDie&) {
-    return {"flat-die", Stands::die, Work::hem};
-}
-
-void describe(Fields& f, FlatDie& t) {
-    block(f, t.block, 40.0);
-}
-
-std::string figures(const FlatDie& t) {
-    return block_words(t.block);
-}
-
-void measure(const drawing::Measurer& m, const FlatDie&) {
+template <class T>
+void size_below(const drawing::Measurer& m, const T&) {
     m.size(Beside::below);
+}
+template <class T>
+tool::ArcOutline facing_down(const T& t, int) {
+    return tool::block_facing_down(t.block);
+}
+template <class T>
+tool::ArcOutline facing_up(const T& t, int) {
+    return tool::block_facing_up(t.block);
+}
+
+}  // namespace
+
+// ---- flat-punch, flat-die
+
+Kind flat_punch() {
+    return kind<FlatPunch>("flat-punch", Stands::punch, Work::hem, plain, only_block, size_above,
+                           facing_down);
+}
+
+Kind flat_die() {
+    return kind<FlatDie>("flat-die", Stands::die, Work::hem, plain, only_block, size_below, facing_up);
 }
 
 // ---- wiping-punch
-
-Kind kind_of(const WipingPunch&) {
-    return {"wiping-punch", Stands::punch, Work::wiping};
-}
 
 void describe(Fields& f, WipingPunch& t) {
     block(f, t.block, 60.0);
@@ -106,11 +100,12 @@ void measure(const drawing::Measurer& m, const WipingPunch& t) {
     m.note("Passes " + m.plain(t.clearance) + " mm beside the wall of its die.");
 }
 
-// ---- wiping-die
-
-Kind kind_of(const WipingDie&) {
-    return {"wiping-die", Stands::die, Work::wiping};
+Kind wiping_punch() {
+    return kind<WipingPunch>("wiping-punch", Stands::punch, Work::wiping, describe, figures, measure,
+                             facing_down);
 }
+
+// ---- wiping-die
 
 void describe(Fields& f, WipingDie& t) {
     f.number({"width_mm", "40.0", "Width of the block"}, size, t.block.width);
@@ -119,19 +114,12 @@ void describe(Fields& f, WipingDie& t) {
     f.number_or({"height_mm", "60.0", "Height of the block"}, size, t.block.height, {60.0});
 }
 
-std::string figures(const WipingDie& t) {
-    return block_words(t.block);
-}
-
-void measure(const drawing::Measurer& m, const WipingDie&) {
-    m.size(Beside::below);
+Kind wiping_die() {
+    return kind<WipingDie>("wiping-die", Stands::die, Work::wiping, describe, only_block, size_below,
+                           facing_up);
 }
 
 // ---- pad
-
-Kind kind_of(const Pad&) {
-    return {"pad", Stands::pad, Work::any};
-}
 
 void describe(Fields& f, Pad& t) {
     block(f, t.block, 15.0);
@@ -144,15 +132,11 @@ std::string figures(const Pad& t) {
     return block_words(t.block) + spring_words(t.spring);
 }
 
-void measure(const drawing::Measurer& m, const Pad&) {
-    m.size(Beside::below);
+Kind pad() {
+    return kind<Pad>("pad", Stands::pad, Work::any, describe, figures, size_below, facing_up);
 }
 
 // ---- clamp
-
-Kind kind_of(const Clamp&) {
-    return {"clamp", Stands::clamp, Work::any};
-}
 
 void describe(Fields& f, Clamp& t) {
     block(f, t.block, 15.0);
@@ -167,8 +151,8 @@ std::string figures(const Clamp& t) {
     return block_words(t.block) + (t.spring ? spring_words(*t.spring) : ", rigid");
 }
 
-void measure(const drawing::Measurer& m, const Clamp&) {
-    m.size(Beside::above);
+Kind clamp() {
+    return kind<Clamp>("clamp", Stands::clamp, Work::any, describe, figures, size_above, facing_down);
 }
 
 void describe(Fields& f, SpringTable& t) {

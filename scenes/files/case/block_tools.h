@@ -1,17 +1,17 @@
-// Blocks, by the work they do: flat tools lay a hem, wiping tools wipe a flange down, pads and clamps hold. Its kinds, as kinds.h says.
+// Blocks, by the work they do: flat tools lay a hem, wiping tools wipe a flange down, pads and clamps hold.
 
 #pragma once
 
 #include <optional>
 #include <string>
 #include <variant>
-#include <vector>
 
-#include "scenes/files/case/kind.h"
 #include "sim/tool/block.h"
 #include "sim/tool/spring.h"
 
 namespace overbend::files {
+
+class Fields;
 
 struct FlatPunch {
     tool::Block block;
@@ -48,35 +48,6 @@ struct SpringTable {
     std::variant<tool::Spring, WoundSprings> spring;
     double travel = tool::Spring().solid;
 };
-Kind kind_of(const FlatPunch&);
-void describe(Fields& f, FlatPunch& t);
-std::string figures(const FlatPunch& t);
-void measure(const drawing::Measurer& m, const FlatPunch& t);
-
-Kind kind_of(const FlatDie&);
-void describe(Fields& f, FlatDie& t);
-std::string figures(const FlatDie& t);
-void measure(const drawing::Measurer& m, const FlatDie& t);
-
-Kind kind_of(const WipingPunch&);
-void describe(Fields& f, WipingPunch& t);
-std::string figures(const WipingPunch& t);
-void measure(const drawing::Measurer& m, const WipingPunch& t);
-
-Kind kind_of(const WipingDie&);
-void describe(Fields& f, WipingDie& t);
-std::string figures(const WipingDie& t);
-void measure(const drawing::Measurer& m, const WipingDie& t);
-
-Kind kind_of(const Pad&);
-void describe(Fields& f, Pad& t);
-std::string figures(const Pad& t);
-void measure(const drawing::Measurer& m, const Pad& t);
-
-Kind kind_of(const Clamp&);
-void describe(Fields& f, Clamp& t);
-std::string figures(const Clamp& t);
-void measure(const drawing::Measurer& m, const Clamp& t);
 
 void describe(Fields& f, SpringTable& t);
 void describe(Fields& f, tool::Spring& t);

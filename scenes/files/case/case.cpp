@@ -2,22 +2,16 @@
 
 namespace overbend::files {
 
-bool Tool::is_punch() const {
-    const Stands stands = kind_of(shape).stands;
-    return stands == Stands::punch || stands == Stands::punch_or_die;
+std::vector<int> Step::tools() const {
+    std::vector<int> all = {punch, die};
+    if (pad) all.push_back(*pad);
+    if (clamp) all.push_back(*clamp);
+    return all;
 }
 
-bool Tool::is_die() const {
-    const Stands stands = kind_of(shape).stands;
-    return stands == Stands::die || stands == Stands::punch_or_die;
-}
-
-bool Tool::is_pad() const {
-    return kind_of(shape).stands == Stands::pad;
-}
-
-bool Tool::is_clamp() const {
-    return kind_of(shape).stands == Stands::clamp;
+int face_count(const Tool& tool) {
+    const auto* vee = std::get_if<tool::VeeDie>(&tool.shape);
+    return vee ? static_cast<int>(vee->faces.size()) : 1;
 }
 
 const char* kind_word(const Tool& tool) {

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -52,12 +53,15 @@ struct Tool {
     ToolShape shape;
     bool from_rack = false;  // of the rack that the case names, not of the case itself
     ToolMake make = {};
-    bool is_punch() const;
-    bool is_die() const;  // an outline is both
-    bool is_pad() const;
-    bool is_clamp() const;
+
+    bool is_punch() const { return stands() == Stands::punch || stands() == Stands::punch_or_die; }
+    bool is_die() const { return stands() == Stands::die || stands() == Stands::punch_or_die; }
+    bool is_pad() const { return stands() == Stands::pad; }
+    bool is_clamp() const { return stands() == Stands::clamp; }
+    Stands stands() const { return kind_of(shape).stands; }
 };
 
+int face_count(const Tool& tool);         // grooves of a V die, each on its own face; 1 of any other tool
 const char* kind_word(const Tool& tool);  // as a case file calls it: "vee-punch"
 std::string kind_name(const Tool& tool);  // as people do: "V punch"
 
@@ -81,6 +85,11 @@ struct Step {
     StopKind stop = StopKind::drawing_angle;
     double stop_value = 0.0;  // rad free bend angle (of either sense, > 0), mm travel, kN on the strip's
                               // whole width, or mm between a hem's inner faces; 0 for the drawing's angle
+
+    // All that is set up for it, to be compared.
+    auto set_up() const { return std::make_tuple(punch, die, die_face, pad, clamp); }
+    // Its tools: punch, die, pad and clamp, those that it has.
+    std::vector<int> tools() const;
 };
 
 // What stands about the tools in the press, as plain blocks: the holders above the punch and below the die,

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "scenes/files/case/describe.h"
+#include "scenes/files/case/nearest_key.h"
 #include "scenes/files/case/told_fields.h"
 #include "scenes/files/case/write_case.h"
 #include "sim/units.h"
@@ -60,13 +61,6 @@ const Named* find(const std::vector<Named>& among, const std::string& name) {
     return nullptr;
 }
 
-template <class Named>
-std::string names_of(const std::vector<Named>& all) {
-    std::string list;
-    for (const Named& each : all) list += (list.empty() ? "" : ", ") + each.name;
-    return list;
-}
-
 // ---- what a step says, in words
 
 std::string tool_words(const Case& c, const std::optional<int>& tool) {
@@ -74,25 +68,23 @@ std::string tool_words(const Case& c, const std::optional<int>& tool) {
 }
 
 std::string die_words(const Case& c, const Step& step) {
-    const Tool& die = c.tools[step.die];
-    const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
-    const bool two_faces = vee && vee->faces.size() > 1;
+    const bool two_faces = face_count(c.tools[step.die]) > 1;
     return tool_words(c, step.die) + (two_faces ? words(" face %d", step.die_face) : "");
 }
 
 std::string bend_words(const Case& c, const Step& step) {
-    std::string list;
-    for (const int bend : step.bends) list += (list.empty() ? "" : ", ") + c.part.bends[bend].name;
-    return list;
+    Words names;
+    for (const int bend : step.bends) names.push_back(c.part.bends[bend].name);
+    return listed(names);
 }
 
 void compare_steps(const Case& from, const Case& to, Lines& lines) {
-    std::vector<Step> kept, found;
+    Words kept, found;
     for (const Step& step : from.steps)
-        if (find(to.steps, step.name)) kept.push_back(step);
+        if (find(to.steps, step.name)) kept.push_back(step.name);
     for (const Step& step : to.steps)
-        if (find(from.steps, step.name)) found.push_back(step);
-    lines.differ("order of steps", names_of(kept), names_of(found));
+        if (find(from.steps, step.name)) found.push_back(step.name);
+    lines.differ("order of steps", listed(kept), listed(found));
     for (const Step& step : from.steps)
         if (!find(to.steps, step.name)) lines.all.push_back("step '" + step.name + "' is removed");
     for (const Step& now : to.steps) {
@@ -126,8 +118,7 @@ void compare_tool(const Tool& before, const Tool& now, Lines& lines) {
     Tool from = before, to = now;
     if (!alike) return;
     const auto told = [](Tool& tool) {
-        return fields_told(
-            [&](Fields& f) { std::visit([&](auto& shape) { describe(f, shape); }, tool.shape); });
+        return fields_told([&](Fields& f) { kind_of(tool.shape).describe(f, tool.shape); });
     };
     lines.told(of, told(from), told(to));
 }

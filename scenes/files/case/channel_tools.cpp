@@ -1,4 +1,4 @@
-#include "scenes/files/case/channel_tools.h"
+#include "scenes/files/case/kinds.h"
 
 #include <algorithm>
 #include <cmath>
@@ -6,7 +6,6 @@
 #include "render/drawing/measurer.h"
 #include "scenes/files/case/size_ranges.h"
 #include "scenes/files/case/usual_sizes.h"
-#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::files {
@@ -15,10 +14,6 @@ using drawing::Beside;
 using tool::Vec2;
 
 // ---- channel-punch
-
-Kind kind_of(const tool::ChannelPunch&) {
-    return {"channel-punch", Stands::punch, Work::channel};
-}
 
 void describe(Fields& f, tool::ChannelPunch& t) {
     f.number({"width_mm", "22.0", "Width of the foot where it is widest"}, size, t.width);
@@ -64,11 +59,12 @@ void measure(const drawing::Measurer& m, const tool::ChannelPunch& t) {
         m.note("Sides of the foot slope inwards by " + m.angle_in_words(t.side_relief, t.foot_height) + ".");
 }
 
-// ---- channel-die
-
-Kind kind_of(const tool::ChannelDie&) {
-    return {"channel-die", Stands::die, Work::channel};
+Kind channel_punch() {
+    return kind<tool::ChannelPunch>("channel-punch", Stands::punch, Work::channel, describe, figures,
+                                    measure);
 }
+
+// ---- channel-die
 
 void describe(Fields& f, tool::ChannelDie& t) {
     f.number({"opening_mm", "24.2", "Between the walls"}, size, t.die_opening);
@@ -96,6 +92,10 @@ void measure(const drawing::Measurer& m, const tool::ChannelDie& t) {
     m.size(Beside::below);
     if (t.floor_crown > 0.0)
         m.note("The middle of the floor is " + m.length(t.floor_crown) + " mm above its edges.");
+}
+
+Kind channel_die() {
+    return kind<tool::ChannelDie>("channel-die", Stands::die, Work::channel, describe, figures, measure);
 }
 
 }  // namespace overbend::files

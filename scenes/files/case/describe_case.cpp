@@ -132,21 +132,21 @@ void describe(Fields& f, StopTable& t) {
 
 void describe(Fields& f, Handling& t) {
     const Handling usual;
-    f.number_or({"stroke_s", "5.0", "One stroke: place, press, release"}, seconds, t.stroke, {usual.stroke});
-    f.number_or({"turn_s", "2.0", "Turning the strip end for end"}, seconds, t.turn, {usual.turn});
-    f.number_or({"flip_s", "2.0", "Turning the strip over"}, seconds, t.flip, {usual.flip});
-    f.number_or({"tool_change_s", "180.0", "Changing a punch or die, or turning a block over"}, seconds,
-                t.tool_change, {usual.tool_change});
-    f.number_or({"gauge_change_s", "20.0", "Setting the gauge"}, seconds, t.gauge_change,
-                {usual.gauge_change});
-    f.number_or({"slide_s", "4.0", "Sliding the strip in or off along the bend line"}, seconds, t.slide,
-                {usual.slide});
+    const auto number = numbers_as_in(f, t, usual);
+    number({"stroke_s", "5.0", "One stroke: place, press, release"}, seconds, &Handling::stroke);
+    number({"turn_s", "2.0", "Turning the strip end for end"}, seconds, &Handling::turn);
+    number({"flip_s", "2.0", "Turning the strip over"}, seconds, &Handling::flip);
+    number({"tool_change_s", "180.0", "Changing a punch or die, or turning a block over"}, seconds,
+           &Handling::tool_change);
+    number({"gauge_change_s", "20.0", "Setting the gauge"}, seconds, &Handling::gauge_change);
+    number({"slide_s", "4.0", "Sliding the strip in or off along the bend line"}, seconds, &Handling::slide);
 }
 
 void describe(Fields& f, RunOptions& t) {
     const RunOptions usual;
-    f.number_or({"friction", "0.12", "Coulomb friction of the strip on all tools"}, from_to(0.0, 0.3),
-                t.friction, {usual.friction});
+    const auto number = numbers_as_in(f, t, usual);
+    number({"friction", "0.12", "Coulomb friction of the strip on all tools"}, from_to(0.0, 0.3),
+           &RunOptions::friction);
     f.whole_or({"layers", "15", "Layers through the thickness"}, 5, 41, t.layers, usual.layers);
     f.number_or({"elements_per_thickness", "8.0", "Elements in the bends, for each thickness of length"},
                 from_to(1.0, 16.0), t.elements_per_thickness, {usual.elements_per_thickness});

@@ -73,9 +73,10 @@ void describe(Fields& f, shop::RamSpeeds& t) {
     f.number({"approach_mm_per_s", "60.0", "Down to the strip"}, speed, t.approach);
     f.number({"pressing_mm_per_s", "8.0", "While it presses"}, speed, t.pressing);
     f.number({"return_mm_per_s", "60.0", "Back up"}, speed, t.going_back);
-    f.number_or({"slow_above_mm", "5.0", "How far above the strip it slows down"}, from_to(0.0, 1000.0),
-                t.slow_above, {usual.slow_above});
-    f.number_or({"dwell_s", "0.2", "Time at the lowest point"}, from_to(0.0, 60.0), t.dwell, {usual.dwell});
+    const auto number = numbers_as_in(f, t, usual);
+    number({"slow_above_mm", "5.0", "How far above the strip it slows down"}, from_to(0.0, 1000.0),
+           &shop::RamSpeeds::slow_above);
+    number({"dwell_s", "0.2", "Time at the lowest point"}, from_to(0.0, 60.0), &shop::RamSpeeds::dwell);
 }
 
 void describe(Fields& f, PressCard& t) {
@@ -116,11 +117,15 @@ void describe(Fields& f, SteelTable& t) {
 void describe(Fields& f, CostTable& t) {
     shop::CostRates& r = t.rates;
     const shop::CostRates& u = t.usual;
+    using Rates = shop::CostRates;
+    using Making = shop::MakingRates;
+    const auto number = numbers_as_in(f, r, u);
+    const auto making = numbers_as_in(f, r.making, u.making);
     f.text_or({"money", "\"EUR\"", "Name of the currency"}, r.money, u.money);
     f.whole_or({"batch", "500", "Parts in a batch"}, 1, 100000000, r.batch, u.batch);
-    f.number_or({"strip_price_per_kg", "3.0", "Price of the strip"}, money, r.strip_per_kg, {u.strip_per_kg});
-    f.number_or({"scrap_price_per_kg", "0.3", "Price of scrap"}, money, r.scrap_per_kg, {u.scrap_per_kg});
-    f.number_or({"gap_mm", "2.0", "Gap between blanks"}, from_to(0.0, 1000.0), r.gap, {u.gap});
+    number({"strip_price_per_kg", "3.0", "Price of the strip"}, money, &Rates::strip_per_kg);
+    number({"scrap_price_per_kg", "0.3", "Price of scrap"}, money, &Rates::scrap_per_kg);
+    number({"gap_mm", "2.0", "Gap between blanks"}, from_to(0.0, 1000.0), &Rates::gap);
     f.number_or({"end_scrap_percent", "2.0", "Part of the strip lost at its ends and in setting up"},
                 from_to(0.0, 90.0), r.end_scrap, {u.end_scrap});
     std::vector<double> sheet;
@@ -130,50 +135,36 @@ void describe(Fields& f, CostTable& t) {
         above_to(0.0, 20000.0), 2, sheet, "a coil of the part's width");
     r.sheet.reset();
     if (!sheet.empty()) r.sheet = shop::Sheet{sheet[0], sheet[1]};
-    f.number_or({"cutting_mm_per_s", "50.0", "Speed of cutting the blank"}, rate, r.cutting_speed,
-                {u.cutting_speed});
-    f.number_or({"pierce_s", "0.5", "Time per cut-out, and per blank on a sheet"}, shop_seconds, r.pierce,
-                {u.pierce});
-    f.number_or({"cutting_price_per_h", "80.0", "Hourly rate of cutting"}, money, r.cutting_per_hour,
-                {u.cutting_per_hour});
-    f.number_or({"lay_in_s", "3.0", "Time per stroke: pick up, load, put down"}, shop_seconds, r.lay_in,
-                {u.lay_in});
+    number({"cutting_mm_per_s", "50.0", "Speed of cutting the blank"}, rate, &Rates::cutting_speed);
+    number({"pierce_s", "0.5", "Time per cut-out, and per blank on a sheet"}, shop_seconds, &Rates::pierce);
+    number({"cutting_price_per_h", "80.0", "Hourly rate of cutting"}, money, &Rates::cutting_per_hour);
+    number({"lay_in_s", "3.0", "Time per stroke: pick up, load, put down"}, shop_seconds, &Rates::lay_in);
     f.number_or({"press_price_per_h", "30.0", "Hourly rate of the press"}, money, r.press_per_hour,
                 {u.press_per_hour, "the press's, or 30"});
-    f.number_or({"worker_price_per_h", "45.0", "Hourly rate of a worker"}, money, r.worker_per_hour,
-                {u.worker_per_hour});
-    f.number_or({"tool_steel_price_per_kg", "8.0", "Price of tool steels that have none of their own"}, money,
-                r.tool_steel_per_kg, {u.tool_steel_per_kg});
+    number({"worker_price_per_h", "45.0", "Hourly rate of a worker"}, money, &Rates::worker_per_hour);
+    number({"tool_steel_price_per_kg", "8.0", "Price of tool steels that have none of their own"}, money,
+           &Rates::tool_steel_per_kg);
     f.number_or({"block_allowance_mm", "2.5", "Allowance of the block on each side of the tool"},
                 from_to(0.0, 100.0), r.making.allowance, {u.making.allowance});
-    f.number_or({"milling_cm3_per_min", "15.0", "Milling rate"}, rate, r.making.milling, {u.making.milling});
-    f.number_or({"erosion_mm2_per_min", "100.0", "Wire-cutting rate"}, rate, r.making.erosion,
-                {u.making.erosion});
-    f.number_or({"fitting_h", "1.0", "Fitting time per tool"}, from_to(0.0, 1e4), r.making.fitting,
-                {u.making.fitting});
-    f.number_or({"milling_price_per_h", "60.0", "Hourly rate of milling"}, money, r.milling_per_hour,
-                {u.milling_per_hour});
-    f.number_or({"erosion_price_per_h", "50.0", "Hourly rate of wire cutting"}, money, r.erosion_per_hour,
-                {u.erosion_per_hour});
-    f.number_or({"fitting_price_per_h", "60.0", "Hourly rate of fitting"}, money, r.fitting_per_hour,
-                {u.fitting_per_hour});
-    f.number_or({"hardening_price_per_kg", "6.0", "Hardening"}, money, r.hardening_per_kg,
-                {u.hardening_per_kg});
+    making({"milling_cm3_per_min", "15.0", "Milling rate"}, rate, &Making::milling);
+    making({"erosion_mm2_per_min", "100.0", "Wire-cutting rate"}, rate, &Making::erosion);
+    making({"fitting_h", "1.0", "Fitting time per tool"}, from_to(0.0, 1e4), &Making::fitting);
+    number({"milling_price_per_h", "60.0", "Hourly rate of milling"}, money, &Rates::milling_per_hour);
+    number({"erosion_price_per_h", "50.0", "Hourly rate of wire cutting"}, money, &Rates::erosion_per_hour);
+    number({"fitting_price_per_h", "60.0", "Hourly rate of fitting"}, money, &Rates::fitting_per_hour);
+    number({"hardening_price_per_kg", "6.0", "Hardening"}, money, &Rates::hardening_per_kg);
     f.whole_or({"tool_batches", "10", "Batches that share the tools"}, 1, 100000, r.tool_batches,
                u.tool_batches);
-    f.number_or({"inspection_s", "10.0", "Inspection time of a part"}, shop_seconds, r.inspection,
-                {u.inspection});
-    f.number_or({"inspected_percent", "5.0", "Part of the batch that is inspected"}, from_to(0.0, 100.0),
-                r.inspected, {u.inspected});
-    f.number_or({"storage_price_per_month", "0.002", "Storage cost of a part per month"}, money, r.storage,
-                {u.storage});
-    f.number_or({"storage_months", "3.0", "Average storage time"}, from_to(0.0, 1200.0), r.storage_months,
-                {u.storage_months});
-    f.number_or({"energy_price_per_kWh", "0.25", "Electricity"}, money, r.energy_per_kWh, {u.energy_per_kWh});
+    number({"inspection_s", "10.0", "Inspection time of a part"}, shop_seconds, &Rates::inspection);
+    number({"inspected_percent", "5.0", "Part of the batch that is inspected"}, from_to(0.0, 100.0),
+           &Rates::inspected);
+    number({"storage_price_per_month", "0.002", "Storage cost of a part per month"}, money, &Rates::storage);
+    number({"storage_months", "3.0", "Average storage time"}, from_to(0.0, 1200.0), &Rates::storage_months);
+    number({"energy_price_per_kWh", "0.25", "Electricity"}, money, &Rates::energy_per_kWh);
     f.number_or({"idle_kW", "1.0", "Power of the press while it is manned"}, from_to(0.0, 1e4), r.idle_power,
                 {u.idle_power, "the press's, or 1"});
-    f.number_or({"efficiency_percent", "30.0", "Efficiency of the ram's drive"}, above_to(0.0, 100.0),
-                r.efficiency, {u.efficiency});
+    number({"efficiency_percent", "30.0", "Efficiency of the ram's drive"}, above_to(0.0, 100.0),
+           &Rates::efficiency);
 }
 
 }  // namespace overbend::files

@@ -4,7 +4,8 @@ namespace overbend::files {
 
 void describe(Fields& f, Tool& t) {
     f.text({"name", "\"punch 60\"", "Name, used in steps; unique, also in the rack"}, t.name);
-    f.one_of({"kind", "\"vee-punch\"", "Kind of tool"}, kind_list(), t.shape);
+    f.one_of({"kind", "\"vee-punch\"", "Kind of tool"}, kind_list(), t.shape,
+             [](Fields& shown, ToolShape& shape) { kind_of(shape).describe(shown, shape); });
     describe(f, t.make);
 }
 

@@ -202,23 +202,25 @@ class Fields {
     // One of several sets of keys, each described as an alternative; see choose.
     template <class... T>
     void one_of(const Key& key, const Words& words, std::variant<T...>& value) {
-        const auto alternative = [](std::size_t wanted) {
+        one_of(key, words, value, [](Fields& f, std::variant<T...>& shown) {
+            std::visit([&](auto& held) { describe(f, held); }, shown);
+        });
+    }
+    template <class... T, class ShowValue>
+    void one_of(const Key& key, const Words& words, std::variant<T...>& value, const ShowValue& show) {
+        const auto alternative = [](int wanted) {
             std::variant<T...> made{fresh<std::variant_alternative_t<0, std::variant<T...>>>()};
-            std::size_t i = 0;
+            int i = 0;
             ((i++ == wanted ? void(made = fresh<T>()) : void()), ...);
             return made;
         };
-        const auto show = [](Fields& f, std::variant<T...>& shown) {
-            std::visit([&](auto& held) { describe(f, held); }, shown);
-        };
         int chosen = static_cast<int>(value.index());
         const bool shown = choose(key, words, chosen, [&](Fields& f, std::size_t i) {
-            auto made = alternative(i);
+            auto made = alternative(static_cast<int>(i));
             show(f, made);
         });
         if (!shown) return;
-        const std::size_t wanted = static_cast<std::size_t>(chosen);
-        if (wanted != value.index()) value = alternative(wanted);
+        if (chosen != static_cast<int>(value.index())) value = alternative(chosen);
         show(*this, value);
     }
 
@@ -230,6 +232,14 @@ class Fields {
         see();
     }
 };
+
+// Shows numbers of a struct that are as in `usual` where they are left out; both must stay where they are.
+template <class T>
+auto numbers_as_in(Fields& f, T& value, const T& usual) {
+    return [&f, &value, &usual](const Key& key, const Range& range, double T::*number) {
+        f.number_or(key, range, value.*number, {usual.*number});
+    };
+}
 
 Keys keys_shown(const Fields::Show& show);
 

@@ -2,22 +2,16 @@
 
 namespace overbend::files {
 
-namespace {
-
-template <class... T>
-std::vector<Kind> kinds_in(const std::variant<T...>*) {
-    return {kind_of(fresh<T>())...};
-}
-
-}  // namespace
-
-Kind kind_of(const ToolShape& shape) {
-    return std::visit([](const auto& held) { return kind_of(held); }, shape);
-}
-
 const std::vector<Kind>& all_kinds() {
-    static const std::vector<Kind> kinds = kinds_in(static_cast<const ToolShape*>(nullptr));
+    static const std::vector<Kind> kinds = {vee_punch(),  vee_die(),       open_die(),     offset_punch(),
+                                            offset_die(), channel_punch(), channel_die(),  flat_punch(),
+                                            flat_die(),   wiping_punch(),  wiping_die(),   pad(),
+                                            clamp(),      outline_tool(),  radius_punch(), radius_die()};
     return kinds;
+}
+
+const Kind& kind_of(const ToolShape& shape) {
+    return all_kinds()[shape.index()];
 }
 
 const Words& kind_list() {

@@ -40,9 +40,10 @@ std::string nearest_key(std::string_view found, const std::vector<std::string>& 
     return nearest;
 }
 
-std::string listed(const std::vector<std::string>& words) {
+std::string listed(const std::vector<std::string>& words, const char* last) {
     std::string text;
-    for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        text += (i == 0 ? "" : i + 1 == words.size() ? last : ", ") + words[i];
     return text;
 }
 

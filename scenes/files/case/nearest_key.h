@@ -15,7 +15,7 @@ int slips_between(std::string_view one, std::string_view other);
 // The known word with the fewest slips, the earlier one of equals; empty when none is known.
 std::string nearest_key(std::string_view found, const std::vector<std::string>& known);
 
-// "a, b, c"
-std::string listed(const std::vector<std::string>& words);
+// "a, b, c"; with another last one "a, b and c".
+std::string listed(const std::vector<std::string>& words, const char* last = ", ");
 
 }  // namespace overbend::files

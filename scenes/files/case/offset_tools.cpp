@@ -1,6 +1,5 @@
-#include "scenes/files/case/offset_tools.h"
+#include "scenes/files/case/kinds.h"
 
-#include <algorithm>
 #include <cmath>
 
 #include "render/drawing/measurer.h"
@@ -28,10 +27,6 @@ void measure_step(const drawing::Measurer& m, double offset, double bend_angle, 
 }  // namespace
 
 // ---- offset-punch
-
-Kind kind_of(const tool::OffsetPunch&) {
-    return {"offset-punch", Stands::punch, Work::offset};
-}
 
 void describe(Fields& f, tool::OffsetPunch& t) {
     f.number({"offset_mm", "5.0", "Step between the lands"}, size, t.offset);
@@ -63,11 +58,11 @@ void measure(const drawing::Measurer& m, const tool::OffsetPunch& t) {
            " mm from the faces of its die. Lands: to the sharp corners.");
 }
 
-// ---- offset-die
-
-Kind kind_of(const tool::OffsetDie&) {
-    return {"offset-die", Stands::die, Work::offset};
+Kind offset_punch() {
+    return kind<tool::OffsetPunch>("offset-punch", Stands::punch, Work::offset, describe, figures, measure);
 }
+
+// ---- offset-die
 
 void describe(Fields& f, tool::OffsetDie& t) {
     f.number({"offset_mm", "5.0", "Step between the lands"}, size, t.offset);
@@ -93,6 +88,10 @@ void measure(const drawing::Measurer& m, const tool::OffsetDie& t) {
     m.upright({m.box.low.x(), -t.offset}, {m.box.low.x(), m.box.low.y()}, Beside::left);
     m.across({m.box.low.x(), m.box.low.y()}, {m.box.high.x(), m.box.low.y()}, Beside::below);
     m.note("Lands: to the sharp corners.");
+}
+
+Kind offset_die() {
+    return kind<tool::OffsetDie>("offset-die", Stands::die, Work::offset, describe, figures, measure);
 }
 
 }  // namespace overbend::files

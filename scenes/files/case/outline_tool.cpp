@@ -1,12 +1,10 @@
-#include "scenes/files/case/outline_tool.h"
+#include "scenes/files/case/kinds.h"
 
-#include <algorithm>
 #include <cmath>
 
 #include "render/drawing/measurer.h"
 #include "scenes/files/case/size_ranges.h"
 #include "scenes/files/dxf/chain.h"
-#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::files {
@@ -26,11 +24,16 @@ std::vector<tool::PathPoint> points_of(const tool::ArcOutline& outline) {
 
 }  // namespace
 
-// ---- outline
-
-Kind kind_of(const OutlineTool&) {
-    return {"outline", Stands::punch_or_die, Work::any};
+void describe(Fields& f, tool::PathPoint& t) {
+    f.number({"x_mm", "10.0", "To the right of the tool's axis"}, coordinate, t.at.x());
+    f.number({"y_mm", "20.0", "Height"}, coordinate, t.at.y());
+    f.number_or({"radius_mm", "2.0", "Radius that rounds the corner"}, size_or_none, t.radius, {0.0});
+    f.number_or({"bulge", "0.4142",
+                 "Tangent of a quarter of the turn of the arc to the next point, counter-clockwise"},
+                from_to(-1000.0, 1000.0), t.bulge, {0.0});
 }
+
+// ---- outline
 
 void describe(Fields& f, OutlineTool& t) {
     std::vector<tool::PathPoint> points = t.points;
@@ -69,13 +72,9 @@ void measure(const drawing::Measurer& m, const OutlineTool& t) {
            " DXF file; only its overall dimensions and radii are given here.");
 }
 
-void describe(Fields& f, tool::PathPoint& t) {
-    f.number({"x_mm", "10.0", "To the right of the tool's axis"}, coordinate, t.at.x());
-    f.number({"y_mm", "20.0", "Height"}, coordinate, t.at.y());
-    f.number_or({"radius_mm", "2.0", "Radius that rounds the corner"}, size_or_none, t.radius, {0.0});
-    f.number_or({"bulge", "0.4142",
-                 "Tangent of a quarter of the turn of the arc to the next point, counter-clockwise"},
-                from_to(-1000.0, 1000.0), t.bulge, {0.0});
+Kind outline_tool() {
+    return kind<OutlineTool>("outline", Stands::punch_or_die, Work::any, describe, figures, measure,
+                             [](const OutlineTool& t, int) { return t.outline; });
 }
 
 }  // namespace overbend::files

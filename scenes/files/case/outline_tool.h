@@ -1,13 +1,12 @@
-// A tool whose outline is given by its corners, by its lines and arcs or by a DXF file. Its kinds, as kinds.h says.
+// A tool whose outline is given by its corners, by its lines and arcs or by a DXF file.
 
 #pragma once
 
 #include <optional>
 #include <string>
-#include <variant>
 #include <vector>
 
-#include "scenes/files/case/kind.h"
+#include "scenes/files/case/fields.h"
 #include "sim/tool/arc_outline.h"
 
 namespace overbend::files {
@@ -34,11 +33,4 @@ template <>
 inline OutlineTool fresh<OutlineTool>() {
     return {tool::round_corners({{{0.0, 0.0}, 0.0}, {{1.0, 0.0}, 0.0}, {{0.0, 1.0}, 0.0}})};
 }
-Kind kind_of(const OutlineTool&);
-void describe(Fields& f, OutlineTool& t);
-std::string figures(const OutlineTool& t);
-void measure(const drawing::Measurer& m, const OutlineTool& t);
-
-void describe(Fields& f, tool::PathPoint& t);
-
 }  // namespace overbend::files

@@ -1,7 +1,4 @@
-#include "scenes/files/case/radius_tools.h"
-
-#include <algorithm>
-#include <cmath>
+#include "scenes/files/case/kinds.h"
 
 #include "render/drawing/measurer.h"
 #include "scenes/files/case/size_ranges.h"
@@ -13,10 +10,6 @@ namespace overbend::files {
 using drawing::Beside;
 
 // ---- radius-punch
-
-Kind kind_of(const tool::RadiusPunch&) {
-    return {"radius-punch", Stands::punch, Work::radius};
-}
 
 void describe(Fields& f, tool::RadiusPunch& t) {
     f.number({"nose_radius_mm", "12.0", "Radius of the nose, from side to side"}, size, t.nose_radius);
@@ -35,11 +28,11 @@ void measure(const drawing::Measurer& m, const tool::RadiusPunch&) {
     m.size(Beside::above);
 }
 
-// ---- radius-die
-
-Kind kind_of(const tool::RadiusDie&) {
-    return {"radius-die", Stands::die, Work::radius};
+Kind radius_punch() {
+    return kind<tool::RadiusPunch>("radius-punch", Stands::punch, Work::radius, describe, figures, measure);
 }
+
+// ---- radius-die
 
 void describe(Fields& f, tool::RadiusDie& t) {
     f.number({"groove_radius_mm", "13.0", "Radius of the groove"}, size, t.groove_radius);
@@ -64,6 +57,10 @@ void measure(const drawing::Measurer& m, const tool::RadiusDie& t) {
     m.upright({half, 0.0}, {0.0, -tool::groove_depth(t)}, Beside::left, {0.5 * half});
     m.size(Beside::below);
     m.note("Opening: between the centres of the shoulder radii.");
+}
+
+Kind radius_die() {
+    return kind<tool::RadiusDie>("radius-die", Stands::die, Work::radius, describe, figures, measure);
 }
 
 }  // namespace overbend::files

@@ -24,7 +24,7 @@ CardTable read_card_table(const StrictTable& table, const std::string& name) {
     try {
         material::check(given.card);
     } catch (const OutOfRange& error) {
-        table.complain("hardening", error.name + ": " + error.wrong, error.right);
+        table.complain("hardening", error);
     }
     return given;
 }

@@ -1,6 +1,5 @@
 #include "scenes/files/case/read_case.h"
 
-#include <algorithm>
 #include <cmath>
 
 #include "scenes/files/case/key_list.h"
@@ -36,17 +35,6 @@ TopTable read_top(const StrictTable& top) {
     return read_as<TopTable>(top);
 }
 
-// A card that cannot be found is the case's mistake, a card with something wrong in it is the card's.
-material::Card read_named_card(const StrictTable& strip, const std::filesystem::path& beside) {
-    const std::string name = strip.text("material");
-    try {
-        return read_card(name, beside);
-    } catch (const CaseError& error) {
-        if (error.line > 0) throw;
-        strip.complain("material", error.wrong + " (" + error.file + ")", error.right);
-    }
-}
-
 void read_material(const StrictTable& top, const StrictTable& strip, const std::filesystem::path& beside,
                    Case& job) {
     const bool here = top.has("material"), named = strip.has("material");
@@ -63,7 +51,8 @@ void read_material(const StrictTable& top, const StrictTable& strip, const std::
         job.card_origin = {CardOrigin::From::table, "", given.sources};
         return;
     }
-    job.material = read_named_card(strip, beside);
+    const TomlFile card = open_asset(strip, "material", beside, material_cards);
+    job.material = read_card_table(StrictTable(card), strip.text("material")).card;
     if (is_path(job.material.name))
         job.card_origin = {CardOrigin::From::file, path_from_anywhere(beside / job.material.name), {}};
 }

@@ -3,8 +3,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
-#include <vector>
 
 #include "scenes/files/case/case.h"
 

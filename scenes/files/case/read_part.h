@@ -11,7 +11,6 @@ namespace overbend::files {
 
 class StrictTable;
 
-const std::vector<std::string>& part_keys();
 // given      what stands in the table
 // thickness  of the strip, mm; legs measured on the outside are turned into flats by it
 Part read_part(const StrictTable& table, const PartTable& given, double thickness);

@@ -1,7 +1,6 @@
 #include "scenes/files/case/read_press.h"
 
 #include "scenes/files/case/describe.h"
-#include "scenes/files/case/open_asset.h"
 #include "scenes/files/case/table_reader.h"
 
 namespace overbend::files {

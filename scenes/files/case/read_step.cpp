@@ -18,9 +18,10 @@ int index_of(const Words& names, const std::string& name) {
     return found == names.end() ? -1 : static_cast<int>(found - names.begin());
 }
 
-Words names_of(const std::vector<Bend>& bends) {
+template <class Named>
+Words names_of(const std::vector<Named>& all) {
     Words names;
-    for (const Bend& bend : bends) names.push_back(bend.name);
+    for (const Named& each : all) names.push_back(each.name);
     return names;
 }
 
@@ -30,8 +31,7 @@ int index_of_tool(const StrictTable& step, const char* table_key, const std::str
     const bool named = step.is_text(table_key);
     const StrictTable table = named ? step : step.table(table_key, {});
     const char* const key = named ? table_key : "tool";
-    Words names;
-    for (const Tool& tool : tools) names.push_back(tool.name);
+    const Words names = names_of(tools);
     const int index = index_of(names, name);
     if (index < 0)
         table.complain(key, "there is no tool " + in_quotes(name),
@@ -44,11 +44,6 @@ int index_of_tool(const StrictTable& step, const char* table_key, const std::str
                         : found.is_die()                   ? ", a die"
                                                            : ", a punch"),
                    right);
-}
-
-int face_count(const Tool& die) {
-    const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
-    return vee ? static_cast<int>(vee->faces.size()) : 1;
 }
 
 void take_tools(const StrictTable& table, const StepTable& given, const std::vector<Tool>& tools,
@@ -124,11 +119,9 @@ void take_stop(const StrictTable& table, const StopTable& given, Step& step) {
 }
 
 void check_new(const StrictTable& table, const std::string& name, const std::vector<Step>& before) {
-    const bool taken =
-        std::any_of(before.begin(), before.end(), [&](const Step& other) { return other.name == name; });
-    if (!taken) return;
-    table.complain("name", "there is a step " + in_quotes(name) + " before this one",
-                   "give each step a different name");
+    if (index_of(names_of(before), name) >= 0)
+        table.complain("name", "there is a step " + in_quotes(name) + " before this one",
+                       "give each step a different name");
 }
 
 }  // namespace

@@ -2,7 +2,6 @@
 
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "scenes/files/case/case.h"

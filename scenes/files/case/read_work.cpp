@@ -58,11 +58,10 @@ void check_two_bends(const StrictTable& table, const Step& step, const std::vect
     if (step.bends[1] != step.bends[0] + 1) {
         table.complain("bends", stroke + " cannot make two bends with another bend between them", right);
     }
-    const bool alike = (bends[step.bends[0]].angle > 0.0) == (bends[step.bends[1]].angle > 0.0);
-    if (alike == work.alike) return;
+    if (are_its_pair(work, bends[step.bends[0]], bends[step.bends[1]])) return;
     table.complain("bends",
                    stroke + " makes two bends of " + like + ", these are of " +
-                       (alike ? "the same direction" : "opposite direction"),
+                       (work.alike ? "opposite direction" : "the same direction"),
                    right);
 }
 
@@ -109,7 +108,7 @@ void check_begun(const StrictTable& table, const Step& step, const Case& job) {
 // ---- pads and clamps
 
 void check_pad(const StrictTable& table, const Step& step, const WorkKind& work) {
-    if (step.pad && !work.takes_pad)
+    if (step.pad && !work.pad_travel)
         table.complain("pad", "this stroke cannot use a pad",
                        "remove it; a pad goes in a channel-die or in an outline");
 }
@@ -147,7 +146,7 @@ void check_work(const StrictTable& table, const Step& step, const Case& job,
     try {
         check_pair(punch, die, step.die_face, job.thickness);
     } catch (const OutOfRange& error) {
-        table.complain("", error.name + ": " + error.wrong, error.right);
+        table.complain("", error);
     }
 }
 

@@ -4,13 +4,13 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <cstdio>
 #include <utility>
 
 #include "scenes/files/case/case_error.h"
 #include "scenes/files/case/key_list.h"
 #include "scenes/files/case/nearest_key.h"
-#include "sim/units.h"
+#include "sim/errors.h"
+#include "sim/words.h"
 
 namespace overbend::files {
 
@@ -113,20 +113,15 @@ bool StrictTable::is_table(std::string_view key) const {
 }
 
 double StrictTable::number(std::string_view key, const Range& range) const {
-    const toml::node* node = find(key);
-    if (!node) complain_missing(key, remedy(range, key));
-    const std::string wrong = wrong_as_number(*node, range);
+    const toml::node& node = needed(key, remedy(range, key));
+    const std::string wrong = wrong_as_number(node, range);
     if (!wrong.empty()) complain(key, wrong, remedy(range, key));
-    return *node->value<double>();
+    return *node.value<double>();
 }
 
 std::vector<double> StrictTable::numbers(std::string_view key, const Range& range) const {
-    const toml::node* node = find(key);
-    if (!node) complain_missing(key, "give a list of numbers");
-    if (!node->is_array()) complain(key, described(*node), "give a list of numbers");
-
     std::vector<double> found;
-    for (const toml::node& element : *node->as_array()) {
+    for (const toml::node& element : needed_list(key, "give a list of numbers")) {
         const std::string wrong = wrong_as_number(element, range);
         if (!wrong.empty()) complain_in_list(key, found.size(), wrong, remedy(range, key));
         found.push_back(*element.value<double>());
@@ -137,20 +132,18 @@ std::vector<double> StrictTable::numbers(std::string_view key, const Range& rang
 int StrictTable::whole_number(std::string_view key, int low, int high) const {
     const std::string right =
         "give a whole number from " + std::to_string(low) + " to " + std::to_string(high);
-    const toml::node* node = find(key);
-    if (!node) complain_missing(key, right);
-    const std::string wrong = wrong_as_number(*node, from_to(low, high));
+    const toml::node& node = needed(key, right);
+    const std::string wrong = wrong_as_number(node, from_to(low, high));
     if (!wrong.empty()) complain(key, wrong, right);
-    const double value = *node->value<double>();
+    const double value = *node.value<double>();
     if (value != std::floor(value)) complain(key, written(value) + " is not a whole number", right);
     return static_cast<int>(value);
 }
 
 bool StrictTable::truth(std::string_view key) const {
-    const toml::node* node = find(key);
-    if (!node) complain_missing(key, "give true or false");
-    if (!node->is_boolean()) complain(key, described(*node), "give true or false");
-    return node->as_boolean()->get();
+    const toml::node& node = needed(key, "give true or false");
+    if (!node.is_boolean()) complain(key, described(node), "give true or false");
+    return node.as_boolean()->get();
 }
 
 std::string StrictTable::text(std::string_view key) const {
@@ -158,21 +151,19 @@ std::string StrictTable::text(std::string_view key) const {
 }
 
 std::string StrictTable::text(std::string_view key, const std::string& right) const {
-    const toml::node* node = find(key);
-    if (!node) complain_missing(key, right);
-    const std::string wrong = wrong_as_text(*node);
+    const toml::node& node = needed(key, right);
+    const std::string wrong = wrong_as_text(node);
     if (!wrong.empty()) complain(key, wrong, right);
-    return node->as_string()->get();
+    return node.as_string()->get();
 }
 
 Words StrictTable::texts(std::string_view key) const {
-    const toml::node* node = find(key);
-    if (!node) complain_missing(key, "give a list of texts in quotes");
-    if (!node->is_array()) complain(key, described(*node), "give a list of texts in quotes");
-    if (node->as_array()->empty()) complain(key, "the list is empty", "give a list of texts in quotes");
+    const char* const right = "give a list of texts in quotes";
+    const toml::array& list = needed_list(key, right);
+    if (list.empty()) complain(key, "the list is empty", right);
 
     Words found;
-    for (const toml::node& element : *node->as_array()) {
+    for (const toml::node& element : list) {
         const std::string wrong = wrong_as_text(element);
         if (!wrong.empty()) complain_in_list(key, found.size(), wrong, text_remedy);
         found.push_back(element.as_string()->get());
@@ -192,20 +183,16 @@ std::string StrictTable::word(std::string_view key, const Words& choices) const 
 
 StrictTable StrictTable::table(std::string_view key, Words keys) const {
     const std::string right = "give a table" + (keys.empty() ? "" : " with the keys: " + listed(keys));
-    const toml::node* node = find(key);
-    if (!node) complain_missing(key, right);
-    if (!node->is_table()) complain(key, described(*node), right);
-    return StrictTable(*file_, *node->as_table(), path_of(key), line_, std::move(keys));
+    const toml::node& node = needed(key, right);
+    if (!node.is_table()) complain(key, described(node), right);
+    return StrictTable(*file_, *node.as_table(), path_of(key), line_, std::move(keys));
 }
 
 std::vector<StrictTable> StrictTable::tables(std::string_view key, const Words& keys) const {
     const std::string right = "give tables" + (keys.empty() ? "" : " with the keys: " + listed(keys));
-    const toml::node* node = find(key);
-    if (!node) return {};
-    if (!node->is_array()) complain(key, described(*node), "give a list; " + right);
-
+    if (!find(key)) return {};
     std::vector<StrictTable> found;
-    for (const toml::node& element : *node->as_array()) {
+    for (const toml::node& element : needed_list(key, "give a list; " + right)) {
         if (!element.is_table()) complain_in_list(key, found.size(), described(element), right);
         const std::string path = path_of(key) + "[" + std::to_string(found.size() + 1) + "]";
         found.push_back(StrictTable(*file_, *element.as_table(), path, line_, keys));
@@ -226,6 +213,10 @@ void StrictTable::complain(std::string_view key, const std::string& wrong, const
     complain_at(place, path_of(key), wrong, right);
 }
 
+void StrictTable::complain(std::string_view key, const OutOfRange& error) const {
+    complain(key, error.name + ": " + error.wrong, error.right);
+}
+
 void StrictTable::complain_in_list(std::string_view key, std::size_t index, const std::string& wrong,
                                    const std::string& right) const {
     const toml::node* element = table_->at(key).as_array()->get(index);
@@ -242,6 +233,18 @@ const toml::node* StrictTable::find(std::string_view key) const {
     return table_->get(key);
 }
 
+const toml::node& StrictTable::needed(std::string_view key, const std::string& right) const {
+    const toml::node* node = find(key);
+    if (!node) complain_missing(key, right);
+    return *node;
+}
+
+const toml::array& StrictTable::needed_list(std::string_view key, const std::string& right) const {
+    const toml::node& node = needed(key, right);
+    if (!node.is_array()) complain(key, described(node), right);
+    return *node.as_array();
+}
+
 std::string StrictTable::path_of(std::string_view key) const {
     if (key.empty()) return path_;
     return path_.empty() ? shortened(key) : path_ + "." + shortened(key);
@@ -254,16 +257,22 @@ void StrictTable::complain_at(const toml::source_position& place, const std::str
                     known ? static_cast<int>(place.column) : 1, path, wrong, right);
 }
 
+TomlFile open_asset(const StrictTable& table, std::string_view key, const std::filesystem::path& beside,
+                    const AssetKind& kind) {
+    try {
+        return read_toml(file_of(table.text(key), beside, kind));
+    } catch (const CaseError& error) {
+        if (error.line > 0) throw;
+        table.complain(key, error.wrong + " (" + error.file + ")", error.right);
+    }
+}
+
 std::string written(double value) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.15g", value);
-    return text;
+    return words("%.15g", value);
 }
 
 std::string worked_out(double value) {
-    char text[40];
-    std::snprintf(text, sizeof text, "%.6g", value);
-    return text;
+    return words("%.6g", value);
 }
 
 std::string in_quotes(std::string_view text) {

@@ -5,13 +5,17 @@
 
 #pragma once
 
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "scenes/files/case/named_asset.h"
 #include "scenes/files/case/range.h"
 #include "scenes/files/case/toml_file.h"
+
+namespace overbend {
+struct OutOfRange;
+}
 
 namespace overbend::files {
 
@@ -51,6 +55,7 @@ class StrictTable {
     // from 0 in a list; what is printed counts from 1.
     [[noreturn]] void complain(std::string_view key, const std::string& wrong,
                                const std::string& right) const;
+    [[noreturn]] void complain(std::string_view key, const OutOfRange& error) const;
     [[noreturn]] void complain_in_list(std::string_view key, std::size_t index, const std::string& wrong,
                                        const std::string& right) const;
     [[noreturn]] void complain_missing(std::string_view key, const std::string& right) const;
@@ -58,6 +63,9 @@ class StrictTable {
   private:
     StrictTable(const std::string& file, const toml::table& table, std::string path, int line, Words keys);
     const toml::node* find(std::string_view key) const;
+    // Throw CaseError with what would be right.
+    const toml::node& needed(std::string_view key, const std::string& right) const;
+    const toml::array& needed_list(std::string_view key, const std::string& right) const;
     std::string text(std::string_view key, const std::string& right) const;
     std::string path_of(std::string_view key) const;
     [[noreturn]] void complain_at(const toml::source_position& place, const std::string& path,
@@ -69,6 +77,13 @@ class StrictTable {
     int line_ = 1;      // of the table
     Words keys_;        // what may stand in it; empty: anything
 };
+
+// Opens the file that a key names, one that comes with the program or one of one's own.
+// beside  the folder that a relative path starts from
+// Throws CaseError: an unknown name or a missing file is reported at that key, a file that cannot be read
+// its own.
+TomlFile open_asset(const StrictTable& table, std::string_view key, const std::filesystem::path& beside,
+                    const AssetKind& kind);
 
 // A number as a person would write it: 0.05, 1000000. Six digits do for one that was worked out.
 std::string written(double value);

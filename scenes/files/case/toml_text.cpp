@@ -5,7 +5,7 @@
 #include <cmath>
 #include <cstdio>
 
-#include "sim/units.h"
+#include "scenes/files/case/nearest_key.h"
 
 namespace overbend::files {
 
@@ -15,12 +15,6 @@ constexpr std::size_t widest_line = 110;  // letters, with the key before it
 
 bool is_control(char c) {
     return static_cast<unsigned char>(c) < 0x20 || c == 0x7f;
-}
-
-std::string joined(const std::vector<std::string>& entries) {
-    std::string text;
-    for (const std::string& entry : entries) text += (text.empty() ? "" : ", ") + entry;
-    return text;
 }
 
 double in_digits(double value, int digits) {
@@ -98,15 +92,12 @@ std::string Entries::lines() const {
 }
 
 std::string Entries::inline_table() const {
-    return "{ " + joined(lines_) + " }";
+    return "{ " + listed(lines_) + " }";
 }
 
 std::string list_text(const std::vector<std::string>& entries) {
-    const std::string line = "[ " + joined(entries) + " ]";
-    return line.size() <= widest_line ? line : long_list_text(entries);
-}
-
-std::string long_list_text(const std::vector<std::string>& entries) {
+    const std::string line = "[ " + listed(entries) + " ]";
+    if (line.size() <= widest_line) return line;
     std::string text = "[\n";
     for (const std::string& entry : entries) text += "  " + entry + ",\n";
     return text + "]";
@@ -115,13 +106,13 @@ std::string long_list_text(const std::vector<std::string>& entries) {
 std::string numbers_text(const std::vector<double>& values) {
     std::vector<std::string> entries;
     for (const double value : values) entries.push_back(number_text(value));
-    return "[" + joined(entries) + "]";
+    return "[" + listed(entries) + "]";
 }
 
 std::string texts_text(const std::vector<std::string>& texts) {
     std::vector<std::string> entries;
     for (const std::string& text : texts) entries.push_back(files::quoted(text));
-    return "[" + joined(entries) + "]";
+    return "[" + listed(entries) + "]";
 }
 
 }  // namespace overbend::files

@@ -37,8 +37,6 @@ class Entries {
 
 // "[ a, b ]", or an entry a line where that is too long or there are too many.
 std::string list_text(const std::vector<std::string>& entries);
-// An entry a line, indented.
-std::string long_list_text(const std::vector<std::string>& entries);
 // "[1.0, 2.5]", "["a", "b"]".
 std::string numbers_text(const std::vector<double>& values);
 std::string texts_text(const std::vector<std::string>& texts);

@@ -1,7 +1,5 @@
 #include "scenes/files/case/tool_sizes.h"
 
-#include <algorithm>
-
 #include "scenes/files/case/describe.h"
 #include "scenes/files/case/key_list.h"
 
@@ -51,8 +49,7 @@ class Sizes : public Fields {
 };
 
 void show(Fields& sizes, Tool& tool) {
-    if (std::holds_alternative<OutlineTool>(tool.shape)) return;
-    std::visit([&](auto& shape) { describe(sizes, shape); }, tool.shape);
+    if (!std::holds_alternative<OutlineTool>(tool.shape)) kind_of(tool.shape).describe(sizes, tool.shape);
 }
 
 }  // namespace

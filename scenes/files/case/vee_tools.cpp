@@ -1,4 +1,4 @@
-#include "scenes/files/case/vee_tools.h"
+#include "scenes/files/case/kinds.h"
 
 #include <algorithm>
 #include <cmath>
@@ -69,11 +69,28 @@ void measure_groove(const drawing::Measurer& m, const tool::VeeFace& face, doubl
 
 }  // namespace
 
-// ---- vee-punch
+// ---- the tables within
 
-Kind kind_of(const tool::VeePunch&) {
-    return {"vee-punch", Stands::punch, Work::vee};
+void describe(Fields& f, tool::Relief& t) {
+    f.word({"side", "\"right\"", "Side of the punch as it stands in the press"}, {"left", "right"}, t.side);
+    f.number({"from_mm", "12.0", "Where it begins, above the nose"}, size, t.from);
+    f.number({"to_mm", "40.0", "Where it ends, above the nose"}, size, t.to);
+    f.number({"set_back_mm", "2.0", "Distance of its face past the punch's axis; negative: short of it"},
+             coordinate, t.set_back);
+    f.number({"neck_mm", "8.0", "Least thickness of the neck behind it"}, size, t.neck);
+    f.number_or({"root_radius_mm", "2.0", "Radius of its two inner corners"}, size_or_none, t.root_radius,
+                {0.0});
 }
+
+void describe(Fields& f, tool::VeeFace& t) {
+    f.number({"angle_deg", "85.0", "Included angle of the groove"}, groove_angle, t.angle);
+    f.number({"opening_mm", "8.0", "Between the centres of the shoulders' arcs"}, size, t.die_opening);
+    f.number_or({"shoulder_radius_mm", "1.0", "Radius of the shoulders"}, size, t.shoulder_radius, {1.0});
+    f.number_or({"bottom_radius_mm", "0.4", "Radius at the bottom of the groove"}, size_or_none,
+                t.bottom_radius, {0.4});
+}
+
+// ---- vee-punch
 
 void describe(Fields& f, tool::VeePunch& t) {
     f.number({"angle_deg", "60.0", "Included angle of the wedge"}, groove_angle, t.angle);
@@ -118,11 +135,11 @@ void measure(const drawing::Measurer& m, const tool::VeePunch& t) {
                  {side * back, apex.y() + back / std::tan(half)}, Beside::below);
 }
 
-// ---- vee-die
-
-Kind kind_of(const tool::VeeDie&) {
-    return {"vee-die", Stands::die, Work::vee};
+Kind vee_punch() {
+    return kind<tool::VeePunch>("vee-punch", Stands::punch, Work::vee, describe, figures, measure);
 }
+
+// ---- vee-die
 
 void describe(Fields& f, tool::VeeDie& t) {
     f.tables({"faces", "[ { angle_deg = 85.0, opening_mm = 8.0 } ]",
@@ -154,11 +171,12 @@ void measure(const drawing::Measurer& m, const tool::VeeDie& t) {
     m.note("Openings: between the centres of the shoulder radii.");
 }
 
-// ---- open-die
-
-Kind kind_of(const tool::OpenDie&) {
-    return {"open-die", Stands::die, Work::vee};
+Kind vee_die() {
+    return kind<tool::VeeDie>("vee-die", Stands::die, Work::vee, describe, figures, measure,
+                              tool::make_outline);
 }
+
+// ---- open-die
 
 void describe(Fields& f, tool::OpenDie& t) {
     f.number({"opening_mm", "12.0", "Between the centres of the shoulders' arcs"}, size, t.die_opening);
@@ -183,23 +201,8 @@ void measure(const drawing::Measurer& m, const tool::OpenDie& t) {
     m.note("Opening: between the centres of the shoulder radii.");
 }
 
-void describe(Fields& f, tool::Relief& t) {
-    f.word({"side", "\"right\"", "Side of the punch as it stands in the press"}, {"left", "right"}, t.side);
-    f.number({"from_mm", "12.0", "Where it begins, above the nose"}, size, t.from);
-    f.number({"to_mm", "40.0", "Where it ends, above the nose"}, size, t.to);
-    f.number({"set_back_mm", "2.0", "Distance of its face past the punch's axis; negative: short of it"},
-             coordinate, t.set_back);
-    f.number({"neck_mm", "8.0", "Least thickness of the neck behind it"}, size, t.neck);
-    f.number_or({"root_radius_mm", "2.0", "Radius of its two inner corners"}, size_or_none, t.root_radius,
-                {0.0});
-}
-
-void describe(Fields& f, tool::VeeFace& t) {
-    f.number({"angle_deg", "85.0", "Included angle of the groove"}, groove_angle, t.angle);
-    f.number({"opening_mm", "8.0", "Between the centres of the shoulders' arcs"}, size, t.die_opening);
-    f.number_or({"shoulder_radius_mm", "1.0", "Radius of the shoulders"}, size, t.shoulder_radius, {1.0});
-    f.number_or({"bottom_radius_mm", "0.4", "Radius at the bottom of the groove"}, size_or_none,
-                t.bottom_radius, {0.4});
+Kind open_die() {
+    return kind<tool::OpenDie>("open-die", Stands::die, Work::vee, describe, figures, measure);
 }
 
 }  // namespace overbend::files

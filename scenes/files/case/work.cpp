@@ -4,14 +4,17 @@
 #include <cmath>
 #include <type_traits>
 
+#include "sim/material/layer_law.h"
+#include "sim/plan/springback.h"
 #include "sim/units.h"
+#include "sim/words.h"
 
 namespace overbend::files {
 
 WorkKind outline_work() {
     WorkKind work;
     work.stroke = "this stroke";
-    work.takes_pad = true;
+    work.pad_travel = [](const Pad& pad, const Tool&) { return pad.spring.solid; };
     work.hold = [](const Case& c, const Blank& blank, const Step& step) {
         const tool::Box& box = std::get<OutlineTool>(c.tools[step.die].shape).outline.box();
         const double width = box.high.x() - box.low.x();
@@ -35,6 +38,16 @@ const WorkKind& work_of(const Tool& tool) {
 const WorkKind& work_of(const Case& c, const Step& step) {
     const WorkKind& by_punch = work_of(c.tools[step.punch]);
     return by_punch.work == Work::any ? work_of(c.tools[step.die]) : by_punch;
+}
+
+const WorkKind* shared_work(const Tool& punch, const Tool& die) {
+    const WorkKind& work = work_of(punch);
+    return &work == &work_of(die) ? &work : nullptr;
+}
+
+void ProposedTools::add(const std::string& name, const ToolShape& shape, const std::string& reason) {
+    tools.push_back({name, shape});
+    reasons.push_back(reason);
 }
 
 namespace {
@@ -61,6 +74,47 @@ struct PairCheck {
 
 void check_pair(const Tool& punch, const Tool& die, int die_face, double thickness) {
     std::visit(PairCheck{die_face, thickness}, punch.shape, die.shape);
+}
+
+bool are_its_pair(const WorkKind& work, const Bend& left, const Bend& right) {
+    return work.bends == 2 && work.alike == ((left.angle > 0.0) == (right.angle > 0.0));
+}
+
+bool have_like_angles(const Bend& left, const Bend& right) {
+    return std::abs(std::abs(left.angle) - std::abs(right.angle)) <= 0.5 * degree;
+}
+
+double springback_curvature(const Case& c, const Blank& blank, int bend) {
+    if (!blank.springback_curvature.empty()) return blank.springback_curvature[bend];
+    const double hold = material::width_hold(c.width / c.thickness);
+    return plan::springback_curvature(c.material, hold, c.thickness, c.part.bends[bend].inside_radius);
+}
+
+plan::StrokePath stroke_path(const Case& c, const Blank& blank, const Step& step) {
+    const WorkKind& work = work_of(c.tools[step.punch]);
+    const int bend = step.bends.front();
+    plan::StrokePath path;
+    path.thickness = c.thickness;
+    path.free = path.loaded = std::abs(c.part.bends[bend].angle);
+    path.half_allowance = blank.half_arc[bend];
+    if (work.set_path) work.set_path(c, blank, step, path);
+    const double arc = (c.part.bends[bend].inside_radius + 0.5 * c.thickness) * path.free;
+    const double springing =
+        work.springing_length ? work.springing_length(arc, c.thickness) : 0.5 * arc + plan::arm(path, 1.0);
+    path.loaded = path.free + springback_curvature(c, blank, bend) * springing;
+    if (work.most_loaded)
+        path.loaded = std::max(path.free, std::min(path.loaded, work.most_loaded(c.tools[step.punch])));
+    return path;
+}
+
+plan::StrokePath path_between(const Case& c, const Blank& blank, const std::vector<int>& bends,
+                              const Tool& punch, const Tool& die) {
+    Case with = c;
+    with.tools = {punch, die};
+    Step step;
+    step.bends = bends;
+    step.die = 1;
+    return stroke_path(with, blank, step);
 }
 
 Hold even_hold(const Blank& blank, const Step& step, double reach, double half_span, double depth) {
@@ -93,6 +147,39 @@ double blank_to_the_right(const Step& step) {
 
 double half_core(double radius, double thickness, double angle) {
     return 0.5 * angle * (radius + 0.5 * thickness) + thickness;
+}
+
+double drawn_step(const Case& c, int left_bend) {
+    const Bend &left = c.part.bends[left_bend], &right = c.part.bends[left_bend + 1];
+    const double angle = std::abs(left.angle);
+    const double radii = left.inside_radius + right.inside_radius + c.thickness;
+    return c.part.flats[left_bend + 1] * std::sin(angle) + radii * (1.0 - std::cos(angle));
+}
+
+double hundredth(double value) {
+    return std::round(100.0 * value) / 100.0;
+}
+
+double halves_up(double value) {
+    return std::ceil(2.0 * value - 1e-9) / 2.0;
+}
+
+std::string pair_of_bends(const Case& c, int left_bend) {
+    return "'" + c.part.bends[left_bend].name + "' and '" + c.part.bends[left_bend + 1].name + "'";
+}
+
+std::string closes_early(double reached, double needed) {
+    if (reached >= needed) return "";
+    return words("it closes at %.1f degrees; %.1f are needed under load", reached / degree, needed / degree);
+}
+
+double whole_degrees_up(double angle) {
+    return std::ceil(angle / degree - 1e-9) * degree;
+}
+
+std::string overbend_words(const Tool& tool, const char* what, double angle) {
+    return words("'%s' now has %s of %.1f degrees, for the overbend", tool.name.c_str(), what,
+                 angle / degree);
 }
 
 double made_radius(const Case& c, const Step& step, double nose) {

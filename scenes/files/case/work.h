@@ -7,7 +7,10 @@
 #pragma once
 
 #include <array>
+#include <string>
+#include <utility>
 #include <variant>
+#include <vector>
 
 #include "scenes/files/case/blank.h"
 #include "scenes/files/case/case.h"
@@ -27,6 +30,20 @@ struct Hold {
     double depth = 1e300;      // how deep the punch's lowest point may go below the die's top face
 };
 
+// Tools that are not there yet.
+struct ProposedTools {
+    std::vector<Tool> tools;
+    std::vector<std::string> reasons;  // one a tool: what made it so
+    std::vector<std::string> cannot;   // bends for which there is no tool, with the reason
+
+    void add(const std::string& name, const ToolShape& shape, const std::string& reason);
+};
+
+// Which of a step's tools may be changed: those that are not made yet.
+struct MayChange {
+    bool punch = false, die = false;
+};
+
 struct WorkKind {
     Work work = Work::any;
     const char* stroke = "";  // "a V stroke": what messages call it
@@ -34,17 +51,41 @@ struct WorkKind {
     bool alike = true;        // two bends turn the same way
     double sense = 1.0;       // of its (left) bend as it lies: +1 turns the right-hand side up
     bool lays_hem = false;    // what was bent sharply before is laid flat: no angle is a stop
-    bool takes_pad = false;
     bool needs_clamp = false;
 
     // What the file says of a step is complained of at its table. Absent: nothing but what holds for all.
     void (*check_step)(const StrictTable& table, const Step& step, const Case& job) = nullptr;
     // How the die takes the strip.
     Hold (*hold)(const Case& c, const Blank& blank, const Step& step) = nullptr;
-    // Sizes of the path that the strip goes, for planning. Absent: none is known.
-    void (*set_path)(const Case& c, const Blank& blank, const Step& step, plan::StrokePath& path) = nullptr;
     // Where a tool's own middle stands, from the punch's axis. Absent: on it.
     double (*stands_at)(const Case& c, const Step& step, const Tool& tool) = nullptr;
+    // How far a pad goes in a die before it or its spring is solid; 0: it does not go in. Absent: no pad does.
+    double (*pad_travel)(const Pad& pad, const Tool& die) = nullptr;
+
+    // ---- planning: a kind without a path is not planned, what else is absent is not done
+
+    // Sizes of the path that the strip goes.
+    void (*set_path)(const Case& c, const Blank& blank, const Step& step, plan::StrokePath& path) = nullptr;
+    // Length of strip that counts with the bend's whole moment when it springs back; arc: the bend's own.
+    // Absent: half the arc and the arm beside it.
+    double (*springing_length)(double arc, double thickness) = nullptr;
+    // The greatest bend angle under load that the punch allows. Absent: any.
+    double (*most_loaded)(const Tool& punch) = nullptr;
+    // Why a step's tools, which go together, do not make its bends; empty: they do. Absent: they always do.
+    std::string (*misfit)(const Case& c, const Blank& blank, const Step& step) = nullptr;
+    // Tools for these bends; for two only where their angles are alike and within this range.
+    ProposedTools (*propose)(const Case& c, const Blank& blank, const std::vector<int>& bends) = nullptr;
+    Range proposed_for = {};  // rad
+    // Tools that clear the flanges which lean over a bend; see propose_relieved.
+    ProposedTools (*propose_clear)(const Case& c, const std::vector<std::pair<int, int>>& pairs) = nullptr;
+    // Gives the tools so much more overbend, by what forms them. What was done, in words; empty: nothing can be.
+    std::string (*overbend)(Tool& punch, Tool& die, int die_face, double more, MayChange may) = nullptr;
+    // What says how far a step's two bends stand apart, along the strip between them; and another such size
+    // for punch, die and pad together, so that the gaps between them stay. pad: null where there is none.
+    double (*pair_size)(const Tool& punch, const Tool& die) = nullptr;
+    void (*resize_pair)(Tool& punch, Tool& die, Tool* pad, double size) = nullptr;
+    // The radius of the nose that the arcs of its bends follow; null: the tool has none.
+    double* (*nose)(Tool& tool) = nullptr;
 };
 
 WorkKind vee_work();
@@ -61,6 +102,9 @@ const WorkKind& work_of(const Tool& tool);
 // Of a step: its punch's, or its die's where the punch is an outline.
 const WorkKind& work_of(const Case& c, const Step& step);
 
+// Of a punch and a die that are of one kind; else null.
+const WorkKind* shared_work(const Tool& punch, const Tool& die);
+
 // Throws OutOfRange for a punch and a die that do not go together.
 void check_pair(const Tool& punch, const Tool& die, int die_face, double thickness);
 
@@ -70,6 +114,20 @@ struct Shoulders {
     const tool::VeeFace* groove = nullptr;  // null: open below
 };
 Shoulders shoulders_of(const Tool& die, int die_face);
+
+// Two bends that a stroke of this kind makes at once, as far as their senses go; and of like angles.
+bool are_its_pair(const WorkKind& work, const Bend& left, const Bend& right);
+bool have_like_angles(const Bend& left, const Bend& right);
+
+// How the halves move in this step, up to the drawing's angle and what it springs back by rule; its tools
+// must be of a kind that has a path.
+plan::StrokePath stroke_path(const Case& c, const Blank& blank, const Step& step);
+// In a stroke of these bends between these two tools instead of the case's.
+plan::StrokePath path_between(const Case& c, const Blank& blank, const std::vector<int>& bends,
+                              const Tool& punch, const Tool& die);
+
+// Curvature that a bend springs back by, by rule: the blank's, or calculated.
+double springback_curvature(const Case& c, const Blank& blank, int bend);
 
 // ---- for the kinds
 
@@ -99,8 +157,23 @@ double half_core(double radius, double thickness, double angle);
 // A strip is bent to the drawing's radius, or wider round a nose that is larger.
 double made_radius(const Case& c, const Step& step, double nose);
 
-// How far a pad in a channel goes before it or its spring is solid.
-double pad_travel(const Pad& pad, const tool::ChannelDie& die);
+// How far apart two parallel flats are, mid-line to mid-line, that a pair of opposite bends joins, mm.
+double drawn_step(const Case& c, int left_bend);
+
+// Between the faces of closed tools that are proposed, thicknesses; good in simulated strokes, no other source.
+constexpr double closed_gap = 1.05;
+
+// Tools are made, and read off a drawing, in hundredths of a millimetre.
+double hundredth(double value);
+double halves_up(double value);  // up to half millimetres and degrees
+// "'hook' and 'lip'": two neighbours.
+std::string pair_of_bends(const Case& c, int left_bend);
+// "it closes at 88.0 degrees; 91.5 are needed under load"; empty: it reaches what is needed.
+std::string closes_early(double reached, double needed);
+// What the planner adds to an angle of tools: up to whole degrees.
+double whole_degrees_up(double angle);
+// "'block' now has a groove of 82.0 degrees, for the overbend"
+std::string overbend_words(const Tool& tool, const char* what, double angle);
 
 // A bend that is drawn so sharp is laid flat.
 bool is_hem(const Bend& bend);

@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/files/case/work.h"
+#include "scenes/files/case/propose_vee.h"
+#include "sim/units.h"
 
 namespace overbend::files {
 
@@ -40,6 +41,32 @@ void vee_set_path(const Case& c, const Blank&, const Step& step, plan::StrokePat
     path.shoulder_x = 0.5 * over.opening;
 }
 
+std::string vee_misfit(const Case& c, const Blank& blank, const Step& step) {
+    const auto* punch = shape_of<tool::VeePunch>(c.tools[step.punch]);
+    const auto* groove = shoulders_of(c.tools[step.die], step.die_face).groove;
+    if (!punch || !groove) return "";
+    return closes_early(tool::largest_bend_angle(*punch, *groove, c.thickness),
+                        stroke_path(c, blank, step).loaded);
+}
+
+std::string vee_overbend(Tool& punch, Tool& die, int die_face, double more, MayChange may) {
+    constexpr double least_groove = 20.0 * degree;  // sharper punches break; common practice, no source
+    auto* vee = std::get_if<tool::VeeDie>(&die.shape);
+    auto* wedge = std::get_if<tool::VeePunch>(&punch.shape);
+    if (!may.die || !vee || !wedge) return "";
+    tool::VeeFace& groove = vee->faces[die_face - 1];
+    const double angle = groove.angle - whole_degrees_up(more);
+    if (angle < least_groove || (wedge->angle > angle && !may.punch)) return "";
+    groove.angle = angle;
+    wedge->angle = std::min(wedge->angle, angle);
+    return overbend_words(die, "a groove", angle);
+}
+
+double* vee_nose(Tool& tool) {
+    auto* wedge = std::get_if<tool::VeePunch>(&tool.shape);
+    return wedge ? &wedge->nose_radius : nullptr;
+}
+
 }  // namespace
 
 Shoulders shoulders_of(const Tool& die, int die_face) {
@@ -59,6 +86,11 @@ WorkKind vee_work() {
     work.bends = 1;
     work.hold = vee_hold;
     work.set_path = vee_set_path;
+    work.misfit = vee_misfit;
+    work.propose = propose_vee;
+    work.propose_clear = propose_relieved;
+    work.overbend = vee_overbend;
+    work.nose = vee_nose;
     return work;
 }
 

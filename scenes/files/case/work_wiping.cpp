@@ -6,6 +6,8 @@
 
 #include "scenes/files/case/strict_table.h"
 #include "scenes/files/case/work.h"
+#include "sim/units.h"
+#include "sim/words.h"
 
 namespace overbend::files {
 
@@ -47,13 +49,22 @@ void wiping_set_path(const Case& c, const Blank&, const Step& step, plan::Stroke
     path.clearance = punch.clearance;
 }
 
+std::string too_near(double clearance) {
+    return words("its clearance of %.6g mm is less than the strip's thickness", clearance);
+}
+
 void wiping_check_step(const StrictTable& table, const Step& step, const Case& job) {
     const auto* punch = shape_of<WipingPunch>(job.tools[step.punch]);
-    if (!punch || punch->clearance >= job.thickness) return;
-    table.complain(
-        "punch",
-        "its clearance of " + worked_out(punch->clearance) + " mm is less than the strip's thickness",
-        "give at least clearance_mm = " + worked_out(job.thickness));
+    if (punch && punch->clearance < job.thickness)
+        table.complain("punch", too_near(punch->clearance),
+                       "give at least clearance_mm = " + worked_out(job.thickness));
+}
+
+std::string wiping_misfit(const Case& c, const Blank&, const Step& step) {
+    const WipingPunch& punch = std::get<WipingPunch>(c.tools[step.punch].shape);
+    if (punch.clearance < c.thickness) return too_near(punch.clearance);
+    const bool past = std::abs(c.part.bends[step.bends.front()].angle) > 92.0 * degree;
+    return past ? "wiping cannot bend past 90 degrees" : "";
 }
 
 }  // namespace
@@ -68,6 +79,7 @@ WorkKind wiping_work() {
     work.check_step = wiping_check_step;
     work.hold = wiping_hold;
     work.set_path = wiping_set_path;
+    work.misfit = wiping_misfit;
     work.stands_at = wiping_stands_at;
     return work;
 }

@@ -57,8 +57,7 @@ StepTable table_of(const Case& job, const Step& step) {
     table.punch = job.tools[step.punch].name;
     const Tool& die = job.tools[step.die];
     table.die.tool = die.name;
-    const auto* vee = std::get_if<tool::VeeDie>(&die.shape);
-    if (vee && vee->faces.size() > 1) table.die.face = step.die_face;
+    if (face_count(die) > 1) table.die.face = step.die_face;
     if (step.pad) table.pad = job.tools[*step.pad].name;
     if (step.clamp) table.clamp = ClampName{job.tools[*step.clamp].name, step.clamp_on};
     table.place = {step.face, step.first, step.shift};

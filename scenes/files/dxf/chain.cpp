@@ -1,4 +1,5 @@
 #include "scenes/files/dxf/chain.h"
+#include "sim/words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -15,13 +16,8 @@ using tool::Vec2;
 constexpr double same = 1e-6;    // mm, ends nearer than this are one
 constexpr double joined = 1e-9;  // mm, nearer still: nothing to close
 
-std::string figure(double value) {
-    char text[32];
-    std::snprintf(text, sizeof text, "%.4g", value);
-    return text;
-}
 std::string place(const Vec2& at) {
-    return "(" + figure(at.x()) + ", " + figure(at.y()) + ") mm";
+    return words("(%.4g, %.4g) mm", at.x(), at.y());
 }
 
 // End 2 i is the start of piece i, end 2 i + 1 its end.
@@ -85,7 +81,7 @@ void check_none_open(const Ends& ends) {
         std::string right = "close it";
         if (nearest >= 0) {
             const double apart = ends.between(a, nearest);
-            wrong += ": the nearest open end is " + figure(apart) + " mm away, at " + place(ends.at(nearest));
+            wrong += words(": the nearest open end is %.4g mm away, at ", apart) + place(ends.at(nearest));
             if (apart <= 1.0) right += ", or allow the gap (gap_mm)";
         }
         throw DxfError(ends.of(a).line, wrong, right);
@@ -130,13 +126,7 @@ std::vector<Piece> walked(const Ends& ends) {
 }
 
 Piece moved(const Piece& piece, const Vec2& start, const Vec2& end) {
-    if (!piece.is_arc()) {
-        Piece line;
-        line.start = start;
-        line.end = end;
-        return line;
-    }
-    return piece_of_bulge(start, end, std::tan(0.25 * piece.sweep));
+    return piece_of_bulge(start, end, piece.is_arc() ? std::tan(0.25 * piece.sweep) : 0.0);
 }
 
 std::vector<Piece> mended(std::vector<Piece> loop) {

@@ -16,7 +16,7 @@ struct Rejected {
 };
 
 struct Choices {
-    std::vector<StrokeChoice> possible;
+    std::vector<files::Step> possible;  // their bends and tools
     std::vector<Rejected> rejected;
     std::vector<int> unserved;  // bends that no tools make
 };

@@ -4,7 +4,6 @@
 #include <cmath>
 #include <map>
 
-#include "scenes/job/plan/tool_overbend.h"
 #include "scenes/job/plan/tool_size.h"
 #include "scenes/job/run/fitted_blank.h"
 #include "sim/counted.h"
@@ -194,10 +193,6 @@ void say_why_not(const FitOptions& options, Fit& fit) {
         if (f.rule == Rule::stop_not_reached) fit.why_not.push_back(sentence(fit.c, f));
 }
 
-}  // namespace
-
-namespace {
-
 void run_once(const FitOptions& options, Fit& fit) {
     ProcessOptions how;
     if (options.progress)
@@ -215,10 +210,6 @@ double distance_of(const FitOptions& options, const Fit& fit) {
     return std::max(fit.worst_angle / options.angle, fit.job.profile.greatest() / options.profile);
 }
 
-}  // namespace
-
-namespace {
-
 // What became of the sizes of tools of two bends.
 void tell_sizes(const files::Case& given, const FitOptions& options, Fit& fit) {
     for (std::size_t i = 0; i < given.steps.size(); ++i) {
@@ -231,12 +222,11 @@ void tell_sizes(const files::Case& given, const FitOptions& options, Fit& fit) {
                 std::abs(*is - *was), *is > *was ? "longer" : "shorter"));
     }
     for (const int tool : options.own_tools) {
-        const auto* was = std::get_if<tool::VeePunch>(&given.tools[tool].shape);
-        const auto* is = std::get_if<tool::VeePunch>(&fit.c.tools[tool].shape);
-        if (was && is && std::abs(is->nose_radius - was->nose_radius) >= 0.01)
+        const std::optional<double> was = nose_of(given.tools[tool]), is = nose_of(fit.c.tools[tool]);
+        if (was && is && std::abs(*is - *was) >= 0.01)
             fit.changed_tools.push_back(
                 words("'%s' now has a nose radius of %.2f mm, to match the drawn radius",
-                      fit.c.tools[tool].name.c_str(), is->nose_radius));
+                      fit.c.tools[tool].name.c_str(), *is));
     }
 }
 

@@ -71,11 +71,8 @@ void run_through(const files::Case& c, const FitOptions& fit_options, int count,
 
 std::set<int> tools_of_steps(const std::vector<files::Step>& steps) {
     std::set<int> used;
-    for (const files::Step& s : steps) {
-        used.insert({s.punch, s.die});
-        if (s.pad) used.insert(*s.pad);
-        if (s.clamp) used.insert(*s.clamp);
-    }
+    for (const files::Step& s : steps)
+        for (const int tool : s.tools()) used.insert(tool);
     return used;
 }
 
@@ -134,6 +131,11 @@ void name_steps(files::Case& c) {
 }
 
 }  // namespace
+
+const char* verdict_word(OrderVerdict verdict) {
+    if (verdict == OrderVerdict::not_run) return "not run";
+    return verdict == OrderVerdict::works ? "works" : "refused";
+}
 
 PlanResult plan_case(const files::Case& given, const PlanOptions& options) {
     check(given);

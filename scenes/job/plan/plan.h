@@ -30,6 +30,8 @@ enum class OrderVerdict {
     refused   // run, and something was found against it
 };
 
+const char* verdict_word(OrderVerdict verdict);
+
 struct RankedOrder {
     plan::Order order;
     std::vector<files::Step> steps;

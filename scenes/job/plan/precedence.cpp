@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "scenes/files/case/nearest_key.h"
+
 namespace overbend::job {
 
 namespace {
@@ -10,14 +12,11 @@ std::string quoted(const files::Case& c, int b) {
     return "'" + c.part.bends[b].name + "'";
 }
 
-std::string listed(const files::Case& c, plan::BendSet set) {
+std::string bends_in(const files::Case& c, plan::BendSet set) {
     std::vector<std::string> names;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
         if (set & bit(b)) names.push_back(quoted(c, b));
-    std::string all;
-    for (std::size_t i = 0; i < names.size(); ++i)
-        all += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
-    return all;
+    return files::listed(names, " and ");
 }
 
 // Reasons that differ in nothing but figures are one.
@@ -122,7 +121,7 @@ std::vector<std::string> why_no_order(const files::Case& c, Ways& ways, const Pr
     constexpr std::size_t most = 3;
     for (std::size_t i = 0; i < furthest.size() && i < most; ++i) {
         std::string sentence = furthest[i] == 0 ? std::string("no bend can be made")
-                                                : "after " + listed(c, furthest[i]) + " no bend can follow";
+                                                : "after " + bends_in(c, furthest[i]) + " no bend can follow";
         for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
             if (all & ~furthest[i] & bit(b))
                 sentence += "; " + quoted(c, b) + ": " + joined(makable(ways, b, furthest[i]).reasons);

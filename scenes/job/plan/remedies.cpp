@@ -4,16 +4,13 @@
 #include <cmath>
 #include <utility>
 
-#include "scenes/job/plan/propose_pair.h"
-#include "scenes/job/plan/propose_relieved.h"
-#include "scenes/job/plan/propose_vee.h"
-#include "sim/units.h"
+#include "scenes/files/case/work.h"
 
 namespace overbend::job {
 
 namespace {
 
-void add(const files::Case& c, const ProposedTools& proposed, Remedy& remedy) {
+void add(const files::Case& c, const files::ProposedTools& proposed, Remedy& remedy) {
     const auto is_taken = [&](const std::string& name) {
         const auto has = [&](const files::Tool& t) { return t.name == name; };
         return std::any_of(c.tools.begin(), c.tools.end(), has) ||
@@ -29,19 +26,19 @@ void add(const files::Case& c, const ProposedTools& proposed, Remedy& remedy) {
     remedy.cannot.insert(remedy.cannot.end(), proposed.cannot.begin(), proposed.cannot.end());
 }
 
-enum class Together { no, offset, channel };
-Together one_stroke(const files::Case& c, int left) {
+// The kind of work that makes a bend and the next one in a stroke, with tools that can be proposed.
+const files::WorkKind* one_stroke(const files::Case& c, int left) {
     const files::Bend &a = c.part.bends[left], &b = c.part.bends[left + 1];
-    if (std::abs(std::abs(a.angle) - std::abs(b.angle)) > 0.5 * degree) return Together::no;
-    if ((a.angle > 0.0) != (b.angle > 0.0))
-        return std::abs(a.angle) < 80.0 * degree ? Together::offset : Together::no;
-    const bool square = std::abs(std::abs(a.angle) - 90.0 * degree) < 1.0 * degree;
-    return square ? Together::channel : Together::no;
+    for (const files::WorkKind& work : files::work_kinds())
+        if (work.propose && files::are_its_pair(work, a, b) && files::have_like_angles(a, b) &&
+            work.proposed_for.holds(std::abs(a.angle)))
+            return &work;
+    return nullptr;
 }
 
 bool has_pair(const Attempt& attempt, int left) {
     return std::any_of(attempt.choices.possible.begin(), attempt.choices.possible.end(),
-                       [left](const StrokeChoice& choice) {
+                       [left](const files::Step& choice) {
                            return choice.bends.size() == 2 && choice.bends.front() == left;
                        });
 }
@@ -61,13 +58,10 @@ Remedy pairs(Attempt& attempt, Which which) {
     Remedy remedy;
     const int bends = static_cast<int>(attempt.c.part.bends.size());
     for (int b = 0; b + 1 < bends; ++b) {
-        const Together together = one_stroke(attempt.c, b);
-        if (together == Together::no || has_pair(attempt, b)) continue;
+        const files::WorkKind* work = one_stroke(attempt.c, b);
+        if (!work || has_pair(attempt, b)) continue;
         if (which == Which::blocked && !block_one_another(attempt, b, b + 1)) continue;
-        add(attempt.c,
-            together == Together::offset ? propose_offset(attempt.c, attempt.blank, b)
-                                         : propose_channel(attempt.c, b),
-            remedy);
+        add(attempt.c, work->propose(attempt.c, attempt.blank, {b, b + 1}), remedy);
     }
     return remedy;
 }
@@ -86,21 +80,15 @@ std::vector<std::pair<int, int>> leaning_over(Attempt& attempt) {
 }  // namespace
 
 Remedy remedy_for(Attempt& attempt, int stage) {
+    if (stage == 1 || stage == 3) return pairs(attempt, stage == 1 ? Which::blocked : Which::all);
     Remedy remedy;
-    switch (stage) {
-        case 0:
-            add(attempt.c, propose_vee(attempt.c, attempt.blank, attempt.choices.unserved), remedy);
-            return remedy;
-        case 1:
-            return pairs(attempt, Which::blocked);
-        case 2:
-            add(attempt.c, propose_relieved(attempt.c, leaning_over(attempt)), remedy);
-            return remedy;
-        case 3:
-            return pairs(attempt, Which::all);
-        default:
-            return remedy;
+    const files::Case& c = attempt.c;
+    for (const files::WorkKind& work : files::work_kinds()) {
+        if (stage == 0 && work.bends == 1 && work.propose)
+            add(c, work.propose(c, attempt.blank, attempt.choices.unserved), remedy);
+        if (stage == 2 && work.propose_clear) add(c, work.propose_clear(c, leaning_over(attempt)), remedy);
     }
+    return remedy;
 }
 
 }  // namespace overbend::job

@@ -7,55 +7,43 @@
 #include "scenes/files/case/work.h"
 #include "scenes/job/run/legs.h"
 #include "sim/errors.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
-double hundredth(double value) {
-    return std::round(100.0 * value) / 100.0;
-}
-
 namespace {
-
-struct OffsetPair {
-    tool::OffsetPunch* punch;
-    tool::OffsetDie* die;
-};
-std::optional<OffsetPair> offset_pair(std::vector<files::Tool>& tools, const files::Step& step) {
-    auto* punch = std::get_if<tool::OffsetPunch>(&tools[step.punch].shape);
-    auto* die = std::get_if<tool::OffsetDie>(&tools[step.die].shape);
-    return punch && die ? std::optional<OffsetPair>({punch, die}) : std::nullopt;
-}
-
-struct Foot {
-    tool::ChannelPunch* punch;
-    tool::ChannelDie* die;
-    files::Pad* pad;  // null: none
-};
-std::optional<Foot> foot_of(std::vector<files::Tool>& tools, const files::Step& step) {
-    auto* punch = std::get_if<tool::ChannelPunch>(&tools[step.punch].shape);
-    auto* die = std::get_if<tool::ChannelDie>(&tools[step.die].shape);
-    if (!punch || !die) return {};
-    return Foot{punch, die, step.pad ? std::get_if<files::Pad>(&tools[*step.pad].shape) : nullptr};
-}
 
 bool is_among(const std::vector<int>& tools, int tool) {
     return std::count(tools.begin(), tools.end(), tool) > 0;
 }
 
-}  // namespace
-
+// Whether the punch and the die of a step can be made as they are, and go together.
 bool can_be_made(const files::Case& c, const files::Step& step) {
     const files::Tool &punch = c.tools[step.punch], &die = c.tools[step.die];
-    const auto* vee = files::shape_of<tool::VeeDie>(die);
     try {
         files::tool_outline(punch, 1);
-        for (int face = 1; face <= (vee ? static_cast<int>(vee->faces.size()) : 1); ++face)
-            files::tool_outline(die, face);
+        for (int face = 1; face <= files::face_count(die); ++face) files::tool_outline(die, face);
         files::check_pair(punch, die, step.die_face, c.thickness);
     } catch (const OutOfRange&) {
         return false;
     }
     return true;
+}
+
+}  // namespace
+
+std::string add_overbend(files::Case& c, const files::Step& step, double missing,
+                         const std::vector<int>& own_tools) {
+    constexpr double on_top = 0.5 * degree;
+    files::Case with = c;
+    files::Tool &punch = with.tools[step.punch], &die = with.tools[step.die];
+    const files::WorkKind* work = files::shared_work(punch, die);
+    if (!work || !work->overbend) return "";
+    const files::MayChange may{is_among(own_tools, step.punch), is_among(own_tools, step.die)};
+    const std::string change = work->overbend(punch, die, step.die_face, missing + on_top, may);
+    if (change.empty() || !can_be_made(with, step)) return "";
+    c.tools = with.tools;
+    return change;
 }
 
 std::optional<double> pair_size(const files::Case& c, const files::Step& step,
@@ -68,24 +56,18 @@ std::optional<double> pair_size(const files::Case& c, const files::Step& step,
     const auto free = [&](int tool) { return is_among(own_tools, tool) && alone(tool); };
     if (step.bends.size() != 2 || !free(step.punch) || !free(step.die) || (step.pad && !free(*step.pad)))
         return {};
-    std::vector<files::Tool> tools = c.tools;
-    if (const auto pair = offset_pair(tools, step)) return pair->die->offset / std::sin(pair->die->angle);
-    if (const auto foot = foot_of(tools, step)) return foot->punch->width;
-    return {};
+    const files::Tool &punch = c.tools[step.punch], &die = c.tools[step.die];
+    const files::WorkKind* work = files::shared_work(punch, die);
+    if (!work || !work->pair_size) return {};
+    return work->pair_size(punch, die);
 }
 
 bool resize_pair(files::Case& c, const files::Step& step, double size) {
     files::Case with = c;
-    if (const auto pair = offset_pair(with.tools, step)) {
-        pair->punch->offset = pair->die->offset = hundredth(size * std::sin(pair->die->angle));
-    } else if (const auto foot = foot_of(with.tools, step)) {
-        const double more = hundredth(size) - foot->punch->width;
-        foot->punch->width += more, foot->punch->shank_width += more;
-        foot->die->die_opening += more, foot->die->width += more;
-        if (foot->pad) foot->pad->block.width += more;
-    } else {
-        return false;
-    }
+    files::Tool &punch = with.tools[step.punch], &die = with.tools[step.die];
+    const files::WorkKind* work = files::shared_work(punch, die);
+    if (!work || !work->resize_pair) return false;
+    work->resize_pair(punch, die, step.pad ? &with.tools[*step.pad] : nullptr, size);
     if (!can_be_made(with, step)) return false;
     c.tools = with.tools;
     return true;
@@ -117,10 +99,17 @@ double least_worst(const std::vector<Weighed>& values) {
     return best;
 }
 
+std::optional<double> nose_of(const files::Tool& tool) {
+    files::Tool copy = tool;
+    const files::WorkKind& work = files::work_of(tool);
+    const double* nose = work.nose ? work.nose(copy) : nullptr;
+    return nose ? std::optional(*nose) : std::nullopt;
+}
+
 std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int tool,
                                 const std::vector<int>& own_tools) {
-    const auto* wedge = std::get_if<tool::VeePunch>(&c.tools[tool].shape);
-    if (!wedge || !is_among(own_tools, tool)) return {};
+    const std::optional<double> nose = nose_of(c.tools[tool]);
+    if (!nose || !is_among(own_tools, tool)) return {};
     std::vector<Weighed> missing;
     for (const files::Step& step : c.steps) {
         if (step.punch != tool) continue;
@@ -132,12 +121,12 @@ std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int 
         }
     }
     if (missing.empty()) return {};
-    return NoseFit{wedge->nose_radius, least_worst(missing)};
+    return NoseFit{*nose, least_worst(missing)};
 }
 
 bool change_nose(files::Case& c, int tool, double radius) {
     files::Case with = c;
-    std::get<tool::VeePunch>(with.tools[tool].shape).nose_radius = hundredth(radius);
+    *files::work_of(with.tools[tool]).nose(with.tools[tool]) = files::hundredth(radius);
     for (const files::Step& step : c.steps)
         if (step.punch == tool && !can_be_made(with, step)) return false;
     c.tools = with.tools;

@@ -6,6 +6,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "scenes/files/case/case.h"
@@ -13,15 +14,14 @@
 
 namespace overbend::job {
 
-// Tools are made, and read off a drawing, in hundredths of a millimetre.
-double hundredth(double value);
+// Gives the step's tools `missing` (rad, > 0) more overbend and a little on top, when they are among those
+// that may be changed: formed tools press no further than they close. What was done, in words; empty when
+// nothing can be.
+std::string add_overbend(files::Case& c, const files::Step& step, double missing,
+                         const std::vector<int>& own_tools);
 
-// Whether the punch and the die of a step can be made as they are, and go together.
-bool can_be_made(const files::Case& c, const files::Step& step);
-
-// What says how far a step's two bends stand apart, along the strip between them: the sloped face of an
-// offset pair, the width of a channel's foot. None: the step makes no two bends so, or its tools, with the
-// pad below a foot, are not all among those that may be changed.
+// What says how far a step's two bends stand apart, see WorkKind::pair_size. None: the step makes no two bends
+// so, or its tools, with the pad below a foot, are not all among those that may be changed.
 std::optional<double> pair_size(const files::Case& c, const files::Step& step,
                                 const std::vector<int>& own_tools);
 
@@ -44,18 +44,21 @@ double least_worst(const std::vector<Weighed>& values);
 // half_turn: of the bend, rad, 0 to pi / 2.
 double sagitta(double half_turn);
 
-// A V punch that may be changed, and how much larger its bends' arcs are drawn than they came out: where they
+// The nose radius of a tool that has one.
+std::optional<double> nose_of(const files::Tool& tool);
+
+// A nose that may be changed, and how much larger its bends' arcs are drawn than they came out: where they
 // differ, so that no arc's middle is further off than need be.
 struct NoseFit {
     double nose_radius = 0.0;
     double missing = 0.0;
 };
-// None: the tool is no V punch, is not to be changed, or no step uses it. The job must be solved.
+// None: the tool has no nose, is not to be changed, or no step uses it. The job must be solved.
 std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int tool,
                                 const std::vector<int>& own_tools);
 
 // false, and nothing changed, when there is no such punch, or it does not go into a groove that it is used
-// with.
+// with. The tool has a nose.
 bool change_nose(files::Case& c, int tool, double radius);
 
 }  // namespace overbend::job

@@ -1,7 +1,6 @@
 #include "scenes/job/plan/ways.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "scenes/job/run/press_blocks.h"
 #include "scenes/job/run/step_clearance.h"
@@ -19,12 +18,14 @@ bool lies_on(tool::Role role) {
 
 }  // namespace
 
-Ways::Ways(const files::Case& c, const Blank& blank, const std::vector<StrokeChoice>& choices, double margin)
+Ways::Ways(const files::Case& c, const Blank& blank, const std::vector<files::Step>& choices, double margin)
     : c_(c), blank_(blank), part_(folded_part(c, blank)) {
-    for (const StrokeChoice& choice : choices)
+    for (files::Step step : choices)
         for (const files::Face face : {files::Face::up, files::Face::down})
-            for (const files::First first : {files::First::left, files::First::right})
-                add(choice, face, first, margin);
+            for (const files::First first : {files::First::left, files::First::right}) {
+                step.face = face, step.first = first;
+                add(step, margin);
+            }
 }
 
 // ---- what a stroke meets
@@ -52,28 +53,21 @@ std::vector<plan::Obstacle> Ways::obstacles_of(const files::Step& step) {
     return obstacles;
 }
 
-// A strip bends up round a punch and down over an edge; an offset's left bend turns up.
-void Ways::add(const StrokeChoice& choice, files::Face face, files::First first, double margin) {
-    files::Step step;
-    step.bends = choice.bends;
-    step.punch = choice.tools.punch, step.die = choice.tools.die, step.die_face = choice.tools.die_face;
-    step.pad = choice.tools.pad, step.clamp = choice.tools.clamp;
-    step.face = face, step.first = first;
+void Ways::add(files::Step step, double margin) {
     for (const int b : step.bends) step.name += (step.name.empty() ? "" : " and ") + c_.part.bends[b].name;
 
-    const plan::FoldedPart laid =
-        plan::as_laid(part_, face == files::Face::down, first == files::First::right);
+    const bool face_down = step.face == files::Face::down, turned = step.first == files::First::right;
+    const plan::FoldedPart laid = plan::as_laid(part_, face_down, turned);
     const int last = part_.bends() - 1;
-    const bool turned = first == files::First::right;
     const int left_bend = turned ? last - step.bends.back() : step.bends.front();
     const int right_bend = turned ? last - step.bends.front() : step.bends.back();
-    const plan::StrokePath path = stroke_path(c_, blank_, step);
-    if ((laid.angle[left_bend] > 0.0) == (path.kind == plan::StrokeKind::wiping)) return;
+    if (laid.angle[left_bend] * files::work_of(c_.tools[step.punch]).sense < 0.0) return;
+    const plan::StrokePath path = files::stroke_path(c_, blank_, step);
 
     plan::Way way;
     for (const int b : step.bends) way.bends |= bit(b);
-    way.tools = tool_numbers_.insert({choice.tools, static_cast<int>(tool_numbers_.size())}).first->second;
-    way.face_down = face == files::Face::down, way.right_first = turned;
+    way.tools = tool_numbers_.insert({step.set_up(), static_cast<int>(tool_numbers_.size())}).first->second;
+    way.face_down = face_down, way.right_first = turned;
     ways_.push_back(way);
     steps_.push_back(step);
 

@@ -10,7 +10,6 @@
 #include <vector>
 
 #include "scenes/job/plan/stroke_geometry.h"
-#include "scenes/job/plan/tool_pair.h"
 #include "sim/plan/bend_order.h"
 #include "sim/plan/stroke_room.h"
 #include "sim/tool/tool_set.h"
@@ -21,16 +20,11 @@ inline plan::BendSet bit(int b) {
     return plan::BendSet{1} << b;
 }
 
-// Bends that one stroke can make, with tools that can make them.
-struct StrokeChoice {
-    std::vector<int> bends;  // one, or two neighbours
-    ToolPair tools;
-};
-
 class Ways {
   public:
+    // choices: bends that one stroke can make, with tools that can make them.
     // margin: mm kept between the strip and what it does not lie on.
-    Ways(const files::Case& c, const Blank& blank, const std::vector<StrokeChoice>& choices, double margin);
+    Ways(const files::Case& c, const Blank& blank, const std::vector<files::Step>& choices, double margin);
 
     // Valid as long as this is.
     plan::OrderProblem problem();
@@ -50,7 +44,7 @@ class Ways {
     struct Sides {
         plan::BendSet left = 0, right = 0;
     };
-    void add(const StrokeChoice& choice, files::Face face, files::First first, double margin);
+    void add(files::Step step, double margin);
     std::vector<plan::Obstacle> obstacles_of(const files::Step& step);
     const clearance::Solid& solid_of(const tool::RigidTool& t, int face);
     Sides sides(int way, plan::BendSet made) const;
@@ -60,7 +54,7 @@ class Ways {
     const files::Case& c_;
     Blank blank_;
     plan::FoldedPart part_;
-    std::map<ToolPair, int> tool_numbers_;
+    std::map<decltype(files::Step().set_up()), int> tool_numbers_;
     std::map<std::pair<std::string, int>, clearance::Solid> solids_;  // by name and face; stays where it is
     std::vector<plan::Way> ways_;
     std::vector<files::Step> steps_;

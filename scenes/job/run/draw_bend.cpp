@@ -1,10 +1,9 @@
 #include <algorithm>
 #include <array>
-#include <cmath>
 
+#include "scenes/job/run/profile.h"
 #include "scenes/job/run/strip_bends.h"
 #include "sim/stroke/placing.h"
-#include "sim/tool/figures.h"
 #include "sim/units.h"
 
 namespace overbend::job {
@@ -96,9 +95,7 @@ std::vector<Stretch> straight_parts(const DrawBend& b, const stroke::StrokeResul
 void read_angles(const DrawBend& b, StripResult& result) {
     const stroke::Recording& r = result.stroke.recording;
     const std::vector<Stretch> parts = straight_parts(b, result.stroke);
-    for (const stroke::State& s : r.states) {
-        if (s.phase != stroke::Phase::held && s.phase != stroke::Phase::free) continue;
-        const bool free = s.phase == stroke::Phase::free;
+    each_read_state(r, [&](const stroke::State& s, bool free) {
         std::vector<Fit> fits;
         for (const Stretch& part : parts) fits.push_back(fit(r, s, part));
         for (std::size_t i = 0; i < senses.size(); ++i)
@@ -107,7 +104,7 @@ void read_angles(const DrawBend& b, StripResult& result) {
         if (free)
             result.measures.push_back({"wall_curvature_free_per_mm", "curvature of the walls free",
                                        -0.5 * (fits[1].curvature + fits[3].curvature), "1/mm"});
-    }
+    });
 }
 
 }  // namespace

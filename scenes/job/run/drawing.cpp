@@ -7,14 +7,29 @@
 
 namespace overbend::job {
 
+double din_allowance(const files::Case& c, const files::Bend& bend) {
+    const double radius = std::max(bend.inside_radius, 0.05 * c.thickness);  // the formula has a logarithm
+    return plan::din_allowance(radius, c.thickness, std::abs(bend.angle));
+}
+
+double handbook_allowance(const files::Case& c, const files::Bend& bend) {
+    return plan::handbook_allowance(bend.inside_radius, c.thickness, std::abs(bend.angle),
+                                    c.material.hardness);
+}
+
+double developed_length(const files::Case& c, double (*allowance)(const files::Case&, const files::Bend&)) {
+    double length = 0.0;
+    for (const double flat : c.part.flats) length += flat;
+    for (const files::Bend& bend : c.part.bends) length += allowance(c, bend);
+    return length;
+}
+
 Blank make_blank(const files::Case& c) {
     Blank blank;
     double at = 0.0;
     for (std::size_t i = 0; i < c.part.bends.size(); ++i) {
         const files::Bend& bend = c.part.bends[i];
-        const double radius =
-            std::max(bend.inside_radius, 0.05 * c.thickness);  // the formula has a logarithm
-        const double half = 0.5 * plan::din_allowance(radius, c.thickness, std::abs(bend.angle));
+        const double half = 0.5 * din_allowance(c, bend);
         at += c.part.flats[i] + half;
         blank.bend_line.push_back(at);
         blank.half_arc.push_back(half);

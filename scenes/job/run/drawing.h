@@ -15,6 +15,12 @@ using files::Blank;
 // up the difference.
 Blank make_blank(const files::Case& c);
 
+// The blank that goes into a bend: by DIN 6935, and by the handbook's straight line for the card's hardness.
+double din_allowance(const files::Case& c, const files::Bend& bend);
+double handbook_allowance(const files::Case& c, const files::Bend& bend);
+// Flats and allowances together.
+double developed_length(const files::Case& c, double (*allowance)(const files::Case&, const files::Bend&));
+
 // In grams, less the cut-outs; 0 when the card has no density.
 double blank_mass(const files::Case& c, const Blank& blank);
 

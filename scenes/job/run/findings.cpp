@@ -71,6 +71,18 @@ bool is_the_same(const Finding& a, const Finding& b) {
 
 }  // namespace
 
+FindingPlace on_step(int step, int state) {
+    return {On::step, step, -1, -1, -1, state, std::nullopt};
+}
+
+FindingPlace on_bend(int bend) {
+    return {On::bend, -1, bend, -1, -1, -1, std::nullopt};
+}
+
+FindingPlace on_tool(int tool) {
+    return {On::tool, -1, -1, -1, tool, -1, std::nullopt};
+}
+
 const RuleFacts& facts_of(Rule rule) {
     return *std::find_if(std::begin(all_rules), std::end(all_rules),
                          [&](const RuleFacts& facts) { return facts.rule == rule; });
@@ -101,13 +113,6 @@ Findings of_group(const Findings& list, RuleGroup group) {
 Findings of_step(const Findings& list, int step) {
     return those(list, [&](const Finding& f) {
         return f.place.of == On::step && f.place.step == step && facts_of(f.rule).group == RuleGroup::stroke;
-    });
-}
-
-Findings of_shop(const Findings& list) {
-    return those(list, [](const Finding& f) {
-        const RuleGroup group = facts_of(f.rule).group;
-        return group == RuleGroup::press || group == RuleGroup::tool;
     });
 }
 

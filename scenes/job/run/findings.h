@@ -15,6 +15,10 @@ namespace overbend::job {
 
 using Findings = std::vector<Finding>;
 
+FindingPlace on_step(int step, int state = -1);
+FindingPlace on_bend(int bend);
+FindingPlace on_tool(int tool);
+
 enum class RuleGroup { stroke, part, trade, press, tool };
 
 struct RuleFacts {
@@ -41,7 +45,6 @@ Findings those(const Findings& list, Test test) {
 Findings with(const Findings& list, Severity severity);
 Findings of_group(const Findings& list, RuleGroup group);
 Findings of_step(const Findings& list, int step);  // of the stroke itself, not of its bends and tools
-Findings of_shop(const Findings& list);            // of press and tools
 Findings by_severity(Findings list);               // the gravest first
 bool stops(const Findings& list);                  // is there one that does?
 

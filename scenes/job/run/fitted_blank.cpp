@@ -1,7 +1,6 @@
 #include "scenes/job/run/fitted_blank.h"
 
 #include <Eigen/Core>
-#include <algorithm>
 #include <cmath>
 
 #include "scenes/job/run/legs.h"
@@ -28,12 +27,6 @@ double made_leg(const files::Case& c, const Blank& blank, const strip::StripStat
     const double right =
         last ? point_of(s, blank.length).dot(along) : leg_end(c, blank, s, flat, flat, along);
     return left + right;
-}
-
-// What a drawn bend adds to the legs beside it, along the mid-line's flats.
-double drawn_half(const files::Case& c, const files::Bend& bend) {
-    const double radius = bend.inside_radius + 0.5 * c.thickness;
-    return is_doubled(bend) ? radius : radius * std::tan(0.5 * std::abs(bend.angle));
 }
 
 double drawn_leg(const files::Case& c, int flat) {

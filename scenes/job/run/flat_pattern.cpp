@@ -5,22 +5,13 @@
 #include <utility>
 
 #include "scenes/job/run/fitted_blank.h"
-#include "scenes/job/run/job_rules.h"
 #include "scenes/job/run/legs.h"
-#include "sim/plan/bend_allowance.h"
-#include "sim/plan/shop_rules.h"
 
 namespace overbend::job {
 
 namespace {
 
-// What the corner of a bend is along the mid-line as drawn, both sides of it.
-double drawn_corner(const files::Case& c, const files::Bend& bend) {
-    const double radius = bend.inside_radius + 0.5 * c.thickness;
-    return 2.0 * (is_doubled(bend) ? radius : radius * std::tan(0.5 * std::abs(bend.angle)));
-}
-
-// The same as made, from flat to flat, and the blank between the same places.
+// What the corner of a bend is along the mid-line as made, from flat to flat, and the blank between the same places.
 double mechanics_allowance(const files::Case& c, const Blank& blank, const strip::StripState& s, int b) {
     const FlatLine left = flat_line(blank, s, b), right = flat_line(blank, s, b + 1);
     const Eigen::Vector2d back = -right.along;
@@ -33,7 +24,7 @@ double mechanics_allowance(const files::Case& c, const Blank& blank, const strip
         made = (corner - left.at).dot(left.along) + (corner - right.at).dot(back);
     }
     const double flat_to_flat = blank.flat_middle(b + 1) - blank.flat_middle(b);
-    return drawn_corner(c, c.part.bends[b]) - (made - flat_to_flat);
+    return 2.0 * drawn_half(c, c.part.bends[b]) - (made - flat_to_flat);
 }
 
 // The bend as it was shaped last.
@@ -47,13 +38,12 @@ const BendResult* last_made(const JobResult& job, int b) {
 
 FlatBend flat_bend(const files::Case& c, const FlatPattern& pattern, int b) {
     const files::Bend& bend = c.part.bends[b];
-    const double angle = std::abs(bend.angle);
     FlatBend flat;
     flat.bend = b;
     flat.at = pattern.blank.bend_line[b];
     flat.half_arc = pattern.blank.half_arc[b];
-    flat.din = plan::din_allowance(std::max(bend.inside_radius, 0.05 * c.thickness), c.thickness, angle);
-    flat.handbook = plan::handbook_allowance(bend.inside_radius, c.thickness, angle, c.material.hardness);
+    flat.din = din_allowance(c, bend);
+    flat.handbook = handbook_allowance(c, bend);
     if (!pattern.simulated) return flat;
     const strip::StripState s = as_drawn(pattern.job.steps.back().stroke.free);
     flat.mechanics = mechanics_allowance(c, pattern.blank, s, b);
@@ -62,19 +52,6 @@ FlatBend flat_bend(const files::Case& c, const FlatPattern& pattern, int b) {
     // Constant volume: what is thinner is longer.
     flat.mid_stretch = c.thickness / made->shape_free.thickness - 1.0;
     return flat;
-}
-
-FlatCutout flat_cutout(const files::Case& c, const Blank& blank, const files::Cutout& cutout) {
-    FlatCutout found;
-    double nearest = 1e9;
-    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
-        const double distance = edge_to_bend(cutout, blank, b);
-        const double least = plan::least_hole_distance(c.part.bends[b].inside_radius, c.thickness);
-        if (distance - least >= nearest) continue;
-        nearest = distance - least;
-        found = {b, distance, least};
-    }
-    return found;
 }
 
 BendLines lines_given(const files::Case& c) {
@@ -97,10 +74,9 @@ void lay_out(const files::Case& c, FlatPattern& pattern) {
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b)
         pattern.bends.push_back(flat_bend(c, pattern, b));
     for (const files::Cutout& cutout : c.cutouts)
-        pattern.cutouts.push_back(flat_cutout(c, pattern.blank, cutout));
-    for (const double flat : c.part.flats) pattern.din += flat;
-    pattern.handbook = pattern.din;
-    for (const FlatBend& bend : pattern.bends) pattern.din += bend.din, pattern.handbook += bend.handbook;
+        pattern.cutouts.push_back({nearest_bend(c, pattern.blank, cutout)});
+    pattern.din = developed_length(c, din_allowance);
+    pattern.handbook = developed_length(c, handbook_allowance);
     if (pattern.simulated) pattern.mechanics = pattern.job.fitted.length;
     pattern.rules = job_rules(c, pattern.blank, pattern.job.steps);
 }

@@ -12,11 +12,10 @@
 
 #pragma once
 
-#include <string>
 #include <vector>
 
 #include "scenes/files/case/case.h"
-#include "scenes/job/run/process.h"
+#include "scenes/job/run/job_rules.h"
 
 namespace overbend::job {
 
@@ -31,10 +30,7 @@ struct FlatBend {
     double mid_stretch = 0.0;  // of the mid-line where it is bent most, 0.01 for 1 per cent
 };
 
-struct FlatCutout {
-    int bend = 0;               // the nearest
-    double edge_to_bend = 0.0;  // mm, see edge_to_bend in job_rules.h
-    double least = 0.0;         // by the rule
+struct FlatCutout : NearestBend {
     bool too_near() const { return edge_to_bend < least - 1e-9; }
 };
 

@@ -74,17 +74,11 @@ void strain_rule(const files::Case& c, int b, const std::vector<StepResult>& ste
 // ---- cut-outs
 
 void cutout_rule(const files::Case& c, const Blank& blank, int index, Findings& findings) {
-    double nearest = 1e9;
-    int bend = -1;
-    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
-        const double clear = edge_to_bend(c.cutouts[index], blank, b) -
-                             plan::least_hole_distance(c.part.bends[b].inside_radius, c.thickness);
-        if (clear < nearest) nearest = clear, bend = b;
-    }
-    if (bend < 0) return;
-    std::optional<Finding> f = plan::too_near(edge_to_bend(c.cutouts[index], blank, bend),
-                                              c.part.bends[bend].inside_radius, c.thickness);
-    if (f) f->place.bend = bend;
+    const NearestBend nearest = nearest_bend(c, blank, c.cutouts[index]);
+    if (nearest.bend < 0) return;
+    std::optional<Finding> f =
+        plan::too_near(nearest.edge_to_bend, c.part.bends[nearest.bend].inside_radius, c.thickness);
+    if (f) f->place.bend = nearest.bend;
     add_at(findings, f, On::cutout, index);
 }
 
@@ -203,9 +197,16 @@ void vee_rules(const files::Case& c, const Blank& blank, const std::vector<bool>
 
 }  // namespace
 
-double edge_to_bend(const files::Cutout& cutout, const Blank& blank, int bend) {
-    const double middle = std::abs(cutout.at - blank.bend_line[bend]);
-    return middle - 0.5 * cutout.length - blank.half_arc[bend];
+NearestBend nearest_bend(const files::Case& c, const Blank& blank, const files::Cutout& cutout) {
+    NearestBend found;
+    for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
+        const double middle = std::abs(cutout.at - blank.bend_line[b]);
+        const double distance = middle - 0.5 * cutout.length - blank.half_arc[b];
+        const double least = plan::least_hole_distance(c.part.bends[b].inside_radius, c.thickness);
+        if (found.bend < 0 || distance - least < found.edge_to_bend - found.least)
+            found = {b, distance, least};
+    }
+    return found;
 }
 
 Findings job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps) {

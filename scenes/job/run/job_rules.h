@@ -17,7 +17,14 @@ namespace overbend::job {
 // steps  as they were run, in the case's order and as many as were; empty: none yet. Rules that could not be asked are among what is returned.
 Findings job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps);
 
-// From a cut-out's nearest edge to where a bend begins, along the blank; below 0 it reaches into the bend.
-double edge_to_bend(const files::Cutout& cutout, const Blank& blank, int bend);
+// The bend that a cut-out comes nearest to, for the rule.
+struct NearestBend {
+    int bend = -1;
+    double edge_to_bend =
+        0.0;             // mm, from its nearest edge to where the bend begins, along the blank; below 0
+                         // it reaches into the bend
+    double least = 0.0;  // by the rule
+};
+NearestBend nearest_bend(const files::Case& c, const Blank& blank, const files::Cutout& cutout);
 
 }  // namespace overbend::job

@@ -20,6 +20,11 @@ bool is_doubled(const files::Bend& bend) {
     return std::abs(bend.angle) > doubled;
 }
 
+double drawn_half(const files::Case& c, const files::Bend& bend) {
+    const double radius = bend.inside_radius + 0.5 * c.thickness;
+    return is_doubled(bend) ? radius : radius * std::tan(0.5 * std::abs(bend.angle));
+}
+
 FlatLine flat_line(const Blank& blank, const strip::StripState& s, int flat) {
     const strip::MidPoint m = strip::mid_point(s, blank.flat_middle(flat));
     return {{m.x, m.y}, {std::cos(m.theta), std::sin(m.theta)}};

@@ -18,6 +18,9 @@ strip::StripState as_drawn(strip::StripState strip);
 // A bend of more than 170 degrees, as in a hem: the lines of the flats beside it are all but parallel.
 bool is_doubled(const files::Bend& bend);
 
+// What a drawn bend adds to the leg on either side of it, along the mid-line's flats.
+double drawn_half(const files::Case& c, const files::Bend& bend);
+
 // The line of a flat: its middle on the blank, and its direction there, to the blank's right.
 struct FlatLine {
     Eigen::Vector2d at, along;

@@ -7,35 +7,26 @@
 
 namespace overbend::job {
 
-namespace {
-
 using tool::Role;
-
-tool::Block plain(const files::PressBlock& b) {
-    return {b.width, 0.0, 0.0, b.height};
-}
-
-}  // namespace
 
 tool::ToolSet press_blocks(const files::Case& c, const tool::RigidTool& punch, const tool::RigidTool& die) {
     tool::ToolSet blocks;
     if (!c.press) return blocks;
+    const auto stack = [&](const std::optional<files::PressBlock>& b, const char* name, Role role,
+                           double& y) {
+        if (!b) return;
+        const bool up = role == Role::holder || role == Role::ram;
+        const tool::Block block{b->width, 0.0, 0.0, b->height};
+        blocks.push_back({name, role, up ? tool::block_facing_down(block) : tool::block_facing_up(block),
+                          tool::Vec2(0.0, y)});
+        y += up ? b->height : -b->height;
+    };
     double top = punch.position.y() + punch.outline.box().high.y();
-    const auto stack_up = [&](const std::optional<files::PressBlock>& b, const char* name, Role role) {
-        if (!b) return;
-        blocks.push_back({name, role, tool::block_facing_down(plain(*b)), tool::Vec2(0.0, top)});
-        top += b->height;
-    };
-    stack_up(c.press->punch_holder, "punch holder", Role::holder);
-    stack_up(c.press->ram, "ram", Role::ram);
+    stack(c.press->punch_holder, "punch holder", Role::holder, top);
+    stack(c.press->ram, "ram", Role::ram, top);
     double bottom = die.position.y() + die.outline.box().low.y();
-    const auto stack_down = [&](const std::optional<files::PressBlock>& b, const char* name, Role role) {
-        if (!b) return;
-        blocks.push_back({name, role, tool::block_facing_up(plain(*b)), tool::Vec2(0.0, bottom)});
-        bottom -= b->height;
-    };
-    stack_down(c.press->die_holder, "die holder", Role::die_holder);
-    stack_down(c.press->bed, "bed", Role::bed);
+    stack(c.press->die_holder, "die holder", Role::die_holder, bottom);
+    stack(c.press->bed, "bed", Role::bed, bottom);
     return blocks;
 }
 

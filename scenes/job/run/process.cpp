@@ -9,7 +9,6 @@
 #include "scenes/job/run/press_blocks.h"
 #include "scenes/job/run/scene.h"
 #include "scenes/job/run/step_clearance.h"
-#include "sim/errors.h"
 #include "sim/shop/press_check.h"
 #include "sim/strip/place.h"
 #include "sim/tolerances.h"
@@ -33,13 +32,11 @@ void read_bends(const files::Case& c, const Blank& blank, const files::Step& ste
         BendResult bend;
         bend.bend = b;
         bend.drawing = c.part.bends[b].angle;
-        for (const stroke::State& s : r.states) {
-            if (s.phase != stroke::Phase::held && s.phase != stroke::Phase::free) continue;
+        each_read_state(r, [&](const stroke::State& s, bool free) {
             const BendShape shape = bend_shape(r, s, blank.flat_middle(b), blank.flat_middle(b + 1));
-            const bool free = s.phase == stroke::Phase::free;
             (free ? bend.shape_free : bend.shape_loaded) = shape;
             (free ? bend.free : bend.loaded) = angle_as_drawn(result.stroke.free, shape.angle);
-        }
+        });
         result.bends.push_back(bend);
     }
 }
@@ -89,8 +86,7 @@ StepResult run_step(const files::Case& c, const Blank& blank, int index, const s
     result.stroke = stroke::press(scene, how);
     if (result.stroke.solved()) read_bends(c, blank, step, result);
     result.gauge = gauge_distance(scene.tools);
-    FindingPlace place;
-    place.of = On::step, place.step = index;
+    const FindingPlace place = on_step(index);
     judge_outcome(result, place, findings);
     if (gauge_finds_no_edge(c, scene.strip)) add_note(Rule::gauge_without_edge, "", index, findings);
     read_clearance(scene.zone, ram_rise(c), index, result, findings);
@@ -106,9 +102,13 @@ void judge_part(const files::Case& c, const strip::StripState& finished, JobResu
         const double off = (job.finished_angle[b] - c.part.bends[b].angle) / degree;
         const double allowed = c.part.angle_tolerance / degree;
         if (std::abs(off) <= allowed) continue;
-        Finding f{Severity::stops, Rule::finished_angle, off, allowed, {is, drawn}};
-        f.place.of = On::bend, f.place.bend = static_cast<int>(b);
-        add(job.findings, f);
+        add(job.findings, {Severity::stops,
+                           Rule::finished_angle,
+                           off,
+                           allowed,
+                           {is, drawn},
+                           "",
+                           on_bend(static_cast<int>(b))});
     }
     const std::vector<double> missing = legs_missing(c, job.blank, finished);
     for (std::size_t i = 0; i < missing.size(); ++i)

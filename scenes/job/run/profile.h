@@ -4,8 +4,6 @@
 
 #pragma once
 
-#include <vector>
-
 #include "sim/stroke/recording.h"
 
 namespace overbend::job {
@@ -21,5 +19,13 @@ struct BendShape {
 // a, b: blank positions on the flats either side of the bend. Radii and strains are means over half a
 // thickness of the strip around the section of greatest curvature: a finer figure would be the mesh's.
 BendShape bend_shape(const stroke::Recording& recording, const stroke::State& state, double a, double b);
+
+// What is read of a stroke: its state under load, and free. take: (state, whether it is the free one).
+template <class Take>
+void each_read_state(const stroke::Recording& recording, const Take& take) {
+    for (const stroke::State& s : recording.states)
+        if (s.phase == stroke::Phase::held || s.phase == stroke::Phase::free)
+            take(s, s.phase == stroke::Phase::free);
+}
 
 }  // namespace overbend::job

@@ -5,7 +5,7 @@
 
 #include "scenes/job/run/press_blocks.h"
 #include "scenes/job/run/step_tools.h"
-#include "scenes/job/run/weight.h"
+#include "sim/errors.h"
 #include "sim/strip/place.h"
 #include "sim/stroke/placing.h"
 
@@ -76,6 +76,14 @@ stroke::Stop make_stop(const files::Case& c, const Blank& blank, const files::St
     stop.right = blank.flat_middle(bend + 1);
     stop.travel_limit = punch_height + hold.depth;
     return stop;
+}
+
+// N per mm2 of the strip's face.
+double weight_of(const material::Card& card, double thickness) {
+    constexpr double standard_gravity = 9.80665;                                        // m/s2, by definition
+    if (card.density > 0.0) return card.density * 1e-9 * standard_gravity * thickness;  // kg/mm3
+    throw OutOfRange("density", "the card of " + card.name + " has no density, so its weight is not known",
+                     "give density_kg_m3 in the card, or leave gravity out");
 }
 
 }  // namespace

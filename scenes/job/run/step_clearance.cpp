@@ -59,16 +59,13 @@ Finding finding_of(const StepResult& result, int step, const Interference& hit) 
     const clearance::Closest& at = hit.deepest;
     Finding f{Severity::stops, Rule::interference, -at.distance, 0.0, {at.blank_position, at.travel}};
     f.detail = tool_words(result.stroke.recording, at.tool);
-    f.place.of = On::step, f.place.step = step;
-    f.place.state = at.state >= 0 ? at.state : hit.first_state;
+    f.place = on_step(step, at.state >= 0 ? at.state : hit.first_state);
     f.place.at = at.at;
     return f;
 }
 
 void add_note(Rule rule, const std::string& detail, int step, Findings& findings) {
-    Finding f{Severity::note, rule, 0.0, 0.0, {}, detail};
-    f.place.of = On::step, f.place.step = step, f.place.state = 0;
-    add(findings, f);
+    add(findings, {Severity::note, rule, 0.0, 0.0, {}, detail, on_step(step, 0)});
 }
 
 void read_clearance(const stroke::FormingZone& zone, double raised, int step, StepResult& result,

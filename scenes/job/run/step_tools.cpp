@@ -22,8 +22,7 @@ tool::ToolSet tools_of(const files::Case& c, const files::Step& step) {
         const files::Pad& pad = std::get<files::Pad>(c.tools[*step.pad].shape);
         stand(*step.pad, tool::Role::pad, 1);
         tools.back().spring = pad.spring;
-        if (const auto* channel = files::shape_of<tool::ChannelDie>(c.tools[step.die]))
-            tools.back().spring->solid = files::pad_travel(pad, *channel);
+        tools.back().spring->solid = work.pad_travel(pad, c.tools[step.die]);
     }
     if (step.clamp) {
         stand(*step.clamp, tool::Role::clamp, 1);

@@ -16,13 +16,11 @@ namespace {
 BendReading read(const BendFlats& flats, const stroke::Recording& r) {
     BendReading reading;
     reading.name = flats.name;
-    for (const stroke::State& s : r.states) {
-        if (s.phase != stroke::Phase::held && s.phase != stroke::Phase::free) continue;
+    each_read_state(r, [&](const stroke::State& s, bool free) {
         const BendShape shape = bend_shape(r, s, flats.left, flats.right);
-        const bool free = s.phase == stroke::Phase::free;
         (free ? reading.free : reading.loaded) = flats.sense * shape.angle;
         (free ? reading.inside_radius_free : reading.inside_radius_loaded) = shape.inside_radius;
-    }
+    });
     return reading;
 }
 

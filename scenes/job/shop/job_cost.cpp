@@ -20,11 +20,6 @@ double perimeter(const files::Cutout& cutout) {
     return pi * cutout.width + 2.0 * (cutout.length - cutout.width);
 }
 
-bool same_tools(const files::Step& a, const files::Step& b) {
-    return a.punch == b.punch && a.die == b.die && a.die_face == b.die_face && a.pad == b.pad &&
-           a.clamp == b.clamp;
-}
-
 bool slides(const StepResult& step) {
     using clearance::Way;
     return step.way_in == Way::along_the_bend_line || step.way_off == Way::along_the_bend_line;
@@ -35,7 +30,7 @@ double set_up(const files::Case& c, const JobResult& job) {
     double seconds = 0.0;
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const bool first = i == 0;
-        if (first || !same_tools(c.steps[i], c.steps[i - 1])) seconds += c.handling.tool_change;
+        if (first || c.steps[i].set_up() != c.steps[i - 1].set_up()) seconds += c.handling.tool_change;
         const double gauge = job.steps[i].gauge;
         if (gauge > 0.0 && (first || std::abs(gauge - job.steps[i - 1].gauge) > same_gauge))
             seconds += c.handling.gauge_change;

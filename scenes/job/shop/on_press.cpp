@@ -114,10 +114,7 @@ StrokeOnPress stroke_on_press(const files::Case& c, const JobResult& job, int in
     if (!c.press) return on;
     const shop::PressLimits limits = press_limits(*c.press);
     on.checks = shop::press_checks(limits, d);
-    for (Finding& f : on.checks) {
-        f.place.of = On::step, f.place.step = index;
-        f.place.state = state_at(run.stroke.recording, 1e300);
-    }
+    for (Finding& f : on.checks) f.place = on_step(index, state_at(run.stroke.recording, 1e300));
     if (limits.speeds)
         on.cycle_s = shop::cycle_time(*limits.speeds, shop::ram_rise(limits, d), d.stop_travel);
     return on;

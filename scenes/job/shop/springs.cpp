@@ -1,7 +1,6 @@
 // Springs behind pads and clamps: chosen for the force that a case gives, or looked at as the case has them.
 
 #include <algorithm>
-#include <cmath>
 
 #include "scenes/job/shop/shop_parts.h"
 

@@ -36,9 +36,8 @@ const std::optional<shop::ToolSections>& sections(SectionsOf& known, const files
     try {
         place->second = shop::sections_of(files::tool_outline(c.tools[tool], face), held_by(role));
     } catch (const OutOfRange& error) {
-        Finding f{Severity::not_checked, Rule::tool_sections, 0.0, 0.0, {}, error.wrong};
-        f.place.of = On::tool, f.place.tool = tool;
-        findings.push_back(f);
+        findings.push_back(
+            {Severity::not_checked, Rule::tool_sections, 0.0, 0.0, {}, error.wrong, on_tool(tool)});
     }
     return place->second;
 }
@@ -209,15 +208,6 @@ double compression_in(const JobResult& job, int step, int k) {
     return most;
 }
 
-// Tools of a step with their places among the recording's.
-std::vector<std::pair<int, int>> tools_of_step(const files::Step& step) {
-    std::vector<std::pair<int, int>> tools = {{step.punch, 0}, {step.die, 1}};
-    int k = 2;
-    if (step.pad) tools.emplace_back(*step.pad, k++);
-    if (step.clamp) tools.emplace_back(*step.clamp, k);
-    return tools;
-}
-
 }  // namespace
 
 int face_up(const files::Case& c, const files::Step& step, int tool) {
@@ -231,7 +221,9 @@ std::vector<ToolInShop> tools_in_shop(const files::Case& c, const JobResult& job
     SectionsOf known;
     for (int i = 0; i < static_cast<int>(job.steps.size()); ++i) {
         if (!job.steps[i].stroke.solved()) continue;
-        for (const auto& [tool, k] : tools_of_step(c.steps[i])) {
+        const std::vector<int> used = c.steps[i].tools();  // as the recording has them
+        for (int k = 0; k < static_cast<int>(used.size()); ++k) {
+            const int tool = used[k];
             ToolInShop& t = found[tool];
             t.tool = tool;
             t.steps.push_back(i);

@@ -1,17 +1,15 @@
-#include "scenes/job/plan/propose_vee.h"
+#include "scenes/files/case/propose_vee.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <utility>
 
 #include "scenes/files/case/usual_sizes.h"
-#include "scenes/job/plan/stroke_geometry.h"
 #include "sim/plan/shop_rules.h"
 #include "sim/units.h"
 #include "sim/words.h"
 
-namespace overbend::job {
+namespace overbend::files {
 
 namespace {
 
@@ -30,7 +28,7 @@ double tenth(double value) {
     return std::max(0.1, std::round(10.0 * value) / 10.0);
 }
 
-double wanted_nose(const files::Case& c, int bend) {
+double wanted_nose(const Case& c, int bend) {
     return tenth(std::max(nose_over_radius * c.part.bends[bend].inside_radius, 0.2 * c.thickness));
 }
 
@@ -39,14 +37,13 @@ double shoulder_of(double opening) {
 }
 
 // A stroke with these sizes, for its angle under load and the straight that it needs.
-plan::StrokePath trial(const files::Case& c, const Blank& blank, int bend, double nose, double opening) {
-    const tool::VeePunch punch{30.0 * degree, nose, files::usual_punch_height,
-                               files::usual_shank_width(nose)};
+plan::StrokePath trial(const Case& c, const Blank& blank, int bend, double nose, double opening) {
+    const tool::VeePunch punch{30.0 * degree, nose, usual_punch_height, usual_shank_width(nose)};
     const tool::OpenDie die{opening, shoulder_of(opening), 2.0 * opening, 3.0 * opening};
     return path_between(c, blank, {bend}, {"punch", punch}, {"die", die});
 }
 
-bool reaches(const files::Case& c, const plan::StrokePath& path) {
+bool reaches(const Case& c, const plan::StrokePath& path) {
     const double between_centres = path.nose + c.thickness + path.shoulder;
     return path.shoulder_x / between_centres >= std::sin(std::min(0.5 * path.loaded + 0.5 * to_spare, 1.57));
 }
@@ -54,13 +51,13 @@ bool reaches(const files::Case& c, const plan::StrokePath& path) {
 // The shorter of the straights beside a bend: its flats when its neighbours are made before it, all of the
 // strip when they come after.
 enum class Neighbours { before, after };
-double shorter_straight(const files::Case& c, const Blank& blank, int bend, Neighbours neighbours) {
+double shorter_straight(const Case& c, const Blank& blank, int bend, Neighbours neighbours) {
     if (neighbours == Neighbours::before) return std::min(c.part.flats[bend], c.part.flats[bend + 1]);
     const double line = blank.bend_line[bend];
     return std::min(line, blank.length - line) - blank.half_arc[bend];
 }
 
-void find_openings(const files::Case& c, const Blank& blank, double straight, OpeningRange& range) {
+void find_openings(const Case& c, const Blank& blank, double straight, OpeningRange& range) {
     const double nose = wanted_nose(c, range.bend);
     range.low = 1e300, range.high = -1e300;
     for (const double opening : openings) {
@@ -73,7 +70,7 @@ void find_openings(const files::Case& c, const Blank& blank, double straight, Op
 }
 
 // Openings that can make the bend, and the one that suits it best.
-OpeningRange range_of(const files::Case& c, const Blank& blank, int bend) {
+OpeningRange range_of(const Case& c, const Blank& blank, int bend) {
     const double rule = plan::usual_opening(c.thickness);
     OpeningRange range;
     range.bend = bend;
@@ -90,7 +87,7 @@ OpeningRange range_of(const files::Case& c, const Blank& blank, int bend) {
     return range;
 }
 
-std::string why_none(const files::Case& c, const Blank& blank, int bend) {
+std::string why_none(const Case& c, const Blank& blank, int bend) {
     const double shorter = shorter_straight(c, blank, bend, Neighbours::after);
     for (const double opening : openings) {
         const plan::StrokePath path = trial(c, blank, bend, wanted_nose(c, bend), opening);
@@ -118,7 +115,7 @@ double common_opening(const std::vector<OpeningRange>& group) {
     return best;
 }
 
-double groove_angle(double loaded) {
+double angle_of_groove(double loaded) {
     for (const double angle : angles_deg)
         if (angle * degree + to_spare <= pi - loaded) return angle * degree;
     return pi - loaded - to_spare;
@@ -130,7 +127,7 @@ struct Groove {
     std::string reason;
 };
 
-Groove groove_for(const files::Case& c, const Blank& blank, const std::vector<OpeningRange>& group) {
+Groove groove_for(const Case& c, const Blank& blank, const std::vector<OpeningRange>& group) {
     Groove groove;
     groove.face.die_opening = common_opening(group);
     groove.face.shoulder_radius = shoulder_of(groove.face.die_opening);
@@ -140,7 +137,7 @@ Groove groove_for(const files::Case& c, const Blank& blank, const std::vector<Op
         const double own = trial(c, blank, r.bend, wanted_nose(c, r.bend), groove.face.die_opening).loaded;
         loaded = std::max(loaded, own);
     }
-    groove.face.angle = groove_angle(loaded);
+    groove.face.angle = angle_of_groove(loaded);
     const double fits = 0.5 * groove.face.die_opening / std::cos(0.5 * groove.face.angle);
     groove.face.bottom_radius = std::min(0.4, 0.5 * (fits - groove.face.shoulder_radius));
     groove.reason = words(
@@ -159,18 +156,17 @@ void add_blocks(const std::vector<Groove>& grooves, ProposedTools& proposed) {
         for (std::size_t k = i; k < std::min(i + 2, grooves.size()); ++k) {
             const tool::VeeFace& face = grooves[k].face;
             die.faces.push_back(face);
-            die.width = std::max(die.width, files::usual_die_width(face.die_opening, face.shoulder_radius));
+            die.width = std::max(die.width, usual_die_width(face.die_opening, face.shoulder_radius));
             depths += tool::groove_depth(face);
             name += words(k == i ? " %g" : " and %g", face.die_opening);
             reason += (k == i ? "" : "; and, turned over, ") + grooves[k].reason;
         }
-        die.height = files::usual_die_height(depths);
-        proposed.tools.push_back({name, die});
-        proposed.reasons.push_back(reason);
+        die.height = usual_die_height(depths);
+        proposed.add(name, die, reason);
     }
 }
 
-void add_punches(const files::Case& c, const std::vector<Groove>& grooves, ProposedTools& proposed) {
+void add_punches(const Case& c, const std::vector<Groove>& grooves, ProposedTools& proposed) {
     std::vector<OpeningRange> noses;  // ranges of noses are stabbed as those of openings are
     for (const Groove& g : grooves)
         for (const int b : g.bends) {
@@ -188,10 +184,10 @@ void add_punches(const files::Case& c, const std::vector<Groove>& grooves, Propo
         }
         punch.nose_radius = tenth(mean);
         punch.angle = angle - punch_to_spare;
-        punch.height = files::usual_punch_height;
-        punch.shank_width = files::usual_shank_width(punch.nose_radius);
-        proposed.tools.push_back({words("wedge %g", punch.angle / degree), punch});
-        proposed.reasons.push_back(
+        punch.height = usual_punch_height;
+        punch.shank_width = usual_shank_width(punch.nose_radius);
+        proposed.add(
+            words("wedge %g", punch.angle / degree), punch,
             words("nose of %g mm, %.2f of the drawn inside radius, because air bending gives a larger radius "
                   "than the nose; "
                   "%g degrees, %g less than its groove",
@@ -219,7 +215,7 @@ std::vector<std::vector<OpeningRange>> fewest_openings(std::vector<OpeningRange>
     return groups;
 }
 
-ProposedTools propose_vee(const files::Case& c, const Blank& blank, const std::vector<int>& bends) {
+ProposedTools propose_vee(const Case& c, const Blank& blank, const std::vector<int>& bends) {
     ProposedTools proposed;
     std::vector<OpeningRange> ranges;
     for (const int b : bends) {
@@ -234,4 +230,4 @@ ProposedTools propose_vee(const files::Case& c, const Blank& blank, const std::v
     return proposed;
 }
 
-}  // namespace overbend::job
+}  // namespace overbend::files

@@ -1,4 +1,4 @@
-#include "scenes/job/plan/propose_relieved.h"
+#include "scenes/files/case/propose_vee.h"
 
 #include <algorithm>
 #include <cmath>
@@ -6,7 +6,7 @@
 #include "sim/errors.h"
 #include "sim/words.h"
 
-namespace overbend::job {
+namespace overbend::files {
 
 namespace {
 
@@ -18,9 +18,9 @@ constexpr double above = 20.0;                              // mm of whole shank
 struct Flange {
     double begin_x = 0.0, begin_y = 0.0, end_x = 0.0, end_y = 0.0;
 };
-Flange flange_of(const files::Case& c, int bend, int other) {
+Flange flange_of(const Case& c, int bend, int other) {
     const int outwards = other > bend ? 1 : -1;
-    const files::Bend &own = c.part.bends[bend], &over = c.part.bends[other];
+    const Bend &own = c.part.bends[bend], &over = c.part.bends[other];
     const double lean = 0.5 * std::abs(own.angle), turn = std::abs(over.angle);
     const double corner = over.inside_radius * std::tan(0.5 * std::min(turn, 2.0));
     const double base = c.part.flats[outwards > 0 ? bend + 1 : bend] + corner;
@@ -33,7 +33,7 @@ Flange flange_of(const files::Case& c, int bend, int other) {
 }
 
 // The cut that leaves room for all of them.
-tool::Relief cut_for(const files::Case& c, const std::vector<std::pair<int, int>>& pairs,
+tool::Relief cut_for(const Case& c, const std::vector<std::pair<int, int>>& pairs,
                      const tool::VeePunch& punch) {
     const double room = room_thicknesses * c.thickness;
     tool::Relief cut;
@@ -57,10 +57,10 @@ tool::Relief cut_for(const files::Case& c, const std::vector<std::pair<int, int>
 
 }  // namespace
 
-ProposedTools propose_relieved(const files::Case& c, const std::vector<std::pair<int, int>>& pairs) {
+ProposedTools propose_relieved(const Case& c, const std::vector<std::pair<int, int>>& pairs) {
     ProposedTools proposed;
     if (pairs.empty()) return proposed;
-    for (const files::Tool& t : c.tools) {
+    for (const Tool& t : c.tools) {
         const auto* wedge = std::get_if<tool::VeePunch>(&t.shape);
         if (!wedge || wedge->relief) continue;
         tool::VeePunch punch = *wedge;
@@ -71,8 +71,8 @@ ProposedTools propose_relieved(const files::Case& c, const std::vector<std::pair
         } catch (const OutOfRange&) {
             continue;  // there is no room for such a cut in this wedge
         }
-        proposed.tools.push_back({"relieved " + t.name, punch});
-        proposed.reasons.push_back(
+        proposed.add(
+            "relieved " + t.name, punch,
             words("like '%s', cut away to %g mm past its axis from %g to %g mm above the nose, to clear "
                   "flanges that overhang the bend; the load bends its neck of %g mm: check its strength",
                   t.name.c_str(), punch.relief->set_back, punch.relief->from, punch.relief->to,
@@ -81,4 +81,4 @@ ProposedTools propose_relieved(const files::Case& c, const std::vector<std::pair
     return proposed;
 }
 
-}  // namespace overbend::job
+}  // namespace overbend::files
