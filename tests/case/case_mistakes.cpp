@@ -6,8 +6,7 @@
 
 #include "scenes/files/case/read_card.h"
 #include "scenes/files/case/read_case.h"
-#include "scenes/files/case/read_press.h"
-#include "scenes/files/case/read_steel.h"
+#include "scenes/files/case/read_shop.h"
 
 namespace overbend::tests {
 

@@ -287,10 +287,10 @@ TEST_CASE("every key that the readers know stands in one of them") {
         for (const KeyLine& key : every_key(document.text)) standing.insert(key.key);
     }
     for (const char* table :
-         {"path",         "cutouts",    "faces", "points", "hardening", "backstress", "modulus_drop",
-          "sources",      "place",      "stop",  "spring", "clamp",     "tool",       "relief",
-          "punch_holder", "die_holder", "ram",   "bed",    "gauge",     "speed",
-          "strip", "part", "step", "handling", "cost", "run"}) {
+         {"path",         "cutouts",    "faces",    "points", "hardening", "backstress", "modulus_drop",
+          "sources",      "place",      "stop",     "spring", "clamp",     "tool",       "relief",
+          "punch_holder", "die_holder", "ram",      "bed",    "gauge",     "speed",      "strip",
+          "part",         "step",       "handling", "cost",   "run"}) {
         standing.insert(table);  // these stand there as tables
     }
     for (const auto& table : overbend::files::key_reference())

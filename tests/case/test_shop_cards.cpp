@@ -7,9 +7,7 @@
 
 #include "scenes/files/case/named_asset.h"
 #include "scenes/files/case/read_case.h"
-#include "scenes/files/case/read_cost.h"
-#include "scenes/files/case/read_press.h"
-#include "scenes/files/case/read_steel.h"
+#include "scenes/files/case/read_shop.h"
 #include "scenes/files/case/write_case.h"
 #include "tests/case/case_leaves.h"
 #include "tests/case/case_mistakes.h"

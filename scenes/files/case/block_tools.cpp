@@ -1,7 +1,7 @@
 #include "scenes/files/case/kinds.h"
 
 #include "render/drawing/measurer.h"
-#include "scenes/files/case/size_ranges.h"
+#include "scenes/files/case/usual_sizes.h"
 #include "sim/words.h"
 
 namespace overbend::files {

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "render/drawing/measurer.h"
-#include "scenes/files/case/size_ranges.h"
 #include "scenes/files/case/usual_sizes.h"
 #include "sim/words.h"
 

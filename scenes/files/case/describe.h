@@ -50,6 +50,7 @@ struct PlaceTable {
 };
 struct StopTable {  // one of them
     std::optional<double> free_angle, travel, force, gap;
+    std::optional<double>& of(StopKind kind);  // not of the drawing's angle, which is none of them
 };
 struct StepTable {
     std::string name;

@@ -130,6 +130,12 @@ void describe(Fields& f, StopTable& t) {
                 from_to(0.0, 100.0), t.gap, "one of the others");
 }
 
+std::optional<double>& StopTable::of(StopKind kind) {
+    if (kind == StopKind::free_angle) return free_angle;
+    if (kind == StopKind::travel) return travel;
+    return kind == StopKind::force ? force : gap;
+}
+
 void describe(Fields& f, Handling& t) {
     const Handling usual;
     const auto number = numbers_as_in(f, t, usual);

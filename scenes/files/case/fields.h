@@ -91,49 +91,31 @@ class Fields {
     // ---- keys that may be left out
 
     virtual void number_or(const Key& key, const Range& range, double& value, const Usual& usual) {
-        if (stands(key, usual, value != usual.value))
-            number(key, range, value);
-        else
-            value = usual.value;
+        shown_or(key, usual, value, usual.value, [&] { number(key, range, value); });
     }
     void number_if(const Key& key, const Range& range, std::optional<double>& value,
                    const char* without = "not known") {
         optional(key, value, without, [&] { number(key, range, *value); });
     }
     void whole_or(const Key& key, int low, int high, int& value, int usual) {
-        if (stands(key, {static_cast<double>(usual)}, value != usual))
-            whole(key, low, high, value);
-        else
-            value = usual;
+        shown_or(key, {static_cast<double>(usual)}, value, usual, [&] { whole(key, low, high, value); });
     }
     void whole_if(const Key& key, int low, int high, std::optional<int>& value, const char* without) {
         optional(key, value, without, [&] { whole(key, low, high, *value); });
     }
     void numbers_if(const Key& key, const Range& range, std::size_t count, std::vector<double>& value,
                     const char* without = "none") {
-        if (stands(key, {0.0, without}, !value.empty()))
-            numbers(key, range, count, value);
-        else
-            value.clear();
+        shown_or(key, {0.0, without}, value, {}, [&] { numbers(key, range, count, value); });
     }
     void truth_or_false(const Key& key, bool& value) {
-        if (stands(key, {0.0, "false"}, value))
-            truth(key, value);
-        else
-            value = false;
+        shown_or(key, {0.0, "false"}, value, false, [&] { truth(key, value); });
     }
     void text_or(const Key& key, std::string& value, const std::string& usual, const char* without = "none") {
-        if (stands(key, {0.0, usual.empty() ? without : usual.c_str()}, value != usual))
-            text(key, value);
-        else
-            value = usual;
+        shown_or(key, {0.0, usual.empty() ? without : usual.c_str()}, value, usual,
+                 [&] { text(key, value); });
     }
-
     void sources_if(const Key& key, std::vector<std::pair<std::string, std::string>>& value) {
-        if (stands(key, {0.0, "none"}, !value.empty()))
-            sources(key, value);
-        else
-            value.clear();
+        shown_or(key, {0.0, "none"}, value, {}, [&] { sources(key, value); });
     }
     // One of the choices; empty: not given.
     void choice_if(const Key& key, const Words& choices, std::string& value) {
@@ -154,10 +136,8 @@ class Fields {
     }
     template <class Enum>
     void word_or(const Key& key, const Words& choices, Enum& value, Enum usual) {
-        if (stands(key, {0.0, choices[static_cast<std::size_t>(usual)].c_str()}, value != usual))
-            word(key, choices, value);
-        else
-            value = usual;
+        shown_or(key, {0.0, choices[static_cast<std::size_t>(usual)].c_str()}, value, usual,
+                 [&] { word(key, choices, value); });
     }
 
     // ---- tables within the table
@@ -225,6 +205,14 @@ class Fields {
     }
 
   private:
+    // as: what holds when the key is left out.
+    template <class T, class See>
+    void shown_or(const Key& key, const Usual& usual, T& value, const T& as, const See& see) {
+        if (stands(key, usual, value != as))
+            see();
+        else
+            value = as;
+    }
     template <class T, class See>
     void optional(const Key& key, std::optional<T>& value, const char* without, const See& see) {
         if (!stands(key, {0.0, without}, value.has_value())) return value.reset();

@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "render/drawing/measurer.h"
-#include "scenes/files/case/size_ranges.h"
+#include "scenes/files/case/usual_sizes.h"
 #include "sim/units.h"
 #include "sim/words.h"
 

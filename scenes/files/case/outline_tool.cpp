@@ -3,7 +3,7 @@
 #include <cmath>
 
 #include "render/drawing/measurer.h"
-#include "scenes/files/case/size_ranges.h"
+#include "scenes/files/case/usual_sizes.h"
 #include "scenes/files/dxf/chain.h"
 #include "sim/words.h"
 

@@ -1,7 +1,6 @@
 #include "scenes/files/case/kinds.h"
 
 #include "render/drawing/measurer.h"
-#include "scenes/files/case/size_ranges.h"
 #include "scenes/files/case/usual_sizes.h"
 #include "sim/words.h"
 
@@ -38,9 +37,7 @@ void describe(Fields& f, tool::RadiusDie& t) {
     f.number({"groove_radius_mm", "13.0", "Radius of the groove"}, size, t.groove_radius);
     f.number({"opening_mm", "22.0", "Between the centres of the shoulders' arcs"}, size, t.die_opening);
     shoulder(f, t.shoulder_radius);
-    f.number_or(
-        {"width_mm", "50.0", "Width of the block"}, size, t.width,
-        {usual_die_width(t.die_opening, t.shoulder_radius), "the opening plus 4 shoulder radii plus 16"});
+    die_width(f, "50.0", t.width, usual_die_width(t.die_opening, t.shoulder_radius));
     f.number_or({"height_mm", "40.0", "Height of the block"}, size, t.height,
                 {t.groove_radius + 25.0, "the groove radius plus 25"});
 }

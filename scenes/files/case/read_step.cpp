@@ -102,20 +102,15 @@ std::vector<int> indices_of(const StrictTable& table, const Words& names, const 
 
 // ---- how it is placed, and when it stops
 
-void take_stop(const StrictTable& table, const StopTable& given, Step& step) {
+void take_stop(const StrictTable& table, StopTable given, Step& step) {
     if (!table.has("stop")) return;
     const StrictTable stop = table.table("stop", {});
     if (stop.present().size() != 1)
         stop.complain("",
                       stop.present().empty() ? "it does not say when to stop" : "it gives more than one stop",
                       "give one of free_deg, travel_mm, force_kN and gap_mm");
-    const auto take = [&](const std::optional<double>& value, StopKind kind) {
-        if (value) step.stop = kind, step.stop_value = *value;
-    };
-    take(given.free_angle, StopKind::free_angle);
-    take(given.travel, StopKind::travel);
-    take(given.force, StopKind::force);
-    take(given.gap, StopKind::gap);
+    for (const StopKind kind : {StopKind::free_angle, StopKind::travel, StopKind::force, StopKind::gap})
+        if (given.of(kind)) step.stop = kind, step.stop_value = *given.of(kind);
 }
 
 void check_new(const StrictTable& table, const std::string& name, const std::vector<Step>& before) {

@@ -7,7 +7,7 @@
 #include "scenes/files/case/case_error.h"
 #include "scenes/files/case/describe.h"
 #include "scenes/files/case/named_asset.h"
-#include "scenes/files/case/read_steel.h"
+#include "scenes/files/case/read_shop.h"
 #include "scenes/files/case/table_reader.h"
 #include "scenes/files/case/tool_outline.h"
 #include "scenes/files/dxf/chain.h"

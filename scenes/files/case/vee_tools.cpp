@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "render/drawing/measurer.h"
-#include "scenes/files/case/size_ranges.h"
 #include "scenes/files/case/usual_sizes.h"
 #include "sim/errors.h"
 #include "sim/units.h"
@@ -145,8 +144,7 @@ void describe(Fields& f, tool::VeeDie& t) {
     f.tables({"faces", "[ { angle_deg = 85.0, opening_mm = 8.0 } ]",
               "Its grooves, one or two, each on its own face"},
              t.faces);
-    f.number_or({"width_mm", "40.0", "Width of the block"}, size, t.width,
-                {usual_width(t), "the opening plus 4 shoulder radii plus 16"});
+    die_width(f, "40.0", t.width, usual_width(t));
     f.number_or({"height_mm", "60.0", "Height of the block"}, size, t.height,
                 {usual_height(t), "1.5 times the depth of its grooves plus 25"});
 }
@@ -183,9 +181,7 @@ void describe(Fields& f, tool::OpenDie& t) {
     shoulder(f, t.shoulder_radius);
     f.number_or({"depth_mm", "25.0", "Depth of the slot"}, size, t.depth,
                 {2.0 * t.die_opening, "2 openings"});
-    f.number_or(
-        {"width_mm", "40.0", "Width of the block"}, size, t.width,
-        {usual_die_width(t.die_opening, t.shoulder_radius), "the opening plus 4 shoulder radii plus 16"});
+    die_width(f, "40.0", t.width, usual_die_width(t.die_opening, t.shoulder_radius));
 }
 
 std::string figures(const tool::OpenDie& t) {

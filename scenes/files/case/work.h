@@ -59,7 +59,7 @@ struct WorkKind {
     Hold (*hold)(const Case& c, const Blank& blank, const Step& step) = nullptr;
     // Where a tool's own middle stands, from the punch's axis. Absent: on it.
     double (*stands_at)(const Case& c, const Step& step, const Tool& tool) = nullptr;
-    // How far a pad goes in a die before it or its spring is solid; 0: it does not go in. Absent: no pad does.
+    // How far a pad goes in a die before it or its spring is solid; 0: it does not go in. Absent: none does.
     double (*pad_travel)(const Pad& pad, const Tool& die) = nullptr;
 
     // ---- planning: a kind without a path is not planned, what else is absent is not done
@@ -78,7 +78,7 @@ struct WorkKind {
     Range proposed_for = {};  // rad
     // Tools that clear the flanges which lean over a bend; see propose_relieved.
     ProposedTools (*propose_clear)(const Case& c, const std::vector<std::pair<int, int>>& pairs) = nullptr;
-    // Gives the tools so much more overbend, by what forms them. What was done, in words; empty: nothing can be.
+    // Gives the tools so much more overbend. What was done, in words; empty: nothing can be.
     std::string (*overbend)(Tool& punch, Tool& die, int die_face, double more, MayChange may) = nullptr;
     // What says how far a step's two bends stand apart, along the strip between them; and another such size
     // for punch, die and pad together, so that the gaps between them stay. pad: null where there is none.
@@ -160,7 +160,7 @@ double made_radius(const Case& c, const Step& step, double nose);
 // How far apart two parallel flats are, mid-line to mid-line, that a pair of opposite bends joins, mm.
 double drawn_step(const Case& c, int left_bend);
 
-// Between the faces of closed tools that are proposed, thicknesses; good in simulated strokes, no other source.
+// Between the faces of closed tools that are proposed, thicknesses; from simulated strokes, no other source.
 constexpr double closed_gap = 1.05;
 
 // Tools are made, and read off a drawing, in hundredths of a millimetre.

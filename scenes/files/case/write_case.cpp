@@ -1,7 +1,7 @@
 #include "scenes/files/case/write_case.h"
 
 #include "scenes/files/case/describe.h"
-#include "scenes/files/case/read_cost.h"
+#include "scenes/files/case/read_shop.h"
 #include "scenes/files/case/table_writer.h"
 
 namespace overbend::files {
@@ -41,15 +41,6 @@ PartTable part_of(const Case& job) {
     return part;
 }
 
-StopTable stop_of(const Step& step) {
-    StopTable stop;
-    if (step.stop == StopKind::free_angle) stop.free_angle = step.stop_value;
-    if (step.stop == StopKind::travel) stop.travel = step.stop_value;
-    if (step.stop == StopKind::force) stop.force = step.stop_value;
-    if (step.stop == StopKind::gap) stop.gap = step.stop_value;
-    return stop;
-}
-
 StepTable table_of(const Case& job, const Step& step) {
     StepTable table;
     table.name = step.name;
@@ -61,7 +52,7 @@ StepTable table_of(const Case& job, const Step& step) {
     if (step.pad) table.pad = job.tools[*step.pad].name;
     if (step.clamp) table.clamp = ClampName{job.tools[*step.clamp].name, step.clamp_on};
     table.place = {step.face, step.first, step.shift};
-    table.stop = stop_of(step);
+    if (step.stop != StopKind::drawing_angle) table.stop.of(step.stop) = step.stop_value;
     return table;
 }
 

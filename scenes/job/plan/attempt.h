@@ -6,7 +6,7 @@
 #include <string>
 #include <vector>
 
-#include "scenes/job/plan/choices.h"
+#include "scenes/job/plan/fitting_pairs.h"
 #include "scenes/job/plan/precedence.h"
 #include "scenes/job/plan/ways.h"
 

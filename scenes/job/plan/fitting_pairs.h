@@ -30,4 +30,20 @@ Fitting fitting_pairs(const files::Case& c, const Blank& blank, const std::vecto
 // "'wedge' with 'block' (face 2)"
 std::string pair_words(const files::Case& c, const files::Step& stroke);
 
+// ---- all strokes that a case's tools can make, and the tools that were turned down
+
+// Something that was looked at and turned down.
+struct Rejected {
+    std::string what;
+    std::string why;
+};
+
+struct Choices {
+    std::vector<files::Step> possible;  // their bends and tools
+    std::vector<Rejected> rejected;
+    std::vector<int> unserved;  // bends that no tools make
+};
+
+Choices choices_of(const files::Case& c, const Blank& blank);
+
 }  // namespace overbend::job

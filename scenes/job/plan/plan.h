@@ -9,8 +9,8 @@
 #include <vector>
 
 #include "scenes/files/case/case.h"
-#include "scenes/job/plan/choices.h"
 #include "scenes/job/plan/fit_to_drawing.h"
+#include "scenes/job/plan/fitting_pairs.h"
 #include "sim/plan/bend_order.h"
 
 namespace overbend::job {

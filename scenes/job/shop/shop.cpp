@@ -1,6 +1,6 @@
 #include "scenes/job/shop/shop.h"
 
-#include "scenes/files/case/read_cost.h"
+#include "scenes/files/case/read_shop.h"
 #include "scenes/job/shop/shop_parts.h"
 
 namespace overbend::job {

@@ -12,22 +12,18 @@ constexpr double least_travel = 1.0;    // mm that a spring is chosen for even w
 constexpr double constant_rises = 1.2;  // a cushion of constant force may rise by so much over its travel
 constexpr int counts[] = {1, 2, 3, 4, 6, 8};
 
-const tool::Spring* spring_of(const files::Tool& tool) {
-    if (const files::Pad* pad = std::get_if<files::Pad>(&tool.shape)) return &pad->spring;
-    const files::Clamp* clamp = std::get_if<files::Clamp>(&tool.shape);
-    return clamp && clamp->spring ? &*clamp->spring : nullptr;
-}
-
-const files::WoundSprings* wound_of(const files::Tool& tool) {
-    if (const files::Pad* pad = std::get_if<files::Pad>(&tool.shape))
-        return pad->wound ? &*pad->wound : nullptr;
-    const files::Clamp* clamp = std::get_if<files::Clamp>(&tool.shape);
-    return clamp && clamp->wound ? &*clamp->wound : nullptr;
-}
-
-double width_of(const files::Tool& tool) {
-    if (const files::Pad* pad = std::get_if<files::Pad>(&tool.shape)) return pad->block.width;
-    return std::get<files::Clamp>(tool.shape).block.width;
+// What a pad or a clamp is, and has behind it; null: none.
+struct Sprung {
+    double width = 0.0;  // of its block
+    const tool::Spring* spring = nullptr;
+    const files::WoundSprings* wound = nullptr;
+};
+Sprung sprung(const files::Tool& tool) {
+    const auto there = [](const auto& value) { return value ? &*value : nullptr; };
+    if (const auto* pad = std::get_if<files::Pad>(&tool.shape))
+        return {pad->block.width, &pad->spring, there(pad->wound)};
+    const auto* clamp = std::get_if<files::Clamp>(&tool.shape);
+    return clamp ? Sprung{clamp->block.width, there(clamp->spring), there(clamp->wound)} : Sprung{};
 }
 
 // The case's own wire is not named: it is looked at as the first of the list that is drawn so thick.
@@ -51,7 +47,7 @@ SpringAdvice as_given(const files::Tool& tool, const files::WoundSprings& wound,
     check(Rule::spring_shear, s.stress, s.allowed_stress, {wound.each.wire}, wire.name);
     check(Rule::spring_slenderness, s.slenderness, shop::buckles_from,
           {s.free_length, s.spring.coil_diameter}, "");
-    check(Rule::spring_room, s.spring.coil_diameter + s.spring.wire, width_of(tool), {}, "");
+    check(Rule::spring_room, s.spring.coil_diameter + s.spring.wire, sprung(tool).width, {}, "");
     return advice;
 }
 
@@ -61,7 +57,7 @@ std::optional<SpringAdvice> chosen_for(const files::Case& c, const files::Tool& 
     const double start = spring.preload * c.width, end = start + spring.rate * travel * c.width;
     shop::SpringRequest request;
     request.travel = travel;
-    request.most_outside = width_of(tool);
+    request.most_outside = sprung(tool).width;
     for (const int count : counts) {
         request.force_start = start / count;
         request.force_end = std::max(end, start * (spring.rate > 0.0 ? 1.0 : constant_rises)) / count;
@@ -77,14 +73,13 @@ std::optional<SpringAdvice> chosen_for(const files::Case& c, const files::Tool& 
 std::optional<SpringAdvice> spring_advice(const files::Case& c, int index, double compression,
                                           Findings& checks, Findings& mends) {
     const files::Tool& tool = c.tools[index];
-    const tool::Spring* spring = spring_of(tool);
-    if (!spring) return std::nullopt;
+    const Sprung by = sprung(tool);
+    if (!by.spring) return std::nullopt;
     const double travel = std::max(compression, least_travel);
-    std::optional<SpringAdvice> chosen = chosen_for(c, tool, *spring, travel);
-    const files::WoundSprings* wound = wound_of(tool);
-    if (!wound) return chosen;
+    std::optional<SpringAdvice> chosen = chosen_for(c, tool, *by.spring, travel);
+    if (!by.wound) return chosen;
     const std::size_t before = checks.size();
-    const SpringAdvice given = as_given(tool, *wound, travel, checks);
+    const SpringAdvice given = as_given(tool, *by.wound, travel, checks);
     bool is_fine = true;
     for (std::size_t i = before; i < checks.size(); ++i) {
         is_fine = is_fine && checks[i].severity == Severity::within;

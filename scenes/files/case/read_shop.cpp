@@ -1,9 +1,37 @@
-#include "scenes/files/case/read_steel.h"
+#include "scenes/files/case/read_shop.h"
 
 #include "scenes/files/case/describe.h"
 #include "scenes/files/case/table_reader.h"
 
 namespace overbend::files {
+
+// ---- presses
+
+namespace {
+
+Press read_card_file(const TomlFile& file) {
+    return read_as<PressCard>(StrictTable(file)).press;
+}
+
+}  // namespace
+
+Press read_press_card(const std::string& name_or_path, const std::filesystem::path& beside) {
+    return read_card_file(read_toml(file_of(name_or_path, beside, presses)));
+}
+
+void read_press(const StrictTable& top, const std::filesystem::path& beside, Case& job) {
+    if (!top.has("press")) return;
+    if (!top.is_text("press")) {
+        job.press = read_as<Press>(top.table("press", {}));
+        return;
+    }
+    const TomlFile file = open_asset(top, "press", beside, presses);
+    const std::string name = top.text("press");
+    job.press = read_card_file(file);
+    job.press_name = is_path(name) ? path_from_anywhere(file.file) : name;
+}
+
+// ---- tool steels
 
 namespace {
 
@@ -32,6 +60,23 @@ NamedSteel read_named_steel(const StrictTable& table, std::string_view key,
     const std::string given = table.text(key);
     const std::string name = is_path(given) ? path_from_anywhere(file.file) : given;
     return {name, read_steel(file, name)};
+}
+
+// ---- cost
+
+shop::CostRates usual_rates(const Case& job) {
+    shop::CostRates rates;
+    if (!job.press) return rates;
+    rates.press_per_hour = job.press->price_per_hour.value_or(rates.press_per_hour);
+    rates.idle_power = job.press->idle_power.value_or(rates.idle_power);
+    return rates;
+}
+
+std::optional<shop::CostRates> read_cost(const StrictTable& top, const Case& job) {
+    if (!top.has("cost")) return std::nullopt;
+    CostTable table{{}, usual_rates(job)};
+    read_into(top.table("cost", {}), table);
+    return table.rates;
 }
 
 }  // namespace overbend::files
