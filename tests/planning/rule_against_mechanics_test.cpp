@@ -14,6 +14,7 @@
 #include <cmath>
 
 #include "scenes/files/case/read_card.h"
+#include "scenes/files/case/work.h"
 #include "scenes/job/plan/stroke_geometry.h"
 #include "scenes/job/run/process.h"
 #include "sim/strip/place.h"

@@ -74,15 +74,8 @@ void add_bends(drawing::DrawingSheet& sheet, const files::Case& c, const job::Fl
 }
 
 const char* lines_words(job::BendLines lines) {
-    switch (lines) {
-        case job::BendLines::by_rule:
-            return "by DIN 6935.";
-        case job::BendLines::of_the_case:
-            return "as given in the case.";
-        case job::BendLines::fitted:
-            return "from the simulated strokes.";
-    }
-    return "";
+    if (lines == job::BendLines::by_rule) return "by DIN 6935.";
+    return lines == job::BendLines::fitted ? "from the simulated strokes." : "as given in the case.";
 }
 
 void add_cutouts(drawing::DrawingSheet& sheet, const files::Case& c) {

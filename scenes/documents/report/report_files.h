@@ -15,7 +15,7 @@
 
 namespace overbend::documents {
 
-// A picture as people take it away: NAME.svg and NAME.pdf as drawn small, NAME.png as drawn twice as fine.
+// A picture as files for people: NAME.svg and NAME.pdf as drawn small, NAME.png as drawn twice as fine.
 // Returns them. Throws as the painter.
 std::vector<std::filesystem::path> write_picture(const picture::DrawingList& small,
                                                  const picture::DrawingList& fine,

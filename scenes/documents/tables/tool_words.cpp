@@ -17,20 +17,12 @@ std::string die_words(const files::Case& c, const files::Step& step) {
 }
 
 std::string stop_words(const files::Case& c, const files::Step& step) {
-    switch (step.stop) {
-        case files::StopKind::drawing_angle:
-            return words("the drawing's angle free (%.4g\u00b0)",
-                         std::abs(c.part.bends[step.bends.front()].angle) / degree);
-        case files::StopKind::free_angle:
-            return words("%.4g\u00b0 free", step.stop_value / degree);
-        case files::StopKind::travel:
-            return words("travel of %.4g mm", step.stop_value);
-        case files::StopKind::force:
-            return words("force of %.4g kN", step.stop_value);
-        case files::StopKind::gap:
-            return words("gap of %.4g mm", step.stop_value);
-    }
-    return "";
+    constexpr const char* in_order[] = {"the drawing's angle free (%.4g\u00b0)", "%.4g\u00b0 free",
+                                        "travel of %.4g mm", "force of %.4g kN", "gap of %.4g mm"};
+    double value = step.stop_value;
+    if (step.stop == files::StopKind::drawing_angle) value = std::abs(c.part.bends[step.bends.front()].angle);
+    if (step.stop <= files::StopKind::free_angle) value /= degree;
+    return words(in_order[static_cast<int>(step.stop)], value);
 }
 
 }  // namespace overbend::documents

@@ -156,19 +156,9 @@ std::string blank_words(const Case& c) {
 }  // namespace
 
 std::string stop_words(StopKind kind, double value) {
-    switch (kind) {
-        case StopKind::drawing_angle:
-            return "the drawing's angle";
-        case StopKind::free_angle:
-            return size_words(value / degree, "deg free");
-        case StopKind::travel:
-            return size_words(value, "mm of travel");
-        case StopKind::force:
-            return size_words(value, "kN");
-        case StopKind::gap:
-            return size_words(value, "mm gap");
-    }
-    return "";
+    if (kind == StopKind::drawing_angle) return "the drawing's angle";
+    constexpr const char* units[] = {"", "deg free", "mm of travel", "kN", "mm gap"};  // in their order
+    return size_words(kind == StopKind::free_angle ? value / degree : value, units[static_cast<int>(kind)]);
 }
 
 int own_tool(Case& c, int tool) {

@@ -9,30 +9,26 @@
 #include <stdexcept>
 
 #include "sim/units.h"
+#include "sim/words.h"
 
 namespace overbend::files {
 
 namespace {
 
 // Words in the format's own letters: ASCII, what is beyond it by its code point.
-std::string encoded(const std::string& words) {
+std::string encoded(const std::string& text) {
     std::string told;
-    for (std::size_t at = 0; at < words.size();) {
-        const unsigned char first = static_cast<unsigned char>(words[at]);
+    for (std::size_t at = 0; at < text.size();) {
+        const unsigned char first = static_cast<unsigned char>(text[at]);
         const std::size_t length = first >= 0xf0 ? 4 : first >= 0xe0 ? 3 : first >= 0xc0 ? 2 : 1;
         unsigned long letter = length == 1 ? first : first & (0xffu >> (length + 1));
-        for (std::size_t i = 1; i < length && at + i < words.size(); ++i)
-            letter = (letter << 6) | (static_cast<unsigned char>(words[at + i]) & 0x3fu);
+        for (std::size_t i = 1; i < length && at + i < text.size(); ++i)
+            letter = (letter << 6) | (static_cast<unsigned char>(text[at + i]) & 0x3fu);
         at += length;
-        if (letter < 0x20 || letter == 0x7f || letter > 0xffff) {
+        if (letter < 0x20 || letter == 0x7f || letter > 0xffff)
             told += '?';
-        } else if (letter < 0x7f) {
-            told += static_cast<char>(letter);
-        } else {
-            static const char* const digits = "0123456789ABCDEF";
-            told += "\\U+";
-            for (int shift = 12; shift >= 0; shift -= 4) told += digits[(letter >> shift) & 0xf];
-        }
+        else
+            told += letter < 0x7f ? std::string(1, static_cast<char>(letter)) : words("\\U+%04lX", letter);
     }
     return told;
 }
@@ -51,14 +47,7 @@ class TextWriter : public DL_WriterA {
         group(code, number);
     }
     void dxfInt(int code, int value) const override { group(code, std::to_string(value)); }
-    void dxfHex(int code, int value) const override {
-        char digits[32];
-        const auto end = std::to_chars(digits, digits + sizeof digits, value, 16);
-        std::string number(digits, end.ptr);
-        for (char& c : number)
-            if (c >= 'a') c = static_cast<char>(c - 'a' + 'A');
-        group(code, number);
-    }
+    void dxfHex(int code, int value) const override { group(code, words("%X", value)); }
     void dxfString(int code, const char* value) const override { group(code, value); }
     void dxfString(int code, const std::string& value) const override { group(code, value); }
 
@@ -73,14 +62,8 @@ class TextWriter : public DL_WriterA {
 };
 
 const char* stroke_name(DxfStroke stroke) {
-    switch (stroke) {
-        case DxfStroke::dashed:
-            return "DASHED";
-        case DxfStroke::dash_dot:
-            return "DASHDOT";
-        default:
-            return "CONTINUOUS";
-    }
+    if (stroke == DxfStroke::continuous) return "CONTINUOUS";
+    return stroke == DxfStroke::dashed ? "DASHED" : "DASHDOT";
 }
 
 void write_linetypes(DL_Dxf& dxf, TextWriter& out) {

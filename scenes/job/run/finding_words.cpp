@@ -170,19 +170,9 @@ std::string special_words(const files::Case& c, const Finding& f) {
 }  // namespace
 
 const char* heading_of(Severity severity) {
-    switch (severity) {
-        case Severity::stops:
-            return "Problems";
-        case Severity::caution:
-            return "Cautions";
-        case Severity::note:
-            return "Notes for the operator";
-        case Severity::not_checked:
-            return "Not checked";
-        case Severity::within:
-            break;
-    }
-    return "Within the limits";
+    constexpr const char* in_order[] = {"Problems", "Cautions", "Notes for the operator", "Not checked",
+                                        "Within the limits"};
+    return in_order[static_cast<int>(severity)];
 }
 
 const char* verdict_word(Severity severity) {
