@@ -18,13 +18,7 @@ using tool::Piece;
 using tool::Vec2;
 
 Piece half_circle(const Vec2& start, const Vec2& centre) {
-    Piece piece;
-    piece.start = start;
-    piece.centre = centre;
-    piece.end = 2.0 * centre - start;
-    piece.radius = (start - centre).norm();
-    piece.sweep = pi;
-    return piece;
+    return {start, 2.0 * centre - start, (start - centre).norm(), centre, pi};
 }
 
 std::vector<Piece> cutout_outline(const files::Cutout& cut) {

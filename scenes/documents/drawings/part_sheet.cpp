@@ -72,13 +72,8 @@ std::vector<Piece> face_of(const Walk& walk, double half, double side) {
         const double sign = corner.angle > 0.0 ? 1.0 : -1.0;
         const double radius = corner.mid_radius - sign * side * half;
         if (radius < 1e-9) continue;  // the inner face of a sharp bend
-        Piece arc;
-        arc.centre = corner.centre;
-        arc.radius = radius;
-        arc.sweep = corner.angle;
-        arc.start = line.end;
-        arc.end = corner.centre - sign * radius * left_of(corner.turn_before + corner.angle);
-        face.push_back(arc);
+        const Vec2 end = corner.centre - sign * radius * left_of(corner.turn_before + corner.angle);
+        face.push_back({line.end, end, radius, corner.centre, corner.angle});
     }
     return face;
 }

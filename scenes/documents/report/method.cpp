@@ -38,30 +38,29 @@ std::string section_words(const files::Case& c) {
     return wide + words("between held and free across its width, %.0f per cent held.", 100.0 * hold);
 }
 
-report::Table audit_table(const job::JobResult& job) {
-    report::Table table{"Energy balance, N mm per mm of width",
-                        {{"Stroke", "", false},
-                         {"Tools"},
-                         {"Elastic"},
-                         {"Plastic"},
-                         {"Friction"},
-                         {"Contact, springs"},
-                         {"Regularisation"},
-                         {"Residue", "%"},
-                         {"Increments"},
-                         {"Elements"}},
-                        {},
-                        words("The residue shows how reliable a stroke is: above %g per cent the stroke is "
-                              "repeated with finer increments, above %g per cent it is rejected.",
-                              limits::open_balance, limits::lost_balance)};
+documents::Table audit_table(const job::JobResult& job) {
+    documents::Table table{"Energy balance, N mm per mm of width",
+                           {{"Stroke"},
+                            {"Tools", "", 1},
+                            {"Elastic", "", 1},
+                            {"Plastic", "", 1},
+                            {"Friction", "", 1},
+                            {"Contact, springs", "", 1},
+                            {"Regularisation", "", 2},
+                            {"Residue", "%", 3},
+                            {"Increments", "", 0},
+                            {"Elements", "", 0}},
+                           {},
+                           {words("The residue shows how reliable a stroke is: above %g per cent the stroke "
+                                  "is repeated with finer increments, above %g per cent it is rejected.",
+                                  limits::open_balance, limits::lost_balance)}};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const stroke::StrokeResult& s = job.steps[i].stroke;
         const stroke::Audit& a = s.audit;
-        table.rows.push_back({std::to_string(i + 1) + ". " + job.steps[i].name, figure(a.tools + a.weight, 1),
-                              figure(a.elastic, 1), figure(a.plastic, 1), figure(a.friction, 1),
-                              figure(a.contact + a.springs, 1), figure(a.regularisation, 2),
-                              figure(a.residue_percent(), 3), std::to_string(s.increments),
-                              std::to_string(s.recording.blank_position.size() - 1)});
+        table.rows.push_back({words("%zu. ", i + 1) + job.steps[i].name, a.tools + a.weight, a.elastic,
+                              a.plastic, a.friction, a.contact + a.springs, a.regularisation,
+                              a.residue_percent(), 1.0 * s.increments,
+                              static_cast<double>(s.recording.blank_position.size() - 1)});
     }
     return table;
 }
@@ -87,7 +86,7 @@ void add_method(const files::Case& c, const job::JobResult& job, report::Page& p
         "radius can be smaller than the nose radius, and inside radii have been checked against little more "
         "than shop rules. The largest uncertainty is the material: the card has mean values from a standard, "
         "not the values of your coil."};
-    page.method_tables = {audit_table(job)};
+    page.method_tables = {page_table(audit_table(job))};
 }
 
 void add_material(const files::Case& c, report::Page& page) {

@@ -137,15 +137,13 @@ Json rules_json(const files::Case& c, const job::Findings& of_trade) {
         if (f.severity == Severity::not_checked) continue;
         const FindingPlace& place = f.place;
         const bool on_bend = place.of == On::bend, on_step = place.of == On::step;
+        const char* const on = on_bend ? "bend" : on_step ? "step" : "cutout";
         const job::RuleFacts& facts = job::facts_of(f.rule);
         rules.push_back({{"rule", facts.name},
-                         {"on", on_bend   ? "bend"
-                                : on_step ? "step"
-                                          : "cutout"},
-                         {"number", (on_bend   ? place.bend
-                                     : on_step ? place.step
-                                               : place.cutout) +
-                                        1},
+                         {"on", on},
+                         {"number", 1 + (on_bend   ? place.bend
+                                         : on_step ? place.step
+                                                   : place.cutout)},
                          {"place", job::place_words(c, place)},
                          {"figure", f.figure},
                          {"limit", f.limit},

@@ -232,12 +232,8 @@ class Gatherer : public DL_CreationAdapter {
     }
     void addCircle(const DL_CircleData& d) override {
         next();
-        Piece piece;
-        piece.centre = {d.cx, d.cy};
-        piece.radius = d.radius;
-        piece.start = piece.end = piece.centre + Vec2(d.radius, 0.0);
-        piece.sweep = 2.0 * pi;
-        add(piece);
+        const Vec2 centre(d.cx, d.cy), right = centre + Vec2(d.radius, 0.0);
+        add({right, right, d.radius, centre, 2.0 * pi});
     }
     void addPolyline(const DL_PolylineData& d) override {
         next();
