@@ -13,6 +13,11 @@ namespace overbend::film {
 
 namespace {
 
+// Units.
+constexpr double small_words = 1.1;
+constexpr double row_height = 1.8;      // of the table of angles
+constexpr double finding_height = 1.6;  // of a line of the findings
+
 struct Card {
     picture::DrawingList list;
     const picture::ThemeColours& colours;
@@ -54,6 +59,10 @@ double add_lines(Card& card, const std::string& words, double size, double top, 
         y += 1.5 * size;
     }
     return y;
+}
+
+std::string more_words(int count) {
+    return "and " + std::to_string(count) + " more";
 }
 
 // The part as the last stroke leaves it, with its size in the picture.
@@ -123,6 +132,99 @@ void add_number(Card& card, const Part& part, const picture::BendLine& bend, int
                       picture::Across::middle, picture::Weight::bold);
 }
 
+// Where the card's next line stands.
+struct Pen {
+    Card& card;
+    double y;
+};
+
+// Number, name, angle of the drawing and angle made, side by side.
+struct AngleRow {
+    std::string number, name, drawing, made;
+};
+
+void add_row(Pen& pen, const AngleRow& row, const picture::Colour& colour) {
+    const Card& card = pen.card;
+    const double u = card.unit, size = small_words * u, left = card.words.x;
+    const double right = card.words.right() - 0.5 * u, second = right - 7.0 * u;
+    const double base = picture::baseline_for_middle(pen.y + 0.5 * row_height * u, size);
+    const auto add = [&](const std::string& words, double x, picture::Across across,
+                         picture::Weight weight = picture::Weight::normal) {
+        picture::add_text(pen.card.list, words, {x, base}, size, colour, across, weight);
+    };
+    add(row.number, left + 1.4 * u, picture::Across::right, picture::Weight::bold);
+    add(picture::fitted(row.name, size, second - 8.6 * u - left), left + 2.6 * u, picture::Across::left);
+    add(row.drawing, second, picture::Across::right);
+    add(row.made, right, picture::Across::right);
+    pen.y += row_height * u;
+}
+
+// The table of angles down to a height; returns how many bends it has room for.
+int add_angles(Pen& pen, const std::vector<picture::BendLine>& bends, double bottom) {
+    Card& card = pen.card;
+    const double u = card.unit;
+    add_row(pen, {"", "bend angle, free", "drawing", "made"}, card.colours.muted);
+    picture::add_line(card.list, {card.words.x, pen.y}, {card.words.right() - 0.5 * u, pen.y},
+                      card.colours.rule, 0.08 * u);
+    pen.y += 0.2 * u;
+    const int room = static_cast<int>((bottom - pen.y) / (row_height * u));
+    const int count = static_cast<int>(bends.size());
+    const int shown = count <= room ? count : std::max(0, room - 1);
+    for (int i = 0; i < shown; ++i)
+        add_row(pen,
+                {std::to_string(i + 1), bends[i].name, picture::in_degrees(bends[i].drawing),
+                 picture::in_degrees(bends[i].made.value_or(0.0))},
+                card.colours.ink);
+    if (shown < count) add_row(pen, {"", more_words(count - shown), "", ""}, card.colours.muted);
+    return shown;
+}
+
+// A line of the findings: a heading, or a piece of a sentence.
+struct FindingLine {
+    std::string words;
+    Severity severity;
+    picture::Weight weight;
+    int finding;  // its index
+};
+
+std::vector<FindingLine> finding_lines(const Card& card, const std::vector<picture::ShownFinding>& findings) {
+    if (findings.empty())
+        return {{"Feasible: no problems found.", Severity::within, picture::Weight::bold, 0}};
+    std::vector<FindingLine> lines;
+    const double width = card.words.width - 0.5 * card.unit;
+    for (int i = 0; i < static_cast<int>(findings.size()); ++i) {
+        const picture::ShownFinding& f = findings[i];
+        if (i == 0 || f.severity != findings[i - 1].severity)
+            lines.push_back({f.heading, f.severity, picture::Weight::bold, i});
+        for (const std::string& line : picture::wrapped(f.words, small_words * card.unit, width, width, 6))
+            lines.push_back({line, f.severity, picture::Weight::normal, i});
+    }
+    return lines;
+}
+
+// Whole findings only; those without room are counted.
+void add_findings(Pen& pen, const std::vector<FindingLine>& lines, int findings) {
+    Card& card = pen.card;
+    const double size = small_words * card.unit, step = finding_height * card.unit;
+    const auto add = [&](const std::string& words, const picture::Colour& colour, picture::Weight weight) {
+        picture::add_text(card.list, words,
+                          {card.words.x, picture::baseline_for_middle(pen.y + 0.5 * step, size)}, size,
+                          colour, picture::Across::left, weight);
+        pen.y += step;
+    };
+    auto room = static_cast<std::size_t>(std::max(0.0, (card.words.bottom() - pen.y) / step + 1e-6));
+    std::size_t end = std::min(lines.size(), room);
+    if (end < lines.size()) {
+        if (end > 0) --end;  // the line of the count
+        while (end > 0 && (lines[end - 1].finding == lines[end].finding)) --end;
+    }
+    for (std::size_t i = 0; i < end; ++i)
+        add(lines[i].words,
+            lines[i].severity == Severity::stops ? card.colours.alarm_words : card.colours.ink,
+            lines[i].weight);
+    if (end < lines.size()) add(more_words(findings - lines[end].finding), card.colours.muted, {});
+}
+
 }  // namespace
 
 picture::DrawingList draw_title_card(const ShownJob& job, const FilmOptions& options) {
@@ -141,7 +243,7 @@ picture::DrawingList draw_title_card(const ShownJob& job, const FilmOptions& opt
     y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, picture::Weight::normal, 2);
     const std::string& mind = picture::brief_caution();
     // At the lower edge, and never cut.
-    const double size = 1.1 * u;
+    const double size = small_words * u;
     const auto lines = picture::wrapped(mind, size, card.words.width, card.words.width, 8).size();
     const double low = card.words.bottom() - 1.5 * size * static_cast<double>(lines);
     add_lines(card, mind, size, std::max(low, y + 0.8 * u), c.muted, picture::Weight::normal, 8);
@@ -152,39 +254,19 @@ picture::DrawingList draw_title_card(const ShownJob& job, const FilmOptions& opt
 picture::DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& options) {
     Card card = empty_card(options);
     const double u = card.unit;
-    const picture::ThemeColours& c = card.colours;
-    double y =
-        add_lines(card, "Finished: " + job.title, 1.7 * u, card.words.y, c.ink, picture::Weight::bold, 2) +
-        0.6 * u;
-    const double right = card.words.right() - 0.5 * u;
-    const double second = right - 7.0 * u;
-    const double size = 1.1 * u;
-    const auto row = [&](const std::string& number, const std::string& name, const std::string& drawing,
-                         const std::string& made, const picture::Colour& colour, picture::Weight weight) {
-        const double base = picture::baseline_for_middle(y + 0.9 * u, size);
-        picture::add_text(card.list, number, {card.words.x + 1.4 * u, base}, size, c.ink,
-                          picture::Across::right, picture::Weight::bold);
-        picture::add_text(card.list, picture::fitted(name, size, second - 6.0 * u - card.words.x - 2.6 * u),
-                          {card.words.x + 2.6 * u, base}, size, colour, picture::Across::left, weight);
-        picture::add_text(card.list, drawing, {second, base}, size, colour, picture::Across::right, weight);
-        picture::add_text(card.list, made, {right, base}, size, colour, picture::Across::right, weight);
-        y += 1.8 * u;
-    };
-    row("", "bend angle, free", "drawing", "made", c.muted, picture::Weight::normal);
-    picture::add_line(card.list, {card.words.x, y}, {right, y}, c.rule, 0.08 * u);
-    y += 0.2 * u;
-    const int room = static_cast<int>((card.words.bottom() - y) / (1.8 * u));
-    const std::vector<picture::BendLine>& bends = job.bends;
-    const int count = static_cast<int>(bends.size());
-    const int shown = count <= room ? count : std::max(0, room - 1);
-    for (int i = 0; i < shown; ++i)
-        row(std::to_string(i + 1), bends[i].name, picture::in_degrees(bends[i].drawing),
-            picture::in_degrees(bends[i].made.value_or(0.0)), c.ink, picture::Weight::normal);
-    if (shown < count)
-        row("", "and " + std::to_string(count - shown) + " more", "", "", c.muted, picture::Weight::normal);
+    Pen pen{card, add_lines(card, "Finished: " + job.title, 1.7 * u, card.words.y, card.colours.ink,
+                            picture::Weight::bold, 2) +
+                      0.6 * u};
+    // The table leaves the findings what they need, up to half of the card.
+    const std::vector<FindingLine> lines = finding_lines(card, job.findings);
+    const double wanted = static_cast<double>(lines.size()) * finding_height * u + 0.8 * u;
+    const double bottom = card.words.bottom() - std::min(wanted, 0.5 * (card.words.bottom() - pen.y));
+    const int shown = add_angles(pen, job.bends, bottom);
+    pen.y += 0.8 * u;
+    add_findings(pen, lines, static_cast<int>(job.findings.size()));
     const Part part = placed_part(*job.finished, picture::grown(card.part, -4.0 * u));
     add_part(card, part);
-    for (int i = 0; i < shown; ++i) add_number(card, part, bends[i], i + 1);
+    for (int i = 0; i < shown; ++i) add_number(card, part, job.bends[i], i + 1);
     return card.list;
 }
 

@@ -9,8 +9,8 @@ namespace overbend::film {
 // Title, material, strip, strokes and bends, the finished part, and the safety notes.
 picture::DrawingList draw_title_card(const ShownJob& job, const FilmOptions& options);
 
-// The finished part, its bends numbered, and a table of their angles: as drawn and as made.
-// job.finished must be there.
+// The finished part, its bends numbered, a table of their angles, as drawn and as made, and what was found
+// about the job, the gravest first. job.finished must be there.
 picture::DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& options);
 
 }  // namespace overbend::film

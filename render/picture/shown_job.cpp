@@ -18,6 +18,13 @@ int stroke_count(const ShownJob& job) {
     return job.stroke_count > 0 ? job.stroke_count : static_cast<int>(job.strokes.size());
 }
 
+std::vector<std::string> problems(const ShownJob& job) {
+    std::vector<std::string> sentences;
+    for (const ShownFinding& f : job.findings)
+        if (f.severity == Severity::stops) sentences.push_back(f.words);
+    return sentences;
+}
+
 std::string material_words(const ShownJob& job) {
     return words("%s, %g mm", job.material.c_str(), job.thickness);
 }

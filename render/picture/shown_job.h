@@ -13,6 +13,7 @@
 
 #include "render/picture/stage.h"
 #include "sim/clearance/access.h"
+#include "sim/finding.h"
 
 namespace overbend::picture {
 
@@ -74,6 +75,13 @@ struct ShownPart {
     std::vector<Point> bend_middle;
 };
 
+// Something found out about the whole job.
+struct ShownFinding {
+    Severity severity = Severity::note;
+    std::string heading;  // of a list of this severity: "Problems"
+    std::string words;    // a sentence
+};
+
 struct ShownJob {
     std::string title;
     std::string material;         // in words; may be empty
@@ -88,12 +96,15 @@ struct ShownJob {
     std::vector<ShownStroke> strokes;             // those that are shown, in their order
     int stroke_count = 0;                         // of the whole job; 0: those that are shown
     const stroke::Recording* finished = nullptr;  // of the job's last stroke; null: the part is not finished
-    std::vector<std::string> findings;            // on the whole job; empty: it can be made
+    std::vector<ShownFinding> findings;           // on the whole job, the gravest first
 };
 
 // The number of a shown stroke among the job's, and how many these are.
 int number_of(const ShownJob& job, int index);
 int stroke_count(const ShownJob& job);
+
+// What stops the job, as sentences; empty: it can be made.
+std::vector<std::string> problems(const ShownJob& job);
 
 // "Stainless steel, 1 mm", and with the strip's width.
 std::string material_words(const ShownJob& job);

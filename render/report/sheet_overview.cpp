@@ -97,8 +97,9 @@ void add_overview(Paper& paper, const picture::ShownJob& job) {
     add_drawing(paper, job);
     add_flat_pattern(paper, job);
     add_order(paper, job);
-    add_section(paper, job.findings.empty() ? "Before you begin" : "Problems");
-    add_items(paper, job.findings);
+    const std::vector<std::string> problems = picture::problems(job);
+    add_section(paper, problems.empty() ? "Before you begin" : "Problems");
+    add_items(paper, problems);
     add_items(paper, {"Mark each blank's left end and upper face: the sheets refer to both."});
 }
 

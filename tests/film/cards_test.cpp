@@ -67,6 +67,38 @@ TEST_CASE("the last card has every bend's angle, as drawn and as made") {
     }
 }
 
+TEST_CASE("the last card has the findings, the gravest first, and counts those without room") {
+    WithPart film;
+    CHECK(all_words(draw_finished_card(film.job, {})).find("Feasible: no problems found.") !=
+          std::string::npos);
+    film.job.findings = {{Severity::stops, "Problems", "Bend 'root': finished 66.2, drawn 68.8 degrees."},
+                         {Severity::caution, "Cautions", "Bend 'lip': the die opening is wide."},
+                         {Severity::caution, "Cautions", "Bend 'root': the die opening is wide."}};
+    for (const PictureSize size : {PictureSize{1280, 720}, PictureSize{1080, 1080}, PictureSize{640, 360}}) {
+        CAPTURE(size.width);
+        FilmOptions options;
+        options.size = size;
+        const DrawingList card = draw_finished_card(film.job, options);
+        tests::check_words(card, 17);
+        const std::string words = all_words(card);
+        CAPTURE(words);
+        const std::size_t problems = words.find("Problems Bend 'root': finished 66.2");
+        REQUIRE(problems != std::string::npos);
+        CHECK(words.find("Cautions Bend 'lip'") > problems);
+        CHECK(words.find("Cautions", words.find("Cautions") + 1) == std::string::npos);
+        CHECK(words.find("Feasible") == std::string::npos);
+        CHECK(words.find(" more") == std::string::npos);
+    }
+    film.job.findings.resize(40, film.job.findings.back());
+    const DrawingList card = draw_finished_card(film.job, {});
+    tests::check_words(card, 17);
+    const std::string words = all_words(card);
+    int shown = 0;
+    for (std::size_t at = 0; (at = words.find("Bend '", at)) != std::string::npos; ++at) ++shown;
+    CHECK(shown > 3);
+    CHECK(words.find("and " + std::to_string(40 - shown) + " more") != std::string::npos);
+}
+
 TEST_CASE("more bends than there is room for are counted") {
     WithPart film;
     for (int i = 0; i < 40; ++i) film.job.bends.push_back({"further", 20.0, 0.0, 0.0, 0.0});

@@ -18,10 +18,11 @@ std::string as_sentence(const std::string& words) {
     return capital(words) + (words.empty() || words.back() == '.' ? "" : ".");
 }
 
-std::vector<std::string> as_sentences(const std::vector<std::string>& all) {
-    std::vector<std::string> sentences;
-    for (const std::string& words : all) sentences.push_back(as_sentence(words));
-    return sentences;
+std::vector<picture::ShownFinding> shown_findings(const files::Case& c, const job::Findings& findings) {
+    std::vector<picture::ShownFinding> shown;
+    for (const Finding& f : job::by_severity(findings))
+        shown.push_back({f.severity, job::heading_of(f.severity), as_sentence(job::sentence(c, f))});
+    return shown;
 }
 
 // ---- a stroke
@@ -205,7 +206,7 @@ ShownJob shown_job(const files::Case& c, const job::JobResult& job, const std::v
     for (const int step : steps) shown.strokes.push_back(shown_stroke(c, job, step));
     shown.stroke_count = static_cast<int>(c.steps.size());
     if (!job.finished_angle.empty()) shown.finished = &job.steps.back().stroke.recording;
-    shown.findings = as_sentences(job::sentences(c, job::with(job.findings, Severity::stops)));
+    shown.findings = shown_findings(c, job.findings);
     return shown;
 }
 
