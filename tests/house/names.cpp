@@ -41,8 +41,8 @@ Scope opened_by(const std::vector<std::string>& words) {
     return scope;
 }
 
-// The name of the type that these words declare, empty for anything else: "struct A", "enum class B : int"; "struct A::B"
-// lies in another type.
+// The name of the type that these words declare, empty for anything else: "struct A", "enum class B : int";
+// "struct A::B" lies in another type.
 std::string type_declared_by(const std::vector<std::string>& words) {
     std::size_t at = 0;
     if (!words.empty() && words[0] == "template")
@@ -92,6 +92,27 @@ std::vector<std::string> namespaces_in(const std::string& source) {
         if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
     }
     return names;
+}
+
+std::vector<std::string> literals_in(const std::string& source) {
+    static const std::regex literal(
+        R"re(//[^\n]*|/\*[^*]*\*+(?:[^/*][^*]*\*+)*/|#\s*include[^\n]*|'(?:\\.|[^'\\\n])')re"
+        R"re(|R"(\w*)\(([\s\S]*?)\)\1"|"((?:\\.|[^"\\\n])*)")re");
+    std::vector<std::string> literals;
+    for (std::sregex_iterator it(source.begin(), source.end(), literal), end; it != end; ++it)
+        for (const int group : {2, 3})
+            if ((*it)[group].matched) literals.push_back((*it)[group]);
+    return literals;
+}
+
+std::vector<std::string> words_in(const std::string& text) {
+    static const std::regex word(R"(\w+)");
+    return {std::sregex_token_iterator(text.begin(), text.end(), word), {}};
+}
+
+int capitals_in(const std::string& name) {
+    return static_cast<int>(
+        std::count_if(name.begin(), name.end(), [](char c) { return c >= 'A' && c <= 'Z'; }));
 }
 
 }  // namespace overbend::tests

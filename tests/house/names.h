@@ -1,4 +1,4 @@
-// The types that a source defines, by their qualified names.
+// The types that a source defines, by their qualified names, and what stands in quotation marks.
 
 #pragma once
 
@@ -13,5 +13,11 @@ std::vector<std::string> types_defined_in(const std::string& source);
 
 // The named namespaces that a source opens below overbend, as "overbend::tool"; each once.
 std::vector<std::string> namespaces_in(const std::string& source);
+
+// What stands in quotation marks, escapes as they are; comments, includes and characters are left out.
+std::vector<std::string> literals_in(const std::string& source);
+
+std::vector<std::string> words_in(const std::string& text);
+int capitals_in(const std::string& name);
 
 }  // namespace overbend::tests
