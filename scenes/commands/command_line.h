@@ -1,5 +1,5 @@
-// The command line: commands, their options, and what is said of each. CLI11 reads it, in command_line.cpp alone:
-// its header costs ten seconds of compiling wherever it is included.
+// The command line: commands, their options, and what is said of each. CLI11 reads it, in command_line.cpp
+// alone: its header costs ten seconds of compiling wherever it is included.
 
 #pragma once
 
@@ -85,7 +85,7 @@ struct WrongUsage : std::runtime_error {
     using std::runtime_error::runtime_error;
 };
 
-// For the function of a command: options that do not go together, or a value that no check of one alone finds.
+// For a command's function: options that do not go together, or a value that no check of one alone finds.
 [[noreturn]] void complain(const std::string& options, const std::string& wrong_and_right);
 
 }  // namespace overbend::commands

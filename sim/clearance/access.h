@@ -13,7 +13,7 @@
 
 namespace overbend::clearance {
 
-// How the strip gets to its place in the press, or off it: in the plane of the picture, or towards the viewer.
+// How the strip gets to its place in the press, or off it: in the picture's plane, or towards the viewer.
 enum class Way { in_the_plane, along_the_bend_line };
 
 struct Access {

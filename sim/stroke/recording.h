@@ -46,7 +46,7 @@ struct Recording {
     int layers() const { return static_cast<int>(layer_height.size()); }
 };
 
-// Index of the last state under the punch: at the stop, or where a stroke that was not solved ended; -1: none.
+// Index of the last state under the punch: at the stop, or where an unsolved stroke ended; -1: none.
 inline int loaded_state(const Recording& recording) {
     int loaded = static_cast<int>(recording.states.size()) - 1;
     while (loaded >= 0 && recording.states[loaded].phase > Phase::held) --loaded;

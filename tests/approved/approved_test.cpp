@@ -1,9 +1,10 @@
 // The figures of every case against those that were approved, kept in cases/NAME/approved.json.
 //
-// Source  our own results, approved by somebody who looked at what had changed: these checks find what changes, not what is
-//         true. What is true is checked from outside, in tests/outside.
+// Source  our own results, approved by somebody who looked at what had changed: these checks find what
+//         changes, not what is true. What is true is checked from outside, in tests/outside.
 //
-// With --accept the differences are shown first, and the new figures are written when they are agreed to (--yes agrees).
+// With --accept the differences are shown first, and the new figures are written when they are agreed to
+// (--yes agrees).
 
 #define DOCTEST_CONFIG_IMPLEMENT
 #include <doctest/doctest.h>

@@ -24,7 +24,8 @@ bool begins_with(const std::string& text, const std::string& beginning) {
     return text.compare(0, beginning.size(), beginning) == 0;
 }
 
-// The same without namespaces that hold nothing but the names of types: to name another folder's type is no definition.
+// The same without namespaces that hold nothing but the names of types: to name another folder's type is no
+// definition.
 std::string without_declarations(const std::string& source) {
     static const std::regex declarations(R"(namespace [\w:]+ \{\s*(?:(?:class|struct) \w+;\s*)+\})");
     return std::regex_replace(source, declarations, "");

@@ -69,7 +69,7 @@ const AllowedFolders& allowed_folders() {
 std::vector<std::string> wrong_includes(const std::string& path, const std::string& text,
                                         const AllowedFolders& allowed) {
     static const std::set<std::string> for_everybody = {"sim/errors.h", "sim/tolerances.h", "sim/units.h",
-                                                        "sim/words.h", "sim/finding.h", "sim/counted.h"};
+                                                        "sim/words.h",  "sim/finding.h",    "sim/counted.h"};
     std::vector<std::string> wrong;
     const std::string folder = folder_of(path);
     const auto rule = allowed.find(folder);

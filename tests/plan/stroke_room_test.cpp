@@ -1,6 +1,6 @@
 // Whether a half-formed strip has room, found by conservative advancement and remembered, against looking at
-// many instants and many points of its surface with the outlines' exact distance. Parts and tools are drawn at
-// random.
+// many instants and many points of its surface with the outlines' exact distance. Parts and tools are drawn
+// at random.
 
 #include "sim/plan/stroke_room.h"
 

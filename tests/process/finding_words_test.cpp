@@ -1,4 +1,5 @@
-// Findings as figures and their words: each rule has its facts, words have the figures, nothing is said twice.
+// Findings as figures and their words: each rule has its facts, words have the figures, nothing is said
+// twice.
 
 #include <doctest/doctest.h>
 

@@ -39,8 +39,8 @@ inline double gap_to(const stroke::StrokeScene& scene, const tool::RigidTool& t)
     return least;
 }
 
-// Every tool stands the initial gap from the strip, none in it. The nodes are not where it comes nearest: allowed
-// is what the curvature of a tool's corner makes of half an element.
+// Every tool stands the initial gap from the strip, none in it. The nodes are not where it comes nearest:
+// allowed is what the curvature of a tool's corner makes of half an element.
 // inside: how deep the strip may lie in a tool, in thicknesses: the corner of a slanting strip's end lies a
 // little beyond the last point that contact looks at.
 inline void check_placed(const stroke::StrokeScene& scene, double inside = -0.3e-3) {

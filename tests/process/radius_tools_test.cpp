@@ -1,5 +1,5 @@
-// A large inside radius bottomed between radius tools: the stroke reaches the drawing's angle, and the strip has
-// the drawing's radius.
+// A large inside radius bottomed between radius tools: the stroke reaches the drawing's angle, and the strip
+// has the drawing's radius.
 
 #include <doctest/doctest.h>
 

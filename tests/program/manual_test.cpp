@@ -7,8 +7,8 @@
 //                                            looked up in the help
 //   ```text right behind ```sh               what its commands print
 //
-// Written again by OVERBEND_RENEW_MANUAL=1 build/release/tests/program/test_program -tc='manual:*': look at the
-// difference before it is committed.
+// Written again by OVERBEND_RENEW_MANUAL=1 build/release/tests/program/test_program -tc='manual:*': look at
+// the difference before it is committed.
 
 #include <doctest/doctest.h>
 

@@ -1,5 +1,5 @@
-// A radius die and its punch: sizes measured on the outlines, tangency where arcs meet, and refusals. The tools
-// are invented.
+// A radius die and its punch: sizes measured on the outlines, tangency where arcs meet, and refusals. The
+// tools are invented.
 
 #include "sim/tool/radius_tools.h"
 

@@ -45,7 +45,7 @@ struct Table {
 
 // The cell's words, or its figure with the column's decimals; "-" where it is not known.
 std::string printed(const Column& column, const Cell& cell);
-// A number with so many decimals, the same in every locale; "-0.00" is "0.00", and what is no finite number "-".
+// A number with so many decimals, the same in every locale; "-0.00" is "0.00", no finite number is "-".
 std::string figure_words(double value, int decimals);
 
 // Columns with a brief name alone, under that name; all of them where none has one.

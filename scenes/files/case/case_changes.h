@@ -12,8 +12,8 @@ namespace overbend::files {
 
 // A line for each thing: "stop of step 'hook': 88 deg free -> 90 deg free", "order of steps: lip, tip ->
 // tip, lip". Looked at are the strip and its material, the drawing's flats and bends, tools and their sizes,
-// steps, the press, handling, costs and the run; any other difference gives one more line. A tool that stands for one of
-// the rack (see own_tool) is compared with that. Steps and tools are matched by their names.
+// steps, the press, handling, costs and the run; any other difference gives one more line. A tool that stands
+// for one of the rack (see own_tool) is compared with that. Steps and tools are matched by their names.
 std::vector<std::string> case_changes(const Case& from, const Case& to);
 
 // When a step's ram stops: "the drawing's angle", "88 deg free", "3.2 mm of travel", "12 kN", "0.4 mm gap".

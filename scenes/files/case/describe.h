@@ -1,5 +1,5 @@
-// What every table of a case, a rack and a card is: see fields.h. Where a file says a thing differently from a
-// Case, the table as it stands in the file comes first.
+// What every table of a case, a rack and a card is: see fields.h. Where a file says a thing differently from
+// a Case, the table as it stands in the file comes first.
 
 #pragma once
 

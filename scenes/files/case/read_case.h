@@ -1,5 +1,5 @@
-// Reads a case file (TOML). Its keys, and those of racks and cards, are described in describe.h; key_reference.h
-// lists them.
+// Reads a case file (TOML). Its keys, and those of racks and cards, are described in describe.h;
+// key_reference.h lists them.
 
 #pragma once
 

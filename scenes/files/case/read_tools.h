@@ -25,8 +25,8 @@ struct Rack {
     std::string title;
     std::vector<Tool> tools;
 };
-// A rack: a name in assets/tools, or a path. The width of the strip matters for pads with wound springs alone.
-// Throws as above.
+// A rack: a name in assets/tools, or a path. The width of the strip matters for pads with wound springs
+// alone. Throws as above.
 Rack read_rack(const std::string& name_or_path, const std::filesystem::path& beside, double width = 20.0);
 
 }  // namespace overbend::files

@@ -14,7 +14,8 @@
 
 namespace overbend::job {
 
-// steps  as they were run, in the case's order and as many as were; empty: none yet. Rules that could not be asked are among what is returned.
+// steps  as they were run, in the case's order and as many as were; empty: none yet. Rules that could not be
+//        asked are among what is returned.
 Findings job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps);
 
 // The bend that a cut-out comes nearest to, for the rule.

@@ -11,8 +11,8 @@
 
 namespace overbend::window {
 
-// Step, state and place in the press where a finding is seen; none: of a stroke that was not recorded, or of no
-// stroke at all.
+// Step, state and place in the press where a finding is seen; none: of a stroke that was not recorded, or of
+// no stroke at all.
 std::optional<FindingPlace> seen_at(const RanJob& job, const Finding& finding);
 
 class FindingsPanel {
