@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "render/picture/text_width.h"
+#include "render/picture/numbers.h"
 #include "sim/errors.h"
 
 namespace overbend::chart {
+
+using namespace picture;
 
 namespace {
 
@@ -107,7 +109,7 @@ Axis make_axis(const std::string& words, const Extent& extent, int most_ticks, S
 
 std::string tick_number(double value, double step) {
     const int decimals = std::max(0, static_cast<int>(std::ceil(-std::log10(step) - touch)));
-    std::string digits = picture::fixed(value, decimals);
+    std::string digits = fixed(value, decimals);
     if (std::abs(value) < 9999.5) return digits;
     const std::size_t point = std::min(digits.find('.'), digits.size());
     const std::size_t first = digits.find_first_of("0123456789");

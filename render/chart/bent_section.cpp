@@ -3,11 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "render/picture/numbers.h"
 #include "render/picture/strip_shape.h"
-#include "render/picture/text_width.h"
 #include "sim/errors.h"
 
 namespace overbend::chart {
+
+using namespace picture;
 
 namespace {
 
@@ -17,8 +19,7 @@ double middle(const stroke::Recording& r, int e) {
     return 0.5 * (r.blank_position[e] + r.blank_position[e + 1]);
 }
 
-// Where the plastic strain falls to nothing, seen from yielded layers at heights a and b, a the nearer one to
-// the core.
+// Where the plastic strain falls to nothing, seen from yielded layers a and b, a the nearer one to the core.
 double end_of_yield(const LayerPoint& a, const LayerPoint& b) {
     const double slope = (b.plastic_strain - a.plastic_strain) / (b.height - a.height);
     return slope == 0.0 ? a.height : a.height - a.plastic_strain / slope;
@@ -27,7 +28,7 @@ double end_of_yield(const LayerPoint& a, const LayerPoint& b) {
 }  // namespace
 
 BentSection find_section(const stroke::Recording& r, double from, double to) {
-    picture::check_recording(r);
+    check_recording(r);
     BentSection section;
     section.loaded = stroke::loaded_state(r);
     const stroke::State& s = r.states[std::max(0, section.loaded)];
@@ -41,17 +42,16 @@ BentSection find_section(const stroke::Recording& r, double from, double to) {
         section.sense = s.curvature[e] < 0.0 ? -1.0 : 1.0;
     }
     if (greatest < 0.0 || section.loaded < 0)
-        throw OutOfRange("section of the strip",
-                         picture::fixed(low, 2) + " to " + picture::fixed(high, 2) + " mm of the blank",
+        throw OutOfRange("section of the strip", fixed(low, 2) + " to " + fixed(high, 2) + " mm of the blank",
                          "no computed part of the strip lies there");
     return section;
 }
 
 BentSection section_at(const stroke::Recording& r, double blank_position) {
-    picture::check_recording(r);
+    check_recording(r);
     BentSection section;
     const int elements = static_cast<int>(r.blank_position.size()) - 1;
-    section.element = std::clamp(static_cast<int>(picture::along_at(r, blank_position)), 0, elements - 1);
+    section.element = std::clamp(static_cast<int>(along_at(r, blank_position)), 0, elements - 1);
     section.blank_position = middle(r, section.element);
     section.loaded = std::max(0, stroke::loaded_state(r));
     section.sense = r.states[section.loaded].curvature[section.element] < 0.0 ? -1.0 : 1.0;
@@ -69,13 +69,36 @@ SectionPoint section_point(const stroke::Recording& r, const stroke::State& s, c
     return {section.sense * k, section.sense * M};
 }
 
+std::vector<Point> points_of(const std::vector<SectionPoint>& path) {
+    std::vector<Point> points;
+    points.reserve(path.size());
+    for (const SectionPoint& p : path) points.emplace_back(p.curvature, p.moment);
+    return points;
+}
+
+SectionPath section_path(const stroke::Recording& r, const BentSection& section, double instant) {
+    SectionPath path;
+    for (int i = 0; i <= static_cast<int>(instant); ++i) {
+        const SectionPoint p = section_point(r, r.states[i], section);
+        if (i <= section.loaded) path.loading.push_back(p);
+        if (i >= section.loaded) path.unloading.push_back(p);
+    }
+    return path;
+}
+
+std::pair<double, double> section_surfaces(const stroke::Recording& r, const stroke::State& s,
+                                           const BentSection& section) {
+    const double G = s.stretch[section.element], k = s.curvature[section.element];
+    return {lifted_height(-0.5 * r.thickness, G, k), lifted_height(0.5 * r.thickness, G, k)};
+}
+
 std::vector<LayerPoint> section_layers(const stroke::Recording& r, const stroke::State& s,
                                        const BentSection& section) {
     const int e = section.element;
     std::vector<LayerPoint> layers;
     layers.reserve(r.layer_height.size());
     for (int i = 0; i < r.layers(); ++i)
-        layers.push_back({picture::lifted_height(r.layer_height[i], s.stretch[e], s.curvature[e]),
+        layers.push_back({lifted_height(r.layer_height[i], s.stretch[e], s.curvature[e]),
                           s.hoop_stress[e * r.layers() + i], s.plastic_strain[e * r.layers() + i]});
     return layers;
 }
@@ -89,8 +112,7 @@ std::optional<ElasticCore> elastic_core(const std::vector<LayerPoint>& layers, d
     const auto yielded = [&](int i) { return layers[i].plastic_strain > no_strain; };
     int below = least, above = least;  // the nearest that have yielded, on either side of the core
     if (yielded(least)) {
-        // None is without strain: the core, if there is one, lies between the least one and its lesser
-        // neighbour.
+        // None is without strain: a core can lie between the least one and its lesser neighbour alone.
         const bool up = least + 1 < n &&
                         (least == 0 || layers[least + 1].plastic_strain < layers[least - 1].plastic_strain);
         if (up)

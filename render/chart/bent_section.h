@@ -1,5 +1,4 @@
-// One section of the strip through a stroke, read off its recording: curvature, moment, and the stress in its
-// layers.
+// One section of the strip through a stroke, from its recording: curvature, moment, stress in its layers.
 //
 // The moment is the section's own formula (sim/material/section.h) on the recorded layers' stresses:
 //   M = - sum_i w_i s_i z_i / lambda_i^2,   lambda_i^2 = G^2 - 2 z_i k
@@ -12,9 +11,10 @@
 #pragma once
 
 #include <optional>
-#include <string>
+#include <utility>
 #include <vector>
 
+#include "render/picture/drawing_list.h"
 #include "sim/stroke/recording.h"
 
 namespace overbend::chart {
@@ -42,6 +42,18 @@ BentSection section_at(const stroke::Recording& recording, double blank_position
 // In one state.
 SectionPoint section_point(const stroke::Recording& recording, const stroke::State& state,
                            const BentSection& section);
+
+std::vector<picture::Point> points_of(const std::vector<SectionPoint>& path);  // moment over curvature
+
+// A stroke's states up to an instant: to the stop, and from it on.
+struct SectionPath {
+    std::vector<SectionPoint> loading, unloading;
+};
+SectionPath section_path(const stroke::Recording& recording, const BentSection& section, double instant);
+
+// Heights of the section's lower and upper surface in one state, mm from the mid-line.
+std::pair<double, double> section_surfaces(const stroke::Recording& recording, const stroke::State& state,
+                                           const BentSection& section);
 
 // Its layers in one state, from the lower to the upper surface.
 struct LayerPoint {

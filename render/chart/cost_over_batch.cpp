@@ -8,6 +8,8 @@
 
 namespace overbend::chart {
 
+using namespace picture;
+
 namespace {
 
 // Cost at a batch within the curve, straight between its points on logarithmic axes; as a logarithm.
@@ -96,24 +98,23 @@ std::vector<CostCrossing> crossings(const std::vector<CostCurve>& curves) {
     return found;
 }
 
-void add_cost_over_batch(picture::DrawingList& list, const picture::Rect& box, const CostOverBatch& chart,
+void add_cost_over_batch(DrawingList& list, const Rect& box, const CostOverBatch& chart,
                          const ChartLook& look) {
     check(chart);
-    const picture::ThemeColours& colours = picture::theme_colours(look.theme);
+    const ThemeColours& colours = theme_colours(look.theme);
     ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
     for (std::size_t i = 0; i < chart.curves.size(); ++i)
         add_curve(list, frame, points_of(chart.curves[i].points, &CostPoint::batch, &CostPoint::per_part),
                   curve_look(look, static_cast<int>(i)));
     for (const CostCrossing& c : crossings(chart.curves)) {
-        const picture::Point at(c.at.batch, c.at.per_part);
+        const Point at(c.at.batch, c.at.per_part);
         add_dot(list, frame, at, colours.ink, DotLook::ring);
         add_label(list, frame, at, crossing_words(chart.curves, c), colours.ink);
     }
 }
 
-picture::DrawingList draw_cost_over_batch(const CostOverBatch& chart, const ChartSize& size,
-                                          picture::Theme theme) {
-    picture::DrawingList list = chart_page(size, chart.title, theme);
+DrawingList draw_cost_over_batch(const CostOverBatch& chart, const ChartSize& size, Theme theme) {
+    DrawingList list = chart_page(size, chart.title, theme);
     add_cost_over_batch(list, chart_box(size), chart, chart_look(size, theme));
     return list;
 }

@@ -1,12 +1,15 @@
 #include "render/chart/force_travel.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "render/picture/stage.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 
 namespace overbend::chart {
+
+using namespace picture;
 
 namespace {
 
@@ -26,6 +29,10 @@ ChartInfo info_of(const ForceTravel& chart, const ChartLook& look) {
         if (is_drawn(l, peak_of(chart).force)) info.up.take_in(1.05 * l.force);
     info.remarks = limits_above(chart);
     return info;
+}
+
+ForcePoint point_of(const stroke::State& s, double strip_width) {
+    return {std::max(0.0, s.travel), std::max(0.0, s.punch_force * strip_width / 1000.0)};
 }
 
 }  // namespace
@@ -57,15 +64,12 @@ std::vector<std::string> limits_above(const ForceTravel& chart) {
 
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width) {
     ForceTravel chart;
-    const auto point = [&](const stroke::State& s) {
-        return ForcePoint{std::max(0.0, s.travel), std::max(0.0, s.punch_force * strip_width / 1000.0)};
-    };
     for (const stroke::State& s : recording.states) {
         if (s.travel < 0.0) continue;
         if (s.phase <= stroke::Phase::held)
-            chart.loading.push_back(point(s));
+            chart.loading.push_back(point_of(s, strip_width));
         else if (s.phase == stroke::Phase::retracting)
-            chart.going_back.push_back(point(s));
+            chart.going_back.push_back(point_of(s, strip_width));
     }
     if (!chart.going_back.empty() && !chart.loading.empty())
         chart.going_back.insert(chart.going_back.begin(), chart.loading.back());
@@ -74,51 +78,44 @@ ForceTravel force_travel(const stroke::Recording& recording, double strip_width)
 
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double instant) {
     ForceTravel chart = force_travel(recording, strip_width);
-    const stroke::State s = picture::state_at(recording, instant);
-    chart.now = {std::max(0.0, s.travel), std::max(0.0, s.punch_force * strip_width / 1000.0)};
+    chart.now = point_of(state_at(recording, instant), strip_width);
     return chart;
 }
 
-ForceTravel force_travel(const picture::ShownJob& job, const picture::ShownStroke& stroke) {
+ForceTravel force_travel(const ShownJob& job, const ShownStroke& stroke) {
     ForceTravel chart = force_travel(*stroke.recording, job.strip_width);
     chart.title = words("Stroke %d, %s: force over travel", stroke.number, stroke.name.c_str());
     chart.limits = stroke.limits;
     return chart;
 }
 
-void add_force_travel(picture::DrawingList& list, const picture::Rect& box, const ForceTravel& chart,
-                      const ChartLook& look) {
+DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size, Theme theme) {
     if (chart.loading.size() < 2)
         throw OutOfRange("points of a force over travel", std::to_string(chart.loading.size()),
                          "a curve needs at least two");
-    const picture::ThemeColours& colours = picture::theme_colours(look.theme);
+    const ChartLook look = chart_look(size, theme);
+    const Colour& ink = theme_colours(theme).ink;
     const ForcePoint peak = peak_of(chart);
-    ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
+    DrawingList list = chart_page(size, chart.title, theme);
+    ChartFrame frame = add_frame(list, chart_box(size), info_of(chart, look), look);
     add_curve(list, frame, points_of(chart.going_back, &ForcePoint::travel, &ForcePoint::force),
               curve_look(look, 1));
     add_curve(list, frame, points_of(chart.loading, &ForcePoint::travel, &ForcePoint::force),
               curve_look(look, 0));
-    for (const ForceLimit& l : chart.limits)
-        if (is_drawn(l, peak.force)) {
-            CurveLook line = curve_look(look, 4);
-            line.colour = colours.ink;
-            add_curve(list, frame, {{frame.across.low, l.force}, {frame.across.high, l.force}}, line);
-        }
-    for (const ForceLimit& l : chart.limits)
-        if (is_drawn(l, peak.force))
-            add_label(list, frame, {0.5 * (frame.across.low + frame.across.high), l.force}, limit_words(l),
-                      colours.ink);
+    std::vector<ForceLimit> drawn;
+    std::copy_if(chart.limits.begin(), chart.limits.end(), std::back_inserter(drawn),
+                 [&](const ForceLimit& l) { return is_drawn(l, peak.force); });
+    CurveLook line = curve_look(look, 4);
+    line.colour = ink;
+    for (const ForceLimit& l : drawn)
+        add_curve(list, frame, {{frame.across.low, l.force}, {frame.across.high, l.force}}, line);
+    for (const ForceLimit& l : drawn)
+        add_label(list, frame, {0.5 * (frame.across.low + frame.across.high), l.force}, limit_words(l), ink);
     add_dot(list, frame, {peak.travel, peak.force}, curve_look(look, 0).colour, DotLook::ring);
-    add_label(list, frame, {peak.travel, peak.force}, words("peak %.3g kN", peak.force), colours.ink);
+    add_label(list, frame, {peak.travel, peak.force}, words("peak %.3g kN", peak.force), ink);
     const ForcePoint& stop = chart.loading.back();
-    add_label(list, frame, {stop.travel, 0.0}, words("stop %.2f mm", stop.travel), colours.ink);
-    if (chart.now) add_dot(list, frame, {chart.now->travel, chart.now->force}, colours.ink);
-}
-
-picture::DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size,
-                                       picture::Theme theme) {
-    picture::DrawingList list = chart_page(size, chart.title, theme);
-    add_force_travel(list, chart_box(size), chart, chart_look(size, theme));
+    add_label(list, frame, {stop.travel, 0.0}, words("stop %.2f mm", stop.travel), ink);
+    if (chart.now) add_dot(list, frame, {chart.now->travel, chart.now->force}, ink);
     return list;
 }
 

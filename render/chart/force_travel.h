@@ -48,9 +48,7 @@ ForceTravel force_travel(const picture::ShownJob& job, const picture::ShownStrok
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width);
 ForceTravel force_travel(const stroke::Recording& recording, double strip_width, double instant);
 
-// Throws OutOfRange: fewer than two points; a box without room.
-void add_force_travel(picture::DrawingList& list, const picture::Rect& box, const ForceTravel& chart,
-                      const ChartLook& look);
+// Throws OutOfRange: fewer than two points; the size.
 picture::DrawingList draw_force_travel(const ForceTravel& chart, const ChartSize& size, picture::Theme theme);
 
 }  // namespace overbend::chart

@@ -9,6 +9,8 @@
 
 namespace overbend::chart {
 
+using namespace picture;
+
 namespace {
 
 constexpr double title_size = 1.2;  // units
@@ -20,36 +22,34 @@ std::vector<std::size_t> key_rows(const std::vector<KeyEntry>& key, double width
     std::vector<std::size_t> first;
     double x = 0.0;
     for (std::size_t i = 0; i < key.size(); ++i) {
-        const double wide = (sample + 2.2) * u + picture::text_width(key[i].words, u);
+        const double wide = (sample + 2.2) * u + text_width(key[i].words, u);
         if (first.empty() || x + wide > width) first.push_back(i), x = 0.0;
         x += wide;
     }
     return first;
 }
 
-void add_key(picture::DrawingList& list, const ChartInfo& info, const ChartLook& look,
-             const picture::Point& at, double width) {
+void add_key(DrawingList& list, const ChartInfo& info, const ChartLook& look, const Point& at, double width) {
     const double u = look.unit;
     const std::vector<std::size_t> rows = key_rows(info.key, width, u);
     for (std::size_t r = 0; r < rows.size(); ++r) {
         const std::size_t end = r + 1 < rows.size() ? rows[r + 1] : info.key.size();
-        picture::Point p = at + picture::Point(0.0, static_cast<double>(r) * row * u);
+        Point p = at + Point(0.0, static_cast<double>(r) * row * u);
         for (std::size_t i = rows[r]; i < end; ++i) {
             const KeyEntry& entry = info.key[i];
             const double middle = p.y() - 0.36 * u;
-            picture::add_line(list, {p.x(), middle}, {p.x() + sample * u, middle}, entry.curve.colour,
-                              entry.curve.width, entry.curve.dash);
-            const std::string words = picture::fitted(entry.words, u, width - (sample + 0.6) * u);
-            picture::add_text(list, words, {p.x() + (sample + 0.6) * u, p.y()}, u,
-                              picture::theme_colours(look.theme).ink);
-            p.x() += (sample + 2.2) * u + picture::text_width(words, u);
+            add_line(list, {p.x(), middle}, {p.x() + sample * u, middle}, entry.curve.colour,
+                     entry.curve.width, entry.curve.dash);
+            const std::string words = fitted(entry.words, u, width - (sample + 0.6) * u);
+            add_text(list, words, {p.x() + (sample + 0.6) * u, p.y()}, u, theme_colours(look.theme).ink);
+            p.x() += (sample + 2.2) * u + text_width(words, u);
         }
     }
 }
 
 double widest(const std::vector<std::string>& numbers, double u) {
     double width = 0.0;
-    for (const std::string& n : numbers) width = std::max(width, picture::text_width(n, u));
+    for (const std::string& n : numbers) width = std::max(width, text_width(n, u));
     return width;
 }
 
@@ -60,8 +60,7 @@ Axis fitting_axis(const ChartInfo& info, double width, double u) {
         bool apart = true;
         for (std::size_t i = 1; i < axis.ticks.size(); ++i) {
             const double gap = width * (axis.part(axis.ticks[i]) - axis.part(axis.ticks[i - 1]));
-            const double words =
-                0.5 * (picture::text_width(axis.numbers[i], u) + picture::text_width(axis.numbers[i - 1], u));
+            const double words = 0.5 * (text_width(axis.numbers[i], u) + text_width(axis.numbers[i - 1], u));
             apart = apart && gap > words + 0.9 * u;
         }
         if (apart) return axis;
@@ -82,19 +81,19 @@ std::vector<double> between_ticks(const Axis& axis) {
     return found;
 }
 
-void add_grid(picture::DrawingList& list, const ChartFrame& f) {
-    const picture::ThemeColours& colours = picture::theme_colours(f.look.theme);
+void add_grid(DrawingList& list, const ChartFrame& f) {
+    const ThemeColours& colours = theme_colours(f.look.theme);
     const double u = f.look.unit, fine = std::max(0.5, u / 20.0);
-    const picture::Colour light = picture::mixed(colours.stage, colours.rule, 0.7),
-                          lighter = picture::mixed(colours.stage, colours.rule, 0.35);
-    picture::add_fill(list, picture::rectangle(f.plot), colours.stage);
-    const auto upright = [&](double value, const picture::Colour& colour) {
+    const Colour light = mixed(colours.stage, colours.rule, 0.7),
+                 lighter = mixed(colours.stage, colours.rule, 0.35);
+    add_fill(list, rectangle(f.plot), colours.stage);
+    const auto upright = [&](double value, const Colour& colour) {
         const double x = f.plot.x + f.plot.width * f.across.part(value);
-        picture::add_line(list, {x, f.plot.y}, {x, f.plot.bottom()}, colour, fine);
+        add_line(list, {x, f.plot.y}, {x, f.plot.bottom()}, colour, fine);
     };
-    const auto level = [&](double value, const picture::Colour& colour) {
+    const auto level = [&](double value, const Colour& colour) {
         const double y = f.plot.bottom() - f.plot.height * f.up.part(value);
-        picture::add_line(list, {f.plot.x, y}, {f.plot.right(), y}, colour, fine);
+        add_line(list, {f.plot.x, y}, {f.plot.right(), y}, colour, fine);
     };
     for (const double v : between_ticks(f.across)) upright(v, lighter);
     for (const double v : between_ticks(f.up)) level(v, lighter);
@@ -104,48 +103,41 @@ void add_grid(picture::DrawingList& list, const ChartFrame& f) {
     if (f.across.scale == Scale::linear && f.across.low < 0.0 && f.across.high > 0.0)
         upright(0.0, colours.muted);
     if (f.up.scale == Scale::linear && f.up.low < 0.0 && f.up.high > 0.0) level(0.0, colours.muted);
-    picture::add_line(
-        list,
-        picture::polyline(
-            {{f.plot.x, f.plot.y}, {f.plot.x, f.plot.bottom()}, {f.plot.right(), f.plot.bottom()}}),
-        colours.muted, std::max(0.75, u / 14.0));
+    add_line(list,
+             polyline({{f.plot.x, f.plot.y}, {f.plot.x, f.plot.bottom()}, {f.plot.right(), f.plot.bottom()}}),
+             colours.muted, std::max(0.75, u / 14.0));
 }
 
-void add_numbers(picture::DrawingList& list, const ChartFrame& f) {
-    const picture::ThemeColours& colours = picture::theme_colours(f.look.theme);
+void add_numbers(DrawingList& list, const ChartFrame& f) {
+    const ThemeColours& colours = theme_colours(f.look.theme);
     const double u = f.look.unit;
     for (std::size_t i = 0; i < f.across.ticks.size(); ++i)
-        picture::add_text(
-            list, f.across.numbers[i],
-            {f.plot.x + f.plot.width * f.across.part(f.across.ticks[i]), f.plot.bottom() + 1.25 * u}, u,
-            colours.ink, picture::Across::middle);
+        add_text(list, f.across.numbers[i],
+                 {f.plot.x + f.plot.width * f.across.part(f.across.ticks[i]), f.plot.bottom() + 1.25 * u}, u,
+                 colours.ink, Across::middle);
     double above = 1e300;  // top of the last number that was set
     for (std::size_t i = 0; i < f.up.ticks.size(); ++i) {
         const double y = f.plot.bottom() - f.plot.height * f.up.part(f.up.ticks[i]);
         if (y + 0.6 * u > above) continue;  // no room: the grid's line alone
-        picture::add_text(list, f.up.numbers[i], {f.plot.x - 0.5 * u, picture::baseline_for_middle(y, u)}, u,
-                          colours.ink, picture::Across::right);
+        add_text_on_middle(list, f.up.numbers[i], {f.plot.x - 0.5 * u, y}, u, colours.ink, Across::right);
         above = y - 0.6 * u;
     }
-    picture::add_text(list, f.across.words, {f.plot.centre().x(), f.plot.bottom() + 2.7 * u}, u, colours.ink,
-                      picture::Across::middle);
+    add_text(list, f.across.words, {f.plot.centre().x(), f.plot.bottom() + 2.7 * u}, u, colours.ink,
+             Across::middle);
 }
 
 }  // namespace
 
 CurveLook curve_look(const ChartLook& look, int number) {
-    const bool light = picture::luminance(picture::theme_colours(look.theme).page) > 0.4;
-    const picture::Colour on_light[] = {
-        picture::okabe_ito::blue, picture::okabe_ito::vermillion,
-        picture::mixed(picture::okabe_ito::bluish_green, picture::okabe_ito::black, 0.25),
-        picture::mixed(picture::okabe_ito::reddish_purple, picture::okabe_ito::black, 0.2),
-        picture::okabe_ito::black};
-    const picture::Colour on_dark[] = {
-        picture::okabe_ito::sky_blue,
-        picture::okabe_ito::orange,
-        picture::mixed(picture::okabe_ito::bluish_green, {1.0, 1.0, 1.0, 1.0}, 0.3),
-        picture::mixed(picture::okabe_ito::reddish_purple, {1.0, 1.0, 1.0, 1.0}, 0.2),
-        {1.0, 1.0, 1.0, 1.0}};
+    const bool light = luminance(theme_colours(look.theme).page) > 0.4;
+    const Colour on_light[] = {okabe_ito::blue, okabe_ito::vermillion,
+                               mixed(okabe_ito::bluish_green, okabe_ito::black, 0.25),
+                               mixed(okabe_ito::reddish_purple, okabe_ito::black, 0.2), okabe_ito::black};
+    const Colour on_dark[] = {okabe_ito::sky_blue,
+                              okabe_ito::orange,
+                              mixed(okabe_ito::bluish_green, {1.0, 1.0, 1.0, 1.0}, 0.3),
+                              mixed(okabe_ito::reddish_purple, {1.0, 1.0, 1.0, 1.0}, 0.2),
+                              {1.0, 1.0, 1.0, 1.0}};
     const double u = look.unit;
     const std::vector<double> dashes[] = {{},
                                           {0.7 * u, 0.35 * u},
@@ -156,16 +148,14 @@ CurveLook curve_look(const ChartLook& look, int number) {
     return {light ? on_light[i] : on_dark[i], dashes[i], 0.16 * u};
 }
 
-ChartFrame add_frame(picture::DrawingList& list, const picture::Rect& box, const ChartInfo& info,
-                     const ChartLook& look) {
-    const picture::ThemeColours& colours = picture::theme_colours(look.theme);
+ChartFrame add_frame(DrawingList& list, const Rect& box, const ChartInfo& info, const ChartLook& look) {
+    const ThemeColours& colours = theme_colours(look.theme);
     const double u = look.unit;
     double y = box.y;
     if (!info.title.empty()) {
         y += title_size * u;
-        picture::add_text(list, picture::fitted(info.title, title_size * u, box.width, picture::Weight::bold),
-                          {box.x, y - 0.1 * u}, title_size * u, colours.ink, picture::Across::left,
-                          picture::Weight::bold);
+        add_text(list, fitted(info.title, title_size * u, box.width, Weight::bold), {box.x, y - 0.1 * u},
+                 title_size * u, colours.ink, Across::left, Weight::bold);
         y += 0.7 * u;
     }
     const std::size_t rows = key_rows(info.key, box.width, u).size();
@@ -173,17 +163,15 @@ ChartFrame add_frame(picture::DrawingList& list, const picture::Rect& box, const
         add_key(list, info, look, {box.x, y + u}, box.width);
         y += (row * static_cast<double>(rows) + 0.3) * u;
     }
-    picture::add_text(list, info.up_words, {box.x, y + u}, u, colours.ink);
+    add_text(list, info.up_words, {box.x, y + u}, u, colours.ink);
     y += 1.9 * u;
 
     std::vector<std::string> below;
     for (const std::string& remark : info.remarks)
-        for (const std::string& line : picture::wrapped(remark, u, box.width, box.width, 4))
-            below.push_back(line);
+        for (const std::string& line : wrapped(remark, u, box.width, box.width, 4)) below.push_back(line);
     const double foot = box.bottom() - (row * static_cast<double>(below.size()) + 3.1) * u;
     for (std::size_t i = 0; i < below.size(); ++i)
-        picture::add_text(list, below[i], {box.x, foot + (4.4 + row * static_cast<double>(i)) * u}, u,
-                          colours.muted);
+        add_text(list, below[i], {box.x, foot + (4.4 + row * static_cast<double>(i)) * u}, u, colours.muted);
 
     ChartFrame frame;
     frame.look = look;
@@ -195,8 +183,7 @@ ChartFrame add_frame(picture::DrawingList& list, const picture::Rect& box, const
     const double right = 0.5 * widest(make_axis("", info.across, 9, info.across_scale).numbers, u) + 0.2 * u;
     frame.plot = {box.x + left, y, box.width - left - right, height};
     if (frame.plot.width < 8.0 * u || height < 5.0 * u)
-        throw OutOfRange("room for a chart",
-                         picture::fixed(box.width, 0) + " x " + picture::fixed(box.height, 0) + " px",
+        throw OutOfRange("room for a chart", fixed(box.width, 0) + " x " + fixed(box.height, 0) + " px",
                          "its text leaves no room for its curves; give more room, or smaller text");
     frame.words.inside = frame.plot;
     frame.across = fitting_axis(info, frame.plot.width, u);
@@ -205,57 +192,58 @@ ChartFrame add_frame(picture::DrawingList& list, const picture::Rect& box, const
     return frame;
 }
 
-void add_curve(picture::DrawingList& list, ChartFrame& frame, const std::vector<picture::Point>& values,
+void add_curve(DrawingList& list, ChartFrame& frame, const std::vector<Point>& values,
                const CurveLook& curve) {
-    std::vector<picture::Point> points;
-    for (const picture::Point& v : values)
+    std::vector<Point> points;
+    for (const Point& v : values)
         if (v.allFinite()) points.push_back(frame.at(v));
     if (points.size() < 2) return;
-    list.items.push_back(picture::Shape{picture::polyline(points), std::nullopt, curve.colour, curve.width,
-                                        curve.dash, frame.plot});
+    list.items.push_back(
+        Shape{polyline(points), std::nullopt, curve.colour, curve.width, curve.dash, frame.plot});
     frame.words.lines.push_back(std::move(points));
 }
 
-void add_dot(picture::DrawingList& list, const ChartFrame& frame, const picture::Point& value,
-             const picture::Colour& colour, DotLook dot) {
+void add_levels(DrawingList& list, ChartFrame& frame, std::initializer_list<double> levels) {
     const double u = frame.look.unit;
-    const picture::Colour& page = picture::theme_colours(frame.look.theme).stage;
-    picture::add_shape(list, picture::circle(frame.at(value), 0.34 * u), dot == DotLook::full ? colour : page,
-                       colour, 0.12 * u);
+    const CurveLook line{theme_colours(frame.look.theme).muted, {0.3 * u, 0.3 * u}, 0.08 * u};
+    for (const double y : levels)
+        add_curve(list, frame, {{frame.across.low, y}, {frame.across.high, y}}, line);
 }
 
-std::optional<picture::Rect> add_label(picture::DrawingList& list, ChartFrame& frame,
-                                       const picture::Point& value, const std::string& words,
-                                       const picture::Colour& colour) {
-    picture::Text text{words,
-                       picture::Point::Zero(),
-                       picture::Across::left,
-                       frame.look.unit,
-                       colour,
-                       picture::Weight::normal,
-                       picture::theme_colours(frame.look.theme).stage};
+void add_dot(DrawingList& list, const ChartFrame& frame, const Point& value, const Colour& colour,
+             DotLook dot) {
+    const double u = frame.look.unit;
+    const Colour& page = theme_colours(frame.look.theme).stage;
+    add_shape(list, circle(frame.at(value), 0.34 * u), dot == DotLook::full ? colour : page, colour,
+              0.12 * u);
+}
+
+std::optional<Rect> add_label(DrawingList& list, ChartFrame& frame, const Point& value,
+                              const std::string& words, const Colour& colour) {
+    Text text{words,
+              Point::Zero(),
+              Across::left,
+              frame.look.unit,
+              colour,
+              Weight::normal,
+              theme_colours(frame.look.theme).stage};
     return add_label(list, frame.words, frame.at(value), text);
 }
 
-picture::DrawingList chart_page(const ChartSize& size, const std::string& title, picture::Theme theme) {
+DrawingList chart_page(const ChartSize& size, const std::string& title, Theme theme) {
     if (size.width < 320 || size.width > 4000 || size.height < 320 || size.height > 4000)
         throw OutOfRange("size of a chart",
                          std::to_string(size.width) + " x " + std::to_string(size.height) + " px",
                          "it must be 320 to 4000 px wide and high");
-    picture::DrawingList list;
-    list.title = title;
-    list.width = size.width;
-    list.height = size.height;
-    list.background = picture::theme_colours(theme).page;
-    return list;
+    return {title, size.width, size.height, theme_colours(theme).page};
 }
 
-ChartLook chart_look(const ChartSize& size, picture::Theme theme) {
+ChartLook chart_look(const ChartSize& size, Theme theme) {
     return {theme, std::max(size.height / 45.0, std::min(size.height / 32.0, size.width / 44.0))};
 }
 
-picture::Rect chart_box(const ChartSize& size) {
-    const double margin = 1.2 * chart_look(size, picture::Theme::light).unit;
+Rect chart_box(const ChartSize& size) {
+    const double margin = 1.2 * chart_look(size, Theme::light).unit;
     return {margin, margin, size.width - 2.0 * margin, size.height - 2.0 * margin};
 }
 

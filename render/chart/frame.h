@@ -5,6 +5,7 @@
 
 #pragma once
 
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <vector>
@@ -56,10 +57,12 @@ struct ChartFrame {
     }
 };
 
-// Throws OutOfRange: an extent that make_axis refuses; a box too small for the words: the plot would be under
-// 8 units wide or 5 high.
+// Throws OutOfRange: an extent that make_axis refuses; a box whose plot is under 8 units wide or 5 high.
 ChartFrame add_frame(picture::DrawingList& list, const picture::Rect& box, const ChartInfo& info,
                      const ChartLook& look);
+
+// Fine lines across the plot, as at a section's surfaces.
+void add_levels(picture::DrawingList& list, ChartFrame& frame, std::initializer_list<double> levels);
 
 // Values of a list as points of a curve.
 template <class Value>

@@ -1,5 +1,4 @@
-// The moment at a bend over its curvature through a stroke: up to the stop, and down the unloading line to
-// the free curvature.
+// The moment at a bend over its curvature: up to the stop, and down the unloading line to the free curvature.
 //
 // Units  1/mm, N mm per mm of width.
 
@@ -15,10 +14,9 @@
 namespace overbend::chart {
 
 struct MomentCurve {
-    std::string name;                     // of the bend
-    std::vector<SectionPoint> loading;    // to the stop, two points at least
-    std::vector<SectionPoint> unloading;  // from the stop to free
-    double blank_position = 0.0;          // mm, of the section
+    std::string name;             // of the bend
+    SectionPath path;             // to the stop two points at least
+    double blank_position = 0.0;  // mm, of the section
 };
 
 struct MomentCurvature {
@@ -32,9 +30,7 @@ MomentCurve moment_curve(const stroke::Recording& recording, const std::string& 
 // Of all bends of a stroke, with its title.
 MomentCurvature moment_curvature(const picture::ShownStroke& stroke);
 
-// Throws OutOfRange: no bend, a curve of fewer than two points; a box without room.
-void add_moment_curvature(picture::DrawingList& list, const picture::Rect& box, const MomentCurvature& chart,
-                          const ChartLook& look);
+// Throws OutOfRange: no bend, a curve of fewer than two points; the size.
 picture::DrawingList draw_moment_curvature(const MomentCurvature& chart, const ChartSize& size,
                                            picture::Theme theme);
 

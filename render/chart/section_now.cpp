@@ -1,12 +1,13 @@
 #include "render/chart/section_now.h"
 
-#include <algorithm>
-#include <cmath>
+#include <tuple>
 
 #include "render/picture/marks.h"
 #include "render/picture/stage.h"
 
 namespace overbend::chart {
+
+using namespace picture;
 
 namespace {
 
@@ -15,9 +16,8 @@ void take_in_stroke(const stroke::Recording& r, const BentSection& section, Sect
     now.height = nothing_yet();
     now.stress = now.plastic_strain = now.curvature = now.moment = {0.0, 0.0};
     for (const stroke::State& s : r.states) {
-        const double G = s.stretch[section.element], k = s.curvature[section.element];
-        now.height.take_in(picture::lifted_height(-0.5 * r.thickness, G, k));
-        now.height.take_in(picture::lifted_height(0.5 * r.thickness, G, k));
+        const auto [lower, upper] = section_surfaces(r, s, section);
+        now.height.take_in(lower), now.height.take_in(upper);
         for (const LayerPoint& l : section_layers(r, s, section)) {
             now.stress.take_in(l.stress);
             now.plastic_strain.take_in(100.0 * l.plastic_strain);
@@ -28,21 +28,14 @@ void take_in_stroke(const stroke::Recording& r, const BentSection& section, Sect
     }
 }
 
-void add_surfaces(picture::DrawingList& list, ChartFrame& frame, const SectionNow& now) {
-    const double u = frame.look.unit;
-    const CurveLook line{picture::theme_colours(frame.look.theme).muted, {0.3 * u, 0.3 * u}, 0.08 * u};
-    for (const double y : {now.lower, now.upper})
-        add_curve(list, frame, {{frame.across.low, y}, {frame.across.high, y}}, line);
-}
-
 enum class Quantity { stress, plastic_strain };
 
 double value_of(const LayerPoint& layer, Quantity quantity) {
     return quantity == Quantity::stress ? layer.stress : 100.0 * layer.plastic_strain;
 }
 
-void add_layers_now(picture::DrawingList& list, const picture::Rect& box, const SectionNow& now,
-                    const ChartLook& look, Quantity quantity) {
+void add_layers_now(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look,
+                    Quantity quantity) {
     ChartInfo info;
     const bool stress = quantity == Quantity::stress;
     info.across_words = stress ? "hoop stress, MPa" : "plastic strain, %";
@@ -50,39 +43,32 @@ void add_layers_now(picture::DrawingList& list, const picture::Rect& box, const 
     info.across = stress ? now.stress : now.plastic_strain;
     info.up = now.height;
     ChartFrame frame = add_frame(list, box, info, look);
-    add_surfaces(list, frame, now);
-    std::vector<picture::Point> values;
+    add_levels(list, frame, {now.lower, now.upper});
+    std::vector<Point> values;
     for (const LayerPoint& l : now.layers) values.emplace_back(value_of(l, quantity), l.height);
     const CurveLook curve = curve_look(look, 0);
     add_curve(list, frame, values, curve);
-    for (const picture::Point& v : values) add_dot(list, frame, v, curve.colour);
+    for (const Point& v : values) add_dot(list, frame, v, curve.colour);
     if (!now.marked || *now.marked < 0 || *now.marked >= static_cast<int>(values.size())) return;
-    const picture::Colour mark = curve_look(look, 1).colour;
-    picture::add_line(list, picture::circle(frame.at(values[*now.marked]), 0.62 * look.unit), mark,
-                      0.2 * look.unit);
+    const Colour mark = curve_look(look, 1).colour;
+    add_line(list, circle(frame.at(values[*now.marked]), 0.62 * look.unit), mark, 0.2 * look.unit);
 }
 
 }  // namespace
 
 SectionNow section_now(const stroke::Recording& r, double instant, double blank_position,
                        std::optional<int> marked_layer) {
-    const stroke::State state = picture::state_at(r, instant);
+    const stroke::State state = state_at(r, instant);
     const BentSection section = section_at(r, blank_position);
     SectionNow now;
     now.blank_position = section.blank_position;
     now.sense = section.sense;
-    const double G = state.stretch[section.element], k = state.curvature[section.element];
-    now.lower = picture::lifted_height(-0.5 * r.thickness, G, k);
-    now.upper = picture::lifted_height(0.5 * r.thickness, G, k);
+    std::tie(now.lower, now.upper) = section_surfaces(r, state, section);
     now.layers = section_layers(r, state, section);
     now.marked = marked_layer;
     now.at = section_point(r, state, section);
-    for (int i = 0; i <= static_cast<int>(instant); ++i) {
-        const SectionPoint p = section_point(r, r.states[i], section);
-        if (i <= section.loaded) now.loading.push_back(p);
-        if (i >= section.loaded) now.unloading.push_back(p);
-    }
-    (instant > section.loaded ? now.unloading : now.loading).push_back(now.at);
+    now.path = section_path(r, section, instant);
+    (instant > section.loaded ? now.path.unloading : now.path.loading).push_back(now.at);
     take_in_stroke(r, section, now);
     return now;
 }
@@ -98,35 +84,29 @@ void put_before(SectionNow& now, const stroke::Recording& earlier, Faces faces) 
     }
 }
 
-void add_stress_now(picture::DrawingList& list, const picture::Rect& box, const SectionNow& now,
-                    const ChartLook& look) {
+void add_stress_now(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look) {
     add_layers_now(list, box, now, look, Quantity::stress);
 }
 
-void add_plastic_strain_now(picture::DrawingList& list, const picture::Rect& box, const SectionNow& now,
+void add_plastic_strain_now(DrawingList& list, const Rect& box, const SectionNow& now,
                             const ChartLook& look) {
     add_layers_now(list, box, now, look, Quantity::plastic_strain);
 }
 
-void add_moment_so_far(picture::DrawingList& list, const picture::Rect& box, const SectionNow& now,
-                       const ChartLook& look) {
+void add_moment_so_far(DrawingList& list, const Rect& box, const SectionNow& now, const ChartLook& look) {
     ChartInfo info;
     info.across_words = "curvature, 1/mm";
     info.up_words = "moment, N mm per mm of width";
     info.across = now.curvature;
     info.up = now.moment;
-    const CurveLook earlier{picture::theme_colours(look.theme).muted, {}, 0.1 * look.unit};
+    const CurveLook earlier{theme_colours(look.theme).muted, {}, 0.1 * look.unit};
     info.key = {{"pressing", curve_look(look, 0)}, {"released", curve_look(look, 1)}};
     if (!now.before.empty()) info.key.push_back({"before", earlier});
     ChartFrame frame = add_frame(list, box, info, look);
-    if (!now.before.empty())
-        add_curve(list, frame, points_of(now.before, &SectionPoint::curvature, &SectionPoint::moment),
-                  earlier);
-    add_curve(list, frame, points_of(now.loading, &SectionPoint::curvature, &SectionPoint::moment),
-              curve_look(look, 0));
-    add_curve(list, frame, points_of(now.unloading, &SectionPoint::curvature, &SectionPoint::moment),
-              curve_look(look, 1));
-    add_dot(list, frame, {now.at.curvature, now.at.moment}, picture::theme_colours(look.theme).ink);
+    add_curve(list, frame, points_of(now.before), earlier);
+    add_curve(list, frame, points_of(now.path.loading), curve_look(look, 0));
+    add_curve(list, frame, points_of(now.path.unloading), curve_look(look, 1));
+    add_dot(list, frame, {now.at.curvature, now.at.moment}, theme_colours(look.theme).ink);
 }
 
 }  // namespace overbend::chart

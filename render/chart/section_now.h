@@ -1,6 +1,5 @@
 // Any section of the strip at any instant of a stroke: the stress and the plastic strain of its layers,
-// and its moment over curvature up to then. The axes cover the whole stroke, so that they stay fixed
-// during it.
+// and its moment over curvature up to then. The axes cover the whole stroke, so that they stay fixed.
 //
 // Units  mm, 1/mm, MPa, N mm per mm of width.
 
@@ -15,15 +14,14 @@
 namespace overbend::chart {
 
 struct SectionNow {
-    double blank_position = 0.0;      // mm, of the element's middle
-    double sense = 1.0;               // -1: curvature and moment of the strip as it lies have the other sign
-    double lower = 0.0, upper = 0.0;  // mm, its surfaces over the mid-line, lower < upper
-    std::vector<LayerPoint> layers;   // from the lower to the upper surface
-    std::optional<int> marked;        // index of a layer
-    SectionPoint at;                  // curvature and moment now
-    std::vector<SectionPoint> loading;    // from the stroke's beginning to the stop, as far as it has come
-    std::vector<SectionPoint> unloading;  // from the stop on; empty before it
-    std::vector<SectionPoint> before;     // of earlier strokes, seen as the strip lies now
+    double blank_position = 0.0;       // mm, of the element's middle
+    double sense = 1.0;                // -1: curvature and moment of the strip as it lies have the other sign
+    double lower = 0.0, upper = 0.0;   // mm, its surfaces over the mid-line, lower < upper
+    std::vector<LayerPoint> layers;    // from the lower to the upper surface
+    std::optional<int> marked;         // index of a layer
+    SectionPoint at;                   // curvature and moment now
+    SectionPath path;                  // as far as the stroke has come
+    std::vector<SectionPoint> before;  // of earlier strokes, seen as the strip lies now
     Extent height, stress, plastic_strain, curvature, moment;  // of the whole stroke
 };
 

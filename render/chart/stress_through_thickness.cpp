@@ -1,13 +1,14 @@
 #include "render/chart/stress_through_thickness.h"
 
-#include <algorithm>
-#include <cmath>
+#include <tuple>
 
 #include "render/picture/strip_shape.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 
 namespace overbend::chart {
+
+using namespace picture;
 
 namespace {
 
@@ -59,24 +60,11 @@ ChartInfo info_of(const StressThroughThickness& chart, const ChartLook& look) {
     return info;
 }
 
-void add_core(picture::DrawingList& list, const ChartFrame& frame, const ElasticCore& core) {
+void add_core(DrawingList& list, const ChartFrame& frame, const ElasticCore& core) {
     const double y = frame.at({0.0, core.high}).y();
-    const picture::Rect band{frame.plot.x, y, frame.plot.width, frame.at({0.0, core.low}).y() - y};
-    list.items.push_back(picture::Shape{picture::rectangle(band),
-                                        picture::with_opacity(picture::okabe_ito::sky_blue, 0.3),
-                                        std::nullopt,
-                                        1.0,
-                                        {},
-                                        frame.plot});
-}
-
-// The strip's two surfaces under load.
-void add_surfaces(picture::DrawingList& list, ChartFrame& frame, const StressThroughThickness& chart) {
-    const picture::ThemeColours& colours = picture::theme_colours(frame.look.theme);
-    const CurveLook line{
-        colours.muted, {0.3 * frame.look.unit, 0.3 * frame.look.unit}, 0.08 * frame.look.unit};
-    for (const double y : {chart.lower, chart.upper})
-        add_curve(list, frame, {{frame.across.low, y}, {frame.across.high, y}}, line);
+    const Rect band{frame.plot.x, y, frame.plot.width, frame.at({0.0, core.low}).y() - y};
+    list.items.push_back(
+        Shape{rectangle(band), with_opacity(okabe_ito::sky_blue, 0.3), std::nullopt, 1.0, {}, frame.plot});
 }
 
 }  // namespace
@@ -86,42 +74,33 @@ StressThroughThickness stress_through_thickness(const stroke::Recording& r, doub
     const stroke::State& held = r.states[section.loaded];
     StressThroughThickness chart;
     chart.blank_position = section.blank_position;
-    const double G = held.stretch[section.element], k = held.curvature[section.element];
-    chart.lower = picture::lifted_height(-0.5 * r.thickness, G, k);
-    chart.upper = picture::lifted_height(0.5 * r.thickness, G, k);
+    std::tie(chart.lower, chart.upper) = section_surfaces(r, held, section);
     chart.loaded = section_layers(r, held, section);
     chart.free = section_layers(r, r.states.back(), section);
     chart.core = elastic_core(chart.loaded, chart.lower, chart.upper);
     return chart;
 }
 
-StressThroughThickness stress_through_thickness(const picture::ShownStroke& stroke,
-                                                const picture::BendMark& bend) {
+StressThroughThickness stress_through_thickness(const ShownStroke& stroke, const BendMark& bend) {
     StressThroughThickness chart = stress_through_thickness(*stroke.recording, bend.from(), bend.to());
     chart.title = words("Stroke %d, bend %s: stress through the thickness", stroke.number, bend.name.c_str());
     return chart;
 }
 
-void add_stress_through_thickness(picture::DrawingList& list, const picture::Rect& box,
-                                  const StressThroughThickness& chart, const ChartLook& look) {
+DrawingList draw_stress_through_thickness(const StressThroughThickness& chart, const ChartSize& size,
+                                          Theme theme) {
     check(chart);
-    ChartFrame frame = add_frame(list, box, info_of(chart, look), look);
+    const ChartLook look = chart_look(size, theme);
+    DrawingList list = chart_page(size, chart.title, theme);
+    ChartFrame frame = add_frame(list, chart_box(size), info_of(chart, look), look);
     if (core_is_seen(chart)) add_core(list, frame, *chart.core);
-    add_surfaces(list, frame, chart);
-    add_curve(list, frame, points_of(chart.free, &LayerPoint::stress, &LayerPoint::height),
-              curve_look(look, 1));
-    add_curve(list, frame, points_of(chart.loaded, &LayerPoint::stress, &LayerPoint::height),
-              curve_look(look, 0));
+    add_levels(list, frame, {chart.lower, chart.upper});
+    const CurveLook loaded = curve_look(look, 0), free = curve_look(look, 1);
+    add_curve(list, frame, points_of(chart.free, &LayerPoint::stress, &LayerPoint::height), free);
+    add_curve(list, frame, points_of(chart.loaded, &LayerPoint::stress, &LayerPoint::height), loaded);
     for (const LayerPoint& l : chart.free)
-        add_dot(list, frame, {l.stress, l.height}, curve_look(look, 1).colour, DotLook::ring);
-    for (const LayerPoint& l : chart.loaded)
-        add_dot(list, frame, {l.stress, l.height}, curve_look(look, 0).colour);
-}
-
-picture::DrawingList draw_stress_through_thickness(const StressThroughThickness& chart, const ChartSize& size,
-                                                   picture::Theme theme) {
-    picture::DrawingList list = chart_page(size, chart.title, theme);
-    add_stress_through_thickness(list, chart_box(size), chart, chart_look(size, theme));
+        add_dot(list, frame, {l.stress, l.height}, free.colour, DotLook::ring);
+    for (const LayerPoint& l : chart.loaded) add_dot(list, frame, {l.stress, l.height}, loaded.colour);
     return list;
 }
 

@@ -30,9 +30,7 @@ StressThroughThickness stress_through_thickness(const stroke::Recording& recordi
 StressThroughThickness stress_through_thickness(const picture::ShownStroke& stroke,
                                                 const picture::BendMark& bend);
 
-// Throws OutOfRange: fewer than three layers, another count of them loaded than free; a box without room.
-void add_stress_through_thickness(picture::DrawingList& list, const picture::Rect& box,
-                                  const StressThroughThickness& chart, const ChartLook& look);
+// Throws OutOfRange: fewer than three layers, another count of them loaded than free; the size.
 picture::DrawingList draw_stress_through_thickness(const StressThroughThickness& chart, const ChartSize& size,
                                                    picture::Theme theme);
 

@@ -22,8 +22,7 @@ struct Dimension {
 
     // A mark: words at the end of a line that leads away from `from`, above or below. All marks of a side
     // stand in one row, spread so that their words do not touch; for distances from one end, and for numbers.
-    // Lengths: between these, across (x alone), upright (y alone) or along the line from the one to the
-    // other.
+    // Lengths: between these, across (x alone), upright (y alone) or along the line through both.
     Vec2 from = Vec2::Zero(), to = Vec2::Zero();
     Beside beside = Beside::above;  // preferred side of the dimension line; the other side is allowed
     double half_thickness = 0.0;    // along: of the strip whose mid-line from and to lie on

@@ -5,7 +5,6 @@
 #include <optional>
 
 #include "render/drawing/hatch.h"
-#include "render/drawing/pens.h"
 #include "render/drawing/place_dimensions.h"
 #include "render/drawing/title_block.h"
 #include "render/picture/marks.h"
@@ -14,6 +13,8 @@
 
 namespace overbend::drawing {
 
+using namespace picture;
+
 namespace {
 
 using tool::Piece;
@@ -21,10 +22,10 @@ using tool::Piece;
 constexpr double scales[] = {10.0, 5.0, 2.0, 1.0, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01};
 constexpr PaperSize papers[] = {{"A4", 297, 210}, {"A4", 210, 297}, {"A3", 420, 297}};
 constexpr double hatch_width = 0.18;  // mm
-constexpr picture::Colour tint{0.0, 114 / 255.0, 178 / 255.0, 0.12};
+constexpr Colour tint{0.0, 114 / 255.0, 178 / 255.0, 0.12};
 
-std::vector<picture::Point> sampled(const std::vector<Piece>& outline, const OnPaper& paper) {
-    std::vector<picture::Point> points;
+std::vector<Point> sampled(const std::vector<Piece>& outline, const OnPaper& paper) {
+    std::vector<Point> points;
     for (const Piece& piece : outline) {
         points.push_back(paper(piece.start));
         if (!piece.is_arc()) continue;
@@ -39,23 +40,23 @@ std::vector<picture::Point> sampled(const std::vector<Piece>& outline, const OnP
     return points;
 }
 
-std::vector<std::vector<picture::Point>> polygons(const DrawingSheet& sheet, const OnPaper& paper) {
-    std::vector<std::vector<picture::Point>> all;
+std::vector<std::vector<Point>> polygons(const DrawingSheet& sheet, const OnPaper& paper) {
+    std::vector<std::vector<Point>> all;
     for (const std::vector<Piece>& outline : sheet.outlines) all.push_back(sampled(outline, paper));
     return all;
 }
 
-picture::Rect outline_box(const DrawingSheet& sheet, const OnPaper& paper) {
-    std::vector<picture::Point> points;
-    for (const std::vector<picture::Point>& polygon : polygons(sheet, paper))
+Rect outline_box(const DrawingSheet& sheet, const OnPaper& paper) {
+    std::vector<Point> points;
+    for (const std::vector<Point>& polygon : polygons(sheet, paper))
         points.insert(points.end(), polygon.begin(), polygon.end());
-    return picture::bounds_of(points);
+    return bounds_of(points);
 }
 
 // What the dimensions must avoid.
 Ink view_ink(const DrawingSheet& sheet, const OnPaper& paper) {
     Ink ink;
-    for (const std::vector<picture::Point>& polygon : polygons(sheet, paper))
+    for (const std::vector<Point>& polygon : polygons(sheet, paper))
         for (std::size_t i = 0; i < polygon.size(); ++i)
             ink.lines.push_back({polygon[i], polygon[(i + 1) % polygon.size()], Stroke::outline});
     for (const ViewLine& line : sheet.lines)
@@ -63,9 +64,9 @@ Ink view_ink(const DrawingSheet& sheet, const OnPaper& paper) {
     return ink;
 }
 
-picture::Rect ink_box(const Ink& ink, const picture::Rect& outline) {
-    picture::Point low(outline.x, outline.y), high(outline.right(), outline.bottom());
-    const auto take = [&](const picture::Point& p) { low = low.cwiseMin(p), high = high.cwiseMax(p); };
+Rect ink_box(const Ink& ink, const Rect& outline) {
+    Point low(outline.x, outline.y), high(outline.right(), outline.bottom());
+    const auto take = [&](const Point& p) { low = low.cwiseMin(p), high = high.cwiseMax(p); };
     for (const Line& line : ink.lines) take(line.a), take(line.b);
     for (const Label& label : ink.labels)
         take({label.box.x, label.box.y}), take({label.box.right(), label.box.bottom()});
@@ -80,26 +81,25 @@ struct Layout {
 
 // Centred on the area with its dimensions, or nothing where it has no room.
 std::optional<Layout> laid_out(const DrawingSheet& sheet, const PaperSize& paper, double scale) {
-    const picture::Rect area = view_area(paper, sheet);
-    Layout layout{paper, {picture::Point::Zero(), scale}, {}};
-    const picture::Rect at_origin = outline_box(sheet, layout.on_paper);
+    const Rect area = view_area(paper, sheet);
+    Layout layout{paper, {Point::Zero(), scale}, {}};
+    const Rect at_origin = outline_box(sheet, layout.on_paper);
     if (area.width <= 0.0 || at_origin.width > area.width || at_origin.height > area.height)
         return std::nullopt;
-    picture::Point shift = area.centre() - at_origin.centre();
+    Point shift = area.centre() - at_origin.centre();
     // once with as much room as it likes, then where that brings the middle of it all
     for (int round = 0; round < 3; ++round) {
         layout.on_paper.origin += shift;
-        const picture::Rect box = outline_box(sheet, layout.on_paper);
+        const Rect box = outline_box(sheet, layout.on_paper);
         layout.placed = place_dimensions(sheet.dimensions, layout.on_paper, view_ink(sheet, layout.on_paper),
-                                         box, round == 0 ? picture::grown(area, 60.0) : area);
-        const picture::Rect all = ink_box(layout.placed.ink, box);
+                                         box, round == 0 ? grown(area, 60.0) : area);
+        const Rect all = ink_box(layout.placed.ink, box);
         shift = area.centre() - all.centre();
-        if (round > 0 && picture::holds(area, all)) break;
-        if (round == 0 && (all.width > area.width || all.height > area.height))
-            shift = picture::Point::Zero();
+        if (round > 0 && holds(area, all)) break;
+        if (round == 0 && (all.width > area.width || all.height > area.height)) shift = Point::Zero();
     }
-    const picture::Rect box = outline_box(sheet, layout.on_paper);
-    if (!picture::holds(area, ink_box(layout.placed.ink, box))) return std::nullopt;
+    const Rect box = outline_box(sheet, layout.on_paper);
+    if (!holds(area, ink_box(layout.placed.ink, box))) return std::nullopt;
     return layout;
 }
 
@@ -136,41 +136,29 @@ Layout chosen(const DrawingSheet& sheet) {
 }
 
 std::vector<double> dash_of(ViewLine::Kind kind) {
-    switch (kind) {
-        case ViewLine::Kind::axis:
-            return {6.0, 1.2, 0.6, 1.2};
-        case ViewLine::Kind::bend_up:
-            return {5.0, 1.2, 0.6, 1.2, 0.6, 1.2};
-        case ViewLine::Kind::bend_down:
-            return {2.5, 1.2};
-        default:
-            return {};
-    }
+    if (kind == ViewLine::Kind::axis) return {6.0, 1.2, 0.6, 1.2};
+    if (kind == ViewLine::Kind::bend_up) return {5.0, 1.2, 0.6, 1.2, 0.6, 1.2};
+    return kind == ViewLine::Kind::bend_down ? std::vector<double>{2.5, 1.2} : std::vector<double>();
 }
 
-void paint_ink(picture::DrawingList& list, const Ink& ink) {
-    for (const Line& line : ink.lines) picture::add_line(list, line.a, line.b, black, thin);
+void paint_ink(DrawingList& list, const Ink& ink) {
+    for (const Line& line : ink.lines) add_line(list, line.a, line.b, black, thin);
     for (const Arrow& arrow : ink.arrows) {
-        const picture::Point side(-arrow.way.y(), arrow.way.x()), back = arrow.tip - arrow_length * arrow.way;
-        picture::add_fill(list, picture::polygon({arrow.tip, back + 0.45 * side, back - 0.45 * side}), black);
+        const Point side(-arrow.way.y(), arrow.way.x()), back = arrow.tip - arrow_length * arrow.way;
+        add_fill(list, polygon({arrow.tip, back + 0.45 * side, back - 0.45 * side}), black);
     }
     for (const Label& label : ink.labels)
-        picture::add_text(list, label.words,
-                          {label.middle.x(), picture::baseline_for_middle(label.middle.y(), word_size)},
-                          word_size, black, picture::Across::middle);
+        add_text_on_middle(list, label.words, label.middle, word_size, black, Across::middle);
 }
 
 // All hatch lines as one path.
-void paint_hatch(picture::DrawingList& list, const std::vector<Line>& lines) {
-    picture::Path path;
-    for (const Line& line : lines) {
-        path.push_back({picture::Verb::move, line.a});
-        path.push_back({picture::Verb::line, line.b});
-    }
-    if (!path.empty()) picture::add_line(list, std::move(path), black, hatch_width);
+void paint_hatch(DrawingList& list, const std::vector<Line>& lines) {
+    Path path;
+    for (const Line& line : lines) add_stretch(path, line.a, line.b);
+    if (!path.empty()) add_line(list, std::move(path), black, hatch_width);
 }
 
-double hatch_distance(const picture::Rect& box) {
+double hatch_distance(const Rect& box) {
     return std::clamp(0.04 * std::min(box.width, box.height), 1.4, 3.5);
 }
 
@@ -208,22 +196,19 @@ DrawnSheet draw_sheet(const DrawingSheet& given) {
     drawn.scale = paper.scale;
     drawn.scale_words = scale_words(paper.scale);
     drawn.origin = paper.origin;
-    picture::DrawingList& list = drawn.list;
-    list.width = layout.paper.width;
-    list.height = layout.paper.height;
-    list.background = {1.0, 1.0, 1.0, 1.0};
-    list.title = sheet.title + ": " + sheet.name;
+    DrawingList& list = drawn.list;
+    list = {sheet.title + ": " + sheet.name, layout.paper.width, layout.paper.height, {1.0, 1.0, 1.0, 1.0}};
     for (const auto& [a, b] : sheet.bands) {
-        const picture::Point p = paper(a), q = paper(b), low = p.cwiseMin(q), size = (p - q).cwiseAbs();
-        picture::add_fill(list, picture::rectangle({low.x(), low.y(), size.x(), size.y()}), tint);
+        const Point p = paper(a), q = paper(b), low = p.cwiseMin(q), size = (p - q).cwiseAbs();
+        add_fill(list, rectangle({low.x(), low.y(), size.x(), size.y()}), tint);
     }
     if (sheet.fill == Fill::hatched)
         paint_hatch(list, hatched(polygons(sheet, paper), hatch_distance(outline_box(sheet, paper)),
                                   layout.placed.ink.labels));
     for (const ViewLine& line : sheet.lines)
-        picture::add_line(list, paper(line.a), paper(line.b), black, thin, dash_of(line.kind));
+        add_line(list, paper(line.a), paper(line.b), black, thin, dash_of(line.kind));
     for (const std::vector<Piece>& outline : sheet.outlines)
-        picture::add_line(list, picture::outline_path(outline, paper.origin, paper.scale), black, thick);
+        add_line(list, outline_path(outline, paper.origin, paper.scale), black, thick);
     paint_ink(list, layout.placed.ink);
     paint_surroundings(list, layout.paper, sheet, drawn.scale_words);
     return drawn;

@@ -1,8 +1,7 @@
 // A drawing on a sheet of paper: one view to a true scale with its dimensions, a table, notes, a title block.
 //
 // The sheet is A4, upright or lying, or A3 lying where a larger scale than A4's is wanted. Scales are those
-// of ISO 5455 (10:1, 5:1, 2:1, 1:1, 1:2, 1:5, 1:10 ...): the largest at which all dimensions
-// fit.
+// of ISO 5455 (10:1, 5:1, 2:1, 1:1, 1:2, 1:5, 1:10 ...): the largest at which all dimensions fit.
 //
 // Units  mm of the thing, y up; the list that comes out is in mm on paper, y down: 1 unit is 1 mm.
 // Source scales: ISO 5455:1979, sheets: ISO 5457:1999, both from memory.

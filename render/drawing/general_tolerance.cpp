@@ -1,11 +1,11 @@
 #include "render/drawing/general_tolerance.h"
 
-#include <cmath>
-
-#include "render/picture/text_width.h"
+#include "render/picture/numbers.h"
 #include "sim/units.h"
 
 namespace overbend::drawing {
+
+using namespace picture;
 
 namespace {
 
@@ -23,7 +23,7 @@ double row_of(const Row (&rows)[count], double size) {
 
 // Up to three decimals, without zeros at the end.
 std::string plain(double value) {
-    std::string text = picture::fixed(value, 3);
+    std::string text = fixed(value, 3);
     while (text.back() == '0') text.pop_back();
     if (text.back() == '.') text.pop_back();
     return text;

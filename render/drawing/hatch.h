@@ -10,8 +10,7 @@
 
 namespace overbend::drawing {
 
-// outline: closed polygons, the solid where an odd number of them lies around; distance: between the lines, >
-// 0.
+// outline: closed polygons, solid where an odd number of them lies around; distance: between the lines, > 0.
 std::vector<Line> hatched(const std::vector<std::vector<picture::Point>>& outline, double distance,
                           const std::vector<Label>& labels);
 

@@ -11,6 +11,9 @@
 
 namespace overbend::drawing {
 
+constexpr double thick = 0.5, thin = 0.25;  // mm, lines
+constexpr picture::Colour black{0.0, 0.0, 0.0, 1.0};
+
 enum class Stroke { outline, dimension, extension, leader, centre, hidden };
 
 struct Line {

@@ -1,13 +1,14 @@
 #include "render/drawing/place_dimensions.h"
 
 #include <algorithm>
-#include <numeric>
 
 namespace overbend::drawing {
 
+using namespace picture;
+
 namespace {
 
-std::vector<Placing> ways_of(const Dimension& dimension, const OnPaper& paper, const picture::Rect& box) {
+std::vector<Placing> ways_of(const Dimension& dimension, const OnPaper& paper, const Rect& box) {
     switch (dimension.measure) {
         case Measure::radius:
             return radius_ways(dimension, paper);
@@ -28,8 +29,8 @@ double turn(const Dimension& dimension) {
 }
 
 // The rows of marks; those without a row are missing.
-Placed place_marks(const std::vector<Dimension>& dimensions, const OnPaper& paper, const picture::Rect& box,
-                   const picture::Rect& area) {
+Placed place_marks(const std::vector<Dimension>& dimensions, const OnPaper& paper, const Rect& box,
+                   const Rect& area) {
     Placed placed;
     for (const Beside side : {Beside::above, Beside::below}) {
         std::vector<int> which;
@@ -47,7 +48,7 @@ Placed place_marks(const std::vector<Dimension>& dimensions, const OnPaper& pape
 }
 
 Placed one_round(const std::vector<std::vector<Placing>>& ways, const std::vector<int>& order, Placed placed,
-                 const Ink& there, const picture::Rect& area) {
+                 const Ink& there, const Rect& area) {
     Ink all = there;
     add(all, placed.ink);
     for (const int i : order) {
@@ -71,7 +72,7 @@ Placed one_round(const std::vector<std::vector<Placing>>& ways, const std::vecto
 }  // namespace
 
 Placed place_dimensions(const std::vector<Dimension>& dimensions, const OnPaper& paper, const Ink& there,
-                        const picture::Rect& box, const picture::Rect& area) {
+                        const Rect& box, const Rect& area) {
     const Placed marks = place_marks(dimensions, paper, box, area);
     std::vector<std::vector<Placing>> ways(dimensions.size());
     std::vector<int> order;

@@ -7,6 +7,8 @@
 
 namespace overbend::drawing {
 
+using namespace picture;
+
 namespace {
 
 constexpr double least_inside = 2.0 * arrow_length + 0.6;  // mm, with both arrows between
@@ -14,28 +16,28 @@ constexpr double stub = 5.5;                               // mm, of a line whos
 
 // A length on paper: its ends, the way it is measured and the way its line is moved off.
 struct Span {
-    picture::Point from, to;    // on the thing, where extension lines begin
-    picture::Point along, off;  // unit
-    double length = 0.0;        // mm on paper
+    Point from, to;       // on the thing, where extension lines begin
+    Point along, off;     // unit
+    double length = 0.0;  // mm on paper
 };
 
-picture::Point at_line(const Span& s, const picture::Point& end, double line) {
+Point at_line(const Span& s, const Point& end, double line) {
     return end + (line - s.off.dot(end)) * s.off;
 }
 
 // Dimension line at s.off . p = line, with arrows and extension lines.
 Ink framed(const Span& s, double line) {
     Ink ink;
-    const picture::Point a = at_line(s, s.from, line), b = at_line(s, s.to, line);
+    const Point a = at_line(s, s.from, line), b = at_line(s, s.to, line);
     for (const auto& [end, foot] : {std::pair(s.from, a), {s.to, b}}) {
-        const picture::Point way = foot - end;
+        const Point way = foot - end;
         const double far = way.norm();
         if (far < off_outline + 0.2) continue;
-        const picture::Point u = way / far;
+        const Point u = way / far;
         ink.lines.push_back({end + off_outline * u, foot + overshoot * u, Stroke::extension});
     }
     const bool inside = s.length >= least_inside;
-    const picture::Point way = inside ? s.along : picture::Point(-s.along);
+    const Point way = inside ? s.along : Point(-s.along);
     ink.arrows.push_back({a, -way});
     ink.arrows.push_back({b, way});
     if (inside) {
@@ -49,7 +51,7 @@ Ink framed(const Span& s, double line) {
 // The words over the line, between its extension lines or beyond their ends.
 void add_beside(std::vector<Placing>& ways, const Span& s, const Ink& frame, double line,
                 const std::string& words, double effort) {
-    const picture::Point middle = 0.5 * (at_line(s, s.from, line) + at_line(s, s.to, line));
+    const Point middle = 0.5 * (at_line(s, s.from, line) + at_line(s, s.to, line));
     for (const double sign : {1.0, -1.0}) {
         Label label = label_at(words, middle);
         const bool between = s.length > 2.0 * reach(label, s.along) + 2.0;
@@ -64,7 +66,7 @@ void add_beside(std::vector<Placing>& ways, const Span& s, const Ink& frame, dou
 // The words in a gap of the line: for lengths that stand upright or aslant.
 void add_in_gap(std::vector<Placing>& ways, const Span& s, Ink frame, double line, const std::string& words,
                 double effort) {
-    const picture::Point a = at_line(s, s.from, line), b = at_line(s, s.to, line), middle = 0.5 * (a + b);
+    const Point a = at_line(s, s.from, line), b = at_line(s, s.to, line), middle = 0.5 * (a + b);
     const Label label = label_at(words, middle);
     const double gap = reach(label, s.along) + 0.9;
     if (s.length < 2.0 * (gap + arrow_length + 0.8)) return;
@@ -78,16 +80,15 @@ void add_in_gap(std::vector<Placing>& ways, const Span& s, Ink frame, double lin
 // The words over the line's stub beyond one of its arrows.
 void add_on_stub(std::vector<Placing>& ways, const Span& s, const Ink& frame, double line,
                  const std::string& words, double effort) {
-    const picture::Point a = at_line(s, s.from, line), b = at_line(s, s.to, line);
+    const Point a = at_line(s, s.from, line), b = at_line(s, s.to, line);
     const Label size = label_at(words, a);
     for (const double sign : {1.0, -1.0}) {
-        const picture::Point end = sign > 0.0 ? b : a;
+        const Point end = sign > 0.0 ? b : a;
         const double length = 2.0 * reach(size, s.along) + 1.6;
         Ink ink = frame;
         ink.lines.push_back({end, end + sign * (length + arrow_length) * s.along, Stroke::dimension});
-        const picture::Point middle = end + sign * (arrow_length + 0.5 * length + 0.3) * s.along;
-        ink.labels.push_back(
-            label_at(words, middle - picture::Point(0.0, 1.1 + reach(size, picture::Point::UnitY()))));
+        const Point middle = end + sign * (arrow_length + 0.5 * length + 0.3) * s.along;
+        ink.labels.push_back(label_at(words, middle - Point(0.0, 1.1 + reach(size, Point::UnitY()))));
         // its own stub covers the plain one
         for (Line& l : ink.lines)
             if (l.stroke == Stroke::dimension && s.length < least_inside && &l != &ink.lines.back())
@@ -110,32 +111,32 @@ Span span_of(const Dimension& d, const OnPaper& paper) {
     Span s;
     s.from = paper(d.from);
     s.to = paper(d.to);
-    s.along = d.measure == Measure::across    ? picture::Point::UnitX()
-              : d.measure == Measure::upright ? picture::Point::UnitY()
-                                              : picture::Point((s.to - s.from).normalized());
+    s.along = d.measure == Measure::across    ? Point::UnitX()
+              : d.measure == Measure::upright ? Point::UnitY()
+                                              : Point((s.to - s.from).normalized());
     if (s.along.dot(s.to - s.from) < 0.0) std::swap(s.from, s.to);
     s.length = s.along.dot(s.to - s.from);
-    s.off = picture::Point(-s.along.y(), s.along.x());
+    s.off = Point(-s.along.y(), s.along.x());
     return s;
 }
 
 }  // namespace
 
-std::vector<Placing> linear_ways(const Dimension& d, const OnPaper& paper, const picture::Rect& box) {
+std::vector<Placing> linear_ways(const Dimension& d, const OnPaper& paper, const Rect& box) {
     std::vector<Placing> ways;
     Span s = span_of(d, paper);
     if (d.measure == Measure::along) {
         const double middle_line = s.off.dot(s.from), half = paper.scale * d.half_thickness;
         for (const double sign : {1.0, -1.0}) {
             Span side = s;
-            for (picture::Point* end : {&side.from, &side.to}) *end += sign * half * s.off;
+            for (Point* end : {&side.from, &side.to}) *end += sign * half * s.off;
             for (int k = 0; k < 16; ++k)
                 add_all(ways, side, middle_line + sign * (half + 6.5 + 2.5 * k), d.words, 1.5 * k);
         }
         return ways;
     }
     for (const double lane : d.lanes) {
-        const picture::Point at = paper(d.measure == Measure::upright ? Vec2(lane, 0.0) : Vec2(0.0, lane));
+        const Point at = paper(d.measure == Measure::upright ? Vec2(lane, 0.0) : Vec2(0.0, lane));
         add_all(ways, s, s.off.dot(at), d.words, 0.0);
     }
     const bool upright = d.measure == Measure::upright;
@@ -143,8 +144,8 @@ std::vector<Placing> linear_ways(const Dimension& d, const OnPaper& paper, const
     for (const bool low : {low_first, !low_first}) {
         for (int k = 0; k < 20; ++k) {
             const double away = 7.0 + 2.5 * k;
-            const picture::Point at = upright ? picture::Point(low ? box.x - away : box.right() + away, 0.0)
-                                              : picture::Point(0.0, low ? box.y - away : box.bottom() + away);
+            const Point at = upright ? Point(low ? box.x - away : box.right() + away, 0.0)
+                                     : Point(0.0, low ? box.y - away : box.bottom() + away);
             add_all(ways, s, s.off.dot(at), d.words,
                     1.0 * k + (low == low_first ? 0.0 : 8.0) + (d.lanes.empty() ? 0.0 : 6.0));
         }

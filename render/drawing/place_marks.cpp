@@ -1,12 +1,13 @@
 // A row of marks; declared in place_dimensions.h.
 
 #include <algorithm>
-#include <cmath>
 #include <numeric>
 
 #include "render/drawing/place_dimensions.h"
 
 namespace overbend::drawing {
+
+using namespace picture;
 
 namespace {
 
@@ -51,8 +52,8 @@ std::vector<double> spread(const std::vector<double>& wanted, const std::vector<
 
 }  // namespace
 
-std::vector<Ink> mark_row(const std::vector<Dimension>& marks, const OnPaper& paper, const picture::Rect& box,
-                          const picture::Rect& area) {
+std::vector<Ink> mark_row(const std::vector<Dimension>& marks, const OnPaper& paper, const Rect& box,
+                          const Rect& area) {
     std::vector<std::size_t> order(marks.size());
     std::iota(order.begin(), order.end(), 0);
     std::stable_sort(order.begin(), order.end(),
@@ -67,17 +68,15 @@ std::vector<Ink> mark_row(const std::vector<Dimension>& marks, const OnPaper& pa
     for (std::size_t k = 0; k < order.size(); ++k) {
         const Dimension& mark = marks[order[k]];
         const double down = mark.beside == Beside::below ? 1.0 : -1.0;
-        const picture::Point from = paper(mark.from);
+        const Point from = paper(mark.from);
         const double edge = down > 0.0 ? box.bottom() : box.y;
-        const picture::Point turn(from.x(), edge + down * straight),
-            end(places[k], edge + down * (straight + slant));
+        const Point turn(from.x(), edge + down * straight), end(places[k], edge + down * (straight + slant));
         Ink& ink = row[order[k]];
-        ink.lines.push_back({from + picture::Point(0.0, down * off_outline), turn, Stroke::extension});
+        ink.lines.push_back({from + Point(0.0, down * off_outline), turn, Stroke::extension});
         ink.lines.push_back({turn, end, Stroke::extension});
         const Label label = label_at(mark.words, end);
-        ink.labels.push_back(
-            label_at(mark.words, end + picture::Point(0.0, down * (0.9 + 0.5 * label.box.height))));
-        if (!picture::holds(area, ink.labels.back().box)) return {};
+        ink.labels.push_back(label_at(mark.words, end + Point(0.0, down * (0.9 + 0.5 * label.box.height))));
+        if (!holds(area, ink.labels.back().box)) return {};
     }
     return row;
 }

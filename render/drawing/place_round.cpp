@@ -8,28 +8,29 @@
 
 namespace overbend::drawing {
 
+using namespace picture;
+
 namespace {
 
-picture::Point towards(double direction) {  // counter-clockwise on the thing, so y is turned
-    return picture::Point(std::cos(direction), -std::sin(direction));
+Point towards(double direction) {  // counter-clockwise on the thing, so y is turned
+    return Point(std::cos(direction), -std::sin(direction));
 }
 
-Placing leader(const picture::Point& tip, const picture::Point& way, double length, double shelf,
-               const std::string& words) {
+Placing leader(const Point& tip, const Point& way, double length, double shelf, const std::string& words) {
     Placing made;
-    const picture::Point knee = tip + length * way, end = knee + picture::Point(shelf, 0.0);
+    const Point knee = tip + length * way, end = knee + Point(shelf, 0.0);
     made.ink.lines.push_back({tip, knee, Stroke::leader});
     made.ink.lines.push_back({knee, end, Stroke::leader});
     made.ink.arrows.push_back({tip, -way});
     const Label size = label_at(words, end);
     const double half = 0.5 * size.box.width + 0.8;
-    made.ink.labels.push_back(label_at(words, end + picture::Point(shelf > 0.0 ? half : -half, 0.0)));
+    made.ink.labels.push_back(label_at(words, end + Point(shelf > 0.0 ? half : -half, 0.0)));
     made.effort = 0.12 * length;
     return made;
 }
 
 // An arc on paper as lines.
-void add_arc_lines(Ink& ink, const picture::Point& centre, double radius, double start, double sweep) {
+void add_arc_lines(Ink& ink, const Point& centre, double radius, double start, double sweep) {
     const int count = std::max(4, static_cast<int>(std::ceil(std::abs(sweep) * radius / 0.8)));
     for (int i = 0; i < count; ++i)
         ink.lines.push_back({centre + radius * towards(start + sweep * i / count),
@@ -37,8 +38,7 @@ void add_arc_lines(Ink& ink, const picture::Point& centre, double radius, double
 }
 
 // From the vertex's leg to beyond the arc, where its straight edge does not reach.
-void add_leg(Ink& ink, const picture::Point& vertex, double direction, double from, double to,
-             double radius) {
+void add_leg(Ink& ink, const Point& vertex, double direction, double from, double to, double radius) {
     const double end = radius + overshoot;
     if (to >= radius && from <= radius) return;  // the arc ends on the edge itself
     const double begin = from > radius ? from - off_outline : to + off_outline;
@@ -49,14 +49,14 @@ void add_leg(Ink& ink, const picture::Point& vertex, double direction, double fr
 }
 
 // On the other side of the vertex: the leg goes through it.
-void add_leg_through(Ink& ink, const picture::Point& vertex, double direction, double from, double radius) {
+void add_leg_through(Ink& ink, const Point& vertex, double direction, double from, double radius) {
     const double begin = from > 0.0 ? from - off_outline : 0.0;
     ink.lines.push_back({vertex + begin * towards(direction),
                          vertex - (radius + overshoot) * towards(direction), Stroke::extension});
 }
 
 struct Wedge {
-    picture::Point vertex;
+    Point vertex;
     double start, sweep, radius;
 };
 
@@ -67,14 +67,12 @@ void add_arc_and_words(std::vector<Placing>& ways, Ink ink, const Wedge& w, cons
     add_arc_lines(ink, w.vertex, w.radius, w.start - beyond, w.sweep + 2.0 * beyond);
     // Arrows along the chord of their own length, so that they lie on the arc.
     const double lean = 0.5 * arrow_length / w.radius, sign = inside ? 1.0 : -1.0;
-    const auto tangent = [](double direction) {
-        return picture::Point(-std::sin(direction), -std::cos(direction));
-    };
+    const auto tangent = [](double direction) { return Point(-std::sin(direction), -std::cos(direction)); };
     ink.arrows.push_back({w.vertex + w.radius * towards(w.start), -sign * tangent(w.start + sign * lean)});
     ink.arrows.push_back(
         {w.vertex + w.radius * towards(w.start + w.sweep), sign * tangent(w.start + w.sweep - sign * lean)});
     for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8}) {
-        const picture::Point way = towards(w.start + part * w.sweep);
+        const Point way = towards(w.start + part * w.sweep);
         const double room = reach(label_at(words, w.vertex), way);
         for (const double away : {w.radius + 1.0 + room, w.radius - 1.0 - room}) {
             if (away < 0.0) continue;
@@ -86,8 +84,8 @@ void add_arc_and_words(std::vector<Placing>& ways, Ink ink, const Wedge& w, cons
     // beyond either end, for angles too small to hold words
     for (const double end : {w.start - beyond, w.start + w.sweep + beyond}) {
         const double turn = end < w.start + 0.5 * w.sweep ? -1.0 : 1.0;
-        const picture::Point way = turn * tangent(end);
-        const picture::Point from = w.vertex + w.radius * towards(end);
+        const Point way = turn * tangent(end);
+        const Point from = w.vertex + w.radius * towards(end);
         Placing made{ink, effort + 3.0};
         const double room = reach(label_at(words, from), way);
         made.ink.labels.push_back(label_at(words, from + (1.2 + room) * way));
@@ -101,11 +99,11 @@ std::vector<Placing> radius_ways(const Dimension& d, const OnPaper& paper) {
     std::vector<Placing> ways;
     for (const double part : {0.5, 0.3, 0.7, 0.1, 0.9}) {
         const double direction = d.start + part * d.sweep;
-        const picture::Point tip = paper(d.centre) + paper.scale * d.radius * towards(direction);
-        const picture::Point free = d.convex ? towards(direction) : picture::Point(-towards(direction));
+        const Point tip = paper(d.centre) + paper.scale * d.radius * towards(direction);
+        const Point free = d.convex ? towards(direction) : Point(-towards(direction));
         for (const double lean : {0.0, 0.35, -0.35, 0.7, -0.7, 1.05, -1.05}) {
             const double c = std::cos(lean), s = std::sin(lean);
-            const picture::Point way(c * free.x() - s * free.y(), s * free.x() + c * free.y());
+            const Point way(c * free.x() - s * free.y(), s * free.x() + c * free.y());
             for (const double length : {5.0, 7.0, 9.5, 12.0, 15.0, 19.0, 24.0, 30.0, 38.0, 48.0, 60.0}) {
                 for (const double shelf : {2.0, -2.0}) {
                     if (shelf * way.x() < -0.3 * std::abs(shelf)) continue;  // no hairpins
@@ -121,7 +119,7 @@ std::vector<Placing> radius_ways(const Dimension& d, const OnPaper& paper) {
 
 std::vector<Placing> angle_ways(const Dimension& d, const OnPaper& paper) {
     std::vector<Placing> ways;
-    const picture::Point vertex = paper(d.centre);
+    const Point vertex = paper(d.centre);
     const double k = paper.scale;
     for (const double radius : {7.0, 9.0, 11.0, 13.5, 16.0, 19.0, 22.5, 27.0, 32.0, 38.0, 45.0, 55.0}) {
         Ink ink;

@@ -3,11 +3,12 @@
 #include <algorithm>
 
 #include "render/drawing/ink.h"
-#include "render/drawing/pens.h"
 #include "render/picture/marks.h"
 #include "render/picture/text_width.h"
 
 namespace overbend::drawing {
+
+using namespace picture;
 
 namespace {
 
@@ -16,15 +17,15 @@ constexpr double table_row = 5.2, note_row = 5.0;
 constexpr double caption_size = 2.4;
 constexpr double least_word_size = 2.5;  // of words in the block that are longer than their field
 
-picture::Rect block_of(const PaperSize& paper) {
-    const picture::Rect frame = frame_of(paper);
+Rect block_of(const PaperSize& paper) {
+    const Rect frame = frame_of(paper);
     return {frame.right() - block_width, frame.bottom() - 3.0 * block_row, block_width, 3.0 * block_row};
 }
 
 std::vector<std::string> note_lines(const DrawingSheet& sheet) {
     std::vector<std::string> lines;
     for (const std::string& note : sheet.notes)
-        for (const std::string& line : picture::wrapped(note, word_size, block_width, block_width, 4))
+        for (const std::string& line : wrapped(note, word_size, block_width, block_width, 4))
             lines.push_back(line);
     return lines;
 }
@@ -32,8 +33,8 @@ std::vector<std::string> note_lines(const DrawingSheet& sheet) {
 std::vector<double> column_widths(const DrawingTable& table) {
     std::vector<double> widths;
     for (std::size_t k = 0; k < table.heads.size(); ++k) {
-        double most = picture::text_width(table.heads[k], word_size);
-        for (const auto& row : table.rows) most = std::max(most, picture::text_width(row[k], word_size));
+        double most = text_width(table.heads[k], word_size);
+        for (const auto& row : table.rows) most = std::max(most, text_width(row[k], word_size));
         widths.push_back(most + 4.0);
     }
     return widths;
@@ -43,7 +44,7 @@ double table_height(const DrawingTable& table) {
     return table.rows.empty() ? 0.0 : table_row * static_cast<double>(table.rows.size() + 1) + 2.0;
 }
 
-void paint_table(picture::DrawingList& list, const picture::Rect& block, const DrawingTable& table) {
+void paint_table(DrawingList& list, const Rect& block, const DrawingTable& table) {
     if (table.rows.empty()) return;
     const std::vector<double> widths = column_widths(table);
     double total = 0.0;
@@ -53,20 +54,19 @@ void paint_table(picture::DrawingList& list, const picture::Rect& block, const D
     double x = block.right() - total;
     for (std::size_t row = 0; row <= table.rows.size() + 1; ++row) {
         const double y = top + table_row * static_cast<double>(row);
-        picture::add_line(list, {block.right() - total, y}, {block.right(), y}, black,
-                          row == 1 ? thick : thin);
+        add_line(list, {block.right() - total, y}, {block.right(), y}, black, row == 1 ? thick : thin);
     }
     for (std::size_t k = 0; k < widths.size(); ++k) {
-        picture::add_line(list, {x, top}, {x, bottom}, black, thin);
+        add_line(list, {x, top}, {x, bottom}, black, thin);
         for (std::size_t row = 0; row <= table.rows.size(); ++row) {
             const std::string& words = row == 0 ? table.heads[k] : table.rows[row - 1][k];
             const double y =
-                picture::baseline_for_middle(top + table_row * (static_cast<double>(row) + 0.5), word_size);
-            picture::add_text(list, words, {x + 2.0, y}, word_size, black);
+                baseline_for_middle(top + table_row * (static_cast<double>(row) + 0.5), word_size);
+            add_text(list, words, {x + 2.0, y}, word_size, black);
         }
         x += widths[k];
     }
-    picture::add_line(list, {x, top}, {x, bottom}, black, thin);
+    add_line(list, {x, top}, {x, bottom}, black, thin);
 }
 
 struct Field {
@@ -75,9 +75,9 @@ struct Field {
     std::string words;
 };
 
-void paint_block(picture::DrawingList& list, const PaperSize& paper, const DrawingSheet& sheet,
+void paint_block(DrawingList& list, const PaperSize& paper, const DrawingSheet& sheet,
                  const std::string& scale) {
-    const picture::Rect block = block_of(paper);
+    const Rect block = block_of(paper);
     const std::vector<std::vector<Field>> rows = {
         {{116.0, "Job", sheet.title},
          {32.0, "Sheet", std::to_string(sheet.number) + " of " + std::to_string(sheet.of)},
@@ -86,19 +86,18 @@ void paint_block(picture::DrawingList& list, const PaperSize& paper, const Drawi
         {{116.0, "Material", sheet.material},
          {32.0, "Tolerances", sheet.tolerances},
          {32.0, "Made with", "overbend"}}};
-    picture::add_line(list, picture::rectangle(block), black, thick);
+    add_line(list, rectangle(block), black, thick);
     double y = block.y;
     for (const std::vector<Field>& row : rows) {
         double x = block.x;
-        if (y > block.y) picture::add_line(list, {block.x, y}, {block.right(), y}, black, thin);
+        if (y > block.y) add_line(list, {block.x, y}, {block.right(), y}, black, thin);
         for (const Field& field : row) {
-            if (x > block.x) picture::add_line(list, {x, y}, {x, y + block_row}, black, thin);
-            picture::add_text(list, field.caption, {x + 1.5, y + 2.9}, caption_size, black);
+            if (x > block.x) add_line(list, {x, y}, {x, y + block_row}, black, thin);
+            add_text(list, field.caption, {x + 1.5, y + 2.9}, caption_size, black);
             const double room = field.width - 3.0;
-            const double size = std::clamp(word_size * room / picture::text_width(field.words, word_size),
-                                           least_word_size, word_size);
-            picture::add_text(list, picture::fitted(field.words, size, room), {x + 1.5, y + 7.4}, size,
-                              black);
+            const double size =
+                std::clamp(word_size * room / text_width(field.words, word_size), least_word_size, word_size);
+            add_text(list, fitted(field.words, size, room), {x + 1.5, y + 7.4}, size, black);
             x += field.width;
         }
         y += block_row;
@@ -107,28 +106,28 @@ void paint_block(picture::DrawingList& list, const PaperSize& paper, const Drawi
 
 }  // namespace
 
-picture::Rect frame_of(const PaperSize& paper) {
+Rect frame_of(const PaperSize& paper) {
     return {20.0, 10.0, paper.width - 30.0, paper.height - 20.0};
 }
 
-picture::Rect view_area(const PaperSize& paper, const DrawingSheet& sheet) {
-    const picture::Rect frame = frame_of(paper);
+Rect view_area(const PaperSize& paper, const DrawingSheet& sheet) {
+    const Rect frame = frame_of(paper);
     const double below = 3.0 * block_row + table_height(sheet.table) +
                          note_row * static_cast<double>(note_lines(sheet).size());
-    return picture::grown({frame.x, frame.y, frame.width, frame.height - below}, -4.0);
+    return grown({frame.x, frame.y, frame.width, frame.height - below}, -4.0);
 }
 
-void paint_surroundings(picture::DrawingList& list, const PaperSize& paper, const DrawingSheet& sheet,
+void paint_surroundings(DrawingList& list, const PaperSize& paper, const DrawingSheet& sheet,
                         const std::string& scale) {
-    picture::add_line(list, picture::rectangle(frame_of(paper)), black, thick);
-    const picture::Rect block = block_of(paper);
+    add_line(list, rectangle(frame_of(paper)), black, thick);
+    const Rect block = block_of(paper);
     paint_block(list, paper, sheet, scale);
     paint_table(list, block, sheet.table);
     const std::vector<std::string> notes = note_lines(sheet);
     double y = block.y - table_height(sheet.table) - note_row * static_cast<double>(notes.size());
     for (const std::string& note : notes) {
         y += note_row;
-        picture::add_text(list, note, {block.x + 1.5, y - 1.8}, word_size, black);
+        add_text(list, note, {block.x + 1.5, y - 1.8}, word_size, black);
     }
 }
 

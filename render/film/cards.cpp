@@ -1,4 +1,4 @@
-#include "render/film/cards.h"
+#include "render/film/frame_parts.h"
 
 #include <algorithm>
 #include <cmath>
@@ -7,9 +7,10 @@
 #include "render/picture/marks.h"
 #include "render/picture/text_width.h"
 #include "sim/counted.h"
-#include "sim/units.h"
 
 namespace overbend::film {
+
+using namespace picture;
 
 namespace {
 
@@ -19,21 +20,18 @@ constexpr double row_height = 1.8;      // of the table of angles
 constexpr double finding_height = 1.6;  // of a line of the findings
 
 struct Card {
-    picture::DrawingList list;
-    const picture::ThemeColours& colours;
+    DrawingList list;
+    const ThemeColours& colours;
     double unit;
-    picture::Rect words, part;  // where the words stand, and the part
+    Rect words, part;  // where the words stand, and the part
 };
 
 // Side by side on a wide picture, else the part below.
 Card empty_card(const FilmOptions& options) {
-    const picture::Layout layout = picture::lay_out(options.size);
-    const picture::ThemeColours& colours = picture::theme_colours(options.theme);
-    Card card{{}, colours, layout.unit, {}, {}};
-    card.list.width = options.size.width;
-    card.list.height = options.size.height;
-    card.list.background = colours.page;
-    if (options.backdrop == picture::Backdrop::transparent) card.list.background.opacity = 0.0;
+    const Layout layout = lay_out(options.size);
+    const ThemeColours& colours = theme_colours(options.theme);
+    Card card{{"", options.size.width, options.size.height, colours.page}, colours, layout.unit, {}, {}};
+    if (options.backdrop == Backdrop::transparent) card.list.background.opacity = 0.0;
     const double width = options.size.width, height = options.size.height;
     const double margin = 2.5 * card.unit;
     if (width >= 1.2 * height) {
@@ -47,15 +45,14 @@ Card empty_card(const FilmOptions& options) {
 }
 
 // Words broken into lines; returns where the next line stands.
-double add_lines(Card& card, const std::string& words, double size, double top, const picture::Colour& colour,
-                 picture::Weight weight, int lines) {
+double add_lines(Card& card, const std::string& words, double size, double top, const Colour& colour,
+                 Weight weight, int lines) {
     // Bold words are wider than what the breaking of lines counts with.
-    const double room = card.words.width / (weight == picture::Weight::bold ? 1.15 : 1.0);
+    const double room = card.words.width / (weight == Weight::bold ? 1.15 : 1.0);
     double y = top;
-    for (const std::string& line : picture::wrapped(words, size, room, room, lines)) {
-        picture::add_text(card.list, line,
-                          {card.words.x, picture::baseline_for_middle(y + 0.75 * size, size)}, size, colour,
-                          picture::Across::left, weight);
+    for (const std::string& line : wrapped(words, size, room, room, lines)) {
+        add_text_on_middle(card.list, line, {card.words.x, y + 0.75 * size}, size, colour, Across::left,
+                           weight);
         y += 1.5 * size;
     }
     return y;
@@ -69,35 +66,34 @@ std::string more_words(int count) {
 struct Part {
     const stroke::Recording& recording;
     const stroke::State& state;
-    picture::View view;
+    View view;
 };
 
-Part placed_part(const stroke::Recording& r, const picture::Rect& room) {
+Part placed_part(const stroke::Recording& r, const Rect& room) {
     const stroke::State& s = r.states.back();
     const auto [left, right] = std::minmax_element(s.x.begin(), s.x.end());
     const auto [low, high] = std::minmax_element(s.y.begin(), s.y.end());
-    picture::View view;
+    View view;
     view.stage = room;
-    view.centre = picture::Place(0.5 * (*left + *right), 0.5 * (*low + *high));
+    view.centre = Place(0.5 * (*left + *right), 0.5 * (*low + *high));
     view.scale = std::min(room.width / (*right - *left + 2.0 * r.thickness),
                           room.height / (*high - *low + 2.0 * r.thickness));
     return {r, s, view};
 }
 
 void add_part(Card& card, const Part& part) {
-    std::vector<picture::Point> outline;
-    for (const picture::Place& p : picture::strip_outline(picture::stations(part.recording, part.state, 0.5)))
+    std::vector<Point> outline;
+    for (const Place& p : strip_outline(stations(part.recording, part.state, 0.5)))
         outline.push_back(part.view.on_picture(p));
-    picture::add_shape(card.list, picture::polygon(outline),
-                       picture::mixed(card.colours.page, card.colours.loaded, 0.55), card.colours.ink,
-                       0.13 * card.unit);
+    add_shape(card.list, polygon(outline), mixed(card.colours.page, card.colours.loaded, 0.55),
+              card.colours.ink, 0.13 * card.unit);
 }
 
 std::string blank_words(const ShownJob& job) {
     const stroke::Recording& r = *job.strokes.front().recording;
     const double length = std::abs(r.blank_position.back() - r.blank_position.front());
-    return "strip " + picture::short_number(r.thickness) + " mm thick, " +
-           picture::short_number(job.strip_width) + " mm wide, " + picture::fixed(length, 1) + " mm long";
+    return "strip " + short_number(r.thickness) + " mm thick, " + short_number(job.strip_width) +
+           " mm wide, " + fixed(length, 1) + " mm long";
 }
 
 std::string work_words(const ShownJob& job) {
@@ -111,25 +107,23 @@ std::string work_words(const ShownJob& job) {
 }
 
 // The number of a bend in a disc, beside the strip on the outer side of the bend.
-void add_number(Card& card, const Part& part, const picture::BendLine& bend, int number) {
-    const picture::Spot spot = picture::spot_on(part.recording, part.state, bend.blank_position);
+void add_number(Card& card, const Part& part, const BendLine& bend, int number) {
+    const Spot spot = spot_on(part.recording, part.state, bend.blank_position);
     const double u = card.unit;
     // The outside of a bend that turns left is to the right of the walking direction.
-    const picture::Place normal(-std::sin(spot.theta), std::cos(spot.theta));
+    const Place normal(-std::sin(spot.theta), std::cos(spot.theta));
     const std::vector<double>& s = part.recording.blank_position;
     const double reach = 2.0 * part.recording.thickness;
-    const picture::Spot a = picture::spot_on(part.recording, part.state,
-                                             bend.blank_position - (s.back() > s.front() ? reach : -reach));
-    const picture::Spot b = picture::spot_on(part.recording, part.state,
-                                             bend.blank_position + (s.back() > s.front() ? reach : -reach));
+    const Spot a =
+        spot_on(part.recording, part.state, bend.blank_position - (s.back() > s.front() ? reach : -reach));
+    const Spot b =
+        spot_on(part.recording, part.state, bend.blank_position + (s.back() > s.front() ? reach : -reach));
     const double side = b.theta > a.theta ? -1.0 : 1.0;
     const double away = 0.5 * part.recording.thickness * part.view.scale + 1.35 * u;
-    const picture::Point at =
-        part.view.on_picture(spot.at) + side * away * picture::Point(normal.x(), -normal.y());
-    picture::add_fill(card.list, picture::circle(at, 0.95 * u), card.colours.ink);
-    picture::add_text(card.list, std::to_string(number),
-                      {at.x(), picture::baseline_for_middle(at.y(), 1.1 * u)}, 1.1 * u, card.colours.page,
-                      picture::Across::middle, picture::Weight::bold);
+    const Point at = part.view.on_picture(spot.at) + side * away * Point(normal.x(), -normal.y());
+    add_fill(card.list, circle(at, 0.95 * u), card.colours.ink);
+    add_text_on_middle(card.list, std::to_string(number), at, 1.1 * u, card.colours.page, Across::middle,
+                       Weight::bold);
 }
 
 // Where the card's next line stands.
@@ -143,37 +137,36 @@ struct AngleRow {
     std::string number, name, drawing, made;
 };
 
-void add_row(Pen& pen, const AngleRow& row, const picture::Colour& colour) {
+void add_row(Pen& pen, const AngleRow& row, const Colour& colour) {
     const Card& card = pen.card;
     const double u = card.unit, size = small_words * u, left = card.words.x;
     const double right = card.words.right() - 0.5 * u, second = right - 7.0 * u;
-    const double base = picture::baseline_for_middle(pen.y + 0.5 * row_height * u, size);
-    const auto add = [&](const std::string& words, double x, picture::Across across,
-                         picture::Weight weight = picture::Weight::normal) {
-        picture::add_text(pen.card.list, words, {x, base}, size, colour, across, weight);
+    const double base = baseline_for_middle(pen.y + 0.5 * row_height * u, size);
+    const auto add = [&](const std::string& words, double x, Across across, Weight weight = Weight::normal) {
+        add_text(pen.card.list, words, {x, base}, size, colour, across, weight);
     };
-    add(row.number, left + 1.4 * u, picture::Across::right, picture::Weight::bold);
-    add(picture::fitted(row.name, size, second - 8.6 * u - left), left + 2.6 * u, picture::Across::left);
-    add(row.drawing, second, picture::Across::right);
-    add(row.made, right, picture::Across::right);
+    add(row.number, left + 1.4 * u, Across::right, Weight::bold);
+    add(fitted(row.name, size, second - 8.6 * u - left), left + 2.6 * u, Across::left);
+    add(row.drawing, second, Across::right);
+    add(row.made, right, Across::right);
     pen.y += row_height * u;
 }
 
 // The table of angles down to a height; returns how many bends it has room for.
-int add_angles(Pen& pen, const std::vector<picture::BendLine>& bends, double bottom) {
+int add_angles(Pen& pen, const std::vector<BendLine>& bends, double bottom) {
     Card& card = pen.card;
     const double u = card.unit;
     add_row(pen, {"", "bend angle, free", "drawing", "made"}, card.colours.muted);
-    picture::add_line(card.list, {card.words.x, pen.y}, {card.words.right() - 0.5 * u, pen.y},
-                      card.colours.rule, 0.08 * u);
+    add_line(card.list, {card.words.x, pen.y}, {card.words.right() - 0.5 * u, pen.y}, card.colours.rule,
+             0.08 * u);
     pen.y += 0.2 * u;
     const int room = static_cast<int>((bottom - pen.y) / (row_height * u));
     const int count = static_cast<int>(bends.size());
     const int shown = count <= room ? count : std::max(0, room - 1);
     for (int i = 0; i < shown; ++i)
         add_row(pen,
-                {std::to_string(i + 1), bends[i].name, picture::in_degrees(bends[i].drawing),
-                 picture::in_degrees(bends[i].made.value_or(0.0))},
+                {std::to_string(i + 1), bends[i].name, in_degrees(bends[i].drawing),
+                 in_degrees(bends[i].made.value_or(0.0))},
                 card.colours.ink);
     if (shown < count) add_row(pen, {"", more_words(count - shown), "", ""}, card.colours.muted);
     return shown;
@@ -183,21 +176,20 @@ int add_angles(Pen& pen, const std::vector<picture::BendLine>& bends, double bot
 struct FindingLine {
     std::string words;
     Severity severity;
-    picture::Weight weight;
+    Weight weight;
     int finding;  // its index
 };
 
-std::vector<FindingLine> finding_lines(const Card& card, const std::vector<picture::ShownFinding>& findings) {
-    if (findings.empty())
-        return {{"Feasible: no problems found.", Severity::within, picture::Weight::bold, 0}};
+std::vector<FindingLine> finding_lines(const Card& card, const std::vector<ShownFinding>& findings) {
+    if (findings.empty()) return {{"Feasible: no problems found.", Severity::within, Weight::bold, 0}};
     std::vector<FindingLine> lines;
     const double width = card.words.width - 0.5 * card.unit;
     for (int i = 0; i < static_cast<int>(findings.size()); ++i) {
-        const picture::ShownFinding& f = findings[i];
+        const ShownFinding& f = findings[i];
         if (i == 0 || f.severity != findings[i - 1].severity)
-            lines.push_back({f.heading, f.severity, picture::Weight::bold, i});
-        for (const std::string& line : picture::wrapped(f.words, small_words * card.unit, width, width, 6))
-            lines.push_back({line, f.severity, picture::Weight::normal, i});
+            lines.push_back({f.heading, f.severity, Weight::bold, i});
+        for (const std::string& line : wrapped(f.words, small_words * card.unit, width, width, 6))
+            lines.push_back({line, f.severity, Weight::normal, i});
     }
     return lines;
 }
@@ -206,10 +198,9 @@ std::vector<FindingLine> finding_lines(const Card& card, const std::vector<pictu
 void add_findings(Pen& pen, const std::vector<FindingLine>& lines, int findings) {
     Card& card = pen.card;
     const double size = small_words * card.unit, step = finding_height * card.unit;
-    const auto add = [&](const std::string& words, const picture::Colour& colour, picture::Weight weight) {
-        picture::add_text(card.list, words,
-                          {card.words.x, picture::baseline_for_middle(pen.y + 0.5 * step, size)}, size,
-                          colour, picture::Across::left, weight);
+    const auto add = [&](const std::string& words, const Colour& colour, Weight weight) {
+        add_text_on_middle(card.list, words, {card.words.x, pen.y + 0.5 * step}, size, colour, Across::left,
+                           weight);
         pen.y += step;
     };
     auto room = static_cast<std::size_t>(std::max(0.0, (card.words.bottom() - pen.y) / step + 1e-6));
@@ -227,35 +218,33 @@ void add_findings(Pen& pen, const std::vector<FindingLine>& lines, int findings)
 
 }  // namespace
 
-picture::DrawingList draw_title_card(const ShownJob& job, const FilmOptions& options) {
+DrawingList draw_title_card(const ShownJob& job, const FilmOptions& options) {
     Card card = empty_card(options);
     const double u = card.unit;
-    const picture::ThemeColours& c = card.colours;
+    const ThemeColours& c = card.colours;
     double y = card.words.y + (card.words.height > 26.0 * u ? 3.0 * u : 0.0);
-    picture::add_fill(card.list, picture::rectangle({card.words.x, y - 1.2 * u, 5.0 * u, 0.35 * u}),
-                      c.loaded);
-    y = add_lines(card, job.title.empty() ? "Bending of a strip" : job.title, 2.6 * u, y, c.ink,
-                  picture::Weight::bold, 2) +
+    add_fill(card.list, rectangle({card.words.x, y - 1.2 * u, 5.0 * u, 0.35 * u}), c.loaded);
+    y = add_lines(card, job.title.empty() ? "Bending of a strip" : job.title, 2.6 * u, y, c.ink, Weight::bold,
+                  2) +
         1.0 * u;
-    if (!job.material.empty())
-        y = add_lines(card, job.material, 1.4 * u, y, c.ink, picture::Weight::normal, 2);
-    y = add_lines(card, blank_words(job), 1.4 * u, y, c.ink, picture::Weight::normal, 2);
-    y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, picture::Weight::normal, 2);
-    const std::string& mind = picture::brief_caution();
+    if (!job.material.empty()) y = add_lines(card, job.material, 1.4 * u, y, c.ink, Weight::normal, 2);
+    y = add_lines(card, blank_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
+    y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
+    const std::string& mind = brief_caution();
     // At the lower edge, and never cut.
     const double size = small_words * u;
-    const auto lines = picture::wrapped(mind, size, card.words.width, card.words.width, 8).size();
+    const auto lines = wrapped(mind, size, card.words.width, card.words.width, 8).size();
     const double low = card.words.bottom() - 1.5 * size * static_cast<double>(lines);
-    add_lines(card, mind, size, std::max(low, y + 0.8 * u), c.muted, picture::Weight::normal, 8);
-    if (job.finished) add_part(card, placed_part(*job.finished, picture::grown(card.part, -1.5 * u)));
+    add_lines(card, mind, size, std::max(low, y + 0.8 * u), c.muted, Weight::normal, 8);
+    if (job.finished) add_part(card, placed_part(*job.finished, grown(card.part, -1.5 * u)));
     return card.list;
 }
 
-picture::DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& options) {
+DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& options) {
     Card card = empty_card(options);
     const double u = card.unit;
     Pen pen{card, add_lines(card, "Finished: " + job.title, 1.7 * u, card.words.y, card.colours.ink,
-                            picture::Weight::bold, 2) +
+                            Weight::bold, 2) +
                       0.6 * u};
     // The table leaves the findings what they need, up to half of the card.
     const std::vector<FindingLine> lines = finding_lines(card, job.findings);
@@ -264,7 +253,7 @@ picture::DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& 
     const int shown = add_angles(pen, job.bends, bottom);
     pen.y += 0.8 * u;
     add_findings(pen, lines, static_cast<int>(job.findings.size()));
-    const Part part = placed_part(*job.finished, picture::grown(card.part, -4.0 * u));
+    const Part part = placed_part(*job.finished, grown(card.part, -4.0 * u));
     add_part(card, part);
     for (int i = 0; i < shown; ++i) add_number(card, part, job.bends[i], i + 1);
     return card.list;

@@ -9,15 +9,17 @@
 
 namespace overbend::film {
 
+using namespace picture;
+
 namespace {
 
 constexpr int samples = 60;
 
-using Places = std::vector<picture::Place>;
+using Places = std::vector<Place>;
 
-picture::Place middle_of(const Places& places) {
-    picture::Place sum = picture::Place::Zero();
-    for (const picture::Place& p : places) sum += p;
+Place middle_of(const Places& places) {
+    Place sum = Place::Zero();
+    for (const Place& p : places) sum += p;
     return sum / static_cast<double>(places.size());
 }
 
@@ -26,7 +28,7 @@ Places along_blank(const stroke::Recording& recording, const stroke::State& stat
     const auto [low, high] = std::minmax(recording.blank_position.front(), recording.blank_position.back());
     Places places;
     for (int i = 0; i <= samples; ++i)
-        places.push_back(picture::spot_on(recording, state, low + (high - low) * i / samples).at);
+        places.push_back(spot_on(recording, state, low + (high - low) * i / samples).at);
     return places;
 }
 
@@ -54,15 +56,15 @@ struct Fit {
 };
 
 Fit fit(Turning turning, const Places& before, const Places& after) {
-    const picture::Place from = middle_of(before);
-    const picture::Place to = middle_of(after);
+    const Place from = middle_of(before);
+    const Place to = middle_of(after);
     const Eigen::Matrix2d turned = turning_matrix(turning, 1.0);
     double along = 0.0;
     double across = 0.0;
     double squares = 0.0;
     for (size_t i = 0; i < before.size(); ++i) {
-        const picture::Place a = turned * (before[i] - from);
-        const picture::Place b = after[i] - to;
+        const Place a = turned * (before[i] - from);
+        const Place b = after[i] - to;
         along += a.dot(b);
         across += a.x() * b.y() - a.y() * b.x();
         squares += a.squaredNorm() + b.squaredNorm();
@@ -80,8 +82,7 @@ bool runs_left(const stroke::Recording& r) {
 Carry find_carry(const stroke::Recording& before, const stroke::Recording& after) {
     const Places a = along_blank(before, before.states.back());
     const Places b = along_blank(after, after.states.front());
-    // The order of the nodes shows whether the strip was turned end for end; its shape, whether it was turned
-    // over.
+    // The order of the nodes shows whether it was turned end for end; its shape, whether it was turned over.
     const bool reversed = runs_left(before) != runs_left(after);
     const Turning plain = reversed ? Turning::end_for_end : Turning::none;
     const Turning other = reversed ? Turning::both : Turning::over;
@@ -99,11 +100,10 @@ Carry find_carry(const stroke::Recording& before, const stroke::Recording& after
     return carry;
 }
 
-picture::StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before,
-                               const Hold& after) {
+StripMotion motion_at(const Carry& carry, const Carried& carried, const Hold& before, const Hold& after) {
     const double way = carried.moved;
     const double growth = 1.0 + carried.off * ((1.0 - way) * before.growth + way * after.growth);
-    picture::StripMotion motion;
+    StripMotion motion;
     motion.turn = carry.turning == Turning::both
                       ? turned_by(carry.turn * carried.turned)
                       : turned_by(carry.turn * way) * turning_matrix(carry.turning, carried.turned);

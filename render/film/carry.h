@@ -1,8 +1,7 @@
 // How the strip moves from its position after one stroke to its position for the next.
 //
 // The two recordings hold the same strip, moved rigidly, perhaps turned end for end, turned over, or both.
-// Which of these it was is found from the shapes: nodes are matched by their position on the blank. Units mm,
-// rad, press coordinates.
+// Which of these it was is found from the shapes, matched by the position on the blank. Units mm, rad.
 
 #pragma once
 
@@ -22,8 +21,7 @@ struct Carry {
 
 Carry find_carry(const stroke::Recording& before, const stroke::Recording& after);
 
-// How the part is held while it is off the die: shifted by so much, and drawn so much larger, as if moved
-// towards the viewer.
+// How the part is held off the die: shifted, and drawn so much larger, as if moved towards the viewer.
 struct Hold {
     picture::Place shift = picture::Place::Zero();  // mm
     double growth = 0.0;                            // part of its size

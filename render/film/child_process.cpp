@@ -60,8 +60,7 @@ void make_pipe_from(Ends& ends) {
     ::fcntl(ends.ours, F_SETFL, O_NONBLOCK);
 }
 
-// A descriptor above those that the child's standard ones are made of, so that none is overwritten on the
-// way.
+// A descriptor above those that the child's standard ones are made of, so that none is overwritten.
 void lift(int& descriptor) {
     const int high = ::fcntl(descriptor, F_DUPFD_CLOEXEC, 10);
     if (high < 0) fail(errno, "a descriptor");

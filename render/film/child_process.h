@@ -33,8 +33,7 @@ class ChildProcess {
     ChildProcess(const ChildProcess&) = delete;
     ChildProcess& operator=(const ChildProcess&) = delete;
 
-    // Hands bytes over and waits until they are taken. False: it takes no more, it has ended or will do.
-    // Throws Interrupted.
+    // Hands bytes over and waits until they are taken. False: it takes no more. Throws Interrupted.
     bool write(const std::uint8_t* bytes, std::size_t count, const KeepGoing& keep_going);
 
     // Ends its input, and waits until it is done. The exit status; 128 and the signal's number when a signal

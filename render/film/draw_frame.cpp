@@ -3,18 +3,19 @@
 #include <algorithm>
 #include <cmath>
 
-#include "render/film/cards.h"
-#include "render/film/interlude.h"
+#include "render/film/frame_parts.h"
 #include "render/film/timeline.h"
 #include "sim/errors.h"
 
 namespace overbend::film {
 
+using namespace picture;
+
 namespace {
 
 // Angles are shown once they are reached.
-void hide_what_is_to_come(Passage passage, std::vector<picture::BendMark>& bends) {
-    for (picture::BendMark& bend : bends) {
+void hide_what_is_to_come(Passage passage, std::vector<BendMark>& bends) {
+    for (BendMark& bend : bends) {
         if (passage < Passage::dwell || passage > Passage::away) bend.loaded.reset();
         if (passage != Passage::free && passage != Passage::away) bend.free.reset();
     }
@@ -22,9 +23,9 @@ void hide_what_is_to_come(Passage passage, std::vector<picture::BendMark>& bends
 
 }  // namespace
 
-picture::StageInfo stage_info(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
-                              int stroke, const Instant& instant) {
-    picture::StageInfo info;
+StageInfo stage_info(const ShownJob& job, const FilmOptions& options, const FrameList& frames, int stroke,
+                     const Instant& instant) {
+    StageInfo info;
     info.job_title = job.title;
     info.step_name = job.strokes[stroke].name;
     info.step_number = number_of(job, stroke);
@@ -43,8 +44,7 @@ picture::StageInfo stage_info(const ShownJob& job, const FilmOptions& options, c
     return info;
 }
 
-picture::DrawingList draw_frame(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
-                                int index) {
+DrawingList draw_frame(const ShownJob& job, const FilmOptions& options, const FrameList& frames, int index) {
     if (index < 0 || index >= static_cast<int>(frames.instants.size()))
         throw OutOfRange("frame", std::to_string(index),
                          "it must be between 0 and " + std::to_string(frames.instants.size() - 1));
@@ -67,14 +67,14 @@ Instant instant_at(const FrameList& frames, double index) {
     return instant;
 }
 
-picture::DrawingList draw_instant(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
-                                  const Instant& instant) {
+DrawingList draw_instant(const ShownJob& job, const FilmOptions& options, const FrameList& frames,
+                         const Instant& instant) {
     if (instant.passage == Passage::title) return draw_title_card(job, options);
     if (instant.passage == Passage::finished) return draw_finished_card(job, options);
     if (between_strokes(instant.passage)) return draw_between(job, options, frames, instant);
     const ShownStroke& stroke = job.strokes[instant.stroke];
     const StrokeLook& look = frames.looks[instant.stroke];
-    picture::StageInfo info = stage_info(job, options, frames, instant.stroke, instant);
+    StageInfo info = stage_info(job, options, frames, instant.stroke, instant);
     info.punch_travel = instant.punch_travel;
     info.least_clearance = clearance_at(stroke, instant.at);
     info.interferences = hits_at(stroke, instant.at);
@@ -82,7 +82,7 @@ picture::DrawingList draw_instant(const ShownJob& job, const FilmOptions& option
         info.ghost = look.loaded_at;
         info.springback_scale = instant.springback_scale;
     }
-    return picture::draw_stage(*stroke.recording, instant.at, info, options.size, look.view);
+    return draw_stage(*stroke.recording, instant.at, info, options.size, look.view);
 }
 
 }  // namespace overbend::film

@@ -1,14 +1,17 @@
 #include "render/film/encoder.h"
 
 #include <cmath>
-#include <cstdio>
 #include <cstdlib>
 #include <cstring>
 #include <fstream>
+#include <iterator>
+#include <sstream>
 #include <stdexcept>
 #include <system_error>
 
 namespace overbend::film {
+
+using namespace picture;
 
 namespace {
 
@@ -21,73 +24,44 @@ std::string rate_words(double frames_per_second) {
     return std::to_string(std::lround(frames_per_second * 1000.0)) + "/1000";
 }
 
-void add(std::vector<std::string>& words, std::initializer_list<const char*> more) {
-    words.insert(words.end(), more.begin(), more.end());
+// Options, a blank between two.
+void add(std::vector<std::string>& words, const std::string& options) {
+    std::istringstream in(options);
+    words.insert(words.end(), std::istream_iterator<std::string>(in), {});
 }
 
 // Frames as they come through the pipe.
-void add_input(std::vector<std::string>& words, const char* pixels, const picture::PictureSize& size,
+void add_input(std::vector<std::string>& words, const char* pixels, const PictureSize& size,
                double frames_per_second) {
-    add(words, {"-f", "rawvideo", "-pix_fmt", pixels, "-video_size"});
-    words.push_back(std::to_string(size.width) + "x" + std::to_string(size.height));
-    add(words, {"-framerate"});
-    words.push_back(rate_words(frames_per_second));
-    add(words, {"-i", "pipe:0"});
+    add(words, std::string("-f rawvideo -pix_fmt ") + pixels + " -video_size " + std::to_string(size.width) +
+                   "x" + std::to_string(size.height) + " -framerate " + rate_words(frames_per_second) +
+                   " -i pipe:0");
 }
 
-// The palette's greatest count is left at 255 colours and a transparent one, which unchanged pixels are
-// painted with.
-std::vector<std::string> command(Coding coding, const std::string& file, const picture::PictureSize& size,
+std::vector<std::string> command(Coding coding, const std::string& file, const PictureSize& size,
                                  double rate) {
     // No questions, no reports; the same film has the same head whenever it is written.
-    std::vector<std::string> words{encoder_program(), "-nostdin", "-hide_banner", "-loglevel", "error",
-                                   "-xerror",         "-y"};
-    if (coding == Coding::mp4) {
-        add_input(words, "yuv420p", size, rate);
-        // A key picture every two seconds, or thirty of a slow film, so that a player can jump. Colours as in
-        // yuv.h.
-        add(words,
-            {"-an", "-c:v", "libx264", "-preset", "veryfast", "-tune", "animation", "-crf", "18", "-g"});
-        words.push_back(std::to_string(std::max(30L, std::lround(2.0 * rate))));
-        add(words, {"-profile:v",  "high",          "-pix_fmt",
-                    "yuv420p",     "-color_range",  "tv",
-                    "-colorspace", "bt709",         "-color_primaries",
-                    "bt709",       "-color_trc",    "bt709",
-                    "-vsync",      "cfr",           "-movflags",
-                    "+faststart",  "-map_metadata", "-1",
-                    "-fflags",     "+bitexact",     "-f",
-                    "mp4"});
-        words.push_back(file);
-        return words;
-    }
-    add_input(words, "bgr0", size, rate);
+    std::vector<std::string> words{encoder_program()};
+    add(words, "-nostdin -hide_banner -loglevel error -xerror -y");
+    add_input(words, coding == Coding::mp4 ? "yuv420p" : "bgr0", size, rate);
     if (coding == Coding::gif_palette) {
-        add(words, {"-vf", "palettegen=max_colors=256:reserve_transparent=1:stats_mode=full", "-frames:v",
-                    "1", "-f", "rawvideo", "-pix_fmt", "rgba", "pipe:1"});
+        // At most 255 colours and a transparent one, which unchanged pixels are painted with.
+        add(words, "-vf palettegen=max_colors=256:reserve_transparent=1:stats_mode=full -frames:v 1");
+        add(words, "-f rawvideo -pix_fmt rgba pipe:1");
         return words;
     }
-    add(words, {"-f",
-                "rawvideo",
-                "-pix_fmt",
-                "rgba",
-                "-video_size",
-                "16x16",
-                "-framerate",
-                "1",
-                "-i",
-                "pipe:3",
-                "-lavfi",
-                "[0:v][1:v]paletteuse=dither=none:diff_mode=rectangle",
-                "-vsync",
-                "cfr",
-                "-loop",
-                "0",
-                "-map_metadata",
-                "-1",
-                "-fflags",
-                "+bitexact",
-                "-f",
-                "gif"});
+    if (coding == Coding::mp4) {
+        // A key picture every two seconds, or thirty of a slow film, for jumps. Colours as in yuv.h.
+        add(words, "-an -c:v libx264 -preset veryfast -tune animation -crf 18 -g " +
+                       std::to_string(std::max(30L, std::lround(2.0 * rate))));
+        add(words, "-profile:v high -pix_fmt yuv420p -color_range tv -colorspace bt709");
+        add(words, "-color_primaries bt709 -color_trc bt709 -vsync cfr -movflags +faststart");
+    } else {
+        add(words, "-f rawvideo -pix_fmt rgba -video_size 16x16 -framerate 1 -i pipe:3");
+        add(words, "-lavfi [0:v][1:v]paletteuse=dither=none:diff_mode=rectangle -vsync cfr -loop 0");
+    }
+    add(words,
+        std::string("-map_metadata -1 -fflags +bitexact -f ") + (coding == Coding::mp4 ? "mp4" : "gif"));
     words.push_back(file);
     return words;
 }
@@ -125,8 +99,8 @@ void require_encoder() {
     }
 }
 
-Encoder::Encoder(Coding coding, const fs::path& file, const picture::PictureSize& size,
-                 double frames_per_second, const GifPalette& palette)
+Encoder::Encoder(Coding coding, const fs::path& file, const PictureSize& size, double frames_per_second,
+                 const GifPalette& palette)
     : file_(file), coding_(coding) {
     if (coding != Coding::gif_palette) part_.emplace(file);
     const std::vector<std::string> words =

@@ -1,5 +1,4 @@
-// Films as files: frames go to ffmpeg, a program of its own that is started for it, through its standard
-// input.
+// Films as files: frames go to ffmpeg, a program of its own, through its standard input.
 //
 // What it writes stands beside the file under another name until it is whole: when anything goes wrong, what
 // was there before stays, and nothing of the new film is left.
@@ -30,8 +29,7 @@ std::string encoder_program();
 // Throws NoEncoder.
 void require_encoder();
 
-// Colours of a GIF, as the encoder hands them from its first run to its second: 16 x 16 pixels, four bytes
-// each.
+// Colours of a GIF, from the encoder's first run to its second: 16 x 16 pixels, four bytes each.
 using GifPalette = std::string;
 
 enum class Coding { mp4, gif_palette, gif };

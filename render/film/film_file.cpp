@@ -6,14 +6,16 @@
 #include "render/film/encoder.h"
 #include "render/film/gif_rungs.h"
 #include "render/film/paint_in_order.h"
-#include "render/picture/text_width.h"
+#include "render/picture/numbers.h"
 #include "sim/errors.h"
 
 namespace overbend::film {
 
+using namespace picture;
+
 namespace {
 
-void check_even(const picture::PictureSize& size) {
+void check_even(const PictureSize& size) {
     if (size.width % 2 == 0 && size.height % 2 == 0) return;
     const auto even = [](int n) { return std::to_string(n + n % 2); };
     throw OutOfRange(
@@ -88,16 +90,16 @@ WrittenFilm try_gif(const ShownJob& job, const FilmOptions& options, const std::
     return {file, options.size, list.frames_per_second, wanted, bytes, ""};
 }
 
-std::string size_words(const picture::PictureSize& size) {
+std::string size_words(const PictureSize& size) {
     return std::to_string(size.width) + " x " + std::to_string(size.height) + " px";
 }
 
 std::string megabytes(double bytes) {
-    return picture::fixed(bytes / 1e6, bytes < 1e6 ? 2 : 1) + " MB";
+    return fixed(bytes / 1e6, bytes < 1e6 ? 2 : 1) + " MB";
 }
 
 std::string rate_in_words(double rate) {
-    return picture::fixed(rate, rate == std::floor(rate) ? 0 : 1) + " frames a second";
+    return fixed(rate, rate == std::floor(rate) ? 0 : 1) + " frames a second";
 }
 
 }  // namespace
@@ -124,7 +126,7 @@ WrittenFilm write_mp4(const ShownJob& job, const FilmOptions& options, const std
 
 WrittenFilm write_gif(const ShownJob& job, const FilmOptions& options, const std::filesystem::path& file,
                       std::uintmax_t limit, int threads, const FilmProgress& progress) {
-    picture::check_size(options.size);
+    check_size(options.size);
     const std::vector<GifRung> rungs = gif_rungs(options.size, options.frames_per_second);
     std::size_t rung = 0;
     for (;;) {

@@ -1,5 +1,4 @@
-// A whole film in one file: MP4 or GIF. Frames are painted on all cores and go straight to the encoder;
-// nothing else is written.
+// A whole film in one file: MP4 or GIF. Frames are painted on all cores and go straight to the encoder.
 
 #pragma once
 
@@ -12,8 +11,7 @@
 
 namespace overbend::film {
 
-// Called in the caller's thread, now and then; false: give up, and leave nothing. what: "film", "colours of
-// the GIF", ...
+// Called in the caller's thread, now and then; false: give up, and leave nothing. what: "film", "GIF".
 using FilmProgress = std::function<bool(const std::string& what, int done, int wanted)>;
 
 struct WrittenFilm {

@@ -1,24 +1,24 @@
-#include "render/film/film_words.h"
+#include "render/film/frame_parts.h"
 
 #include <cmath>
 
-#include "render/film/interlude.h"
-#include "render/picture/text_width.h"
+#include "render/picture/numbers.h"
 #include "render/picture/turning.h"
 
 namespace overbend::film {
 
+using namespace picture;
+
 namespace {
 
-// "lip", "lip and root", "lip, root and hem"; empty when they have no names.
-std::string names(const std::vector<picture::BendMark>& bends) {
-    std::string words;
-    for (size_t i = 0; i < bends.size(); ++i) {
-        if (bends[i].name.empty()) return "";
-        if (i > 0) words += i + 1 == bends.size() ? " and " : ", ";
-        words += bends[i].name;
+// Empty when not all have names.
+std::string names(const std::vector<BendMark>& bends) {
+    std::vector<std::string> all;
+    for (const BendMark& bend : bends) {
+        if (bend.name.empty()) return "";
+        all.push_back(bend.name);
     }
-    return words;
+    return listed(all);
 }
 
 std::string placed_words(const ShownStroke& stroke) {
@@ -29,28 +29,28 @@ std::string placed_words(const ShownStroke& stroke) {
 }
 
 std::string unsigned_degrees(double angle) {
-    return picture::in_degrees(std::abs(angle));
+    return in_degrees(std::abs(angle));
 }
 
-std::string free_words(const std::vector<picture::BendMark>& bends) {
+std::string free_words(const std::vector<BendMark>& bends) {
     if (bends.empty() || !bends.front().springback()) return "the tools no longer touch the strip";
     if (bends.size() == 1) {
-        const picture::BendMark& bend = bends.front();
+        const BendMark& bend = bends.front();
         const double sprung = *bend.springback();
         return std::string("the bend ") + (sprung < 0.0 ? "closes" : "opens") + " from " +
                unsigned_degrees(*bend.loaded) + " under load to " + unsigned_degrees(*bend.free) +
-               "; springback " + picture::in_degrees(sprung);
+               "; springback " + in_degrees(sprung);
     }
     std::string words = "springback";
     for (size_t i = 0; i < bends.size(); ++i)
         if (const std::optional<double> sprung = bends[i].springback())
-            words += (i > 0 ? ", " : " ") + bends[i].name + " " + picture::in_degrees(*sprung);
+            words += (i > 0 ? ", " : " ") + bends[i].name + " " + in_degrees(*sprung);
     return words;
 }
 
 std::string dwell_words(const ShownStroke& stroke, const StrokeLook& look) {
     const double travel = stroke.recording->states[static_cast<size_t>(look.loaded_at)].travel;
-    std::string words = "the punch holds the strip at " + picture::fixed(travel, 2) + " mm of travel";
+    std::string words = "the punch holds the strip at " + fixed(travel, 2) + " mm of travel";
     if (look.bends.size() == 1 && look.bends.front().loaded)
         words += ", " + unsigned_degrees(*look.bends.front().loaded) + " under load";
     return words;
@@ -73,14 +73,10 @@ std::string tool_names(const ShownStroke& stroke, const ToolChange& sides) {
         const bool role_in_name = t.name.find(role) != std::string::npos;
         words.push_back("the " + (named ? (role_in_name ? "" : role + " ") + t.name : role));
     }
-    std::string all;
-    for (std::size_t i = 0; i < words.size(); ++i)
-        all += (i == 0 ? "" : i + 1 == words.size() ? " and " : ", ") + words[i];
-    return all;
+    return listed(words);
 }
 
-// First what goes, then what comes. The same names before and after: a tool is set another way, as the other
-// groove of a block.
+// First what goes, then what comes. The same names before and after: a block is turned to another groove.
 std::string change_words(const Instant& instant, const ShownStroke* before, const ShownStroke& after) {
     const ToolChange sides = tool_change(before, after);
     const std::string come = tool_names(after, sides);
@@ -133,7 +129,7 @@ std::string between_caption(const Instant& m, const ShownJob& job, const Carry& 
             return away_words(job.strokes[m.from], m.to < 0);
         case Passage::turn:
             return std::string(carry.turning == Turning::none ? "Move: " : "Turn: ") +
-                   picture::turning_words(carry.turning).happens + ".";
+                   turning_words(carry.turning).happens + ".";
         case Passage::change:
             return change_words(m, m.from >= 0 ? &job.strokes[m.from] : nullptr, job.strokes[m.to]);
         default:

@@ -42,8 +42,7 @@ using Progress = std::function<bool(int painted, int wanted)>;
 // Writes out_dir/job/frame_00001.png, ... and out_dir/stroke_01/frame_00001.png, ... Frames of an earlier
 // film in these folders are removed first (files named so, nothing else).
 //
-// Throws OutOfRange: see timeline; threads out of range. std::runtime_error: a file or folder cannot be
-// written.
+// Throws OutOfRange: see timeline; threads. std::runtime_error: a file or folder cannot be written.
 PaintedFilm paint_frames(const ShownJob& job, const FilmOptions& options,
                          const std::filesystem::path& out_dir, const PaintOptions& paint = {},
                          const Progress& progress = {});

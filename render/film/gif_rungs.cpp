@@ -5,13 +5,15 @@
 
 namespace overbend::film {
 
+using namespace picture;
+
 namespace {
 
 constexpr double widest = 960.0;
 constexpr double narrowest = 480.0;
 constexpr double aim = 0.9;  // of the limit: what is expected is not quite what comes
 
-picture::PictureSize scaled(const picture::PictureSize& size, double width) {
+PictureSize scaled(const PictureSize& size, double width) {
     const double part = std::min(1.0, width / size.width);
     return {static_cast<int>(std::lround(part * size.width)),
             static_cast<int>(std::lround(part * size.height))};
@@ -26,18 +28,18 @@ std::vector<double> rates_up_to(double asked) {
     return rates;
 }
 
-bool may_be(const picture::PictureSize& size) {
+bool may_be(const PictureSize& size) {
     return size.width >= 320 && size.height >= 180;
 }
 
 }  // namespace
 
-std::vector<GifRung> gif_rungs(const picture::PictureSize& size, double frames_per_second) {
+std::vector<GifRung> gif_rungs(const PictureSize& size, double frames_per_second) {
     const std::vector<double> rates = rates_up_to(frames_per_second);
     const double width = std::min<double>(widest, size.width);
     std::vector<GifRung> rungs{{scaled(size, width), rates.front()}};
     const auto add = [&](double at_width, double rate) {
-        const picture::PictureSize smaller = scaled(size, at_width);
+        const PictureSize smaller = scaled(size, at_width);
         const GifRung& last = rungs.back();
         if (!may_be(smaller) || smaller.width > last.size.width || rate > last.frames_per_second) return;
         if (smaller.width == last.size.width && rate == last.frames_per_second) return;

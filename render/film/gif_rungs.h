@@ -1,5 +1,4 @@
-// How a GIF is made smaller, step by step: first fewer frames a second, then fewer pixels, then both still
-// less.
+// How a GIF is made smaller, step by step: fewer frames a second, then fewer pixels, then both.
 
 #pragma once
 

@@ -12,6 +12,8 @@
 
 namespace overbend::film {
 
+using namespace picture;
+
 namespace {
 
 // What a painter leaves for the caller.
@@ -152,12 +154,12 @@ void paint_in_order(const ShownJob& job, const FilmOptions& options, const Frame
     const int count = painters_for(threads, shots.size());
     const auto paint_one = [&](int shot, std::vector<std::uint8_t>& into) {
         // Kept from frame to frame: allocating them costs as much as painting.
-        static thread_local picture::Pixels pixels;
-        picture::paint(draw_frame(job, options, list, shots[shot].instant), pixels);
+        static thread_local Pixels pixels;
+        paint(draw_frame(job, options, list, shots[shot].instant), pixels);
         if (form == FrameBytes::yuv420p) to_yuv420p(pixels, into);
         if (form == FrameBytes::bgrx) into = pixels.bgra;
         if (form == FrameBytes::png) {
-            const std::string bytes = picture::png_bytes(pixels);
+            const std::string bytes = png_bytes(pixels);
             into.assign(bytes.begin(), bytes.end());
         }
     };

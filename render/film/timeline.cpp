@@ -3,17 +3,17 @@
 #include <algorithm>
 #include <cmath>
 
-#include "render/film/film_words.h"
-#include "render/film/interlude.h"
+#include "render/film/frame_parts.h"
+#include "render/picture/numbers.h"
 #include "render/picture/pace.h"
-#include "render/picture/text_width.h"
 #include "sim/errors.h"
 
 namespace overbend::film {
 
+using namespace picture;
+
 namespace {
 
-using picture::eased;
 using stroke::Phase;
 using stroke::Recording;
 using stroke::State;
@@ -40,27 +40,26 @@ constexpr double finished_seconds = 5.0;
 
 void check_range(const char* name, double value, double low, double high, const char* unit) {
     if (value >= low && value <= high) return;
-    throw OutOfRange(
-        name, picture::fixed(value, 2) + unit,
-        "it must be between " + picture::fixed(low, 1) + unit + " and " + picture::fixed(high, 1) + unit);
+    throw OutOfRange(name, fixed(value, 2) + unit,
+                     "it must be between " + fixed(low, 1) + unit + " and " + fixed(high, 1) + unit);
 }
 
 void check(const ShownJob& job, const FilmOptions& options) {
-    picture::check_size(options.size);
+    check_size(options.size);
     check_range("frames per second", options.frames_per_second, 1.0, 120.0, "");
     check_range("time of a stroke", options.seconds_per_stroke, 1.0, 120.0, " s");
     check_range("time between strokes", options.seconds_between, 0.1, 60.0, " s");
     check_range("scale of the springback", options.springback_scale, 1.0, 20.0, "");
     if (!(job.strip_width > 0.0))
-        throw OutOfRange("strip width", picture::fixed(job.strip_width, 2) + " mm", "it must be above 0 mm");
-    picture::check_strokes(job, "film");
-    if (job.finished) picture::check_recording(*job.finished);
+        throw OutOfRange("strip width", fixed(job.strip_width, 2) + " mm", "it must be above 0 mm");
+    check_strokes(job, "film");
+    if (job.finished) check_recording(*job.finished);
 }
 
 // Instants spread evenly over the way from one state to another.
 std::vector<double> evenly(const Recording& recording, int first, int last, int count, double by_travel,
                            double by_shift) {
-    const std::vector<double> way = picture::way_between(recording, first, last, by_travel, by_shift);
+    const std::vector<double> way = way_between(recording, first, last, by_travel, by_shift);
     std::vector<double> instants;
     size_t k = 0;
     for (int i = 1; i <= count; ++i) {
@@ -73,29 +72,28 @@ std::vector<double> evenly(const Recording& recording, int first, int last, int 
     return instants;
 }
 
-picture::View view_of(const ShownStroke& stroke, const FilmOptions& options) {
-    picture::StageInfo wanted;
+View view_of(const ShownStroke& stroke, const FilmOptions& options) {
+    StageInfo wanted;
     wanted.charts = options.charts;
     wanted.lens = options.lens;
     wanted.bends = stroke.bends;
-    return picture::choose_view(*stroke.recording, options.size, wanted);
+    return choose_view(*stroke.recording, options.size, wanted);
 }
 
 StrokeLook look_of(const ShownStroke& stroke, const FilmOptions& options) {
     const Recording& recording = *stroke.recording;
     StrokeLook look;
     look.view = view_of(stroke, options);
-    look.raised = picture::raised_by(recording, look.view);
+    look.raised = raised_by(recording, look.view);
     look.loaded_at = stroke::loaded_state(recording);
     look.bends = stroke.bends;
     for (int i = 0; i < static_cast<int>(look.bends.size()); ++i) {
-        picture::BendMark& bend = look.bends[i];
-        if (!(bend.reach > 0.0)) bend.reach = picture::found_reach(recording, stroke.bends, i);
+        BendMark& bend = look.bends[i];
+        if (!(bend.reach > 0.0)) bend.reach = found_reach(recording, stroke.bends, i);
         const State& loaded = recording.states[stroke::loaded_state(recording)];
         const State& last = recording.states.back();
-        if (!bend.loaded) bend.loaded = picture::measured(recording, loaded, bend).angle;
-        if (!bend.free && last.phase == Phase::free)
-            bend.free = picture::measured(recording, last, bend).angle;
+        if (!bend.loaded) bend.loaded = measured(recording, loaded, bend).angle;
+        if (!bend.free && last.phase == Phase::free) bend.free = measured(recording, last, bend).angle;
     }
     return look;
 }
@@ -205,7 +203,7 @@ FrameList timeline(const ShownJob& job, const FilmOptions& options) {
         recordings.push_back(stroke.recording);
         list.looks.push_back(look_of(stroke, options));
     }
-    list.colour_limit = picture::colour_limit(job, options.colouring);
+    list.colour_limit = colour_limit(job, options.colouring);
     const int count = static_cast<int>(job.strokes.size());
     for (int i = 0; i + 1 < count; ++i) {
         list.looks[i].carry = find_carry(*recordings[i], *recordings[i + 1]);

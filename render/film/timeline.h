@@ -99,8 +99,7 @@ picture::DrawingList draw_frame(const ShownJob& job, const FilmOptions& options,
                                 int index);
 
 // Between two frames, for slow playback: 0 to the last one's index, held there. Within a passage
-// of a stroke, or between strokes, all that moves is blended in proportion; from one passage to the next it
-// is the frame before.
+// of a stroke, or between strokes, all that moves is blended in proportion; else it is the frame before.
 Instant instant_at(const FrameList& frames, double index);
 
 // Any instant; of the frames only the looks and the colours' limit are needed.

@@ -7,6 +7,8 @@
 
 namespace overbend::film {
 
+using namespace picture;
+
 namespace {
 
 // In parts of 256 and in 16 bits, which processors do eight or sixteen at a time. Rounded so that the sums
@@ -73,7 +75,7 @@ void chroma_row(const Means& means, int half_width, std::uint8_t* __restrict u, 
 
 }  // namespace
 
-void to_yuv420p(const picture::Pixels& pixels, std::vector<std::uint8_t>& into) {
+void to_yuv420p(const Pixels& pixels, std::vector<std::uint8_t>& into) {
     const int width = pixels.width;
     const int height = pixels.height;
     if (width % 2 != 0 || height % 2 != 0 || width < 2 || height < 2)

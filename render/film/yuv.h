@@ -14,8 +14,7 @@
 namespace overbend::film {
 
 // The three planes one after the other: width x height bytes, then twice a quarter of that; the colour of
-// four pixels is their mean. `into` keeps its memory from frame to frame. Throws OutOfRange: a width or
-// height that is odd.
+// four pixels is their mean. `into` keeps its memory. Throws OutOfRange: a width or height that is odd.
 void to_yuv420p(const picture::Pixels& pixels, std::vector<std::uint8_t>& into);
 
 }  // namespace overbend::film

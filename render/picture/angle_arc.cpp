@@ -109,8 +109,7 @@ Kept kept_clear(const stroke::Recording& recording, const View& view, const Layo
 
 bool is_free(const Kept& kept, const Rect& box, double unit) {
     const Rect wide = grown(box, 0.3 * unit);
-    if (std::any_of(kept.taken.begin(), kept.taken.end(), [&](const Rect& r) { return overlap(wide, r); }))
-        return false;
+    if (overlap_any(wide, kept.taken)) return false;
     const Rect wider = grown(box, unit);
     return std::none_of(kept.contacts.begin(), kept.contacts.end(), [&](const Point& p) {
         return overlap(wider, {p.x() - 0.5, p.y() - 0.5, 1.0, 1.0});
@@ -120,21 +119,12 @@ bool is_free(const Kept& kept, const Rect& box, double unit) {
 std::optional<Rect> best_place(const std::vector<Sight>& seen, const View& view, const Kept& kept,
                                const Rect& size, double unit) {
     const Rect room = grown(view.stage, -0.5 * unit);
-    std::optional<Rect> best;
-    double least = 1e300;
-    for (double y = room.y; y + size.height <= room.bottom(); y += unit)
-        for (double x = room.x; x + size.width <= room.right(); x += unit) {
-            const Rect box{x, y, size.width, size.height};
-            // The last instants alone tell enough of a place that is far worse than the best.
-            const Point end = nearest_in(box, seen.back().tip);
-            if ((end - seen.back().tip).norm() / unit > 3.0 * least + 8.0 || !is_free(kept, box, unit))
-                continue;
-            const double bad = badness(seen, view, box, unit);
-            if (bad >= least) continue;
-            least = bad;
-            best = box;
-        }
-    return best;
+    return best_place(room, size.width, size.height, unit, [&](const Rect& box, double least) {
+        // The last instants alone tell enough of a place that is far worse than the best.
+        if (distance(box, seen.back().tip) / unit > 3.0 * least + 8.0 || !is_free(kept, box, unit))
+            return 1e300;
+        return badness(seen, view, box, unit);
+    });
 }
 
 }  // namespace
@@ -153,8 +143,7 @@ AngleArc arc_of_radius(const stroke::Recording& recording, const View& view, con
     AngleArc arc;
     arc.corner = view.on_picture(bend.corner);
     arc.radius = radius;
-    // A bend left of the punch's axis is measured on its left, so that the arc stands outside the tools'
-    // middle.
+    // A bend left of the punch's axis is measured on its left: the arc stands outside the tools' middle.
     if (bend.corner.x() < -0.5 * recording.thickness) {
         arc.from = pi - bend.right.theta;
         arc.to = pi - bend.left.theta;

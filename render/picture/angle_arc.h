@@ -38,8 +38,7 @@ double angle_line_height(double unit);
 Rect angle_plate(const Point& corner, const std::vector<std::string>& lines, double unit);
 
 // For each bend the box of its words, two lines high: near the arc, off tools' names, magnifier and keys, and
-// off the strip for as much of the stroke as can be, at its stop and in the end in any case. None where there
-// is no such place.
+// off the strip for as much of the stroke as can be, at its stop and in the end in any case; else none.
 std::vector<std::optional<AnglePlace>> place_angles(const stroke::Recording& recording, const View& view,
                                                     const Layout& layout, const std::vector<BendMark>& bends);
 

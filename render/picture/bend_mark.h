@@ -1,8 +1,7 @@
 // Bends: the lines on the blank, and a bend of the stroke that is shown: where it is, how far it is turned
 // now, and the lines of its two flats.
 //
-// Units  mm, rad; bend angles as in the trade: 0 is flat, positive turns the right-hand side up (as the strip
-// lies in the press).
+// Units  mm, rad; bend angles: 0 is flat, positive turns the right-hand side up as the strip lies.
 
 #pragma once
 

@@ -1,5 +1,6 @@
 #include "render/picture/drawing_list.h"
 
+#include <algorithm>
 #include <cmath>
 #include <sstream>
 
@@ -69,9 +70,23 @@ bool overlap(const Rect& a, const Rect& b) {
     return a.x < b.right() && b.x < a.right() && a.y < b.bottom() && b.y < a.bottom();
 }
 
+bool overlap_any(const Rect& box, const std::vector<Rect>& others) {
+    return std::any_of(others.begin(), others.end(), [&](const Rect& other) { return overlap(box, other); });
+}
+
 bool holds(const Rect& outer, const Rect& inner) {
     return inner.x >= outer.x && inner.y >= outer.y && inner.right() <= outer.right() &&
            inner.bottom() <= outer.bottom();
+}
+
+bool holds(const Rect& box, const Point& p) {
+    return p.x() >= box.x && p.x() <= box.right() && p.y() >= box.y && p.y() <= box.bottom();
+}
+
+double distance(const Rect& box, const Point& p) {
+    const double dx = std::max({box.x - p.x(), 0.0, p.x() - box.right()});
+    const double dy = std::max({box.y - p.y(), 0.0, p.y() - box.bottom()});
+    return std::hypot(dx, dy);
 }
 
 Path polyline(const std::vector<Point>& points) {
@@ -85,6 +100,11 @@ Path polygon(const std::vector<Point>& points) {
     Path path = polyline(points);
     path.push_back(close_path());
     return path;
+}
+
+void add_stretch(Path& path, const Point& from, const Point& to) {
+    path.push_back(move_to(from));
+    path.push_back(line_to(to));
 }
 
 // A cubic for each part of at most a quarter turn: within 3e-4 of the radius, which no pixel shows.

@@ -37,7 +37,25 @@ struct Rect {
 Rect bounds_of(const std::vector<Point>& points);  // one at least
 Rect grown(const Rect& r, double by);              // on all four sides; by may be below zero
 bool overlap(const Rect& a, const Rect& b);        // touching edges do not count
+bool overlap_any(const Rect& box, const std::vector<Rect>& others);
 bool holds(const Rect& outer, const Rect& inner);  // edges may touch
+bool holds(const Rect& box, const Point& p);
+double distance(const Rect& box, const Point& p);  // 0 within
+
+// Of all places for a box of this size in a room, a step apart, that of the least badness; none where all are
+// at 1e300. bad(box, least) may return anything from `least` on as soon as it is sure of that.
+template <class Bad>
+std::optional<Rect> best_place(const Rect& room, double width, double height, double step, const Bad& bad) {
+    std::optional<Rect> best;
+    double least = 1e300;
+    for (double y = room.y; y + height <= room.bottom(); y += step)
+        for (double x = room.x; x + width <= room.right(); x += step) {
+            const Rect box{x, y, width, height};
+            const double found = bad(box, least);
+            if (found < least) least = found, best = box;
+        }
+    return best;
+}
 
 enum class Verb { move, line, curve, close };
 
@@ -85,7 +103,7 @@ struct DrawingList {
     int width = 0;
     int height = 0;
     Colour background;
-    std::vector<Item> items;
+    std::vector<Item> items = {};
 };
 
 // Paths.
@@ -95,14 +113,14 @@ Path rectangle(const Rect& r, double corner_radius = 0.0);
 Path circle(const Point& centre, double radius);
 // An arc about a centre, from one direction to another as they are seen on the picture (y down).
 Path arc(const Point& centre, double radius, double from, double to);
+void add_stretch(Path& path, const Point& from, const Point& to);  // a line of its own
 // Adds an arc to a path that ends at the arc's start.
 void add_arc(Path& path, const Point& centre, double radius, double from, double to);
 
 // The same list, so many times as large.
 DrawingList scaled(const DrawingList& list, double times);
 
-// Where the base line lies so that the capitals' middle is at y. Fixed parts of the size, so that all
-// painters agree.
+// Where the base line lies so that the capitals' middle is at y: a fixed part of the size.
 double baseline_for_middle(double y, double size);
 
 // The list in words and numbers, one item a line: two lists are the same when these are. For tests.

@@ -13,8 +13,7 @@ namespace overbend::picture {
 // from, to   states of the recording; what is returned is `to` when the scale is 1
 // scale      >= 1
 // anchor     place on the blank that stays where it is in `to`, mm from its left end
-// The contacts go with the places of the strip that they are at. Forces, stresses and strains are those of
-// `to`.
+// The contacts go with their places on the strip. Forces, stresses and strains are those of `to`.
 stroke::State with_larger_springback(const stroke::Recording& recording, const stroke::State& from,
                                      const stroke::State& to, double scale, double anchor);
 

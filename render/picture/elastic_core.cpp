@@ -18,8 +18,7 @@ double strain_of(const Recording& recording, const State& state, const Between& 
     return layer_value(state.plastic_strain, recording.layers(), layer, at);
 }
 
-// Reference height of the front between layer k, which has not yielded, and the next one outwards (way +1 up,
-// -1 down).
+// Reference height of the front between layer k, not yielded, and the next one outwards (way +1 up, -1 down).
 double front(const Recording& recording, const State& state, const Between& at, int k, int way) {
     const std::vector<double>& z = recording.layer_height;
     const int next = k + way;

@@ -1,7 +1,6 @@
 #include "render/picture/flat_drawing.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "render/picture/flat_layout.h"
 #include "render/picture/marks.h"
@@ -73,9 +72,9 @@ void paint_flags(DrawingList& list, const FlatLayout& s) {
         add_line(list, {x, s.blank.bottom()}, {x, s.blank.y}, label.colour, 1.5 * thin, dash_dot);
         add_line(list, {x, s.blank.y}, {x, top}, label.colour, thin);
         for (std::size_t k = 0; k < label.lines.size(); ++k)
-            add_text(list, label.lines[k],
-                     {x + pad, baseline_for_middle(top + s.line() * (0.45 + static_cast<double>(k)), s.unit)},
-                     s.unit, label.colour);
+            add_text_on_middle(list, label.lines[k],
+                               {x + pad, top + s.line() * (0.45 + static_cast<double>(k))}, s.unit,
+                               label.colour);
     }
     for (std::size_t i = 0; i < s.below.size(); ++i) {
         const FlatLabel& label = s.below[i];
@@ -89,9 +88,9 @@ void paint_flags(DrawingList& list, const FlatLayout& s) {
                             bottom - top + 0.2 * s.unit}),
                  list.background);
         for (std::size_t k = 0; k < label.lines.size(); ++k)
-            add_text(list, label.lines[k],
-                     {x + pad, baseline_for_middle(top + s.line() * (0.4 + static_cast<double>(k)), s.unit)},
-                     s.unit, label.colour);
+            add_text_on_middle(list, label.lines[k],
+                               {x + pad, top + s.line() * (0.4 + static_cast<double>(k))}, s.unit,
+                               label.colour);
     }
 }
 
@@ -114,15 +113,14 @@ void paint_dimensions(DrawingList& list, const FlatLayout& s) {
     const Point middle((beside ? s.blank.right() + half + s.unit : s.blank.centre().x()), y);
     add_fill(list, rectangle({middle.x() - half, y - 0.6 * s.unit, 2.0 * half, 1.2 * s.unit}),
              list.background);
-    add_text(list, length, {middle.x(), baseline_for_middle(y, s.unit)}, s.unit, flat_ink(), Across::middle);
+    add_text_on_middle(list, length, {middle.x(), y}, s.unit, flat_ink(), Across::middle);
 
     const double x = s.blank.x - s.unit;
     for (const double edge : {s.blank.y, s.blank.bottom()})
         add_line(list, {s.blank.x, edge}, {x - 0.4 * s.unit, edge}, muted(), thin);
     add_dimension(list, {x, s.blank.y}, {x, s.blank.bottom()}, s.unit);
-    add_text(list, short_number(given.width),
-             {x - 0.6 * s.unit, baseline_for_middle(s.blank.centre().y(), s.unit)}, s.unit, flat_ink(),
-             Across::right);
+    add_text_on_middle(list, short_number(given.width), {x - 0.6 * s.unit, s.blank.centre().y()}, s.unit,
+                       flat_ink(), Across::right);
 }
 
 void paint_foot(DrawingList& list, const FlatLayout& s) {
@@ -146,10 +144,7 @@ void check(const FlatSheet& sheet, int height) {
 DrawingList draw_flat(const FlatSheet& sheet, int height) {
     check(sheet, height);
     const FlatLayout s = lay_out_flat(sheet, height);
-    DrawingList list;
-    list.width = s.width;
-    list.height = s.height;
-    list.background = theme_colours(Theme::light).page;
+    DrawingList list{"", s.width, s.height, theme_colours(Theme::light).page};
     paint_head(list, s);
     paint_blank(list, s);
     paint_end_lines(list, s);

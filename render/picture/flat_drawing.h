@@ -1,10 +1,8 @@
-// The flat pattern as a drawing: outline, bend lines, cut-outs, dimensions from the left end, in true
-// proportions.
+// The flat pattern as a drawing: outline, bend lines, cut-outs, dimensions from the left end, to scale.
 //
 // Bend lines are dash-dot lines, each with a flag above (name, angle, up or down, inside radius) and its
 // distance from the left end below; bend allowances are tinted. Flags that would overlap stand
-// in steps, the leftmost highest: a flag lies over its right-hand neighbours' lines only where those have
-// ended.
+// in steps, the leftmost highest: a flag lies over its neighbours' lines only where those have ended.
 //
 // Units  mm, rad; the picture in pixels.
 

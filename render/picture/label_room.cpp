@@ -17,8 +17,7 @@ bool crossed(const std::vector<Point>& curve, const Rect& box) {
         const int parts =
             std::max(1, static_cast<int>(std::ceil(4.0 * way.norm() / std::max(box.height, 1.0))));
         for (int k = 0; k <= parts; ++k) {
-            const Point p = a + way * (static_cast<double>(k) / parts);
-            if (p.x() > box.x && p.x() < box.right() && p.y() > box.y && p.y() < box.bottom()) return true;
+            if (holds(box, a + way * (static_cast<double>(k) / parts))) return true;
         }
     }
     return false;
@@ -35,8 +34,7 @@ std::optional<Rect> room_off(const LabelRoom& room, const Point& near, double wi
             const Point middle = near + away * u * way + Point(0.5 * width * way.x(), 0.5 * height * way.y());
             const Rect box{middle.x() - 0.5 * width, middle.y() - 0.5 * height, width, height};
             if (!holds(room.inside, box)) continue;
-            const auto meets = [&](const Rect& other) { return overlap(box, other); };
-            if (std::any_of(room.taken.begin(), room.taken.end(), meets)) continue;
+            if (overlap_any(box, room.taken)) continue;
             const auto crosses = [&](const std::vector<Point>& c) { return crossed(c, box); };
             if (off == Off::lines_and_words && std::any_of(room.lines.begin(), room.lines.end(), crosses))
                 continue;

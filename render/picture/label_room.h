@@ -5,7 +5,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "render/picture/drawing_list.h"

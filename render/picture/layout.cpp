@@ -46,8 +46,7 @@ void lay_out_tall(const PictureSize& size, double margin, Layout& at) {
     if (three) at.legend = {at.bends.right() + gap * u, inner.y, 0.3 * free, legend_height * u};
 }
 
-// No panel: the legend lies in the stage's lower right corner, above the scale where both have no room
-// side by side.
+// No panel: the legend lies in the stage's lower right corner, beside the scale or above it.
 void lay_out_bare(const PictureSize& size, double margin, Layout& at) {
     const double u = at.unit;
     at.panel = {size.width - margin, at.head.bottom(), 0.0, 0.0};

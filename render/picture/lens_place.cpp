@@ -1,7 +1,6 @@
 #include "render/picture/lens_place.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "render/picture/swept.h"
 
@@ -41,12 +40,6 @@ std::vector<Point> bend_ways(const Recording& recording, const View& view, const
     return way;
 }
 
-double distance(const Rect& box, const Point& p) {
-    const double dx = std::max({box.x - p.x(), 0.0, p.x() - box.right()});
-    const double dy = std::max({box.y - p.y(), 0.0, p.y() - box.bottom()});
-    return std::hypot(dx, dy);
-}
-
 // How many of 7 x 7 points of a box lie in a tool. bounds: of each.
 int points_on_tools(const std::vector<std::vector<Point>>& tools, const std::vector<Rect>& bounds,
                     const Rect& box) {
@@ -76,32 +69,21 @@ enum class Punch { kept_clear, may_be_covered };
 
 // The best place for a box of this size; none when the strip comes everywhere.
 std::optional<Rect> best_place(const Room& room, double width, double height, double u, Punch punch) {
-    std::optional<Rect> best;
-    double least = 1e300;
-    for (double y = room.stage.y; y + height <= room.stage.bottom(); y += 0.5 * u)
-        for (double x = room.stage.x; x + width <= room.stage.right(); x += 0.5 * u) {
-            const Rect box{x, y, width, height};
-            if (punch == Punch::kept_clear &&
-                std::any_of(room.from_above.begin(), room.from_above.end(),
-                            [&](const Rect& other) { return overlap(grown(box, 0.5 * u), other); }))
-                continue;
-            double near = 1e300;
-            for (const Point& p : room.ways) near = std::min(near, distance(box, p));
-            if (near < arcs * u) continue;
-            const double edge = std::min({x - room.stage.x, room.stage.right() - box.right(),
-                                          y - room.stage.y, room.stage.bottom() - box.bottom()});
-            double against = near + 2.0 * edge;
-            if (against >= least) continue;
-            against += 4.0 * u * points_on_tools(room.tools, room.bounds, box) / 7.0;
-            if (against >= least) continue;
-            if (std::any_of(room.taken.begin(), room.taken.end(),
-                            [&](const Rect& other) { return overlap(grown(box, 0.4 * u), other); }) ||
-                crossed(room.swept, box, 0.7 * u))
-                continue;
-            least = against;
-            best = box;
-        }
-    return best;
+    const Rect& stage = room.stage;
+    return best_place(stage, width, height, 0.5 * u, [&](const Rect& box, double least) {
+        if (punch == Punch::kept_clear && overlap_any(grown(box, 0.5 * u), room.from_above)) return 1e300;
+        double near = 1e300;
+        for (const Point& p : room.ways) near = std::min(near, distance(box, p));
+        if (near < arcs * u) return 1e300;
+        const double edge = std::min(
+            {box.x - stage.x, stage.right() - box.right(), box.y - stage.y, stage.bottom() - box.bottom()});
+        double against = near + 2.0 * edge;
+        if (against >= least) return 1e300;
+        against += 4.0 * u * points_on_tools(room.tools, room.bounds, box) / 7.0;
+        if (against >= least) return 1e300;
+        const bool taken = overlap_any(grown(box, 0.4 * u), room.taken) || crossed(room.swept, box, 0.7 * u);
+        return taken ? 1e300 : against;
+    });
 }
 
 }  // namespace
@@ -120,7 +102,7 @@ std::optional<LensPlace> place_lens(const Recording& recording, const View& view
     const stroke::State& last = deepest_state(recording);
     for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k) {
         const tool::RigidTool& t = recording.tools[k];
-        room.tools.push_back(tool_points(t, stroke::tool_position(recording.tools, k, last), view));
+        room.tools.push_back(tool_points(recording, k, last, view));
         room.bounds.push_back(bounds_of(room.tools.back()));
         if (t.moves_with_ram()) room.from_above.push_back(room.bounds.back());
     }

@@ -12,8 +12,7 @@ namespace overbend::picture {
 std::optional<LensPlace> place_lens(const stroke::Recording& recording, const View& view,
                                     const Layout& layout, const std::vector<double>& bend_lines);
 
-// What the magnifier shows: a view whose stage is the box, with the looked-at place of the strip in its
-// middle.
+// What the magnifier shows: a view whose stage is the box, the looked-at place of the strip in its middle.
 View lens_view(const LensPlace& lens, const View& stage, const Place& looked_at);
 
 }  // namespace overbend::picture

@@ -25,6 +25,11 @@ void add_text(DrawingList& list, const std::string& words, const Point& at, doub
     list.items.push_back(Text{words, at, across, size, colour, weight, std::nullopt});
 }
 
+void add_text_on_middle(DrawingList& list, const std::string& words, const Point& at, double size,
+                        const Colour& colour, Across across, Weight weight) {
+    add_text(list, words, {at.x(), baseline_for_middle(at.y(), size)}, size, colour, across, weight);
+}
+
 void add_line(DrawingList& list, const Point& a, const Point& b, const Colour& colour, double width,
               std::vector<double> dash) {
     add_line(list, polyline({a, b}), colour, width, std::move(dash));

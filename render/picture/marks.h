@@ -23,8 +23,11 @@ void add_shape(DrawingList& list, Path path, const Colour& fill, const Colour& e
 void add_text(DrawingList& list, const std::string& words, const Point& at, double size, const Colour& colour,
               Across across = Across::left, Weight weight = Weight::normal);
 
-// A bar of a round length with its words, its lower left corner at `at`; no longer than `longest`.
-// unit: size of the words.
+// The same with the capitals' middle at that height.
+void add_text_on_middle(DrawingList& list, const std::string& words, const Point& at, double size,
+                        const Colour& colour, Across across = Across::left, Weight weight = Weight::normal);
+
+// A bar of a round length with its words of size `unit`, its lower left corner at `at`; at most `longest`.
 void add_scale_bar(DrawingList& list, const Point& at, double pixels_per_mm, double longest, double unit);
 
 }  // namespace overbend::picture

@@ -42,6 +42,13 @@ double rounded_down(double value) {
     return value / power >= 5.0 ? 5.0 * power : value / power >= 2.0 ? 2.0 * power : power;
 }
 
+std::string listed(const std::vector<std::string>& names) {
+    std::string all;
+    for (std::size_t i = 0; i < names.size(); ++i)
+        all += (i == 0 ? "" : i + 1 == names.size() ? " and " : ", ") + names[i];
+    return all;
+}
+
 std::string capital(std::string words) {
     if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
         words[0] = static_cast<char>(words[0] - 'a' + 'A');

@@ -1,8 +1,9 @@
-// Numbers as they stand on pictures, the same in every locale, and round ones for scales.
+// Numbers and lists as they stand on pictures, the same in every locale, and round numbers for scales.
 
 #pragma once
 
 #include <string>
+#include <vector>
 
 namespace overbend::picture {
 
@@ -19,6 +20,9 @@ std::string in_degrees(double angle, int decimals = 1);
 double rounded_up(double value);
 // The greatest of 1, 2, 5 times a power of ten that is not above it, > 0.
 double rounded_down(double value);
+
+// "lip", "lip and root", "lip, root and hem".
+std::string listed(const std::vector<std::string>& names);
 
 // The first letter as at the beginning of a sentence.
 std::string capital(std::string words);

@@ -139,21 +139,23 @@ Point layout_origin(PangoLayout* layout, Across across) {
             -static_cast<double>(pango_layout_get_baseline(layout)) / PANGO_SCALE};
 }
 
-// Adds a text's outlines to the path.
-void add_outlines(cairo_t* cairo, const Text& text) {
+// Pango's way to put a layout on a picture: its outlines on the path, or painted as text.
+using PutLayout = void (*)(cairo_t*, PangoLayout*);
+
+void put(cairo_t* cairo, const Text& text, PutLayout put_layout) {
     const Handle<PangoLayout> layout = laid_out(text);
     const Point origin = layout_origin(layout.get(), text.across);
     cairo_save(cairo);
     cairo_translate(cairo, text.at.x(), text.at.y());
     cairo_scale(cairo, text.size / layout_size, text.size / layout_size);
     cairo_move_to(cairo, origin.x(), origin.y());
-    pango_cairo_layout_path(cairo, layout.get());
+    put_layout(cairo, layout.get());
     cairo_restore(cairo);
 }
 
 void paint_item(cairo_t* cairo, const Text& text) {
     cairo_new_path(cairo);
-    add_outlines(cairo, text);
+    put(cairo, text, pango_cairo_layout_path);
     if (text.halo) {
         set_colour(cairo, *text.halo);
         cairo_set_line_width(cairo, 0.25 * text.size);
@@ -172,15 +174,8 @@ void paint_as_text(cairo_t* cairo, const Text& text) {
         halo.colour = *text.halo;
         paint_item(cairo, halo);
     }
-    const Handle<PangoLayout> layout = laid_out(text);
-    const Point origin = layout_origin(layout.get(), text.across);
-    cairo_save(cairo);
-    cairo_translate(cairo, text.at.x(), text.at.y());
-    cairo_scale(cairo, text.size / layout_size, text.size / layout_size);
-    cairo_move_to(cairo, origin.x(), origin.y());
     set_colour(cairo, text.colour);
-    pango_cairo_show_layout(cairo, layout.get());
-    cairo_restore(cairo);
+    put(cairo, text, pango_cairo_show_layout);
 }
 
 void paint_as_text(cairo_t* cairo, const Shape& shape) {
@@ -205,7 +200,7 @@ Mask mask_of(const Text& text) {
     check(cairo_surface_status(mask.surface.get()));
     cairo_surface_set_device_offset(mask.surface.get(), -mask.x, -mask.y);
     const Handle<cairo_t> cairo(cairo_create(mask.surface.get()));
-    add_outlines(cairo.get(), text);
+    put(cairo.get(), text, pango_cairo_layout_path);
     cairo_fill(cairo.get());
     check(cairo_status(cairo.get()));
     cairo_surface_set_device_offset(mask.surface.get(), 0.0, 0.0);
@@ -268,6 +263,11 @@ void paint_on(cairo_surface_t* surface, const DrawingList& list, Target target) 
     paint_with(cairo.get(), list, target);
 }
 
+void finish(cairo_surface_t* surface) {
+    cairo_surface_finish(surface);
+    check(cairo_surface_status(surface));
+}
+
 // Cairo hands out its bytes piece by piece.
 cairo_status_t append(void* bytes, const unsigned char* piece, unsigned int length) {
     static_cast<std::string*>(bytes)->append(reinterpret_cast<const char*>(piece), length);
@@ -294,38 +294,25 @@ void paint(const DrawingList& list, Pixels& into) {
         into.bgra.data(), opaque ? CAIRO_FORMAT_RGB24 : CAIRO_FORMAT_ARGB32, list.width, list.height,
         4 * list.width));
     paint_on(surface.get(), list, Target::pixels);
-    cairo_surface_finish(surface.get());
-    check(cairo_surface_status(surface.get()));
+    finish(surface.get());
 }
 
 void write_png(const DrawingList& list, const std::filesystem::path& path) {
     output::write_whole(path, png_bytes(paint(list)));
 }
 
-std::string svg_bytes(const DrawingList& list) {
-    check_size(list);
-    std::string bytes;
-    const Handle<cairo_surface_t> surface(
-        cairo_svg_surface_create_for_stream(append, &bytes, list.width, list.height));
-    paint_on(surface.get(), list, Target::paths);
-    cairo_surface_finish(surface.get());
-    check(cairo_surface_status(surface.get()));
-    return with_own_names(with_title(without_surface_numbers(bytes), list.title));
-}
-
-std::string svg_bytes_in_mm(const DrawingList& list) {
-    check_size(list);
-    std::string bytes;
-    const Handle<cairo_surface_t> surface(
-        cairo_svg_surface_create_for_stream(append, &bytes, list.width, list.height));
-    cairo_svg_surface_set_document_unit(surface.get(), CAIRO_SVG_UNIT_MM);
-    paint_on(surface.get(), list, Target::paths);
-    cairo_surface_finish(surface.get());
-    check(cairo_surface_status(surface.get()));
-    return with_own_names(with_title(without_surface_numbers(bytes), list.title));
-}
-
 namespace {
+
+std::string svg_of(const DrawingList& list, std::optional<cairo_svg_unit_t> unit) {
+    check_size(list);
+    std::string bytes;
+    const Handle<cairo_surface_t> surface(
+        cairo_svg_surface_create_for_stream(append, &bytes, list.width, list.height));
+    if (unit) cairo_svg_surface_set_document_unit(surface.get(), *unit);
+    paint_on(surface.get(), list, Target::paths);
+    finish(surface.get());
+    return with_own_names(with_title(without_surface_numbers(bytes), list.title));
+}
 
 // unit: points of 1/72 inch.
 std::string pdf_of(const std::vector<DrawingList>& pages, double unit) {
@@ -346,12 +333,19 @@ std::string pdf_of(const std::vector<DrawingList>& pages, double unit) {
         paint_with(cairo.get(), page, Target::text);
         cairo_show_page(cairo.get());
     }
-    cairo_surface_finish(surface.get());
-    check(cairo_surface_status(surface.get()));
+    finish(surface.get());
     return bytes;
 }
 
 }  // namespace
+
+std::string svg_bytes(const DrawingList& list) {
+    return svg_of(list, {});
+}
+
+std::string svg_bytes_in_mm(const DrawingList& list) {
+    return svg_of(list, CAIRO_SVG_UNIT_MM);
+}
 
 std::string pdf_bytes(const std::vector<DrawingList>& pages) {
     return pdf_of(pages, 0.75);

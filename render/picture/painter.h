@@ -2,8 +2,7 @@
 //
 // No display is needed. Lists may be painted in several threads at once; the same list gives the same bytes.
 // Words are painted as outlines of DejaVu Sans without hinting, so they do not depend on the screen's
-// settings. In a PDF they are text in the same font, which goes into the file: they can be searched for and
-// read aloud.
+// settings. In a PDF they are text in the same font, which goes into the file, to be searched and read aloud.
 
 #pragma once
 
@@ -35,8 +34,7 @@ Pixels paint(const DrawingList& list);
 void paint(const DrawingList& list, Pixels& into);
 
 std::string png_bytes(const Pixels& pixels);  // RGB, or RGBA where the pixels have alpha
-// The list as an SVG document, with its title in it. Names inside it are its own: several may stand in one
-// page.
+// The list as an SVG document with its title. Names inside it are its own: several may stand in one page.
 std::string svg_bytes(const DrawingList& list);
 std::string pdf_bytes(const std::vector<DrawingList>& pages);
 

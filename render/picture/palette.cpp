@@ -85,45 +85,23 @@ Colour look_up(double value) {
     return half_map(v >= 0.0)[step];
 }
 
-Colour tool_hue(tool::Role role) {
-    switch (role) {
-        case tool::Role::punch:
-            return okabe_ito::bluish_green;
-        case tool::Role::die:
-            return okabe_ito::orange;
-        case tool::Role::pad:
-            return okabe_ito::sky_blue;
-        case tool::Role::clamp:
-        case tool::Role::holder:
-        case tool::Role::die_holder:
-            return okabe_ito::reddish_purple;
-        case tool::Role::gauge:
-            return okabe_ito::yellow;
-        default:
-            return bytes(128, 128, 128);
-    }
-}
+struct ToolPaint {
+    tool::Role role;
+    Colour hue;
+    double eighths;  // of a turn, of its hatching
+};
 
-double tool_hatch_direction(tool::Role role) {
-    constexpr double eighth_turn = 0.785398163397448;
-    switch (role) {
-        case tool::Role::punch:
-            return -eighth_turn;
-        case tool::Role::die:
-            return eighth_turn;
-        case tool::Role::pad:
-            return -1.5 * eighth_turn;
-        case tool::Role::clamp:
-        case tool::Role::holder:
-        case tool::Role::die_holder:
-            return 1.5 * eighth_turn;
-        case tool::Role::gauge:
-            return 0.5 * eighth_turn;
-        case tool::Role::ram:
-            return -0.5 * eighth_turn;
-        default:
-            return 0.0;
-    }
+ToolPaint tool_paint(tool::Role role) {
+    using tool::Role;
+    static constexpr Colour grey = bytes(128, 128, 128);
+    static constexpr ToolPaint known[] = {
+        {Role::punch, okabe_ito::bluish_green, -1.0},   {Role::die, okabe_ito::orange, 1.0},
+        {Role::pad, okabe_ito::sky_blue, -1.5},         {Role::clamp, okabe_ito::reddish_purple, 1.5},
+        {Role::holder, okabe_ito::reddish_purple, 1.5}, {Role::die_holder, okabe_ito::reddish_purple, 1.5},
+        {Role::gauge, okabe_ito::yellow, 0.5},          {Role::ram, grey, -0.5}};
+    for (const ToolPaint& paint : known)
+        if (paint.role == role) return paint;
+    return {role, grey, 0.0};
 }
 
 }  // namespace
@@ -143,10 +121,11 @@ const ThemeColours& theme_colours(Theme theme) {
 }
 
 ToolColours tool_colours(tool::Role role, Theme theme) {
-    const Colour hue = tool_hue(role);
+    const ToolPaint paint = tool_paint(role);
+    const Colour& hue = paint.hue;
     const ThemeColours& colours = theme_colours(theme);
     ToolColours result;
-    result.hatch_direction = tool_hatch_direction(role);
+    result.hatch_direction = paint.eighths * 0.785398163397448;
     if (theme == Theme::light) {
         result.fill = mixed(colours.stage, hue, 0.22);
         result.hatch = mixed(colours.stage, hue, 0.62);

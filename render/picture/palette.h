@@ -72,12 +72,10 @@ Colour with_opacity(Colour colour, double opacity);
 Colour mixed(const Colour& a, const Colour& b, double part_of_b);
 std::string hex(const Colour& colour);  // "#0072b2"
 
-// CIELAB: lightness 0 to 100, green to red, blue to yellow. The distance of two is how different they look;
-// one of 2 is just seen.
+// CIELAB: lightness 0 to 100, green to red, blue to yellow. A distance of 2 is just seen.
 Eigen::Vector3d to_lab(const Colour& colour);
 
-// CIE relative luminance (0 black, 1 white) and lightness L* (0 to 100): what is left of a colour in
-// greyscale.
+// CIE relative luminance (0 black, 1 white) and lightness L* (0 to 100), which greyscale leaves of a colour.
 double luminance(const Colour& colour);
 double lightness(const Colour& colour);
 

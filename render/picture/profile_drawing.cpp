@@ -129,10 +129,7 @@ void check(const ProfileSheet& sheet, int height) {
 DrawingList draw_profile(const ProfileSheet& sheet, int height) {
     check(sheet, height);
     const ProfileLayout l = lay_out_profile(sheet, height);
-    DrawingList list;
-    list.width = static_cast<int>(std::lround(paper * height));
-    list.height = height;
-    list.background = colours().page;
+    DrawingList list{"", static_cast<int>(std::lround(paper * height)), height, colours().page};
     paint_profiles(list, sheet, l);
     circle_worst(list, sheet, l);
     paint_words(list, sheet, l);

@@ -1,8 +1,7 @@
 // The finished profile laid over the drawing's, with its deviations drawn large.
 //
 // The drawing is a light band as thick as the strip, the finished strip's mid-line a dark line on it. Between
-// them stand spikes from the places that were compared, so many times as long as the deviation: the picture
-// says how many.
+// them stand spikes from the places that were compared: the deviation, enlarged as the picture says.
 //
 // Units  mm, y up; the picture in pixels.
 

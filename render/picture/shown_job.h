@@ -116,8 +116,7 @@ void check_strokes(const ShownJob& job, const std::string& what);
 // The end of the colours' scale, the same for all strokes.
 double colour_limit(const ShownJob& job, Colouring colouring);
 
-// What the stroke hits at an instant: each where and as deep as it is then; or without words where it is
-// deepest.
+// What the stroke hits at an instant: where and as deep as then; or, without words, where it is deepest.
 std::vector<InterferenceMark> hits_at(const ShownStroke& stroke, double instant);
 std::vector<InterferenceMark> deepest_hits_at(const ShownStroke& stroke, double instant);
 

@@ -5,8 +5,8 @@
 
 #include "render/picture/angle_arc.h"
 #include "render/picture/drawn_springback.h"
+#include "render/picture/numbers.h"
 #include "render/picture/stage_parts.h"
-#include "render/picture/text_width.h"
 #include "sim/errors.h"
 
 namespace overbend::picture {
@@ -101,10 +101,8 @@ DrawingList draw_stage(const Recording& recording, double instant, const StageIn
     const StageInfo whole = completed(recording, info);
     const State drawn = drawn_state(recording, instant, whole, actual);
 
-    DrawingList list;
-    list.width = size.width;
-    list.height = size.height;
-    list.background = with_opacity(colours.page, info.backdrop == Backdrop::page ? 1.0 : 0.0);
+    const double opacity = info.backdrop == Backdrop::page ? 1.0 : 0.0;
+    DrawingList list{"", size.width, size.height, with_opacity(colours.page, opacity)};
     Sheet sheet{recording, drawn, actual, instant, whole, layout, view, colours, list, {}, {}, {}};
 
     if (shows_lens(sheet)) sheet.taken = {view.lens->box, view.lens->key};

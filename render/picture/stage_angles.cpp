@@ -5,9 +5,8 @@
 #include <cmath>
 
 #include "render/picture/angle_arc.h"
+#include "render/picture/numbers.h"
 #include "render/picture/stage_parts.h"
-#include "render/picture/text_width.h"
-#include "sim/units.h"
 
 namespace overbend::picture {
 
@@ -111,24 +110,28 @@ void add_angle_words(Sheet& sheet, const BendMark& mark, const std::optional<Ang
                 sheet.colours.rule);
 }
 
+using DoWithBend = void (*)(Sheet&, const BendMark&, const std::optional<AnglePlace>&);
+
+void for_each_bend(Sheet& sheet, DoWithBend add) {
+    if (sheet.info.angles == Angles::hidden || sheet.info.motion) return;
+    for (std::size_t b = 0; b < sheet.info.bends.size(); ++b)
+        add(sheet, sheet.info.bends[b], place_of(sheet, b));
+}
+
 }  // namespace
 
 void add_angle_lines(Sheet& sheet) {
-    if (sheet.info.angles == Angles::hidden || sheet.info.motion) return;
-    for (std::size_t b = 0; b < sheet.info.bends.size(); ++b)
-        add_angle_lines(sheet, sheet.info.bends[b], place_of(sheet, b));
+    for_each_bend(sheet, add_angle_lines);
 }
 
 void keep_angles_clear(Sheet& sheet) {
-    if (sheet.info.angles == Angles::hidden || sheet.info.motion) return;
-    for (std::size_t b = 0; b < sheet.info.bends.size(); ++b)
-        if (const std::optional<AnglePlace> place = place_of(sheet, b)) sheet.taken.push_back(place->box);
+    for_each_bend(sheet, [](Sheet& s, const BendMark&, const std::optional<AnglePlace>& place) {
+        if (place) s.taken.push_back(place->box);
+    });
 }
 
 void add_angle_words(Sheet& sheet) {
-    if (sheet.info.angles == Angles::hidden || sheet.info.motion) return;
-    for (std::size_t b = 0; b < sheet.info.bends.size(); ++b)
-        add_angle_words(sheet, sheet.info.bends[b], place_of(sheet, b));
+    for_each_bend(sheet, add_angle_words);
 }
 
 }  // namespace overbend::picture

@@ -92,10 +92,8 @@ void add_hatching(Sheet& sheet, const std::vector<Station>& at, const CoreRun& r
         if (!run.core[i]) continue;
         const size_t j = station_at(run, s + 0.6 * (run.core[i]->high - run.core[i]->low));
         if (!run.core[j]) continue;
-        const Point from = strip_point(sheet, at[i].at(run.core[i]->low));
-        const Point to = strip_point(sheet, at[j].at(run.core[j]->high));
-        path.push_back({Verb::move, from, from, from});
-        path.push_back({Verb::line, to, to, to});
+        add_stretch(path, strip_point(sheet, at[i].at(run.core[i]->low)),
+                    strip_point(sheet, at[j].at(run.core[j]->high)));
     }
     add_lines(sheet, std::move(path), width, hatch_opacity);
 }
@@ -114,12 +112,8 @@ void add_core_sample(Sheet& sheet, const Rect& box) {
     Path strokes;
     const double spacing = 0.42 * sheet.unit();
     const double slant = 0.6 * box.height;
-    for (double x = box.x + 0.5 * spacing; x + slant <= box.right(); x += spacing) {
-        const Point from(x, box.bottom());
-        const Point to(x + slant, box.y);
-        strokes.push_back({Verb::move, from, from, from});
-        strokes.push_back({Verb::line, to, to, to});
-    }
+    for (double x = box.x + 0.5 * spacing; x + slant <= box.right(); x += spacing)
+        add_stretch(strokes, {x, box.bottom()}, {x + slant, box.y});
     add_line(sheet.list, std::move(strokes), with_opacity(sheet.colours.outline, hatch_opacity), 0.8 * line);
     add_line(sheet.list, rectangle(box), with_opacity(sheet.colours.outline, front_opacity), line);
 }

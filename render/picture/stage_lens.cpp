@@ -105,13 +105,13 @@ void add_key(Sheet& sheet, const LensPlace& lens) {
     const Rect& key = lens.key;
     add_fill(sheet.list, rectangle(key), sheet.colours.stage);
     const double x = key.x + 0.6 * u;
-    add_text(sheet.list, times(lens.magnification, key.width - 1.2 * u, u),
-             {x, baseline_for_middle(key.y + 0.95 * u, u)}, u, sheet.colours.ink, Across::left, Weight::bold);
+    add_text_on_middle(sheet.list, times(lens.magnification, key.width - 1.2 * u, u), {x, key.y + 0.95 * u},
+                       u, sheet.colours.ink, Across::left, Weight::bold);
     const double y = key.y + 2.3 * u;
     add_fill(sheet.list, rectangle({x, y - 0.5 * u, 2.4 * u, u}), diverging(0.0));
     add_line(sheet.list, polyline({{x, y}, {x + 2.4 * u, y}}), neutral_line_colour(), 0.2 * u,
              {0.8 * u, 0.4 * u});
-    add_text(sheet.list, "neutral line", {x + 2.9 * u, baseline_for_middle(y, u)}, u, sheet.colours.ink);
+    add_text_on_middle(sheet.list, "neutral line", {x + 2.9 * u, y}, u, sheet.colours.ink);
 }
 
 }  // namespace
@@ -149,8 +149,8 @@ void add_note(Sheet& sheet) {
     const Rect box{left ? sheet.view.note.x : sheet.view.note.right() - width, sheet.view.note.y, width,
                    sheet.view.note.height};
     add_plate(sheet, box, sheet.colours.loaded);
-    add_text(sheet.list, words, {box.centre().x(), baseline_for_middle(box.centre().y(), u)}, u,
-             sheet.colours.loaded, Across::middle, Weight::bold);
+    add_text_on_middle(sheet.list, words, box.centre(), u, sheet.colours.loaded, Across::middle,
+                       Weight::bold);
 }
 
 }  // namespace overbend::picture

@@ -1,7 +1,6 @@
 // Marks on the stage: contact forces, interferences, the scale.
 
 #include <algorithm>
-#include <cmath>
 
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
@@ -80,8 +79,7 @@ Point mark_point(const Sheet& sheet, const InterferenceMark& mark) {
 }
 
 bool is_on_stage(const Sheet& sheet, const InterferenceMark& mark) {
-    const Point at = sheet.view.on_picture(mark.at);
-    return holds(sheet.view.stage, {at.x(), at.y(), 0.0, 0.0});
+    return holds(sheet.view.stage, sheet.view.on_picture(mark.at));
 }
 
 }  // namespace
@@ -136,12 +134,11 @@ void add_scale(Sheet& sheet) {
                        {x + bar, y - 0.4 * u},
                        {x + bar, y + 0.4 * u}}),
              sheet.colours.ink, 0.12 * u);
-    add_text(sheet.list, length_words, {x + bar + 0.5 * u, baseline_for_middle(y, u)}, u, sheet.colours.ink);
+    add_text_on_middle(sheet.list, length_words, {x + bar + 0.5 * u, y}, u, sheet.colours.ink);
     if (!key || !both) return;
     x += bar_part + 1.2 * u;
     add_arrow(sheet, {x, y}, {x + key->length, y}, sheet.colours.ink);
-    add_text(sheet.list, key->words, {x + key->length + 0.5 * u, baseline_for_middle(y, u)}, u,
-             sheet.colours.ink);
+    add_text_on_middle(sheet.list, key->words, {x + key->length + 0.5 * u, y}, u, sheet.colours.ink);
 }
 
 }  // namespace overbend::picture

@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "render/picture/angle_arc.h"
-#include "render/picture/text_width.h"
 #include "sim/units.h"
 
 namespace overbend::picture {
@@ -17,13 +16,10 @@ enum class Cover { nothing, arcs, anything };
 bool is_free(const Sheet& sheet, const Rect& box, Cover cover) {
     if (!holds(grown(sheet.view.stage, -0.4 * sheet.unit()), box)) return false;
     const Rect wide = grown(box, 0.25 * sheet.unit());
-    for (const Rect& other : sheet.taken)
-        if (overlap(wide, other)) return false;
+    if (overlap_any(wide, sheet.taken)) return false;
     if (cover == Cover::anything) return true;
     const auto holds_none = [](const Rect& area, const std::vector<Point>& points) {
-        return std::none_of(points.begin(), points.end(), [&](const Point& p) {
-            return overlap(area, {p.x(), p.y(), 1e-3, 1e-3});
-        });
+        return std::none_of(points.begin(), points.end(), [&](const Point& p) { return holds(area, p); });
     };
     return holds_none(grown(wide, 0.5 * sheet.recording.thickness * sheet.view.scale), sheet.kept_clear) &&
            (cover == Cover::arcs || holds_none(wide, sheet.arcs));
@@ -34,23 +30,6 @@ Rect box_beside(const Point& near, double direction, double away, double width, 
     const Point towards(std::cos(direction), std::sin(direction));
     const Point centre = near + away * towards + Point(0.5 * width * towards.x(), 0.5 * height * towards.y());
     return {centre.x() - 0.5 * width, centre.y() - 0.5 * height, width, height};
-}
-
-// Anywhere on the stage.
-std::optional<Rect> nearest_free_place(const Sheet& sheet, const Point& near, double width, double height) {
-    const Rect& stage = sheet.view.stage;
-    const double step = 0.5 * sheet.unit();
-    std::optional<Rect> best;
-    double least = 1e300;
-    for (double y = stage.y; y + height < stage.bottom(); y += step)
-        for (double x = stage.x; x + width < stage.right(); x += step) {
-            const Rect box{x, y, width, height};
-            const double distance = (box.centre() - near).norm();
-            if (distance >= least || !is_free(sheet, box, Cover::anything)) continue;
-            least = distance;
-            best = box;
-        }
-    return best;
 }
 
 }  // namespace
@@ -89,8 +68,7 @@ void add_lines(Sheet& sheet, const std::vector<CalloutLine>& lines, const Rect& 
                       : across == Across::right ? plate.right() - 0.45 * size
                                                 : plate.centre().x();
     for (const CalloutLine& l : lines) {
-        add_text(sheet.list, l.words, {at, baseline_for_middle(middle, size)}, size, l.colour, across,
-                 l.weight);
+        add_text_on_middle(sheet.list, l.words, {at, middle}, size, l.colour, across, l.weight);
         middle += height;
     }
 }
@@ -106,7 +84,12 @@ std::optional<Rect> free_room(const Sheet& sheet, const Point& near, double dire
                                             away + ring * 1.4 * sheet.unit(), width, height);
                 if (is_free(sheet, box, cover)) return box;
             }
-    return nearest_free_place(sheet, near, width, height);
+    // Anywhere on the stage.
+    return best_place(
+        sheet.view.stage, width, height, 0.5 * sheet.unit(), [&](const Rect& box, double least) {
+            const double away_from_it = (box.centre() - near).norm();
+            return away_from_it < least && is_free(sheet, box, Cover::anything) ? away_from_it : 1e300;
+        });
 }
 
 Point strip_point(const Sheet& sheet, const Place& p) {

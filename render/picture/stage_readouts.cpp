@@ -5,7 +5,6 @@
 
 #include "render/picture/stage_parts.h"
 #include "render/picture/text_width.h"
-#include "sim/units.h"
 
 namespace overbend::picture {
 
@@ -31,13 +30,12 @@ void add_row(Sheet& sheet, const Row& row, const Rect& box, double middle) {
     const double size = (sheet.layout.narrow ? 1.0 : 1.1) * u;
     double x = box.right();
     for (auto value = row.values.rbegin(); value != row.values.rend(); ++value) {
-        add_text(sheet.list, *value, {x, baseline_for_middle(middle, size)}, size, row.colour, Across::right,
-                 Weight::bold);
+        add_text_on_middle(sheet.list, *value, {x, middle}, size, row.colour, Across::right, Weight::bold);
         x -= row.values.size() > 1 ? value_width * u : text_width(*value, size, Weight::bold);
     }
     const double room = x - box.x - 0.3 * u;
     const std::string label = text_width(row.label, u) <= room ? row.label : fitted(row.short_label, u, room);
-    add_text(sheet.list, label, {box.x, baseline_for_middle(middle, u)}, u, sheet.colours.muted);
+    add_text_on_middle(sheet.list, label, {box.x, middle}, u, sheet.colours.muted);
 }
 
 void add_rows(Sheet& sheet, const std::vector<Row>& rows, const Rect& box) {
@@ -205,8 +203,8 @@ void add_legend(Sheet& sheet) {
     const Rect sample{box.x, box.bottom() - 1.3 * u, 2.4 * u, 1.2 * u};
     add_core_sample(sheet, sample);
     const std::string elastic = "elastic: never yielded";
-    add_text(sheet.list, text_width(elastic, u) <= box.width - 2.9 * u ? elastic : "elastic",
-             {sample.right() + 0.5 * u, baseline_for_middle(sample.centre().y(), u)}, u, muted);
+    add_text_on_middle(sheet.list, text_width(elastic, u) <= box.width - 2.9 * u ? elastic : "elastic",
+                       {sample.right() + 0.5 * u, sample.centre().y()}, u, muted);
     if (!stress) return;
     add_text(sheet.list, "compression", {bar.x, below + 1.35 * u}, u, muted);
     add_text(sheet.list, "tension", {bar.right(), below + 1.35 * u}, u, muted, Across::right);

@@ -13,8 +13,7 @@ namespace {
 using stroke::Recording;
 using stroke::State;
 
-// Steps of colour on either side of zero: more than the eye tells apart, few enough that equal neighbours
-// are painted as one.
+// Steps of colour on either side of zero: more than the eye tells apart; equal neighbours are painted as one.
 constexpr int colour_steps = 60;
 
 // Neighbouring layers that are painted as one where they are thinner than a pixel: each band's first layer,

@@ -46,10 +46,6 @@ double half_length(const Sheet& sheet, const Tick& tick) {
     return 0.5 * sheet.recording.thickness * sheet.view.scale + (tick.now ? 0.75 : 0.5) * sheet.unit();
 }
 
-bool on_stage(const Sheet& sheet, const Point& p) {
-    return holds(sheet.view.stage, {p.x(), p.y(), 0.0, 0.0});
-}
-
 // Whether a box lies on a tool that comes down with the ram, where its words would seem to be the tool's.
 bool on_tool(const Sheet& sheet, const Rect& box) {
     for (int k = 0; k < static_cast<int>(sheet.tools().size()); ++k) {
@@ -87,7 +83,7 @@ void add_tick_names(Sheet& sheet) {
     for (size_t i = 0; i < all.size(); ++i) {
         const Tick& tick = all[i];
         const TickPlace p = place_of(sheet, tick);
-        if (tick.name.empty() || !on_stage(sheet, p.at) || sheet.info.motion) continue;
+        if (tick.name.empty() || !holds(sheet.view.stage, p.at) || sheet.info.motion) continue;
         if (tick.now) {
             // Once there is an arc, its words name the bend.
             if (has_arc(measured(sheet.recording, sheet.state, sheet.info.bends[i]))) continue;
@@ -98,13 +94,10 @@ void add_tick_names(Sheet& sheet) {
             const double width = text_width(tick.name, u);
             const double x = beside.x() - 0.5 * width * (1.0 - p.across.x());
             const Rect box{x - 0.2 * u, beside.y() - 0.75 * u, width + 0.4 * u, 1.5 * u};
-            const bool taken = std::any_of(sheet.taken.begin(), sheet.taken.end(),
-                                           [&](const Rect& other) { return overlap(box, other); });
-            const bool on_strip =
-                std::any_of(sheet.kept_clear.begin(), sheet.kept_clear.end(), [&](const Point& q) {
-                    return overlap(box, {q.x(), q.y(), 1e-3, 1e-3});
-                });
-            if (taken || on_strip || on_tool(sheet, box) || !holds(grown(sheet.view.stage, -0.3 * u), box))
+            const bool on_strip = std::any_of(sheet.kept_clear.begin(), sheet.kept_clear.end(),
+                                              [&](const Point& q) { return holds(box, q); });
+            if (overlap_any(box, sheet.taken) || on_strip || on_tool(sheet, box) ||
+                !holds(grown(sheet.view.stage, -0.3 * u), box))
                 continue;
             sheet.list.items.emplace_back(Text{tick.name,
                                                {x, baseline_for_middle(beside.y(), u)},

@@ -21,12 +21,8 @@ void hatch_line(const std::vector<Point>& outline, const Point& along, const Poi
         crossings.push_back((outline[j] + (outline[i] - outline[j]) * a / (a - b)).dot(along));
     }
     std::sort(crossings.begin(), crossings.end());
-    for (size_t i = 0; i + 1 < crossings.size(); i += 2) {
-        const Point from = crossings[i] * along + v * across;
-        const Point to = crossings[i + 1] * along + v * across;
-        path.push_back({Verb::move, from, from, from});
-        path.push_back({Verb::line, to, to, to});
-    }
+    for (size_t i = 0; i + 1 < crossings.size(); i += 2)
+        add_stretch(path, crossings[i] * along + v * across, crossings[i + 1] * along + v * across);
 }
 
 // Lines across the outline, fixed to the tool: they move with it.
@@ -115,9 +111,8 @@ void add_tool_labels(Sheet& sheet) {
     for (const ToolLabel* label : shown) add_leader(sheet, *label, outline(*label));
     for (const ToolLabel* label : shown) {
         add_plate(sheet, label->box, outline(*label));
-        add_text(sheet.list, label->words,
-                 {label->box.centre().x(), baseline_for_middle(label->box.centre().y(), size)}, size,
-                 sheet.colours.ink, Across::middle, Weight::bold);
+        add_text_on_middle(sheet.list, label->words, label->box.centre(), size, sheet.colours.ink,
+                           Across::middle, Weight::bold);
     }
 }
 

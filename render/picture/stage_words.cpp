@@ -24,13 +24,11 @@ void add_caption(Sheet& sheet) {
     const std::vector<std::string> lines =
         wrapped(rest, size, box.width - indent, box.width, sheet.layout.caption_lines);
     const double first = box.centre().y() - 0.5 * 1.45 * size * (static_cast<double>(lines.size()) - 1.0);
-    add_text(sheet.list, lead, {box.x, baseline_for_middle(first, size)}, size, sheet.colours.ink,
-             Across::left, Weight::bold);
+    add_text_on_middle(sheet.list, lead, {box.x, first}, size, sheet.colours.ink, Across::left, Weight::bold);
     for (size_t i = 0; i < lines.size(); ++i)
-        add_text(sheet.list, lines[i],
-                 {box.x + (i == 0 ? indent : 0.0),
-                  baseline_for_middle(first + 1.45 * size * static_cast<double>(i), size)},
-                 size, sheet.colours.ink);
+        add_text_on_middle(sheet.list, lines[i],
+                           {box.x + (i == 0 ? indent : 0.0), first + 1.45 * size * static_cast<double>(i)},
+                           size, sheet.colours.ink);
 }
 
 }  // namespace
@@ -56,18 +54,17 @@ void add_head_and_caption(Sheet& sheet) {
         const Rect badge{head.x, middle - 0.95 * u, text_width(number, 1.1 * u, Weight::bold) + 1.2 * u,
                          1.9 * u};
         add_fill(sheet.list, rectangle(badge, 0.4 * u), sheet.colours.accent);
-        add_text(sheet.list, number, {badge.centre().x(), baseline_for_middle(middle, 1.1 * u)}, 1.1 * u,
-                 sheet.colours.accent_ink, Across::middle, Weight::bold);
+        add_text_on_middle(sheet.list, number, {badge.centre().x(), middle}, 1.1 * u,
+                           sheet.colours.accent_ink, Across::middle, Weight::bold);
         name_at = badge.right() + 0.7 * u;
     }
     const double room = head.right() - name_at;
     const std::string name = fitted(sheet.info.step_name, 1.5 * u, 0.6 * room, Weight::bold);
-    add_text(sheet.list, name, {name_at, baseline_for_middle(middle, 1.5 * u)}, 1.5 * u, sheet.colours.ink,
-             Across::left, Weight::bold);
+    add_text_on_middle(sheet.list, name, {name_at, middle}, 1.5 * u, sheet.colours.ink, Across::left,
+                       Weight::bold);
     const double left = room - text_width(name, 1.5 * u, Weight::bold) - 1.5 * u;
-    add_text(sheet.list, fitted(sheet.info.job_title, 1.1 * u, left),
-             {head.right(), baseline_for_middle(middle, 1.1 * u)}, 1.1 * u, sheet.colours.muted,
-             Across::right);
+    add_text_on_middle(sheet.list, fitted(sheet.info.job_title, 1.1 * u, left), {head.right(), middle},
+                       1.1 * u, sheet.colours.muted, Across::right);
     add_caption(sheet);
 }
 

@@ -42,8 +42,7 @@ std::vector<double> lifted_edges(const std::vector<double>& edges, double stretc
     return result;
 }
 
-// From the element's middle, where the heights are its own, to its nodes, where they are the mean of both
-// sides.
+// From the element's middle, where the heights are its own, to its nodes, where they are both sides' mean.
 std::vector<double> edges_at(const std::vector<std::vector<double>>& own, int e, double part) {
     const int last = static_cast<int>(own.size()) - 1;
     const int other = part < 0.5 ? std::max(0, e - 1) : std::min(last, e + 1);

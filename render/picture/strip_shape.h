@@ -56,8 +56,7 @@ Between between_elements(int elements, double along);
 double layer_value(const std::vector<float>& values, int layers, int layer, const Between& at);
 double layer_value(const std::vector<float>& values, int layers, int layer, double along);
 
-// Neighbouring layers taken together as so many bands: each band's first layer, and the count of layers as
-// its end.
+// Neighbouring layers taken together as so many bands: each band's first layer, and the count of layers.
 std::vector<int> first_layers(int layers, int bands);
 
 // The strip's outline, closed: along the lower surface and back along the upper one.

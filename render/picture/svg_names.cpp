@@ -9,19 +9,8 @@ namespace {
 
 std::string escaped(const std::string& words) {
     std::string result;
-    for (const char c : words) switch (c) {
-            case '&':
-                result += "&amp;";
-                break;
-            case '<':
-                result += "&lt;";
-                break;
-            case '>':
-                result += "&gt;";
-                break;
-            default:
-                result += c;
-        }
+    for (const char c : words)
+        result += c == '&' ? "&amp;" : c == '<' ? "&lt;" : c == '>' ? "&gt;" : std::string(1, c);
     return result;
 }
 

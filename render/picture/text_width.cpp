@@ -1,7 +1,5 @@
 #include "render/picture/text_width.h"
 
-#include <cmath>
-
 namespace overbend::picture {
 
 namespace {
@@ -27,22 +25,10 @@ constexpr int bold_advance[95] = {
 int advance(char32_t c, Weight weight) {
     const bool bold = weight == Weight::bold;
     if (c >= 32 && c < 127) return (bold ? bold_advance : normal_advance)[c - 32];
-    switch (c) {
-        case 0xb0:
-            return 1024;  // degree
-        case 0xb1:
-            return 1716;  // plus or minus
-        case 0xb7:
-            return bold ? 778 : 651;  // middle dot
-        case 0x2212:
-            return 1716;  // minus
-        case 0x2013:
-            return 1024;  // dash
-        case 0x2026:
-            return 2048;  // ellipsis
-        default:
-            return c < 0x250 ? (bold ? 1500 : 1400) : 2048;
-    }
+    if (c == U'\u00b0' || c == U'\u2013') return 1024;  // degree, dash
+    if (c == U'\u00b1' || c == U'\u2212') return 1716;  // plus or minus, minus
+    if (c == U'\u00b7') return bold ? 778 : 651;        // middle dot
+    return c < 0x250 ? (bold ? 1500 : 1400) : 2048;
 }
 
 // Length in bytes of the UTF-8 letter that begins with this byte; a stray byte counts as a letter.

@@ -1,8 +1,7 @@
 // How wide words are in DejaVu Sans, so that a picture can be laid out before anything is painted.
 //
 // Source  advance widths of DejaVu Sans and DejaVu Sans Bold 2.37, read from the fonts in assets/fonts. A
-//         letter that is not in the table counts as wide as a capital M, so words are rather taken too wide
-//         than too narrow.
+//         letter that is not in the table counts as wide as a capital M.
 
 #pragma once
 

@@ -33,8 +33,7 @@ Seen what_is_seen(const Recording& recording, const View& view) {
     const State& last = deepest_state(recording);
     for (int k = 0; k < static_cast<int>(recording.tools.size()); ++k) {
         const State& when = is_gauge(recording.tools[k]) ? recording.states.front() : last;
-        seen.tools.push_back(
-            tool_points(recording.tools[k], stroke::tool_position(recording.tools, k, when), view));
+        seen.tools.push_back(tool_points(recording, k, when, view));
         seen.bounds.push_back(bounds_of(seen.tools.back()));
     }
     seen.stroke = swept_by_stroke(recording, view);
@@ -79,14 +78,6 @@ std::optional<double> off_middle(const std::vector<Point>& outline, const Rect& 
     return std::abs((left - box.x) - (box.right() - right));
 }
 
-// From a box to an outline, where the two do not meet.
-double distance_to(const std::vector<Point>& outline, const Rect& box) {
-    const Point foot = nearest_on(outline, box.centre());
-    const double dx = std::max({box.x - foot.x(), 0.0, foot.x() - box.right()});
-    const double dy = std::max({box.y - foot.y(), 0.0, foot.y() - box.bottom()});
-    return std::hypot(dx, dy);
-}
-
 constexpr double beside = 5000.0;      // penalty of a place that is not on the tool
 constexpr double on_another = 1500.0;  // a ninth of it on another tool: it would seem to be that one's name
 
@@ -114,7 +105,7 @@ double against(const Seen& seen, int tool, tool::Role role, const Rect& box, con
         return away + 0.4 * beside + to_edge + 4.0 * *off + 2.0 * near_arc;
     const double straddling =
         points_inside(seen, static_cast<std::size_t>(tool), with_air) > 0 ? 1500.0 : 0.0;
-    return away + beside + straddling + 0.15 * to_edge + 3.0 * distance_to(own, box);
+    return away + beside + straddling + 0.15 * to_edge + 3.0 * distance(box, nearest_on(own, box.centre()));
 }
 
 // The role and the name ("die: block"); the name alone when it has the role in it ("spring pad").
@@ -128,6 +119,9 @@ std::vector<ToolLabel> labels_in(const Recording& recording, const View& view, c
                                  const Seen& seen) {
     const double u = layout.unit;
     const Rect room = grown(view.stage, -0.6 * u);
+    std::vector<Rect> kept = {layout.legend, view.note};
+    if (seen.key_below) kept.push_back(key_box(layout));
+    if (view.lens) kept.push_back(view.lens->key);
     std::vector<ToolLabel> labels;
     for (const int t : seen.named) {
         if (!overlap(seen.bounds[t], view.stage)) continue;
@@ -136,28 +130,23 @@ std::vector<ToolLabel> labels_in(const Recording& recording, const View& view, c
         label.words =
             fitted(label_words(recording.tools[t], layout), 1.05 * u, 0.45 * room.width, Weight::bold);
         const double width = text_width(label.words, 1.05 * u, Weight::bold) + 1.0 * u;
-        double least = 1e300;
-        for (double y = room.y; y + 1.8 * u <= room.bottom(); y += 0.5 * u)
-            for (double x = room.x; x + width <= room.right(); x += 0.5 * u) {
-                const Rect box{x, y, width, 1.8 * u};
-                const bool taken = (seen.key_below && overlap(box, key_box(layout))) ||
-                                   overlap(box, layout.legend) || overlap(box, view.note) ||
-                                   (view.lens && (overlap(grown(box, 0.3 * u), view.lens->box) ||
-                                                  overlap(box, view.lens->key))) ||
-                                   std::any_of(labels.begin(), labels.end(), [&](const ToolLabel& other) {
-                                       return overlap(grown(box, 0.3 * u), other.box);
-                                   });
-                if (taken) continue;
-                const double score = against(seen, t, recording.tools[t].role, box, view, u);
-                if (score >= least ||
-                    crossed(is_gauge(recording.tools[t]) ? seen.placed : seen.stroke, box, 0.4 * u))
-                    continue;
-                least = score;
-                label.box = box;
-            }
-        label.inside = least < beside;
-        if (least < 1e300)
-            labels.push_back(label);  // without room there is no name rather than one over the strip
+        const tool::RigidTool& tool = recording.tools[t];
+        const auto bad = [&](const Rect& box, double least) {
+            const Rect wide = grown(box, 0.3 * u);
+            const bool taken = overlap_any(box, kept) || (view.lens && overlap(wide, view.lens->box)) ||
+                               std::any_of(labels.begin(), labels.end(),
+                                           [&](const ToolLabel& other) { return overlap(wide, other.box); });
+            if (taken) return 1e300;
+            const double score = against(seen, t, tool.role, box, view, u);
+            if (score >= least || crossed(is_gauge(tool) ? seen.placed : seen.stroke, box, 0.4 * u))
+                return 1e300;
+            label.inside = score < beside;
+            return score;
+        };
+        const std::optional<Rect> box = best_place(room, width, 1.8 * u, 0.5 * u, bad);
+        if (!box) continue;  // no name rather than one over the strip
+        label.box = *box;
+        labels.push_back(label);
     }
     return labels;
 }

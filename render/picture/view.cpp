@@ -153,9 +153,7 @@ View zoomed(const Recording& recording, const View& view, const Zoom& zoom, cons
                              view.centre.y() - (middle.y() - view.stage.centre().y()) / view.scale);
         const Point moved = seen.on_picture(on_stage) - middle;
         label.box.x += moved.x(), label.box.y += moved.y();
-        const bool free = std::none_of(taken.begin(), taken.end(),
-                                       [&](const Rect& other) { return overlap(label.box, other); });
-        if (!free || !holds(seen.stage, label.box)) continue;
+        if (overlap_any(label.box, taken) || !holds(seen.stage, label.box)) continue;
         taken.push_back(label.box);
         seen.labels.push_back(label);
     }
@@ -193,6 +191,10 @@ Path outline_path(const std::vector<tool::Piece>& outline, const Point& origin, 
     }
     path.push_back({Verb::close});
     return path;
+}
+
+std::vector<Point> tool_points(const Recording& recording, int k, const State& state, const View& view) {
+    return tool_points(recording.tools[k], stroke::tool_position(recording.tools, k, state), view);
 }
 
 std::vector<Point> tool_points(const tool::RigidTool& tool, const Place& position, const View& view) {

@@ -36,8 +36,7 @@ struct LensPlace {
     double blank_position = 0.0;  // mm from the blank's left end
 };
 
-// Where the words of a bend's angle stand for a whole stroke; they begin, or end, at the side that looks at
-// the bend.
+// Where the words of a bend's angle stand for a whole stroke; they begin, or end, at the bend's side.
 enum class Anchor { left, right };
 struct AnglePlace {
     Rect box;
@@ -89,8 +88,7 @@ View zoomed(const stroke::Recording& recording, const View& view, const Zoom& zo
 // Between two views: part 0 is the first. Labels are those of the nearer one.
 View between(const View& a, const View& b, double part);
 
-// How far above its first touch the punch stands before and after the stroke, so that its nose is still seen.
-// mm
+// How far above first touch the punch stands before and after the stroke, its nose still in view, mm.
 double raised_by(const stroke::Recording& recording, const View& view);
 
 // The place of the scale and the key to the arrows, which labels keep clear of.
@@ -101,11 +99,12 @@ Path outline_path(const std::vector<tool::Piece>& outline, const Point& origin, 
 
 // A tool's outline on the picture with its origin at a place; arcs cut to a quarter of a pixel.
 std::vector<Point> tool_points(const tool::RigidTool& tool, const Place& position, const View& view);
+std::vector<Point> tool_points(const stroke::Recording& recording, int tool, const stroke::State& state,
+                               const View& view);
 
 bool inside(const std::vector<Point>& closed, const Point& p);
 
-// How far it reaches to either side at a height; the first beyond the second where it does not reach up to
-// it.
+// How far it reaches to either side at a height; the first beyond the second where it does not get there.
 std::pair<double, double> span_at(const std::vector<Point>& closed, double y);
 
 }  // namespace overbend::picture

@@ -24,8 +24,7 @@ struct Table {
     std::string note = {};  // below it
 };
 
-// id: of the caption, unique in the page. Throws std::invalid_argument: a row that is not as long as the
-// head.
+// id: of the caption, unique in the page. Throws std::invalid_argument: a row not as long as the head.
 std::string table_html(const Table& table, const std::string& id);
 
 struct Term {

@@ -15,9 +15,6 @@ namespace overbend::report {
 // label: what the picture shows, for those who do not see it.
 std::string inline_svg(const picture::DrawingList& list, const std::string& label);
 
-// "#rrggbb".
-std::string hex(const picture::Colour& c);
-
 // A path as the `d` of an SVG, to a tenth of a pixel.
 std::string svg_path(const picture::Path& path);
 

@@ -2,8 +2,7 @@
 //
 // A number is written zigzag (0, -1, 1, -2, ... as 0, 1, 2, 3, ...), seven bits a byte, the low ones first,
 // the eighth bit set while more follow. Zeros are written as one byte of 0 and their count minus one in the
-// same way, without zigzag: what stands still takes no room. The bytes are then base64 (RFC 4648, with
-// padding).
+// same way, without zigzag: what stands still takes no room. The bytes are then base64 with padding.
 
 #pragma once
 

@@ -12,6 +12,8 @@
 
 namespace overbend::report {
 
+using namespace picture;
+
 namespace {
 
 // A tick in a ring, a bar in a ring: told apart without colour.
@@ -24,11 +26,11 @@ const char* const bad_sign =
     "stroke=\"currentColor\" stroke-width=\"3\"/><path d=\"M10 20h20\" fill=\"none\" stroke=\"currentColor\" "
     "stroke-width=\"4\"/></svg>";
 
-std::string stroke_id(const picture::ShownStroke& s) {
+std::string stroke_id(const ShownStroke& s) {
     return words("stroke-%d", s.number);
 }
 
-std::string stroke_head(const picture::ShownStroke& s) {
+std::string stroke_head(const ShownStroke& s) {
     return words("Stroke %d: ", s.number) + escaped(s.name);
 }
 
@@ -61,16 +63,14 @@ std::string verdict_section(const Page& page) {
 }
 
 // Under load, for readers without a script.
-std::string still_of(const picture::ShownStroke& stroke, const PassageWords& told,
-                     const TrackOptions& colours) {
+std::string still_of(const ShownStroke& stroke, const PassageWords& told, const TrackOptions& colours) {
     const std::string label = words("Stroke %d, ", stroke.number) + stroke.name + ", under load";
     return "<noscript><figure>" +
            still_svg(*stroke.recording, stroke::loaded_state(*stroke.recording), colours, label) +
            "<figcaption>" + escaped("Under load: " + told.dwell) + "</figcaption></figure></noscript>\n";
 }
 
-std::string stroke_section(const picture::ShownStroke& stroke, const PageStroke& s,
-                           const TrackOptions& colours) {
+std::string stroke_section(const ShownStroke& stroke, const PageStroke& s, const TrackOptions& colours) {
     const std::string id = stroke_id(stroke);
     std::string html =
         begin_section(id, stroke_head(stroke), "block stroke") + "<p>" + escaped(s.lead) + "</p>\n";
@@ -133,7 +133,7 @@ std::vector<Part> parts_of(const Page& page, const TrackOptions& colours) {
     add("order", "Order and tools",
         paragraphs_html(page.order_words) + tables_html(page.order_tables, "order"));
     for (std::size_t i = 0; i < page.strokes.size(); ++i) {
-        const picture::ShownStroke& stroke = page.job.strokes.at(i);
+        const ShownStroke& stroke = page.job.strokes.at(i);
         parts.push_back(
             {stroke_id(stroke), stroke_head(stroke), stroke_section(stroke, page.strokes[i], colours)});
     }
@@ -169,7 +169,7 @@ std::string data_of(const Page& page, const TrackOptions& how) {
                                                {"stress", how.stress_limit},
                                                {"strain", how.strain_limit}});
     for (std::size_t i = 0; i < page.strokes.size(); ++i) {
-        const picture::ShownStroke& stroke = page.job.strokes.at(i);
+        const ShownStroke& stroke = page.job.strokes.at(i);
         html +=
             data_html(stroke_id(stroke) + "-data", stroke_json(page.job, stroke, page.strokes[i].told, how));
     }

@@ -1,5 +1,4 @@
-// The page's frame, style and script as they stand in this folder, built in (CMakeLists.txt makes them of the
-// files).
+// The page's frame, style and script as they stand in this folder, built in by CMakeLists.txt.
 
 #pragma once
 

@@ -9,6 +9,8 @@
 
 namespace overbend::report {
 
+using namespace picture;
+
 namespace {
 
 constexpr double heading_size = 20.0;
@@ -16,12 +18,12 @@ constexpr double section_size = 14.0;
 constexpr double cell_room = 4.0;
 constexpr int most_lines = 12;  // of a paragraph or cell
 
-const picture::ThemeColours& colours() {
-    return picture::theme_colours(picture::Theme::light);
+const ThemeColours& colours() {
+    return theme_colours(Theme::light);
 }
 
 std::vector<std::string> broken(const std::string& words, double width) {
-    std::vector<std::string> lines = picture::wrapped(words, body_size, width, width, most_lines);
+    std::vector<std::string> lines = wrapped(words, body_size, width, width, most_lines);
     if (lines.empty()) lines.push_back("");
     return lines;
 }
@@ -36,9 +38,9 @@ std::vector<std::string> foot_lines(const Paper& paper) {
 void add_foot(Paper& paper) {
     const std::vector<std::string> lines = foot_lines(paper);
     double y = paper.bottom;
-    picture::add_line(paper.page(), {paper.left(), y}, {paper.left() + paper.width(), y}, colours().ink, 1.0);
+    add_line(paper.page(), {paper.left(), y}, {paper.left() + paper.width(), y}, colours().ink, 1.0);
     for (const std::string& line : lines)
-        picture::add_text(paper.page(), line, {paper.left(), y += body_row}, body_size, colours().ink);
+        add_text(paper.page(), line, {paper.left(), y += body_row}, body_size, colours().ink);
 }
 
 // A row's cells as lines, and its height.
@@ -60,50 +62,41 @@ BrokenRow broken_row(const PaperTable& table, const std::vector<std::string>& ce
 }
 
 void add_row(Paper& paper, const PaperTable& table, const BrokenRow& row, double left, double width,
-             picture::Weight weight) {
+             Weight weight) {
     double x = left;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         const PaperColumn& column = table.columns[i];
         const double wide = column.width * width;
-        const double at = column.across == picture::Across::left     ? x + cell_room
-                          : column.across == picture::Across::middle ? x + 0.5 * wide
-                                                                     : x + wide - cell_room;
+        const double at = column.across == Across::left     ? x + cell_room
+                          : column.across == Across::middle ? x + 0.5 * wide
+                                                            : x + wide - cell_room;
         double y = paper.y;
         for (const std::string& line : row.cells[i])
-            picture::add_text(paper.page(), picture::fitted(line, body_size, wide - cell_room, weight),
-                              {at, y += body_row - 2.0}, body_size, colours().ink, column.across, weight);
+            add_text(paper.page(), fitted(line, body_size, wide - cell_room, weight),
+                     {at, y += body_row - 2.0}, body_size, colours().ink, column.across, weight);
         x += wide;
     }
     paper.y += row.height;
-    picture::add_line(paper.page(), {left, paper.y}, {left + width, paper.y},
-                      weight == picture::Weight::bold ? colours().ink : colours().rule,
-                      weight == picture::Weight::bold ? 1.0 : 0.6);
+    add_line(paper.page(), {left, paper.y}, {left + width, paper.y},
+             weight == Weight::bold ? colours().ink : colours().rule, weight == Weight::bold ? 1.0 : 0.6);
     paper.y += 1.0;
 }
 
 }  // namespace
 
 void begin_page(Paper& paper) {
-    picture::DrawingList page;
-    page.title = paper.title;
-    page.width = paper_width;
-    page.height = paper_height;
-    page.background = colours().page;
-    paper.pages.push_back(page);
+    paper.pages.push_back({paper.title, paper_width, paper_height, colours().page});
     paper.bottom = paper_height - paper_margin - 1.4 * body_row -
                    static_cast<double>(foot_lines(paper).size()) * body_row;
     paper.y = paper_margin + heading_size;
     const double room = paper.width();
-    const double remark = std::min(0.6 * room, picture::text_width(paper.heading_remark, body_size));
-    picture::add_text(
-        paper.page(),
-        picture::fitted(paper.heading, heading_size, room - remark - 16.0, picture::Weight::bold),
-        {paper.left(), paper.y}, heading_size, colours().ink, picture::Across::left, picture::Weight::bold);
-    picture::add_text(paper.page(), picture::fitted(paper.heading_remark, body_size, 0.6 * room),
-                      {paper.left() + room, paper.y}, body_size, colours().ink, picture::Across::right);
+    const double remark = std::min(0.6 * room, text_width(paper.heading_remark, body_size));
+    add_text(paper.page(), fitted(paper.heading, heading_size, room - remark - 16.0, Weight::bold),
+             {paper.left(), paper.y}, heading_size, colours().ink, Across::left, Weight::bold);
+    add_text(paper.page(), fitted(paper.heading_remark, body_size, 0.6 * room),
+             {paper.left() + room, paper.y}, body_size, colours().ink, Across::right);
     paper.y += 9.0;
-    picture::add_line(paper.page(), {paper.left(), paper.y}, {paper.left() + room, paper.y}, colours().ink,
-                      1.5);
+    add_line(paper.page(), {paper.left(), paper.y}, {paper.left() + room, paper.y}, colours().ink, 1.5);
     paper.y += 10.0;
     add_foot(paper);
 }
@@ -113,24 +106,22 @@ void need(Paper& paper, double height) {
     if (paper.y + height <= paper.bottom - 6.0) return;
     begin_page(paper);
     if (paper.y + height > paper.bottom - 6.0)
-        throw OutOfRange("height on a page", picture::fixed(height, 0) + " px",
-                         "a page has " + picture::fixed(paper.bottom - 6.0 - paper.y, 0) + " px");
+        throw OutOfRange("height on a page", fixed(height, 0) + " px",
+                         "a page has " + fixed(paper.bottom - 6.0 - paper.y, 0) + " px");
 }
 
 void add_section(Paper& paper, const std::string& words) {
     need(paper, section_size + 2.5 * body_row);
     paper.y += section_size + 8.0;
-    picture::add_text(
-        paper.page(), picture::fitted(words, section_size, paper.width(), picture::Weight::bold),
-        {paper.left(), paper.y}, section_size, colours().ink, picture::Across::left, picture::Weight::bold);
+    add_text(paper.page(), fitted(words, section_size, paper.width(), Weight::bold), {paper.left(), paper.y},
+             section_size, colours().ink, Across::left, Weight::bold);
     paper.y += 6.0;
 }
 
 void add_paragraph(Paper& paper, const std::string& words) {
     for (const std::string& line : broken(words, paper.width())) {
         need(paper, body_row);
-        picture::add_text(paper.page(), line, {paper.left(), paper.y += body_row - 2.0}, body_size,
-                          colours().ink);
+        add_text(paper.page(), line, {paper.left(), paper.y += body_row - 2.0}, body_size, colours().ink);
         paper.y += 2.0;
     }
 }
@@ -142,10 +133,8 @@ void add_items(Paper& paper, const std::vector<std::string>& items) {
         for (std::size_t i = 0; i < lines.size(); ++i) {
             need(paper, body_row);
             paper.y += body_row - 2.0;
-            if (i == 0)
-                picture::add_text(paper.page(), "\u2013", {paper.left(), paper.y}, body_size, colours().ink);
-            picture::add_text(paper.page(), lines[i], {paper.left() + indent, paper.y}, body_size,
-                              colours().ink);
+            if (i == 0) add_text(paper.page(), "\u2013", {paper.left(), paper.y}, body_size, colours().ink);
+            add_text(paper.page(), lines[i], {paper.left() + indent, paper.y}, body_size, colours().ink);
             paper.y += 2.0;
         }
     }
@@ -163,10 +152,10 @@ void add_table(Paper& paper, const PaperTable& table) {
         const std::size_t pages = paper.pages.size();
         need(paper, row.height + 2.0 + (headed ? 0.0 : head.height));
         if (!headed || paper.pages.size() != pages) {
-            add_row(paper, table, head, left, width, picture::Weight::bold);
+            add_row(paper, table, head, left, width, Weight::bold);
             headed = true;
         }
-        add_row(paper, table, row, left, width, picture::Weight::normal);
+        add_row(paper, table, row, left, width, Weight::normal);
     }
     paper.y += 4.0;
 }
@@ -177,22 +166,20 @@ void add_write_ins(Paper& paper, const std::vector<WriteIn>& row) {
     double x = paper.left();
     for (const WriteIn& one : row) {
         const double label = one.label_width * paper.width(), box = one.box_width * paper.width();
-        picture::add_text(paper.page(), picture::fitted(one.label, body_size, label - cell_room),
-                          {x, picture::baseline_for_middle(paper.y + 0.5 * height, body_size)}, body_size,
-                          colours().ink);
-        picture::add_line(paper.page(), picture::rectangle({x + label, paper.y, box - 8.0, height}),
-                          colours().ink, 1.0);
+        add_text_on_middle(paper.page(), fitted(one.label, body_size, label - cell_room),
+                           {x, paper.y + 0.5 * height}, body_size, colours().ink);
+        add_line(paper.page(), rectangle({x + label, paper.y, box - 8.0, height}), colours().ink, 1.0);
         x += label + box;
     }
     paper.y += height + 6.0;
 }
 
-std::vector<picture::DrawingList> finished(Paper paper) {
+std::vector<DrawingList> finished(Paper paper) {
     for (std::size_t i = 0; i < paper.pages.size(); ++i)
-        picture::add_text(paper.pages[i],
-                          "page " + std::to_string(i + 1) + " of " + std::to_string(paper.pages.size()),
-                          {paper.left() + paper.width(), paper_height - paper_margin + 4.0}, body_size,
-                          colours().muted, picture::Across::right);
+        add_text(paper.pages[i],
+                 "page " + std::to_string(i + 1) + " of " + std::to_string(paper.pages.size()),
+                 {paper.left() + paper.width(), paper_height - paper_margin + 4.0}, body_size,
+                 colours().muted, Across::right);
     return std::move(paper.pages);
 }
 

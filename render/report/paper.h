@@ -5,7 +5,6 @@
 
 #pragma once
 
-#include <functional>
 #include <string>
 #include <vector>
 
@@ -52,8 +51,7 @@ struct PaperTable {
 // Heads are said again on every page that the table goes on. A row stays whole.
 void add_table(Paper& paper, const PaperTable& table);
 
-// Boxes to be filled in by hand, in rows: a label before each. widths: of label and box, parts of the paper's
-// width.
+// Boxes to be filled in by hand, in rows, a label before each. Widths are parts of the paper's.
 struct WriteIn {
     std::string label;
     double label_width = 0.0;

@@ -1,13 +1,12 @@
 #include "render/report/player.h"
 
-#include <algorithm>
-#include <cmath>
-
 #include "render/picture/pace.h"
 #include "render/picture/tool_labels.h"
 #include "render/picture/view.h"
 
 namespace overbend::report {
+
+using namespace picture;
 
 namespace {
 
@@ -25,7 +24,7 @@ constexpr double letter = 0.0115;
 // States spread over a time.
 void add_states(const Recording& r, int first, int last, double time, double by_travel, double by_shift,
                 std::vector<PaceKey>& keys) {
-    const std::vector<double> way = picture::way_between(r, first, last, by_travel, by_shift);
+    const std::vector<double> way = way_between(r, first, last, by_travel, by_shift);
     const double begin = keys.back().seconds;
     for (int i = first + 1; i <= last; ++i)
         keys.push_back(
@@ -36,7 +35,7 @@ void add_ram(double from, double to, double state, double time, std::vector<Pace
     const double begin = keys.back().seconds;
     for (int i = 1; i <= eased_keys; ++i) {
         const double part = static_cast<double>(i) / eased_keys;
-        keys.push_back({begin + time * part, state, from + picture::eased(part) * (to - from)});
+        keys.push_back({begin + time * part, state, from + eased(part) * (to - from)});
     }
 }
 
@@ -72,30 +71,29 @@ Pace pace_of(const Recording& r, const PassageWords& told, double raised) {
 }
 
 PlayerView player_view(const Recording& recording) {
-    const picture::View view = picture::choose_view(recording, {1280, 760});
+    const View view = choose_view(recording, {1280, 760});
     PlayerView shown;
     shown.width = view.width_mm(), shown.height = view.height_mm();
-    shown.low = view.centre - 0.5 * picture::Place(shown.width, shown.height);
-    shown.raised = picture::raised_by(recording, view);
-    const auto in_press = [&](const picture::Point& p) {
-        const picture::Point off = p - view.stage.centre();
-        return picture::Place(view.centre + picture::Place(off.x(), -off.y()) / view.scale);
+    shown.low = view.centre - 0.5 * Place(shown.width, shown.height);
+    shown.raised = raised_by(recording, view);
+    const auto in_press = [&](const Point& p) {
+        const Point off = p - view.stage.centre();
+        return Place(view.centre + Place(off.x(), -off.y()) / view.scale);
     };
     const State& pressed = recording.states[stroke::loaded_state(recording)];
-    for (const picture::ToolLabel& label : view.labels) {
-        const picture::Place stands = stroke::tool_position(recording.tools, label.tool, pressed);
-        const std::vector<picture::Point> outline =
-            picture::tool_points(recording.tools[label.tool], stands, view);
+    for (const ToolLabel& label : view.labels) {
+        const Place stands = stroke::tool_position(recording.tools, label.tool, pressed);
+        const std::vector<Point> outline = tool_points(recording, label.tool, pressed, view);
         // Labels that overhang their tool's edge go on it where the word of its role has room there.
-        picture::Point middle = label.box.centre();
-        const auto [low, high] = picture::span_at(outline, middle.y());
+        Point middle = label.box.centre();
+        const auto [low, high] = span_at(outline, middle.y());
         const double role =
             letter * view.stage.width *
             static_cast<double>(std::string(tool::role_word(recording.tools[label.tool].role)).size());
         const bool fits = !label.inside && low < middle.x() && middle.x() < high && high - low > role;
         double half = 0.5 * label.box.width;
         if (fits) middle.x() = 0.5 * (low + high), half = 0.5 * (high - low);
-        const picture::Point nearest = picture::nearest_on(outline, middle);
+        const Point nearest = nearest_on(outline, middle);
         shown.labels.push_back({label.tool, label.words, in_press(middle), half / view.scale,
                                 label.inside || fits, in_press(nearest) - stands});
     }

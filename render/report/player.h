@@ -1,5 +1,4 @@
-// The player of a page: how the instants of a stroke follow one another in it, and what part of the press it
-// shows.
+// The player of a page: how the instants of a stroke follow one another, and what part of the press it shows.
 //
 // Units  mm, seconds; press coordinates.
 
@@ -40,8 +39,7 @@ struct Pace {
 // raised: how far above first touch the punch stands before and after, mm.
 Pace pace_of(const stroke::Recording& recording, const PassageWords& words, double raised);
 
-// The name of a tool, where the strip never comes; one that has no room on its tool has a line that leads to
-// it.
+// The name of a tool, where the strip never comes; one without room on its tool has a line that leads to it.
 struct PlayerLabel {
     int tool = 0;  // index into the recording's tools
     std::string words;

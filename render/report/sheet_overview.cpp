@@ -3,13 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "render/picture/text_width.h"
+#include "render/picture/numbers.h"
 #include "render/picture/turning.h"
-#include "render/report/part_drawing.h"
 #include "render/report/sheet_pages.h"
 #include "sim/counted.h"
 
 namespace overbend::report {
+
+using namespace picture;
 
 namespace {
 
@@ -17,18 +18,18 @@ constexpr double drawing_height = 210.0;
 constexpr double blank_height = 78.0;
 
 // The drawing to the left, its bends as a table to the right.
-void add_drawing(Paper& paper, const picture::ShownJob& job) {
+void add_drawing(Paper& paper, const ShownJob& job) {
     PaperTable table;
     table.width = 0.52 * paper.width();
     table.left = paper.left() + paper.width() - table.width;
-    table.columns = {{"no.", 0.1, picture::Across::middle},         {"bend", 0.27, picture::Across::left},
-                     {"line at, mm", 0.18, picture::Across::right}, {"angle", 0.16, picture::Across::right},
-                     {"radius, mm", 0.17, picture::Across::right},  {"turns", 0.12, picture::Across::right}};
+    table.columns = {{"no.", 0.1, Across::middle},         {"bend", 0.27, Across::left},
+                     {"line at, mm", 0.18, Across::right}, {"angle", 0.16, Across::right},
+                     {"radius, mm", 0.17, Across::right},  {"turns", 0.12, Across::right}};
     for (std::size_t i = 0; i < job.bends.size(); ++i) {
-        const picture::BendLine& bend = job.bends[i];
-        table.rows.push_back({std::to_string(i + 1), bend.name, picture::fixed(bend.blank_position, 2),
-                              picture::in_degrees(std::abs(bend.drawing)),
-                              picture::fixed(bend.inside_radius, 2), bend.drawing < 0.0 ? "down" : "up"});
+        const BendLine& bend = job.bends[i];
+        table.rows.push_back({std::to_string(i + 1), bend.name, fixed(bend.blank_position, 2),
+                              in_degrees(std::abs(bend.drawing)), fixed(bend.inside_radius, 2),
+                              bend.drawing < 0.0 ? "down" : "up"});
     }
     need(paper, drawing_height);
     const double top = paper.y;
@@ -38,48 +39,46 @@ void add_drawing(Paper& paper, const picture::ShownJob& job) {
              job.thickness, body_size);
     std::string words = "Lines from the blank's left end, radii inside.";
     if (job.angle_tolerance > 0.0)
-        words += " Tolerance of the angles: \u00b1" + picture::in_degrees(job.angle_tolerance) + ".";
+        words += " Tolerance of the angles: \u00b1" + in_degrees(job.angle_tolerance) + ".";
     add_paragraph(paper, words);
 }
 
-void add_flat_pattern(Paper& paper, const picture::ShownJob& job) {
+void add_flat_pattern(Paper& paper, const ShownJob& job) {
     add_section(paper, "Blank");
     add_paragraph(paper, job.blank);
     std::vector<double> at;
-    for (const picture::BendLine& bend : job.bends) at.push_back(bend.blank_position);
+    for (const BendLine& bend : job.bends) at.push_back(bend.blank_position);
     need(paper, blank_height);
     add_blank(paper.page(), {paper.left(), paper.y, paper.width(), blank_height}, job.blank_length, at,
               body_size);
     paper.y += blank_height;
 }
 
-std::string tool_names(const picture::ShownStroke& stroke) {
+std::string tool_names(const ShownStroke& stroke) {
     std::string words;
-    for (const picture::ShownTool& t : stroke.tools) words += (words.empty() ? "" : "; ") + t.name + t.set;
+    for (const ShownTool& t : stroke.tools) words += (words.empty() ? "" : "; ") + t.name + t.set;
     return words;
 }
 
-std::string free_angles(const picture::ShownStroke& stroke) {
+std::string free_angles(const ShownStroke& stroke) {
     std::string words;
-    for (const picture::BendMark& bend : stroke.bends)
-        words += (words.empty() ? "" : ", ") + picture::in_degrees(std::abs(bend.free.value_or(0.0)));
+    for (const BendMark& bend : stroke.bends)
+        words += (words.empty() ? "" : ", ") + in_degrees(std::abs(bend.free.value_or(0.0)));
     return words;
 }
 
-void add_order(Paper& paper, const picture::ShownJob& job) {
+void add_order(Paper& paper, const ShownJob& job) {
     add_section(paper, "Order of the strokes");
     PaperTable table;
-    table.columns = {
-        {"no.", 0.05, picture::Across::middle},       {"stroke", 0.13, picture::Across::left},
-        {"tools", 0.24, picture::Across::left},       {"strip position", 0.22, picture::Across::left},
-        {"gauge, mm", 0.085, picture::Across::right}, {"stop, mm", 0.08, picture::Across::right},
-        {"peak, kN", 0.08, picture::Across::right},   {"free", 0.115, picture::Across::right}};
+    table.columns = {{"no.", 0.05, Across::middle},       {"stroke", 0.13, Across::left},
+                     {"tools", 0.24, Across::left},       {"strip position", 0.22, Across::left},
+                     {"gauge, mm", 0.085, Across::right}, {"stop, mm", 0.08, Across::right},
+                     {"peak, kN", 0.08, Across::right},   {"free", 0.115, Across::right}};
     for (std::size_t i = 0; i < job.strokes.size(); ++i) {
-        const picture::ShownStroke& s = job.strokes[i];
-        table.rows.push_back({std::to_string(i + 1), s.name, tool_names(s), picture::lying_words(s),
-                              s.gauge ? picture::fixed(*s.gauge, 2) : "none",
-                              picture::fixed(s.stop_travel, 2),
-                              picture::fixed(s.peak_force * job.strip_width / 1000.0, 2), free_angles(s)});
+        const ShownStroke& s = job.strokes[i];
+        table.rows.push_back({std::to_string(i + 1), s.name, tool_names(s), lying_words(s),
+                              s.gauge ? fixed(*s.gauge, 2) : "none", fixed(s.stop_travel, 2),
+                              fixed(s.peak_force * job.strip_width / 1000.0, 2), free_angles(s)});
     }
     add_table(paper, table);
     add_paragraph(paper,
@@ -89,17 +88,17 @@ void add_order(Paper& paper, const picture::ShownJob& job) {
 
 }  // namespace
 
-void add_overview(Paper& paper, const picture::ShownJob& job) {
+void add_overview(Paper& paper, const ShownJob& job) {
     paper.heading = job.title;
     paper.heading_remark = counted(job.strokes.size(), "stroke");
     begin_page(paper);
-    add_paragraph(paper, picture::strip_words(job));
+    add_paragraph(paper, strip_words(job));
     add_drawing(paper, job);
     add_flat_pattern(paper, job);
     add_order(paper, job);
-    const std::vector<std::string> problems = picture::problems(job);
-    add_section(paper, problems.empty() ? "Before you begin" : "Problems");
-    add_items(paper, problems);
+    const std::vector<std::string> against = problems(job);
+    add_section(paper, against.empty() ? "Before you begin" : "Problems");
+    add_items(paper, against);
     add_items(paper, {"Mark each blank's left end and upper face: the sheets refer to both."});
 }
 

@@ -9,6 +9,8 @@
 
 namespace overbend::report {
 
+using namespace picture;
+
 namespace {
 
 // The strip of one state, y down.
@@ -59,7 +61,7 @@ std::string tools(const stroke::Recording& recording, const stroke::State& state
     std::string svg, labels;
     for (std::size_t k = 0; k < recording.tools.size(); ++k) {
         const tool::RigidTool& t = recording.tools[k];
-        const picture::Place at = stroke::tool_position(recording.tools, static_cast<int>(k), state);
+        const Place at = stroke::tool_position(recording.tools, static_cast<int>(k), state);
         const char* const role = tool::role_word(t.role);
         svg += words(
                    "<path transform=\"translate(%.2f %.2f)\" "

@@ -12,13 +12,12 @@
 #include "render/report/paper.h"
 #include "render/report/turn_sign.h"
 #include "sim/errors.h"
-#include "sim/units.h"
 
 namespace overbend::report {
 
-namespace {
+using namespace picture;
 
-using picture::Turning;
+namespace {
 
 constexpr double parts_of_height = 60.0;  // of the smallest words
 constexpr double foot_height = 2.0;       // units, from here on
@@ -46,75 +45,72 @@ Grid slide_grid(int strokes) {
 enum class RowHead { own_line, one_line };
 
 struct Page {
-    picture::DrawingList list;
-    picture::Theme theme;
+    DrawingList list;
+    Theme theme;
     double unit = 0.0;
     double head = 0.0;  // height, units
     RowHead row_head = RowHead::own_line;
-    const picture::ThemeColours& colours() const { return picture::theme_colours(theme); }
+    const ThemeColours& colours() const { return theme_colours(theme); }
     double margin() const { return 1.2 * unit; }
     double room() const { return list.width - 2.0 * margin(); }
 };
 
 // Title and remark, the remark below where it has no room beside.
-void add_head(Page& page, const picture::ShownJob& job) {
+void add_head(Page& page, const ShownJob& job) {
     const double u = page.unit;
-    const std::string remark = picture::material_words(job);
-    const std::string title = picture::fitted(job.title, 1.7 * u, page.room(), picture::Weight::bold);
-    picture::add_text(page.list, title, {page.margin(), 2.5 * u}, 1.7 * u, page.colours().ink,
-                      picture::Across::left, picture::Weight::bold);
-    const double left = page.room() - picture::text_width(title, 1.7 * u, picture::Weight::bold) - 1.5 * u;
-    const bool beside = picture::text_width(remark, u) <= left;
-    picture::add_text(page.list, picture::fitted(remark, u, page.room()),
-                      {beside ? page.margin() + page.room() : page.margin(), (beside ? 2.5 : 4.1) * u}, u,
-                      page.colours().muted, beside ? picture::Across::right : picture::Across::left);
+    const std::string remark = material_words(job);
+    const std::string title = fitted(job.title, 1.7 * u, page.room(), Weight::bold);
+    add_text(page.list, title, {page.margin(), 2.5 * u}, 1.7 * u, page.colours().ink, Across::left,
+             Weight::bold);
+    const double left = page.room() - text_width(title, 1.7 * u, Weight::bold) - 1.5 * u;
+    const bool beside = text_width(remark, u) <= left;
+    add_text(page.list, fitted(remark, u, page.room()),
+             {beside ? page.margin() + page.room() : page.margin(), (beside ? 2.5 : 4.1) * u}, u,
+             page.colours().muted, beside ? Across::right : Across::left);
     page.head = beside ? 3.4 : 4.8;
 }
 
 // What the signs of the rows mean, where these have no room for words.
-void add_legend(Page& page, const picture::ShownJob& job, double y) {
+void add_legend(Page& page, const ShownJob& job, double y) {
     const double u = page.unit;
-    const picture::Colour& muted = page.colours().muted;
+    const Colour& muted = page.colours().muted;
     const auto any = [&](const auto& is_so) {
         return std::any_of(job.strokes.begin(), job.strokes.end(), is_so);
     };
     double x = page.margin();
     const auto explain = [&](const std::string& words) {
-        picture::add_text(page.list, words, {x + 1.8 * u, y}, u, muted);
-        x += 1.8 * u + picture::text_width(words, u) + 1.6 * u;
+        add_text(page.list, words, {x + 1.8 * u, y}, u, muted);
+        x += 1.8 * u + text_width(words, u) + 1.6 * u;
     };
     for (const Turning turning : {Turning::end_for_end, Turning::over, Turning::both}) {
-        if (!any([&](const picture::ShownStroke& s) { return s.turning == turning; })) continue;
+        if (!any([&](const ShownStroke& s) { return s.turning == turning; })) continue;
         add_turn_sign(page.list, turning, {x + 0.7 * u, y - 0.36 * u}, 0.7 * u, muted);
-        explain(picture::turning_words(turning).sign);
+        explain(turning_words(turning).sign);
     }
-    if (!any([&](const picture::ShownStroke& s) { return !s.hits.empty(); })) return;
+    if (!any([&](const ShownStroke& s) { return !s.hits.empty(); })) return;
     add_hit_sign(page.list, {x + 0.7 * u, y - 0.36 * u}, 0.65 * u, page.colours().alarm);
     explain("hits a tool");
 }
 
 // What has to be stated for all panels.
-void add_foot(Page& page, const picture::ShownJob& job, const std::string& which) {
+void add_foot(Page& page, const ShownJob& job, const std::string& which) {
     const double u = page.unit, y = page.list.height - 0.9 * u;
-    const picture::Colour& muted = page.colours().muted;
+    const Colour& muted = page.colours().muted;
     const double right = page.margin() + page.room();
     if (page.row_head == RowHead::one_line) add_legend(page, job, y - 1.7 * u);
-    picture::add_text(page.list, which, {right, y}, u, muted, picture::Across::right);
-    const double left = page.room() - picture::text_width(which, u) - u;
-    const std::string whole = picture::estimate_words() + " Dashed: the strip under load.";
-    const bool fits = picture::text_width(whole, u) <= left;
-    picture::add_text(page.list, fits ? whole : "Estimates: check them. Dashed: under load.",
-                      {page.margin(), y}, u, muted);
+    add_text(page.list, which, {right, y}, u, muted, Across::right);
+    const double left = page.room() - text_width(which, u) - u;
+    const std::string whole = estimate_words() + " Dashed: the strip under load.";
+    const bool fits = text_width(whole, u) <= left;
+    add_text(page.list, fits ? whole : "Estimates: check them. Dashed: under load.", {page.margin(), y}, u,
+             muted);
 }
 
-Page begin_page(const picture::ShownJob& job, int width, int height, picture::Theme theme) {
+Page begin_page(const ShownJob& job, int width, int height, Theme theme) {
     Page page;
     page.theme = theme;
     page.unit = height / parts_of_height;
-    page.list.title = job.title + ": storyboard";
-    page.list.width = width;
-    page.list.height = height;
-    page.list.background = page.colours().page;
+    page.list = {job.title + ": storyboard", width, height, page.colours().page};
     add_head(page, job);
     return page;
 }
@@ -124,32 +120,29 @@ std::string angle_words(const std::string& word, const std::vector<std::optional
                         double width) {
     std::string figures;
     for (const std::optional<double>& a : angles)
-        figures += (figures.empty() ? "" : ", ") +
-                   picture::fixed(std::abs(a.value_or(0.0)) * 180.0 / 3.14159265358979323846, 1) + "\u00b0";
-    if (figures.empty()) return picture::fitted(word, u, width);
+        figures += (figures.empty() ? "" : ", ") + in_degrees(std::abs(a.value_or(0.0)));
+    if (figures.empty()) return fitted(word, u, width);
     const std::string all = word + " " + figures;
-    return picture::text_width(all, u) <= width ? all : picture::fitted(figures, u, width);
+    return text_width(all, u) <= width ? all : fitted(figures, u, width);
 }
 
-void add_row_head(Page& page, const picture::ShownStroke& stroke, int number, const picture::Rect& box) {
+void add_row_head(Page& page, const ShownStroke& stroke, int number, const Rect& box) {
     const double u = page.unit, middle = box.y + 0.5 * row_head * u;
     const std::string digits = std::to_string(number);
-    const picture::Rect badge{
-        box.x, middle - 0.85 * u,
-        std::max(1.9 * u, picture::text_width(digits, 1.1 * u, picture::Weight::bold) + 0.8 * u), 1.7 * u};
-    picture::add_fill(page.list, picture::rectangle(badge, 0.4 * u), page.colours().accent);
-    picture::add_text(page.list, digits, {badge.centre().x(), picture::baseline_for_middle(middle, 1.1 * u)},
-                      1.1 * u, page.colours().accent_ink, picture::Across::middle, picture::Weight::bold);
+    const Rect badge{box.x, middle - 0.85 * u,
+                     std::max(1.9 * u, text_width(digits, 1.1 * u, Weight::bold) + 0.8 * u), 1.7 * u};
+    add_fill(page.list, rectangle(badge, 0.4 * u), page.colours().accent);
+    add_text_on_middle(page.list, digits, {badge.centre().x(), middle}, 1.1 * u, page.colours().accent_ink,
+                       Across::middle, Weight::bold);
     // from the right: how the strip is turned; then the name, and the tools where there is room
     double right = box.right();
     if (stroke.turning != Turning::none && page.row_head == RowHead::one_line) {
         add_turn_sign(page.list, stroke.turning, {right - 0.8 * u, middle}, 0.8 * u, page.colours().ink);
         right -= 2.0 * u;
     } else if (stroke.turning != Turning::none) {
-        const std::string words = picture::turning_words(stroke.turning).sign;
-        right -= picture::text_width(words, u);
-        picture::add_text(page.list, words, {right, picture::baseline_for_middle(middle, u)}, u,
-                          page.colours().ink);
+        const std::string words = turning_words(stroke.turning).sign;
+        right -= text_width(words, u);
+        add_text_on_middle(page.list, words, {right, middle}, u, page.colours().ink);
         right -= 1.3 * u;
         add_turn_sign(page.list, stroke.turning, {right, middle}, 0.8 * u, page.colours().ink);
         right -= 1.4 * u;
@@ -159,29 +152,26 @@ void add_row_head(Page& page, const picture::ShownStroke& stroke, int number, co
         right -= 2.0 * u;
     }
     double x = badge.right() + 0.6 * u;
-    const std::string name = picture::fitted(stroke.name, 1.2 * u, right - x, picture::Weight::bold);
-    picture::add_text(page.list, name, {x, picture::baseline_for_middle(middle, 1.2 * u)}, 1.2 * u,
-                      page.colours().ink, picture::Across::left, picture::Weight::bold);
-    x += picture::text_width(name, 1.2 * u, picture::Weight::bold) + 0.9 * u;
+    const std::string name = fitted(stroke.name, 1.2 * u, right - x, Weight::bold);
+    add_text_on_middle(page.list, name, {x, middle}, 1.2 * u, page.colours().ink, Across::left, Weight::bold);
+    x += text_width(name, 1.2 * u, Weight::bold) + 0.9 * u;
     const std::string hit = !stroke.hits.empty() && page.row_head == RowHead::own_line ? "hits a tool" : "";
-    if (!hit.empty() && right - x > text_width(hit, u, picture::Weight::bold) + 1.2 * u) {
-        const picture::Rect patch{x, middle - 0.75 * u,
-                                  picture::text_width(hit, u, picture::Weight::bold) + 1.0 * u, 1.5 * u};
-        picture::add_line(page.list, picture::rectangle(patch, 0.3 * u), page.colours().alarm, 0.15 * u);
-        picture::add_text(page.list, hit, {patch.centre().x(), picture::baseline_for_middle(middle, u)}, u,
-                          page.colours().ink, picture::Across::middle, picture::Weight::bold);
+    if (!hit.empty() && right - x > text_width(hit, u, Weight::bold) + 1.2 * u) {
+        const Rect patch{x, middle - 0.75 * u, text_width(hit, u, Weight::bold) + 1.0 * u, 1.5 * u};
+        add_line(page.list, rectangle(patch, 0.3 * u), page.colours().alarm, 0.15 * u);
+        add_text_on_middle(page.list, hit, {patch.centre().x(), middle}, u, page.colours().ink,
+                           Across::middle, Weight::bold);
         x = patch.right() + 0.7 * u;
     }
     const double left = right - x - 0.6 * u;
     std::string tools;
-    for (const picture::ShownTool& tool : stroke.tools)
+    for (const ShownTool& tool : stroke.tools)
         if (tool.role == "punch" || tool.role == "die") tools += (tools.empty() ? "" : ", ") + tool.name;
-    if (picture::text_width(tools, u) <= left || (page.row_head == RowHead::own_line && left > 8.0 * u))
-        picture::add_text(page.list, picture::fitted(tools, u, left),
-                          {x, picture::baseline_for_middle(middle, u)}, u, page.colours().muted);
+    if (text_width(tools, u) <= left || (page.row_head == RowHead::own_line && left > 8.0 * u))
+        add_text_on_middle(page.list, fitted(tools, u, left), {x, middle}, u, page.colours().muted);
 }
 
-void add_stroke_row(Page& page, const picture::ShownStroke& stroke, int number, const picture::Rect& box) {
+void add_stroke_row(Page& page, const ShownStroke& stroke, int number, const Rect& box) {
     const double u = page.unit;
     const bool one_line = page.row_head == RowHead::one_line;
     const double wide = (box.width - 2.0 * panel_gap * u) / 3.0;
@@ -190,41 +180,38 @@ void add_stroke_row(Page& page, const picture::ShownStroke& stroke, int number, 
     const double loaded = stroke::loaded_state(recording),
                  free = static_cast<double>(recording.states.size()) - 1.0;
     const double top = box.y + (one_line ? row_head : row_head + panel_head) * u, high = box.bottom() - top;
-    picture::View view =
-        picture::choose_panel_view(recording, {0.0, loaded, free}, {box.x, top, wide, high}, u);
+    View view = choose_panel_view(recording, {0.0, loaded, free}, {box.x, top, wide, high}, u);
     std::vector<std::optional<double>> under_load, released;
-    for (const picture::BendMark& bend : stroke.bends)
+    for (const BendMark& bend : stroke.bends)
         under_load.push_back(bend.loaded), released.push_back(bend.free);
 
-    picture::PanelInfo info;
+    PanelInfo info;
     info.unit = u;
     info.theme = page.theme;
-    if (view.scale * recording.thickness < colours_seen) info.paint = picture::StripPaint::plain;
-    const double raised = -picture::panel_raise(recording, view);
+    if (view.scale * recording.thickness < colours_seen) info.paint = StripPaint::plain;
+    const double raised = -panel_raise(recording, view);
     for (int i = 0; i < 3; ++i) {
-        const picture::Rect panel{box.x + i * (wide + panel_gap * u), top, wide, high};
-        const std::string words = i == 0   ? picture::fitted("before", u, wide)
+        const Rect panel{box.x + i * (wide + panel_gap * u), top, wide, high};
+        const std::string words = i == 0   ? fitted("before", u, wide)
                                   : i == 1 ? angle_words("pressed", under_load, u, wide)
                                            : angle_words("free", released, u, wide);
-        const double y =
-            one_line ? picture::baseline_for_middle(box.y + 0.5 * row_head * u, u) : top - 0.45 * u;
-        if (i > 0 || !one_line) picture::add_text(page.list, words, {panel.x, y}, u, page.colours().ink);
-        view = picture::moved_view(view, panel);
+        const double y = one_line ? baseline_for_middle(box.y + 0.5 * row_head * u, u) : top - 0.45 * u;
+        if (i > 0 || !one_line) add_text(page.list, words, {panel.x, y}, u, page.colours().ink);
+        view = moved_view(view, panel);
         info.punch_travel = i == 1 ? std::optional<double>() : raised;
         info.ghost = i == 2 ? std::optional<double>(loaded) : std::nullopt;
         const double instant = i == 0 ? 0.0 : i == 1 ? loaded : free;
-        info.interferences = picture::deepest_hits_at(stroke, instant);
-        info.words =
-            i == 0 && !one_line ? picture::ToolWords::of_those_that_press : picture::ToolWords::hidden;
-        picture::add_panel(page.list, recording, instant, info, view);
+        info.interferences = deepest_hits_at(stroke, instant);
+        info.words = i == 0 && !one_line ? ToolWords::of_those_that_press : ToolWords::hidden;
+        add_panel(page.list, recording, instant, info, view);
     }
 }
 
-std::vector<picture::DrawingList> draw_pages(const picture::ShownJob& job, int width, int height,
-                                             const Grid& grid, picture::Theme theme) {
+std::vector<DrawingList> draw_pages(const ShownJob& job, int width, int height, const Grid& grid,
+                                    Theme theme) {
     const int strokes = static_cast<int>(job.strokes.size());
     const int pages = (strokes + grid.count() - 1) / grid.count();
-    std::vector<picture::DrawingList> lists;
+    std::vector<DrawingList> lists;
     for (int p = 0; p < pages; ++p) {
         const std::string which =
             pages > 1 ? "page " + std::to_string(p + 1) + " of " + std::to_string(pages) : "";
@@ -250,17 +237,16 @@ std::vector<picture::DrawingList> draw_pages(const picture::ShownJob& job, int w
 
 }  // namespace
 
-std::vector<picture::DrawingList> draw_slides(const picture::ShownJob& job, int height,
-                                              picture::Theme theme) {
-    picture::check_strokes(job, "storyboard");
+std::vector<DrawingList> draw_slides(const ShownJob& job, int height, Theme theme) {
+    check_strokes(job, "storyboard");
     if (height < 540 || height > 2160)
         throw OutOfRange("height of a slide", std::to_string(height) + " px", "give 540 to 2160");
     return draw_pages(job, 2 * ((height * 16 + 9) / 18), height,
                       slide_grid(static_cast<int>(job.strokes.size())), theme);
 }
 
-std::vector<picture::DrawingList> draw_story_pages(const picture::ShownJob& job, picture::Theme theme) {
-    picture::check_strokes(job, "storyboard");
+std::vector<DrawingList> draw_story_pages(const ShownJob& job, Theme theme) {
+    check_strokes(job, "storyboard");
     constexpr int most = 6;
     const int strokes = static_cast<int>(job.strokes.size()), pages = (strokes + most - 1) / most;
     const Grid grid{1, std::max(3, (strokes + pages - 1) / pages)};

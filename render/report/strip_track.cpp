@@ -6,6 +6,8 @@
 
 namespace overbend::report {
 
+using namespace picture;
+
 namespace {
 
 using stroke::Recording;
@@ -18,7 +20,7 @@ constexpr double colour_slack = 3.0;
 
 // The surfaces of one state at one place.
 struct Cut {
-    picture::Place lower, upper;
+    Place lower, upper;
 };
 
 Cut cut_at(const Recording& r, const State& s, double along) {
@@ -29,11 +31,11 @@ Cut cut_at(const Recording& r, const State& s, double along) {
     const int other = part < 0.5 ? std::max(0, e - 1) : std::min(last, e + 1);
     const double w = std::abs(part - 0.5);
     const auto height = [&](double z) {
-        return (1.0 - w) * picture::lifted_height(z, s.stretch[e], s.curvature[e]) +
-               w * picture::lifted_height(z, s.stretch[other], s.curvature[other]);
+        return (1.0 - w) * lifted_height(z, s.stretch[e], s.curvature[e]) +
+               w * lifted_height(z, s.stretch[other], s.curvature[other]);
     };
-    const picture::Spot spot = picture::spot_along(r, s, along);
-    const picture::Place normal(-std::sin(spot.theta), std::cos(spot.theta));
+    const Spot spot = spot_along(r, s, along);
+    const Place normal(-std::sin(spot.theta), std::cos(spot.theta));
     return {spot.at + height(-0.5 * r.thickness) * normal, spot.at + height(0.5 * r.thickness) * normal};
 }
 
@@ -48,15 +50,15 @@ std::vector<double> places(const Recording& r, const TrackOptions& options) {
         for (int i = 0; i < parts; ++i) along.push_back(e + static_cast<double>(i) / parts);
     }
     along.push_back(elements);
-    for (const double at : options.blank_positions) along.push_back(picture::along_at(r, at));
+    for (const double at : options.blank_positions) along.push_back(along_at(r, at));
     std::sort(along.begin(), along.end());
     along.erase(std::unique(along.begin(), along.end(), [](double a, double b) { return b - a < 1e-6; }),
                 along.end());
     return along;
 }
 
-double off_chord(const picture::Place& p, const picture::Place& a, const picture::Place& b) {
-    const picture::Place chord = b - a;
+double off_chord(const Place& p, const Place& a, const Place& b) {
+    const Place chord = b - a;
     const double square = chord.squaredNorm();
     const double part = square > 0.0 ? std::min(1.0, std::max(0.0, (p - a).dot(chord) / square)) : 0.0;
     return (p - a - part * chord).norm();
@@ -75,7 +77,7 @@ class Choice {
         }
         needed_.front() = needed_.back() = 1;
         for (const double at : o.blank_positions) {
-            const double wanted = picture::along_at(r, at);
+            const double wanted = along_at(r, at);
             const auto found = std::lower_bound(along_.begin(), along_.end(), wanted - 1e-6);
             if (found != along_.end()) needed_[found - along_.begin()] = 1;
         }
@@ -114,9 +116,9 @@ class Choice {
         const double middle = 0.5 * (along_[a] + along_[b]);
         const std::array<int, 3> asked = {0, layers / 2, layers - 1};
         const auto differ = [&](const std::vector<float>& values, double limit, int k) {
-            const double here = picture::layer_value(values, layers, k, middle);
+            const double here = layer_value(values, layers, k, middle);
             for (std::size_t i = a; i <= b; ++i)
-                if (std::abs(picture::layer_value(values, layers, k, along_[i]) - here) >
+                if (std::abs(layer_value(values, layers, k, along_[i]) - here) >
                     colour_slack / colour_steps * limit)
                     return true;
             return false;
@@ -144,8 +146,8 @@ void add_colours(const std::vector<float>& values, const StripTrack& track, cons
             double sum = 0.0;
             for (int layer = first[k]; layer < first[k + 1]; ++layer)
                 for (const double part : {0.25, 0.5, 0.75})
-                    sum += picture::layer_value(values, layers, layer,
-                                                (1.0 - part) * track.along[i] + part * track.along[i + 1]);
+                    sum += layer_value(values, layers, layer,
+                                       (1.0 - part) * track.along[i] + part * track.along[i + 1]);
             const double mean = sum / (3.0 * (first[k + 1] - first[k]));
             const int step = static_cast<int>(std::lround(colour_steps * mean / limit));
             colours.push_back(std::min(colour_steps, std::max(least, step)));
@@ -165,23 +167,23 @@ int StripTrack::nearest(double wanted) const {
     return best;
 }
 
-TrackOptions track_options(const picture::ShownJob& job) {
+TrackOptions track_options(const ShownJob& job) {
     TrackOptions options;
-    options.stress_limit = picture::colour_limit(job, picture::Colouring::hoop_stress);
-    options.strain_limit = picture::colour_limit(job, picture::Colouring::plastic_strain);
-    for (const picture::BendLine& bend : job.bends) options.blank_positions.push_back(bend.blank_position);
+    options.stress_limit = colour_limit(job, Colouring::hoop_stress);
+    options.strain_limit = colour_limit(job, Colouring::plastic_strain);
+    for (const BendLine& bend : job.bends) options.blank_positions.push_back(bend.blank_position);
     return options;
 }
 
 StripTrack track_strip(const Recording& r, const TrackOptions& options) {
-    picture::check_recording(r);
+    check_recording(r);
     StripTrack track;
     track.along = Choice(r, options, places(r, options)).chosen();
     track.states = static_cast<int>(r.states.size());
     track.stations = static_cast<int>(track.along.size());
     track.bands = std::min(r.layers(), options.most_bands);
-    const std::vector<int> first = picture::first_layers(r.layers(), track.bands);
-    const std::vector<double> edges = picture::layer_edges(r);
+    const std::vector<int> first = first_layers(r.layers(), track.bands);
+    const std::vector<double> edges = layer_edges(r);
     for (const int layer : first) track.band_edge.push_back(edges[layer] / r.thickness + 0.5);
     for (const State& s : r.states) {
         for (const double along : track.along) {

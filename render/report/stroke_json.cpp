@@ -10,6 +10,8 @@
 
 namespace overbend::report {
 
+using namespace picture;
+
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -88,19 +90,19 @@ std::string packed_contacts(const Recording& r) {
     return packed(values);
 }
 
-Json bends_json(const picture::ShownStroke& stroke, const StripTrack& track) {
+Json bends_json(const ShownStroke& stroke, const StripTrack& track) {
     const Recording& r = *stroke.recording;
     Json bends = Json::array();
-    for (const picture::BendMark& bend : stroke.bends) {
+    for (const BendMark& bend : stroke.bends) {
         std::vector<int> rows;
         for (const State& s : r.states) {
-            const picture::MeasuredBend m = picture::measured(r, s, bend);
+            const MeasuredBend m = measured(r, s, bend);
             rows.push_back(in_parts(m.angle, angle_part));
             for (const double v : {m.corner.x(), m.corner.y()}) rows.push_back(quanta(v));
             for (const double v : {m.left.theta, m.right.theta}) rows.push_back(in_parts(v, direction_part));
         }
         Json one = {{"name", bend.name},
-                    {"station", track.nearest(picture::along_at(r, bend.blank_position))},
+                    {"station", track.nearest(along_at(r, bend.blank_position))},
                     {"rows", packed_rows(rows, 5)}};
         if (bend.loaded) one["loaded"] = in_parts(*bend.loaded, angle_part);
         if (bend.free) one["free"] = in_parts(*bend.free, angle_part);
@@ -110,7 +112,7 @@ Json bends_json(const picture::ShownStroke& stroke, const StripTrack& track) {
 }
 
 // Of each state: distance, place on the strip and on the tool, tool.
-std::string packed_clearance(const picture::ShownStroke& stroke) {
+std::string packed_clearance(const ShownStroke& stroke) {
     std::vector<int> rows;
     for (const clearance::Closest& c : stroke.clearance) {
         const bool near = c.tool >= 0 && c.distance < nothing_near * place_quantum;
@@ -122,9 +124,9 @@ std::string packed_clearance(const picture::ShownStroke& stroke) {
     return packed_rows(rows, 6);
 }
 
-Json hits_json(const picture::ShownStroke& stroke) {
+Json hits_json(const ShownStroke& stroke) {
     Json hits = Json::array();
-    for (const picture::ShownHit& h : stroke.hits)
+    for (const ShownHit& h : stroke.hits)
         hits.push_back({{"first", h.first_state},
                         {"last", h.last_state},
                         {"at", {rounded(h.deepest.at.x()), rounded(h.deepest.at.y())}},
@@ -147,11 +149,10 @@ Json pace_json(const Pace& pace) {
         {"keys", packed_rows(rows, 3)}, {"passages", passages}, {"pressed", in_parts(pace.pressed, 0.001)}};
 }
 
-Json lines_json(const picture::ShownJob& job, const Recording& r, const StripTrack& track) {
+Json lines_json(const ShownJob& job, const Recording& r, const StripTrack& track) {
     Json lines = Json::array();
-    for (const picture::BendLine& line : job.bends)
-        lines.push_back(
-            {{"name", line.name}, {"station", track.nearest(picture::along_at(r, line.blank_position))}});
+    for (const BendLine& line : job.bends)
+        lines.push_back({{"name", line.name}, {"station", track.nearest(along_at(r, line.blank_position))}});
     return lines;
 }
 
@@ -186,7 +187,7 @@ std::string in_script(const Json& json) {
     return text;
 }
 
-Json stroke_json(const picture::ShownJob& job, const picture::ShownStroke& stroke, const PassageWords& told,
+Json stroke_json(const ShownJob& job, const ShownStroke& stroke, const PassageWords& told,
                  const TrackOptions& how) {
     const Recording& r = *stroke.recording;
     const StripTrack track = track_strip(r, how);

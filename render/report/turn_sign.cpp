@@ -6,38 +6,37 @@
 
 namespace overbend::report {
 
-using picture::Turning;
+using namespace picture;
 
-void add_turn_sign(picture::DrawingList& list, Turning turning, const picture::Point& centre, double radius,
-                   const picture::Colour& colour) {
+void add_turn_sign(DrawingList& list, Turning turning, const Point& centre, double radius,
+                   const Colour& colour) {
     if (turning == Turning::none) return;
     const double flat = 0.5;  // of the ellipse
-    const picture::Point axes(turning == Turning::over ? flat * radius : radius,
-                              turning == Turning::end_for_end ? flat * radius : radius);
+    const Point axes(turning == Turning::over ? flat * radius : radius,
+                     turning == Turning::end_for_end ? flat * radius : radius);
     const double from = -0.6, to = 4.6;  // rad, the way the arrow goes
     constexpr int parts = 32;
-    std::vector<picture::Point> points;
+    std::vector<Point> points;
     for (int i = 0; i <= parts; ++i) {
         const double t = from + (to - from) * i / parts;
-        points.push_back(centre + picture::Point(axes.x() * std::cos(t), axes.y() * std::sin(t)));
+        points.push_back(centre + Point(axes.x() * std::cos(t), axes.y() * std::sin(t)));
     }
-    picture::add_line(list, picture::polyline(points), colour, 0.2 * radius);
-    const picture::Point along = (points.back() - points[parts - 3]).normalized();
-    const picture::Point side(-along.y(), along.x());
-    const picture::Point tip = points.back() + 0.55 * radius * along;
-    picture::add_fill(list,
-                      picture::polygon({tip, points.back() + 0.42 * radius * side - 0.15 * radius * along,
-                                        points.back() - 0.42 * radius * side - 0.15 * radius * along}),
-                      colour);
+    add_line(list, polyline(points), colour, 0.2 * radius);
+    const Point along = (points.back() - points[parts - 3]).normalized();
+    const Point side(-along.y(), along.x());
+    const Point tip = points.back() + 0.55 * radius * along;
+    add_fill(list,
+             polygon({tip, points.back() + 0.42 * radius * side - 0.15 * radius * along,
+                      points.back() - 0.42 * radius * side - 0.15 * radius * along}),
+             colour);
 }
 
-void add_hit_sign(picture::DrawingList& list, const picture::Point& centre, double radius,
-                  const picture::Colour& colour) {
+void add_hit_sign(DrawingList& list, const Point& centre, double radius, const Colour& colour) {
     const double arm = 0.6 * radius, width = 0.25 * radius;
-    picture::add_line(list, picture::circle(centre, radius), colour, width);
+    add_line(list, circle(centre, radius), colour, width);
     for (const double way : {-1.0, 1.0}) {
-        const picture::Point tip(arm, way * arm);
-        picture::add_line(list, picture::polyline({centre - tip, centre + tip}), colour, width);
+        const Point tip(arm, way * arm);
+        add_line(list, polyline({centre - tip, centre + tip}), colour, width);
     }
 }
 

@@ -6,8 +6,7 @@
 
 namespace overbend::report {
 
-// An arrow round an ellipse: lying for end for end, standing for rolled over, a circle for tipped. radius: of
-// its longer axis, px.
+// Arrow round an ellipse: lying for end for end, standing for rolled over, a circle for tipped. radius: px.
 void add_turn_sign(picture::DrawingList& list, picture::Turning turning, const picture::Point& centre,
                    double radius, const picture::Colour& colour);
 

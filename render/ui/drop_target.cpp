@@ -4,7 +4,6 @@
 #include <X11/Xlib.h>
 
 #include <algorithm>
-#include <cstdlib>
 
 namespace overbend::ui {
 

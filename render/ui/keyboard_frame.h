@@ -1,6 +1,5 @@
 // The control that the keyboard is on: a frame goes round it, Tab and Shift+Tab take it to the next and the
-// one before, in the order in which they stand, and Space uses it. Fields that are typed in are begun at
-// once.
+// one before, in the order in which they stand, and Space uses it. Fields for typing are begun at once.
 //
 // Dear ImGui goes by Tab to its fields only, and by arrows not from one panel into another: this asks it to
 // frame what comes next by its own means. Arrows stay within what is being used: a slider, a field, a list.

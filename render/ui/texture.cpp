@@ -42,8 +42,7 @@ void* Texture::handle() const {
     return reinterpret_cast<void*>(static_cast<std::intptr_t>(name_));  // NOLINT(performance-no-int-to-ptr)
 }
 
-// It covers what lies below, so that nothing has to be blended with it: half of the work where the processor
-// does the painting.
+// It covers what lies below, so nothing is blended: half of the work where the processor does the painting.
 void Texture::add_to(ImDrawList& list, const picture::Point& corner) const {
     if (width_ == 0) return;
     const ImVec2 low(static_cast<float>(corner.x()), static_cast<float>(corner.y()));

@@ -24,8 +24,7 @@ class Texture {
     int height() const { return height_; }
     void* handle() const;  // ImGui's name for it
 
-    // Into the list of what ImGui draws: with its left upper corner there, at its own size, over what lies
-    // below.
+    // Into the list of what ImGui draws: its left upper corner there, at its own size, over what lies below.
     void add_to(ImDrawList& list, const picture::Point& corner) const;
 
   private:

@@ -24,31 +24,32 @@ std::string code_words(sf::Keyboard::Key code) {
     if (code >= K::A && code <= K::Z) return std::string(1, static_cast<char>('A' + code - K::A));
     if (code >= K::Num0 && code <= K::Num9) return std::string(1, static_cast<char>('0' + code - K::Num0));
     if (code >= K::F1 && code <= K::F15) return "F" + std::to_string(code - K::F1 + 1);
-    static const std::map<sf::Keyboard::Key, std::string> words = {{K::Space, "Space"},
-                                                                   {K::Left, "Left"},
-                                                                   {K::Right, "Right"},
-                                                                   {K::Up, "Up"},
-                                                                   {K::Down, "Down"},
-                                                                   {K::Home, "Home"},
-                                                                   {K::End, "End"},
-                                                                   {K::PageUp, "Page Up"},
-                                                                   {K::Enter, "Enter"},
-                                                                   {K::Escape, "Esc"},
-                                                                   {K::PageDown, "Page Down"},
-                                                                   {K::Add, "+"},
-                                                                   {K::Subtract, "-"},
-                                                                   {K::Delete, "Delete"},
-                                                                   {K::Backspace, "Backspace"},
-                                                                   {K::Comma, ","},
-                                                                   {K::Period, "."},
-                                                                   {K::LBracket, "["},
-                                                                   {K::RBracket, "]"},
-                                                                   {K::Slash, "/"},
-                                                                   {K::Tab, "Tab"},
-                                                                   {K::Equal, "="},
-                                                                   {K::Hyphen, "-"}};
-    const auto found = words.find(code);
-    return found == words.end() ? "?" : found->second;
+    static const std::pair<K::Key, const char*> words[] = {{K::Space, "Space"},
+                                                           {K::Left, "Left"},
+                                                           {K::Right, "Right"},
+                                                           {K::Up, "Up"},
+                                                           {K::Down, "Down"},
+                                                           {K::Home, "Home"},
+                                                           {K::End, "End"},
+                                                           {K::PageUp, "Page Up"},
+                                                           {K::Enter, "Enter"},
+                                                           {K::PageDown, "Page Down"},
+                                                           {K::Escape, "Esc"},
+                                                           {K::Add, "+"},
+                                                           {K::Subtract, "-"},
+                                                           {K::Delete, "Delete"},
+                                                           {K::Backspace, "Backspace"},
+                                                           {K::Comma, ","},
+                                                           {K::Period, "."},
+                                                           {K::LBracket, "["},
+                                                           {K::RBracket, "]"},
+                                                           {K::Slash, "/"},
+                                                           {K::Tab, "Tab"},
+                                                           {K::Equal, "="},
+                                                           {K::Hyphen, "-"}};
+    for (const auto& [key, word] : words)
+        if (key == code) return word;
+    return "?";
 }
 
 void show_tip(const std::string& tip, const Key& key) {
@@ -119,16 +120,19 @@ void Ui::note(const std::string& words, ControlKind kind, const Key& key, const 
     show_tip(tip, key);
 }
 
-bool Ui::button(const std::string& words, const Key& key, const std::string& tip) {
+bool Ui::button(const std::string& words, const Key& key, const std::string& tip, Enabled enabled) {
+    begin_enabled(enabled);
     const bool used = ImGui::Button(words.c_str()) || pressed(key);
     note(words, ControlKind::button, key, tip, used);
+    end_enabled();
     return used;
 }
 
-bool Ui::toggle(const std::string& words, Chosen chosen, const Key& key, const std::string& tip) {
+bool Ui::toggle(const std::string& words, Chosen chosen, const Key& key, const std::string& tip,
+                Enabled enabled) {
     if (chosen == Chosen::yes)
         ImGui::PushStyleColor(ImGuiCol_Button, ImGui::GetStyleColorVec4(ImGuiCol_ButtonActive));
-    const bool used = button(words, key, tip);
+    const bool used = button(words, key, tip, enabled);
     if (chosen == Chosen::yes) ImGui::PopStyleColor();
     return used;
 }
@@ -280,6 +284,12 @@ void Ui::words(const std::string& words, Weight weight) {
     }
     if (weight == Weight::muted || weight == Weight::alarm) ImGui::PopStyleColor();
     ImGui::PopTextWrapPos();
+}
+
+void Ui::words_beside(const std::string& said, Weight weight) {
+    ImGui::SameLine();
+    ImGui::AlignTextToFramePadding();
+    words(said, weight);
 }
 
 void Ui::begin_enabled(Enabled enabled) {

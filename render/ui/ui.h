@@ -54,14 +54,21 @@ struct PictureInput {
 
 enum class Enabled { yes, no };
 enum class Chosen { no, yes };
+constexpr Enabled enabled_if(bool is) {
+    return is ? Enabled::yes : Enabled::no;
+}
+constexpr Chosen chosen_if(bool is) {
+    return is ? Chosen::yes : Chosen::no;
+}
 
 class Ui {
   public:
     // All of them return true when the user did something with the control. A tip is shown beside the mouse.
-    bool button(const std::string& words, const Key& key = no_key, const std::string& tip = "");
+    bool button(const std::string& words, const Key& key = no_key, const std::string& tip = "",
+                Enabled enabled = Enabled::yes);
     // Looks pressed when chosen.
-    bool toggle(const std::string& words, Chosen chosen, const Key& key = no_key,
-                const std::string& tip = "");
+    bool toggle(const std::string& words, Chosen chosen, const Key& key = no_key, const std::string& tip = "",
+                Enabled enabled = Enabled::yes);
     bool check(const std::string& words, bool& value, const Key& key = no_key, const std::string& tip = "");
     bool choice(const std::string& words, int& chosen, const std::vector<std::string>& among,
                 const std::string& tip = "");
@@ -96,6 +103,7 @@ class Ui {
     // Words broken to the width; muted for remarks, alarm for problems of a job.
     enum class Weight { plain, muted, alarm, heading };
     void words(const std::string& words, Weight weight = Weight::plain);
+    void words_beside(const std::string& words, Weight weight);  // on the line of the control before them
 
     // Controls in between are not to be used.
     void begin_enabled(Enabled enabled);

@@ -7,7 +7,6 @@
 
 namespace overbend::window {
 
-using ui::Chosen;
 using ui::Key;
 using ui::Ui;
 
@@ -50,8 +49,7 @@ void MainShow::draw(Ui& ui, int width, int height, double seconds) {
 
 void MainShow::draw_row(Ui& ui) {
     const auto scene = [&](const char* words, SceneKind kind, const Key& key, const char* tip) {
-        if (ui.toggle(words, remembered_.scene == kind ? Chosen::yes : Chosen::no, key, tip))
-            remembered_.scene = kind;
+        if (ui.toggle(words, ui::chosen_if(remembered_.scene == kind), key, tip)) remembered_.scene = kind;
         ImGui::SameLine();
     };
     scene("Process", SceneKind::process, {sf::Keyboard::F2}, "The strokes of a case, one after the other");

@@ -165,9 +165,9 @@ TEST_CASE("a limit near the curve is drawn as a line with its words, a far one i
 
 TEST_CASE("the moment's curve has its stop and its end marked, and says where it was taken") {
     const MomentCurvature chart = some_moment(1);
-    CHECK(chart.bends[0].loading.size() == 26);
-    CHECK(chart.bends[0].unloading.front().moment == chart.bends[0].loading.back().moment);
-    CHECK(chart.bends[0].unloading.back().curvature < chart.bends[0].loading.back().curvature);
+    CHECK(chart.bends[0].path.loading.size() == 26);
+    CHECK(chart.bends[0].path.unloading.front().moment == chart.bends[0].path.loading.back().moment);
+    CHECK(chart.bends[0].path.unloading.back().curvature < chart.bends[0].path.loading.back().curvature);
     const DrawingList list = draw_moment_curvature(chart, {}, Theme::light);
     CHECK(says(list, "loaded 0."));
     CHECK(says(list, "free 0."));
@@ -223,6 +223,6 @@ TEST_CASE("charts without data are refused by name") {
     CHECK_THROWS_AS(draw_stress_through_thickness({}, {}, Theme::light), OutOfRange);
     CHECK_THROWS_AS(draw_force_travel(some_force({}), {100, 640}, Theme::light), OutOfRange);
     DrawingList list;
-    CHECK_THROWS_WITH_AS(add_force_travel(list, {0, 0, 80, 60}, some_force({}), {Theme::light, 12.0}),
+    CHECK_THROWS_WITH_AS(add_cost_over_batch(list, {0, 0, 80, 60}, some_cost(), {Theme::light, 12.0}),
                          doctest::Contains("80 x 60"), OutOfRange);
 }

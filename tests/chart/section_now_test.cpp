@@ -51,14 +51,14 @@ TEST_CASE("the path goes as far as the stroke has come, on axes that stand still
         find_section(recording(), recording().blank_position.front(), recording().blank_position.back());
     const double early = 0.5 * bent.loaded + 0.25;
     const SectionNow half = section_now(recording(), early, bent.blank_position);
-    CHECK(half.loading.size() == static_cast<std::size_t>(early) + 2);
-    CHECK(half.unloading.empty());
-    CHECK(half.loading.back().curvature == half.at.curvature);
-    CHECK(half.loading.back().curvature >= half.loading[half.loading.size() - 2].curvature);
+    CHECK(half.path.loading.size() == static_cast<std::size_t>(early) + 2);
+    CHECK(half.path.unloading.empty());
+    CHECK(half.path.loading.back().curvature == half.at.curvature);
+    CHECK(half.path.loading.back().curvature >= half.path.loading[half.path.loading.size() - 2].curvature);
     const SectionNow free = section_now(recording(), last(), bent.blank_position);
-    CHECK(free.unloading.size() > 1);
-    CHECK(free.unloading.front().moment == free.loading.back().moment);  // one path
-    CHECK(free.at.moment < 0.02 * free.loading.back().moment);
+    CHECK(free.path.unloading.size() > 1);
+    CHECK(free.path.unloading.front().moment == free.path.loading.back().moment);  // one path
+    CHECK(free.at.moment < 0.02 * free.path.loading.back().moment);
     CHECK(free.moment.high == half.moment.high);
     CHECK(free.curvature.high == half.curvature.high);
     CHECK(free.stress.low == half.stress.low);

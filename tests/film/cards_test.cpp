@@ -1,6 +1,6 @@
 // The cards at either end of a film: legible in every size, and they tell what they should.
 
-#include "render/film/cards.h"
+#include "render/film/frame_parts.h"
 
 #include <doctest/doctest.h>
 

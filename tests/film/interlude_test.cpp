@@ -1,6 +1,6 @@
 // What is seen between two strokes: tools go out and come in, the part goes along, nothing jumps.
 
-#include "render/film/interlude.h"
+#include "render/film/frame_parts.h"
 
 #include <doctest/doctest.h>
 
@@ -96,8 +96,8 @@ TEST_CASE("words can be read in all that is between two strokes") {
         if (!between_strokes(list.instants[i].passage)) continue;
         CAPTURE(i);
         tests::check_words(draw_frame(two.job, options, list, i));
-        slid_off =
-            slid_off || list.instants[i].caption.find("slide the part off along the bend line") != std::string::npos;
+        slid_off = slid_off || list.instants[i].caption.find("slide the part off along the bend line") !=
+                                   std::string::npos;
         slid_in = slid_in || list.instants[i].caption.find("slide the strip in along") != std::string::npos;
     }
     CHECK(slid_off);

@@ -1,5 +1,5 @@
-// No C++ type's name reaches people: not in what the program says, nor in its pages. A rename of types over all
-// of the sources changes words in quotation marks too, and compiles all the same.
+// No C++ type's name reaches people: not in what the program says, nor in its pages. A rename of types
+// over all of the sources changes words in quotation marks too, and compiles all the same.
 
 #include <doctest/doctest.h>
 

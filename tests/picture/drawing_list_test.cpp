@@ -40,8 +40,8 @@ TEST_CASE("boxes: overlap, holding, growing") {
     const Rect a{0.0, 0.0, 10.0, 10.0};
     CHECK(overlap(a, {9.0, 9.0, 5.0, 5.0}));
     CHECK_FALSE(overlap(a, {10.0, 0.0, 5.0, 5.0}));
-    CHECK(holds(a, {0.0, 0.0, 10.0, 10.0}));
-    CHECK_FALSE(holds(a, {1.0, 1.0, 10.0, 2.0}));
+    CHECK(holds(a, Rect{0.0, 0.0, 10.0, 10.0}));
+    CHECK_FALSE(holds(a, Rect{1.0, 1.0, 10.0, 2.0}));
     CHECK(grown(a, 2.0).right() == 12.0);
 }
 

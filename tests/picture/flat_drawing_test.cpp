@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-#include "render/picture/flags.h"
+#include "render/picture/flat_layout.h"
 #include "render/picture/palette.h"
 #include "sim/errors.h"
 #include "sim/units.h"

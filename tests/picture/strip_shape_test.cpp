@@ -143,7 +143,7 @@ TEST_CASE("a view holds the whole strip when it is not much larger than the die"
     for (const stroke::State& s : r.states)
         for (size_t i = 0; i < s.x.size(); ++i) {
             const Point p = view.on_picture(Place(s.x[i], s.y[i]));
-            REQUIRE(holds(view.stage, {p.x(), p.y(), 0.0, 0.0}));
+            REQUIRE(holds(view.stage, Rect{p.x(), p.y(), 0.0, 0.0}));
         }
 }
 

@@ -154,7 +154,7 @@ TEST_CASE("panels of a stroke are to one scale, and hold the whole strip at thei
         const stroke::State s = state_at(r, instant);
         for (std::size_t i = 0; i < s.x.size(); ++i) {
             const Point p = view.on_picture({s.x[i], s.y[i]});
-            CHECK(holds(box, {p.x(), p.y(), 0.0, 0.0}));
+            CHECK(holds(box, p));
         }
     }
     const View moved = moved_view(view, {500.0, 20.0, 400.0, 300.0});

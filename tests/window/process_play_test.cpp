@@ -75,7 +75,7 @@ TEST_CASE("the first interference") {
     const picture::ShownHit& f = s.playback().shown.strokes[1].hits.front();
     REQUIRE_FALSE(f.in_states.empty());
     const picture::Point mark = s.shown()->view.on_picture(f.in_states.front().first);
-    CHECK(picture::holds(s.shown()->view.stage, {mark.x(), mark.y(), 0.0, 0.0}));
+    CHECK(picture::holds(s.shown()->view.stage, mark));
     s.key(K::LBracket);
     s.key(K::I);
     CHECK(s.at() == s.playback().interferences.front().first);

@@ -100,8 +100,10 @@ TEST_CASE("names go along while it moves, and find their places when it rests") 
     bool carried = false;
     for (int tries = 0; tries < 20 && !carried; ++tries) {
         s.user.wheel(bend(s), tries % 2 == 0 ? 2.0 : -2.0);
-        s.user.frames(3);
-        carried = s.shown()->request.names == picture::Names::carried_along;
+        for (const sf::Clock clock; !carried && clock.getElapsedTime().asSeconds() < 0.3f;) {
+            s.window.turn(s.show);
+            carried = s.shown()->request.names == picture::Names::carried_along;
+        }
     }
     CHECK(carried);
     REQUIRE(s.user.wait());
@@ -203,14 +205,14 @@ TEST_CASE("a click on the strip shows what is there, and it follows") {
     CHECK(now.layers[*now.marked].height < 0.0);
     CHECK(now.layers[*now.marked].stress > 100.0);
     CHECK(now.layers[*now.marked].plastic_strain > 0.0);
-    CHECK(now.unloading.empty());
+    CHECK(now.path.unloading.empty());
     CHECK(s.user.has("Section charts"));
     s.keep("section");
 
     const window::Stretch& stroke = s.playback().strokes[0];
     s.scrub_to(stroke.last);
     REQUIRE(s.shown()->section);
-    CHECK(s.shown()->section->unloading.size() > 1);
+    CHECK(s.shown()->section->path.unloading.size() > 1);
     CHECK(std::abs(s.shown()->section->at.moment) < 0.02 * now.at.moment);
     s.keep("section_free");
     const double before = s.shown()->section->blank_position;
@@ -248,7 +250,7 @@ TEST_CASE("a bend that is made keeps its path in later strokes, whichever way th
         // The path comes in one piece to where it is now: it is bent no more but a little, elastically.
         REQUIRE_FALSE(later.before.empty());
         CHECK(later.before.back().curvature ==
-              doctest::Approx(later.loading.front().curvature).epsilon(0.01));
+              doctest::Approx(later.path.loading.front().curvature).epsilon(0.01));
         CHECK(later.at.curvature == doctest::Approx(made.at.curvature).epsilon(0.05));
     }
     s.keep("section_later");

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <memory>
-#include <optional>
 
 #include "scenes/window/bench/state.h"
 #include "scenes/window/shared/scene.h"

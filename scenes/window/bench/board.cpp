@@ -7,9 +7,9 @@
 #include "render/chart/force_travel.h"
 #include "render/chart/frame.h"
 #include "render/chart/section_now.h"
+#include "render/picture/marks.h"
 #include "render/picture/text_width.h"
 #include "sim/errors.h"
-#include "sim/units.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -24,24 +24,12 @@ namespace {
 constexpr double head_alone = 5.2, head_of_tile = 4.6;  // letters, above the pictures
 constexpr double foot_height = 2.6;
 
-std::string angle_words(double angle) {
-    return picture::fixed(angle / degree, 1) + "°";
-}
-
-void add_words(DrawingList& list, const std::string& words, const Point& at, double size,
-               const picture::Colour& c, picture::Weight weight = picture::Weight::normal,
-               picture::Across across = picture::Across::left) {
-    picture::Text text;
-    text.words = words, text.at = at, text.size = size, text.colour = c, text.weight = weight;
-    text.across = across;
-    list.items.emplace_back(std::move(text));
-}
-
 // As large as the width allows, at most `size`.
 void add_fitting(DrawingList& list, const std::string& words, const Point& at, double size, double width,
                  const picture::Colour& c, picture::Weight weight = picture::Weight::normal) {
     const double needed = picture::text_width(words, size, weight);
-    add_words(list, words, at, needed > width ? size * width / needed : size, c, weight);
+    picture::add_text(list, words, at, needed > width ? size * width / needed : size, c,
+                      picture::Across::left, weight);
 }
 
 picture::StageInfo stage_info(const BentStrip& strip, const BoardPlan& plan, const BoardInfo& info) {
@@ -95,12 +83,12 @@ void add_angles_alone(DrawingList& list, const BentStrip& s, const Rect& tile, c
     const double u = plan.size.letter, part = tile.width / 3.0;
     const bool told = info.free == FreeAngle::told;
     const std::pair<const char*, std::string> figures[] = {
-        {"loaded", angle_words(s.loaded)},
-        {"free", told ? angle_words(s.free) : "?"},
-        {"springback", told ? angle_words(s.springback()) : "?"}};
+        {"loaded", picture::in_degrees(s.loaded)},
+        {"free", told ? picture::in_degrees(s.free) : "?"},
+        {"springback", told ? picture::in_degrees(s.springback()) : "?"}};
     for (int i = 0; i < 3; ++i) {
         const double x = tile.x + part * i + 0.4 * u;
-        add_words(list, figures[i].first, {x, tile.y + 1.3 * u}, 1.3 * u, colours.muted);
+        picture::add_text(list, figures[i].first, {x, tile.y + 1.3 * u}, 1.3 * u, colours.muted);
         add_fitting(list, figures[i].second, {x, tile.y + 4.4 * u}, 3.3 * u, part - 0.8 * u, colours.ink,
                     i == 1 ? picture::Weight::bold : picture::Weight::normal);
     }
@@ -113,15 +101,13 @@ void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const
     const double u = plan.size.letter, x = tile.x + 0.3 * u, room = tile.width - 0.6 * u;
     const bool told = info.free == FreeAngle::told;
     const chart::CurveLook curve = chart::curve_look({info.theme, u}, number);
-    picture::Shape sample;
-    sample.path = picture::polyline({{x, tile.y + 0.85 * u}, {x + 2.6 * u, tile.y + 0.85 * u}});
-    sample.stroke = curve.colour, sample.dash = curve.dash, sample.line_width = 1.5 * curve.width;
-    list.items.emplace_back(std::move(sample));
+    picture::add_line(list, {x, tile.y + 0.85 * u}, {x + 2.6 * u, tile.y + 0.85 * u}, curve.colour,
+                      1.5 * curve.width, curve.dash);
     add_fitting(list, s.metal.name, {x + 3.1 * u, tile.y + 1.3 * u}, 1.35 * u, room - 3.1 * u, colours.ink,
                 picture::Weight::bold);
-    add_fitting(list, angle_words(s.loaded) + " \u2192 " + (told ? angle_words(s.free) : "?"),
+    add_fitting(list, picture::in_degrees(s.loaded) + " \u2192 " + (told ? picture::in_degrees(s.free) : "?"),
                 {x, tile.y + 3.4 * u}, 2.1 * u, 0.62 * room, colours.ink);
-    add_fitting(list, told ? "springback " + angle_words(s.springback()) : "springback ?",
+    add_fitting(list, told ? "springback " + picture::in_degrees(s.springback()) : "springback ?",
                 {x + 0.66 * room, tile.y + 3.4 * u}, 1.05 * u, 0.34 * room, colours.muted);
 }
 
@@ -183,10 +169,7 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
 
 DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan, const BoardInfo& info) {
     const picture::ThemeColours& colours = picture::theme_colours(info.theme);
-    DrawingList list;
-    list.title = "springback bench";
-    list.width = plan.size.width, list.height = plan.size.height;
-    list.background = colours.page;
+    DrawingList list{"springback bench", plan.size.width, plan.size.height, colours.page};
     for (std::size_t i = 0; i < strips.size() && i < plan.tiles.size(); ++i) {
         const BentStrip& s = strips[i];
         const Rect box = picture_box(plan, i);

@@ -1,8 +1,6 @@
 // The charts beside the strips: moment over curvature, stress through the thickness, force over travel, a
 // curve a strip. Their axes are those of the deepest way.
 
-#include <algorithm>
-
 #include "render/chart/force_travel.h"
 #include "render/chart/frame.h"
 #include "render/chart/section_now.h"
@@ -17,13 +15,6 @@ using picture::Point;
 using picture::Rect;
 
 namespace {
-
-std::vector<Point> points(const std::vector<chart::SectionPoint>& path) {
-    std::vector<Point> found;
-    found.reserve(path.size());
-    for (const chart::SectionPoint& p : path) found.emplace_back(p.curvature, p.moment);
-    return found;
-}
 
 chart::CurveLook thin(chart::CurveLook look) {
     look.dash = {4.0 * look.width, 3.0 * look.width};
@@ -50,8 +41,8 @@ struct Sheets {
         ChartFrame f = frame(box, "curvature, 1/mm", "moment, N mm per mm", plan.curvature, plan.moment);
         for (std::size_t i = 0; i < strips.size(); ++i) {
             const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
-            chart::add_curve(list, f, points(sections[i].loading), curve);
-            chart::add_curve(list, f, points(sections[i].unloading), thin(curve));
+            chart::add_curve(list, f, points_of(sections[i].path.loading), curve);
+            chart::add_curve(list, f, points_of(sections[i].path.unloading), thin(curve));
             chart::add_dot(list, f, {sections[i].at.curvature, sections[i].at.moment}, curve.colour);
         }
     }
@@ -59,8 +50,8 @@ struct Sheets {
     void stresses(const Rect& box) {
         ChartFrame f = frame(box, "hoop stress, MPa", "height, mm", plan.stress, plan.height);
         for (std::size_t i = 0; i < strips.size(); ++i) {
-            std::vector<Point> values;
-            for (const chart::LayerPoint& l : sections[i].layers) values.emplace_back(l.stress, l.height);
+            const std::vector<Point> values =
+                chart::points_of(sections[i].layers, &chart::LayerPoint::stress, &chart::LayerPoint::height);
             chart::add_curve(list, f, values, chart::curve_look(look, static_cast<int>(i)));
         }
     }
@@ -71,12 +62,14 @@ struct Sheets {
             const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
             const chart::ForceTravel force =
                 chart::force_travel(strips[i].recording, bench_width, instant_at(strips[i], info.released));
-            std::vector<Point> down, back;
-            for (const chart::ForcePoint& p : force.loading) down.emplace_back(p.travel, p.force);
+            std::vector<Point> back;
             if (info.released > 0.0)
                 for (const chart::ForcePoint& p : force.going_back)
                     if (p.travel >= force.now->travel) back.emplace_back(p.travel, p.force);
-            chart::add_curve(list, f, down, curve);
+            chart::add_curve(
+                list, f,
+                chart::points_of(force.loading, &chart::ForcePoint::travel, &chart::ForcePoint::force),
+                curve);
             chart::add_curve(list, f, back, thin(curve));
             if (force.now) chart::add_dot(list, f, {force.now->travel, force.now->force}, curve.colour);
         }

@@ -3,7 +3,6 @@
 #include <imgui.h>
 
 #include <algorithm>
-#include <cmath>
 
 #include "scenes/window/shared/flow.h"
 #include "sim/units.h"
@@ -11,18 +10,12 @@
 
 namespace overbend::window {
 
-using ui::Chosen;
-using ui::Enabled;
+using ui::chosen_if;
+using ui::enabled_if;
 using ui::Ui;
 using K = sf::Keyboard;
 
 namespace {
-
-// Of several, the one that is chosen.
-template <class Value>
-Chosen is(const Value& one, const Value& now) {
-    return one == now ? Chosen::yes : Chosen::no;
-}
 
 struct BenchPanel {
     Ui& ui;
@@ -33,22 +26,14 @@ struct BenchPanel {
     void trouble(BenchSlider at) {
         if (told.trouble && told.trouble->at == at) ui.words(told.trouble->words, Ui::Weight::alarm);
     }
-    bool toggle(Flow& flow, const std::string& words, Chosen chosen, const ui::Key& key, const char* tip) {
-        flow.next_button(words);
-        return ui.toggle(words, chosen, key, tip);
-    }
-    bool button(Flow& flow, const char* words, const ui::Key& key, const char* tip) {
-        flow.next_button(words);
-        return ui.button(words, key, tip);
-    }
 
     // How far, in degrees of bend or mm: the way is the curvature in pure bending.
     void way() {
         const double limit = deepest(state.setup);
-        Flow flow;
-        if (button(flow, "Release", {K::L}, "The punch goes up and the strip springs back")) release(state);
-        if (button(flow, "Press again", {K::P}, "Presses to the same travel")) press_to(state, state.way);
-        if (button(flow, "Reset", {K::R}, "Back to the first tools, values and travel")) reset(state);
+        Flow flow(ui);
+        if (flow.button("Release", {K::L}, "The punch goes up and the strip springs back")) release(state);
+        if (flow.button("Press again", {K::P}, "Presses to the same travel")) press_to(state, state.way);
+        if (flow.button("Reset", {K::R}, "Back to the first tools, values and travel")) reset(state);
         double value = state.way;
         const bool pure = state.setup.kind == BenchKind::pure;
         if (ui.slider(pure ? "Curvature" : "Travel", value, 0.0, limit, pure ? "%.4f /mm" : "%.3f mm",
@@ -70,28 +55,25 @@ struct BenchPanel {
 
     void metals() {
         ui.words("Material", Ui::Weight::heading);
-        Flow flow;
+        Flow flow(ui);
         const int count = static_cast<int>(state.setup.metals.size());
         for (int i = 0; count > 1 && i < count; ++i)
-            if (toggle(flow, words("Strip %d", i + 1), is(i, state.metal), {static_cast<K::Key>(K::Num1 + i)},
-                       "The sliders show the values of this strip"))
+            if (flow.toggle(words("Strip %d", i + 1), chosen_if(i == state.metal),
+                            {static_cast<K::Key>(K::Num1 + i)}, "The sliders show the values of this strip"))
                 state.metal = i;
         int card =
             static_cast<int>(std::find(cards.begin(), cards.end(), chosen(state).card) - cards.begin());
         if (ui.choice("Card", card, cards, "The sliders start from the values of this card"))
             take_card(state, cards[static_cast<std::size_t>(card)]);
-        Flow row;
-        if (button(row, "Next material", {K::M}, "The next card of the list"))
+        Flow row(ui);
+        if (row.button("Next material", {K::M}, "The next card of the list"))
             take_card(state, cards[static_cast<std::size_t>(card + 1) % cards.size()]);
-        ui.begin_enabled(count < most_metals && state.game.stage == GuessStage::off ? Enabled::yes
-                                                                                    : Enabled::no);
-        if (button(row, "Add strip", {K::A}, "Pressed by the same punch; at most four strips"))
+        if (row.button("Add strip", {K::A}, "Pressed by the same punch; at most four strips",
+                       enabled_if(count < most_metals && state.game.stage == GuessStage::off)))
             add_metal(state, cards);
-        ui.end_enabled();
-        ui.begin_enabled(count > 1 ? Enabled::yes : Enabled::no);
-        if (button(row, "Remove strip", {K::Delete}, "Removes the strip whose values are shown"))
+        if (row.button("Remove strip", {K::Delete}, "Removes the strip whose values are shown",
+                       enabled_if(count > 1)))
             remove_metal(state);
-        ui.end_enabled();
         figures();
     }
 
@@ -138,18 +120,17 @@ struct BenchPanel {
     void guessing() {
         ui.words("Guess the angle", Ui::Weight::heading);
         const GuessStage stage = state.game.stage;
-        Flow flow;
-        if (toggle(flow, "Guess", stage == GuessStage::off ? Chosen::no : Chosen::yes, {K::G},
-                   "Hides the free angle until you show it")) {
+        Flow flow(ui);
+        if (flow.toggle("Guess", chosen_if(stage != GuessStage::off), {K::G},
+                        "Hides the free angle until you show it")) {
             stage == GuessStage::off ? begin_game(state) : end_game(state);
             return;
         }
         if (stage == GuessStage::off) return;
-        ui.begin_enabled(stage == GuessStage::guessing ? Enabled::yes : Enabled::no);
-        if (button(flow, "Show angle", {K::S}, "Releases the strip and shows the closest guess"))
+        if (flow.button("Show angle", {K::S}, "Releases the strip and shows the closest guess",
+                        enabled_if(stage == GuessStage::guessing)))
             show_angle(state);
-        ui.end_enabled();
-        if (button(flow, "New round", {K::N}, "Picks a material and a travel at random"))
+        if (flow.button("New round", {K::N}, "Picks a material and a travel at random"))
             new_round(state, cards);
         ui.words(words("Round %d", state.game.round), Ui::Weight::muted);
         if (stage == GuessStage::guessing) {
@@ -172,15 +153,14 @@ struct BenchPanel {
         ui.words("Required overbend", Ui::Weight::heading);
         ui.number("Target angle", state.wanted, wanted_angles.low, wanted_angles.high, 1.0, "%.1f°",
                   "Bend angle after release");
-        Flow flow;
+        Flow flow(ui);
         BenchAsked asked = BenchAsked::nothing;
-        if (button(flow, "Calculate", {K::F}, "For the strip whose values are shown"))
+        if (flow.button("Calculate", {K::F}, "For the strip whose values are shown"))
             asked = BenchAsked::overbend;
         const std::optional<Overbend>& found = told.overbend;
         const bool here = found && same(found->setup, state.setup);
-        ui.begin_enabled(here && found->reason.empty() ? Enabled::yes : Enabled::no);
-        if (button(flow, "Press to this angle", {K::T}, "") && here) press_to(state, found->way);
-        ui.end_enabled();
+        if (flow.button("Press to this angle", {K::T}, "", enabled_if(here && found->reason.empty())) && here)
+            press_to(state, found->way);
         if (told.looking) ui.words("Calculating ...", Ui::Weight::muted);
         if (!here || told.looking) return asked;
         if (!found->reason.empty()) {
@@ -202,11 +182,11 @@ BenchAsked draw_bench_controls(Ui& ui, BenchState& state, const std::vector<std:
                                const BenchTold& told) {
     BenchPanel panel{ui, state, cards, told};
     ui.words_before(0.36);
-    Flow flow;
+    Flow flow(ui);
     const BenchKind kind = state.setup.kind;
-    if (panel.toggle(flow, "V bend", is(BenchKind::vee, kind), {K::V}, "Punch and open die"))
+    if (flow.toggle("V bend", chosen_if(kind == BenchKind::vee), {K::V}, "Punch and open die"))
         take_kind(state, BenchKind::vee);
-    if (panel.toggle(flow, "Pure bending", is(BenchKind::pure, kind), {K::U}, "By a pure moment"))
+    if (flow.toggle("Pure bending", chosen_if(kind == BenchKind::pure), {K::U}, "By a pure moment"))
         take_kind(state, BenchKind::pure);
     panel.way();
     panel.metals();

@@ -30,8 +30,7 @@ struct GuessGame {
 // "88.5", "Ann 88.5", "Ann: 88,5": nothing where there is no angle from 0 to 180 at its end.
 bool add_guess(GuessGame& game, const std::string& typed);
 
-// Off by how much, from the nearest to the one furthest off; those as near as one another stay in their
-// order.
+// Off by how much, from the nearest to the one furthest off; equals stay in their order.
 struct Judged {
     Guess guess;
     double off = 0.0;  // guessed less true

@@ -1,5 +1,4 @@
-// What is set up on the bench, as plain data: one strip shape and one pair of tools, up to four metals that
-// are bent alike.
+// What is set up on the bench, as plain data: a strip, a pair of tools, up to four metals bent alike.
 //
 // Units  mm, MPa, 1/mm, rad.
 

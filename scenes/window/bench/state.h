@@ -1,5 +1,4 @@
-// What a user has chosen on the bench, and what controls do to it. Without a window: plain data, free
-// functions.
+// What a user has chosen on the bench, and what controls do to it; no window: plain data, free functions.
 //
 // Units  mm, MPa, 1/mm; degrees where people type them.
 
@@ -34,8 +33,7 @@ struct BenchState {
 constexpr SliderRange wanted_angles{1.0, 170.0};  // degrees
 constexpr double spring_seconds = 1.6;            // of the way back, so that it is seen
 
-// As it was left, as far as that can be: what is out of its range, or of a card that is gone, is as at the
-// beginning.
+// As it was left: what is out of its range, or of a card that is gone, is as at the beginning.
 BenchState begin_bench(const RememberedBench& left);
 void remember(const BenchState& state, RememberedBench& left);
 BenchMetal& chosen(BenchState& state);

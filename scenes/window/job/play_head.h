@@ -2,8 +2,6 @@
 
 #pragma once
 
-#include <optional>
-
 #include "scenes/window/job/playback.h"
 
 namespace overbend::window {

@@ -45,9 +45,7 @@ void add_section_mark(picture::DrawingList& list, const stroke::Recording& recor
 
 picture::DrawingList draw_section(const chart::SectionNow& section, int width, int height, double letter,
                                   picture::Theme theme, picture::Colouring colouring) {
-    picture::DrawingList list;
-    list.width = width, list.height = height;
-    list.background = picture::theme_colours(theme).page;
+    picture::DrawingList list{"", width, height, picture::theme_colours(theme).page};
     const bool three = height > 3.0 * least_chart * letter;
     const int count = three ? 3 : 2;
     const double each = static_cast<double>(height) / count;

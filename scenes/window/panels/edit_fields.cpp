@@ -1,7 +1,6 @@
 #include "scenes/window/panels/edit_fields.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "scenes/files/case/key_reference.h"
 #include "scenes/files/case/named_asset.h"

@@ -1,7 +1,5 @@
 #include "scenes/window/panels/edit_panel.h"
 
-#include <imgui.h>
-
 #include <system_error>
 
 #include "scenes/window/panels/edit_fields.h"
@@ -11,7 +9,7 @@ namespace overbend::window {
 
 namespace {
 
-using ui::Enabled;
+using ui::enabled_if;
 using ui::Key;
 using ui::Ui;
 using K = sf::Keyboard;
@@ -23,23 +21,17 @@ std::string with(const std::string& what, const std::string& otherwise) {
     return what.empty() ? otherwise : otherwise + ": " + what;
 }
 
-bool draw_history(Ui& ui, CaseEdits& edits, Flow& flow) {
+bool draw_history(CaseEdits& edits, Flow& flow) {
     bool run = false;
-    flow.next_button("Undo");
-    ui.begin_enabled(edits.can_undo() ? Enabled::yes : Enabled::no);
-    if (ui.button("Undo", undo_key, with(edits.undo_words(), "Undo"))) run = edits.undo();
-    ui.end_enabled();
-    flow.next_button("Redo");
-    ui.begin_enabled(edits.can_redo() ? Enabled::yes : Enabled::no);
-    if (ui.button("Redo", redo_key, with(edits.redo_words(), "Redo"))) run = edits.redo() || run;
-    ui.end_enabled();
-    flow.next_button("Revert");
-    ui.begin_enabled(edits.changed() ? Enabled::yes : Enabled::no);
-    if (ui.button("Revert", ui::no_key, "Discards all changes; Undo brings them back")) {
+    if (flow.button("Undo", undo_key, with(edits.undo_words(), "Undo"), enabled_if(edits.can_undo())))
+        run = edits.undo();
+    if (flow.button("Redo", redo_key, with(edits.redo_words(), "Redo"), enabled_if(edits.can_redo())))
+        run = edits.redo() || run;
+    if (flow.button("Revert", ui::no_key, "Discards all changes; Undo brings them back",
+                    enabled_if(edits.changed()))) {
         const files::Case file = edits.file();
         run = edits.change("reverted to the file", [&](files::Case& c) { c = file; }) || run;
     }
-    ui.end_enabled();
     return run;
 }
 
@@ -85,10 +77,9 @@ void EditPanel::begin_saving(const CaseEdits& edits) {
 
 bool EditPanel::draw(Ui& ui, CaseEdits& edits) {
     ui.words_before(before_fields);
-    Flow flow;
-    bool run = draw_history(ui, edits, flow);
-    flow.next_button("Save...");
-    if (ui.button("Save...", save_key, "Writes the case with its changes to a file")) begin_saving(edits);
+    Flow flow(ui);
+    bool run = draw_history(edits, flow);
+    if (flow.button("Save...", save_key, "Writes the case with its changes to a file")) begin_saving(edits);
     draw_saving(ui, edits);
     if (edits.mistake()) {
         ui.words("This case cannot be run. The picture shows the last case that could.", Ui::Weight::alarm);
@@ -106,11 +97,9 @@ void EditPanel::draw_saving(Ui& ui, CaseEdits& edits) {
         ui.words_before(0.14);
         bool write = ui.text("File", name_, "Path of the case file to write");
         ui.words_before(before_fields);
-        Flow flow;
-        flow.next_button("Write file");
-        write = ui.button("Write file") || write;
-        flow.next_button("Cancel saving");
-        if (ui.button("Cancel saving")) saving_ = false, overwrite_.clear(), told_.clear();
+        Flow flow(ui);
+        write = flow.button("Write file") || write;
+        if (flow.button("Cancel saving")) saving_ = false, overwrite_.clear(), told_.clear();
         const auto save = [&] {
             failed_ = true;
             try {

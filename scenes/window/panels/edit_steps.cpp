@@ -17,8 +17,6 @@ namespace overbend::window {
 
 namespace {
 
-using ui::Chosen;
-using ui::Enabled;
 using ui::Ui;
 using K = sf::Keyboard;
 
@@ -135,18 +133,14 @@ bool move_step(CaseEdits& edits, int& chosen, int by) {
 bool draw_order(Ui& ui, CaseEdits& edits, int& chosen) {
     const int count = static_cast<int>(edits.draft().steps.size());
     const bool one = chosen >= 0 && chosen < count;
-    Flow flow;
+    Flow flow(ui);
     bool run = false;
-    flow.next_button("Earlier");
-    ui.begin_enabled(one && chosen > 0 ? Enabled::yes : Enabled::no);
-    if (ui.button("Earlier", {K::Up, true}, "Moves the selected step one place up"))
+    if (flow.button("Earlier", {K::Up, true}, "Moves the selected step one place up",
+                    ui::enabled_if(one && chosen > 0)))
         run = move_step(edits, chosen, -1);
-    ui.end_enabled();
-    flow.next_button("Later");
-    ui.begin_enabled(one && chosen + 1 < count ? Enabled::yes : Enabled::no);
-    if (ui.button("Later", {K::Down, true}, "Moves the selected step one place down"))
+    if (flow.button("Later", {K::Down, true}, "Moves the selected step one place down",
+                    ui::enabled_if(one && chosen + 1 < count)))
         run = move_step(edits, chosen, 1) || run;
-    ui.end_enabled();
     return run;
 }
 
@@ -183,7 +177,7 @@ bool draw_step_fields(Ui& ui, CaseEdits& edits, int& chosen) {
         const files::Step& step = edits.draft().steps[i];
         const std::string row = words("%d  %s: %s", i + 1, step.name.c_str(),
                                       files::stop_words(step.stop, step.stop_value).c_str());
-        if (ui.entry(row, chosen == i ? Chosen::yes : Chosen::no)) chosen = chosen == i ? -1 : i;
+        if (ui.entry(row, ui::chosen_if(chosen == i))) chosen = chosen == i ? -1 : i;
         if (chosen == i) {
             const float indent = 0.8f * ImGui::GetFontSize();
             ImGui::Indent(indent);
@@ -207,7 +201,7 @@ bool draw_tool_fields(Ui& ui, CaseEdits& edits, int& chosen) {
         const files::Tool tool = edits.draft().tools[i];
         const std::string row =
             tool.name + ": " + files::kind_word(tool) + (tool.from_rack ? ", of the rack" : "");
-        if (ui.entry(row, chosen == i ? Chosen::yes : Chosen::no)) chosen = chosen == i ? -1 : i;
+        if (ui.entry(row, ui::chosen_if(chosen == i))) chosen = chosen == i ? -1 : i;
         if (chosen == i) {
             const float indent = 0.8f * ImGui::GetFontSize();
             ImGui::Indent(indent);

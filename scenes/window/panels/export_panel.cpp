@@ -6,7 +6,6 @@
 
 namespace overbend::window {
 
-using ui::Enabled;
 using ui::Ui;
 using K = sf::Keyboard;
 
@@ -18,24 +17,21 @@ void ExportPanel::draw(Ui& ui, const PictureRequest& seen, const SharedJob& job)
     ui.words_before(0.25);
     ui.text("Folder", folder_, "Folder for the files; it is created if needed");
     if (!seen.playback || !job) return ui.words("Nothing to export yet.", Ui::Weight::muted);
-    ui.begin_enabled(exporter_.busy() ? Enabled::no : Enabled::yes);
+    ui.begin_enabled(ui::enabled_if(!exporter_.busy()));
     ui.words("The picture on screen", Ui::Weight::heading);
-    Flow flow;
+    Flow flow(ui);
     const auto form = [&](const char* words, FrameForm which, const ui::Key& key, const char* tip) {
-        flow.next_button(words);
-        if (ui.button(words, key, tip)) exporter_.frame(seen, which, folder_);
+        if (flow.button(words, key, tip)) exporter_.frame(seen, which, folder_);
     };
     form("PNG", FrameForm::png, {K::P, true}, "Pixels, for slides and pages");
     form("SVG", FrameForm::svg, {K::G, true}, "Lines and text that can be edited");
     form("PDF", FrameForm::pdf, {K::D, true}, "For print");
     ui.words("The whole job", Ui::Weight::heading);
-    Flow whole;
-    whole.next_button("Film (MP4)");
-    if (ui.button("Film (MP4)", {K::M, true}, "1920 x 1080, with the colours and springback on screen"))
+    Flow whole(ui);
+    if (whole.button("Film (MP4)", {K::M, true}, "1920 x 1080, with the colours and springback on screen"))
         exporter_.film(seen, folder_);
-    whole.next_button("Report and sheets");
-    if (ui.button("Report and sheets", {K::E, true},
-                  "One page that explains the job (HTML), and sheets for the shop (PDF)"))
+    if (whole.button("Report and sheets", {K::E, true},
+                     "One page that explains the job (HTML), and sheets for the shop (PDF)"))
         exporter_.report(job, folder_);
     ui.end_enabled();
     draw_progress(ui);

@@ -8,7 +8,6 @@
 #include "render/output/whole_file.h"
 #include "render/picture/painter.h"
 #include "scenes/documents/report/report_files.h"
-#include "scenes/window/job/section_picture.h"
 #include "sim/words.h"
 
 namespace overbend::window {

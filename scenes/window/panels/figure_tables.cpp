@@ -2,8 +2,6 @@
 
 #include <imgui.h>
 
-#include <algorithm>
-
 #include "sim/words.h"
 
 namespace overbend::window {

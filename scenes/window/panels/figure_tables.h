@@ -11,8 +11,7 @@
 
 namespace overbend::window {
 
-// With title and notes: its brief columns side by side; of a table without them each row with its figures
-// below one another.
+// With title and notes: brief columns side by side; without, each row with its figures one below another.
 void draw_table(ui::Ui& ui, const documents::Table& table);
 
 // The tables of a page of figures, and what else is to be said there.

@@ -14,19 +14,10 @@ namespace overbend::window {
 using ui::Ui;
 
 FigurePage FiguresPanel::figures_of(Page page, const RanJob& job) {
-    switch (page) {
-        case Page::strokes:
-            return stroke_figures(job);
-        case Page::blank:
-            return blank_figures(job);
-        case Page::press:
-            return press_figures(job);
-        case Page::tools:
-            return tool_figures(job);
-        case Page::cost:
-            break;
-    }
-    return cost_figures(job);
+    if (page == Page::strokes) return stroke_figures(job);
+    if (page == Page::blank) return blank_figures(job);
+    if (page == Page::press) return press_figures(job);
+    return page == Page::tools ? tool_figures(job) : cost_figures(job);
 }
 
 void FiguresPanel::draw(Ui& ui, const SharedJob& job, picture::Theme theme) {
@@ -41,10 +32,9 @@ void FiguresPanel::draw(Ui& ui, const SharedJob& job, picture::Theme theme) {
 }
 
 void FiguresPanel::draw_pages(Ui& ui) {
-    Flow flow;
+    Flow flow(ui);
     const auto page = [&](const char* words, Page which) {
-        flow.next_button(words);
-        if (!ui.toggle(words, page_ == which ? ui::Chosen::yes : ui::Chosen::no)) return;
+        if (!flow.toggle(words, ui::chosen_if(page_ == which))) return;
         page_ = which;
         ImGui::SetScrollY(0.0f);
     };
@@ -61,9 +51,8 @@ void FiguresPanel::draw_cost_chart(const SharedJob& job, picture::Theme theme) {
     const int width = static_cast<int>(ImGui::GetContentRegionAvail().x);
     if (painted_ != job || theme_ != theme || width_ != width) {
         painted_ = job, theme_ = theme, width_ = width;
-        picture::DrawingList list;
-        list.width = std::max(1, width), list.height = static_cast<int>(15.0 * letter);
-        list.background = picture::theme_colours(theme).page;
+        picture::DrawingList list{"", std::max(1, width), static_cast<int>(15.0 * letter),
+                                  picture::theme_colours(theme).page};
         try {
             chart::CostOverBatch cost = documents::cost_over_batch_data(job->c, job->shop);
             cost.title.clear();

@@ -16,10 +16,8 @@ using K = sf::Keyboard;
 // Words over several lines, with a control of their width before them.
 bool draw_row(Ui& ui, const std::string& said, Ui::Weight weight, bool placed, int number, bool chosen) {
     const std::string handle = words("%d", number);
-    bool used = false;
-    ui.begin_enabled(placed ? ui::Enabled::yes : ui::Enabled::no);
-    used = ui.toggle(handle, chosen ? ui::Chosen::yes : ui::Chosen::no, ui::no_key, "Shows when and where");
-    ui.end_enabled();
+    const bool used =
+        ui.toggle(handle, ui::chosen_if(chosen), ui::no_key, "Shows when and where", ui::enabled_if(placed));
     ImGui::SameLine();
     ImGui::BeginGroup();
     ImGui::AlignTextToFramePadding();
@@ -65,11 +63,9 @@ std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
         for (int i = chosen_ + by; i >= 0 && i < count; i += by)
             if (places_[i]) return choose(i);
     };
-    Flow flow;
-    flow.next_button("Previous finding");
-    if (ui.button("Previous finding", {K::PageUp, false, true})) next(-1);
-    flow.next_button("Next finding");
-    if (ui.button("Next finding", {K::PageDown, false, true})) next(1);
+    Flow flow(ui);
+    if (flow.button("Previous finding", {K::PageUp, false, true})) next(-1);
+    if (flow.button("Next finding", {K::PageDown, false, true})) next(1);
     if (!job->wrong.empty()) ui.words(job->wrong, Ui::Weight::alarm);
     if (count == 0) ui.words("Feasible: no problems found.", Ui::Weight::muted);
     for (int i = 0; i < count; ++i) {

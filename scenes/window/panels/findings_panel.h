@@ -11,8 +11,7 @@
 
 namespace overbend::window {
 
-// Step, state and place in the press where a finding is seen; none: of a stroke that was not recorded, or of
-// no stroke at all.
+// Step, state and place in the press where a finding is seen; none: of no stroke, or one not recorded.
 std::optional<FindingPlace> seen_at(const RanJob& job, const Finding& finding);
 
 class FindingsPanel {

@@ -11,21 +11,20 @@ namespace overbend::window {
 
 namespace {
 
-using ui::Chosen;
 using ui::Ui;
 using K = sf::Keyboard;
 
 // How the run stands, in a few words.
 void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
-    if (!trouble.empty()) return ui.words(trouble, Ui::Weight::alarm);
-    if (!work.trouble().empty()) return ui.words(work.trouble(), Ui::Weight::alarm);
-    if (work.behind())
-        return ui.words("stopped: the picture shows the case before the change", Ui::Weight::alarm);
+    const auto alarm = [&](const std::string& words) { ui.words_beside(words, Ui::Weight::alarm); };
+    if (!trouble.empty()) return alarm(trouble);
+    if (!work.trouble().empty()) return alarm(work.trouble());
+    if (work.behind()) return alarm("stopped: the picture shows the case before the change");
     if (!work.job()) return;
     const std::size_t count = job::with(work.job()->result.findings, Severity::stops).size();
-    if (!work.job()->result.solved) return ui.words("not solved: see the findings", Ui::Weight::alarm);
-    if (count == 0) return ui.words("feasible", Ui::Weight::muted);
-    ui.words(counted(count, "problem"), Ui::Weight::alarm);
+    if (!work.job()->result.solved) return alarm("not solved: see the findings");
+    if (count == 0) return ui.words_beside("feasible", Ui::Weight::muted);
+    alarm(counted(count, "problem"));
 }
 
 }  // namespace
@@ -90,31 +89,23 @@ void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
 void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) {
     draw_keys(ui, work);
     draw_files(ui, work);
-    Flow flow;
+    Flow flow(ui);
     const auto panel = [&](const char* words, Panel which, K::Key key, const char* tip) {
-        flow.next_button(words);
-        if (ui.toggle(words, panel_ == which ? Chosen::yes : Chosen::no, {key}, tip))
+        if (flow.toggle(words, ui::chosen_if(panel_ == which), {key}, tip))
             panel_ = panel_ == which ? Panel::none : which;
     };
     panel("Case", Panel::edits, K::Num1, "Change strip, strokes and tools");
     panel("Findings", Panel::findings, K::Num2, "Problems, cautions and remarks");
     panel("Figures", Panel::figures, K::Num3, "Strokes, blank, press, tools and cost");
     panel("Export", Panel::exports, K::Num4, "Picture, film and report as files");
-    flow.next_button("Cancel");
     if (work.running()) {
-        if (ui.button("Cancel", {K::R}, "Stops the run; the picture stays")) work.cancel();
+        if (flow.button("Cancel", {K::R}, "Stops the run; the picture stays")) work.cancel();
         ImGui::SameLine();
         ImGui::ProgressBar(static_cast<float>(work.part_done()), {9.0f * ImGui::GetFontSize(), 0.0f}, "");
-        ImGui::SameLine();
-        ImGui::AlignTextToFramePadding();
-        ui.words(work.progress_words(), Ui::Weight::muted);
-        return;
+        return ui.words_beside(work.progress_words(), Ui::Weight::muted);
     }
-    ui.begin_enabled(work.job() || work.behind() ? ui::Enabled::yes : ui::Enabled::no);
-    if (ui.button("Run", {K::R}, "Runs the job again")) work.run(edits_->now());
-    ui.end_enabled();
-    ImGui::SameLine();
-    ImGui::AlignTextToFramePadding();
+    if (flow.button("Run", {K::R}, "Runs the job again", ui::enabled_if(work.job() || work.behind())))
+        work.run(edits_->now());
     draw_state(ui, work, trouble);
 }
 
@@ -136,19 +127,8 @@ bool ProcessPanels::take(JobWork& work) {
 }
 
 const char* ProcessPanels::name() const {
-    switch (panel_) {
-        case Panel::edits:
-            return "case";
-        case Panel::findings:
-            return "findings";
-        case Panel::figures:
-            return "figures";
-        case Panel::exports:
-            return "exports";
-        case Panel::none:
-            break;
-    }
-    return "no panel";
+    static const char* const names[] = {"no panel", "case", "findings", "figures", "exports"};
+    return names[static_cast<std::size_t>(panel_)];
 }
 
 double ProcessPanels::width() const {

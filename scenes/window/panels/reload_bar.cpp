@@ -2,6 +2,7 @@
 
 #include <imgui.h>
 
+#include "render/picture/numbers.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -14,12 +15,9 @@ const ui::Key reload_key{sf::Keyboard::R, true}, leave_key{sf::Keyboard::L, true
 
 // "case.toml and mild.toml were changed on disk"
 std::string changed_words(const FileNews& news) {
-    std::string names;
-    for (std::size_t i = 0; i < news.changed.size(); ++i) {
-        const bool is_last = i + 1 == news.changed.size();
-        names += (i == 0 ? "" : is_last ? " and " : ", ") + news.changed[i].filename().string();
-    }
-    return names + (news.changed.size() == 1 ? " was" : " were") + " changed on disk";
+    std::vector<std::string> names;
+    for (const std::filesystem::path& file : news.changed) names.push_back(file.filename().string());
+    return picture::listed(names) + (news.changed.size() == 1 ? " was" : " were") + " changed on disk";
 }
 
 // Over the width that is there.
@@ -40,15 +38,12 @@ std::optional<files::Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
     const FileNews& news = *watched.news();
     std::optional<files::Case> asked;
     const bool can = news.now.c.has_value();
-    ui.begin_enabled(can ? ui::Enabled::yes : ui::Enabled::no);
-    if (ui.button("Reload", reload_key, "Undo brings your changes back")) asked = news.now.c;
-    ui.end_enabled();
+    if (ui.button("Reload", reload_key, "Undo brings your changes back", ui::enabled_if(can)))
+        asked = news.now.c;
     ImGui::SameLine();
     const bool leave = ui.button("Ignore", leave_key, "Keeps the case on screen");
-    ImGui::SameLine();
-    ImGui::AlignTextToFramePadding();
-    ui.words(changed_words(news) + (can ? "." : ", and cannot be read; the picture stays."),
-             Ui::Weight::alarm);
+    ui.words_beside(changed_words(news) + (can ? "." : ", and cannot be read; the picture stays."),
+                    Ui::Weight::alarm);
     if (news.now.trouble) draw_trouble(ui, *news.now.trouble);
     ImGui::Separator();
     if (asked || leave) watched.dismiss();
@@ -61,18 +56,15 @@ std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, cons
     if (ui.button(proceed, key, "Your changes are lost")) answer = UnsavedAnswer::proceed;
     ImGui::SameLine();
     if (ui.button(stay, leave_key)) answer = UnsavedAnswer::stay;
-    ImGui::SameLine();
-    ImGui::AlignTextToFramePadding();
-    ui.words(words, Ui::Weight::alarm);
+    ui.words_beside(words, Ui::Weight::alarm);
     ImGui::Separator();
     return answer;
 }
 
 bool draw_not_opened(Ui& ui, const FileTrouble& trouble) {
     const bool read = ui.button("Dismiss", leave_key);
-    ImGui::SameLine();
-    ImGui::AlignTextToFramePadding();
-    ui.words(std::filesystem::path(trouble.file).filename().string() + " was not opened.", Ui::Weight::alarm);
+    ui.words_beside(std::filesystem::path(trouble.file).filename().string() + " was not opened.",
+                    Ui::Weight::alarm);
     draw_trouble(ui, trouble);
     ImGui::Separator();
     return read;

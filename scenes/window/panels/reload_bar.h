@@ -1,6 +1,5 @@
 // What is asked about files, in a bar over the whole width: one that was changed on disk is offered to be
-// read again, and what is wrong with it is shown with its line; changes that are in no file yet are not lost
-// unasked.
+// read again, and what is wrong with it is shown with its line; unsaved changes are not lost unasked.
 
 #pragma once
 
@@ -11,8 +10,7 @@
 
 namespace overbend::window {
 
-// Nothing as long as there are no news. Over the whole width; returns the case as it is on disk when that is
-// asked for.
+// Nothing as long as there are no news. Over the whole width; returns the case on disk when it is asked for.
 std::optional<files::Case> draw_reload_bar(ui::Ui& ui, WatchedFile& watched);
 
 // Something that would lose what was changed in the case and is in no file yet: what the user says to it,

@@ -2,8 +2,7 @@
 // see whether it can be taken in.
 //
 // Size and time of the files are looked at twice a second, on a thread of its own: a disk that is slow to
-// answer holds nobody up. A change is reported when two checks in a row see the same, so that no half written
-// file is read.
+// answer holds nobody up. A change is reported when two checks in a row see the same: no half file is read.
 
 #pragma once
 
@@ -12,7 +11,6 @@
 #include <filesystem>
 #include <map>
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "scenes/files/case/case.h"

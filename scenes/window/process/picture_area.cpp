@@ -35,9 +35,13 @@ void PictureArea::show(const Painted& painted) {
     shown_->charts.reset();
 }
 
+const picture::View& PictureArea::whole_view() const {
+    return shown_->request.playback->frames.looks[shown_->instant.stroke].view;
+}
+
 Place PictureArea::place_of(const Point& at) const {
     // By the zoom as it is now: the picture may be a frame behind it.
-    const picture::View& view = shown_->request.playback->frames.looks[shown_->instant.stroke].view;
+    const picture::View& view = whole_view();
     const double scale = zoom_.times * view.scale;
     const Point off = at - view.stage.centre();
     return view.centre + zoom_.shift + Place(off.x(), -off.y()) / scale;
@@ -47,9 +51,7 @@ std::optional<SectionMark> PictureArea::mark_at(const Point& at, double near) co
     const Playback& playback = *shown_->request.playback;
     const film::Instant& m = shown_->instant;
     const picture::Rect stage = shown_->view.stage;
-    const bool on_stage =
-        at.x() >= stage.x && at.x() <= stage.right() && at.y() >= stage.y && at.y() <= stage.bottom();
-    if (!on_stage || !film::in_a_stroke(m.passage)) return {};
+    if (!picture::holds(stage, at) || !film::in_a_stroke(m.passage)) return {};
     const picture::StripHit hit = picture::nearest_on_strip(*playback.shown.strokes[m.stroke].recording,
                                                             drawn_state(playback, m), place_of(at));
     if (hit.outside * zoom_.times * playback.frames.looks[m.stroke].view.scale > near) return {};
@@ -65,9 +67,7 @@ void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>&
     const bool far_enough =
         ImGui::GetIO().MouseDragMaxDistanceSqr[0] >= 16.0f || input.dragged_right != Point(Point::Zero());
     if (dragged != Point(Point::Zero()) && far_enough) {
-        const double scale =
-            zoom_.times * shown_->request.playback->frames.looks[shown_->instant.stroke].view.scale;
-        move(Place(-dragged.x(), dragged.y()) / scale);
+        move(Place(-dragged.x(), dragged.y()) / (zoom_.times * whole_view().scale));
     }
     if (input.double_clicked) {
         fit();
@@ -87,8 +87,8 @@ void PictureArea::fit() {
 }
 
 void PictureArea::zoom_about(const Point& at, double factor) {
-    const picture::View& view = shown_->request.playback->frames.looks[shown_->instant.stroke].view;
-    const Point about = picture::holds(view.stage, {at.x(), at.y(), 0.0, 0.0}) ? at : view.stage.centre();
+    const picture::View& view = whole_view();
+    const Point about = picture::holds(view.stage, at) ? at : view.stage.centre();
     const Place fixed = place_of(about);
     zoom_.times = std::clamp(zoom_.times * factor, furthest, nearest);
     zoom_.shift += fixed - place_of(about);
@@ -101,7 +101,7 @@ void PictureArea::zoom_by(double factor) {
 
 void PictureArea::pan_by(double right, double up) {
     if (!shown_) return;
-    const picture::View& view = shown_->request.playback->frames.looks[shown_->instant.stroke].view;
+    const picture::View& view = whole_view();
     move(Place(right * view.width_mm(), up * view.height_mm()) / zoom_.times);
 }
 
@@ -121,7 +121,7 @@ void PictureArea::bring_into_view(const Playback& playback, int stroke, const Pl
     picture::View view = fitted;
     view.scale *= zoom_.times, view.centre += zoom_.shift;
     const Point at = view.on_picture(place);
-    if (picture::holds(picture::grown(view.stage, -ImGui::GetFontSize()), {at.x(), at.y(), 0.0, 0.0})) return;
+    if (picture::holds(picture::grown(view.stage, -ImGui::GetFontSize()), at)) return;
     // The place and the punch's axis at the die's face, with room around.
     const Place extent = place.cwiseAbs();
     const double scale = std::min({fitted.scale, 0.7 * view.stage.width / std::max(1e-9, extent.x()),

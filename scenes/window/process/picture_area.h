@@ -44,6 +44,7 @@ class PictureArea {
     std::optional<SectionMark> mark_before_;  // the last click
     void zoom_about(const picture::Point& at, double factor);
     void move(const picture::Place& by);
+    const picture::View& whole_view() const;  // of the stroke that is shown, before it is zoomed
     picture::Place place_of(const picture::Point& at) const;
     std::optional<SectionMark> mark_at(const picture::Point& at, double near) const;
     ui::Texture texture_;

@@ -1,9 +1,10 @@
-#include "scenes/window/process/play_controls.h"
+// The buttons and keys that play a film.
 
 #include <cmath>
 
 #include <imgui.h>
 
+#include "scenes/window/process/controls.h"
 #include "scenes/window/shared/flow.h"
 #include "sim/words.h"
 
@@ -11,8 +12,7 @@ namespace overbend::window {
 
 namespace {
 
-using ui::Chosen;
-using ui::Enabled;
+using ui::chosen_if;
 using K = sf::Keyboard;
 
 std::string speed_words(double speed) {
@@ -20,8 +20,7 @@ std::string speed_words(double speed) {
 }
 
 void draw_speed(ui::Ui& ui, PlayHead& head, Flow& flow) {
-    flow.next_button("Slower");
-    if (ui.button("Slower", {K::Hyphen})) head.speed = slower(head.speed);
+    if (flow.button("Slower", {K::Hyphen})) head.speed = slower(head.speed);
     const std::string now = speed_words(head.speed);
     const float wide = 2.8f * ImGui::GetFontSize();
     flow.next(wide + 2.0f * ImGui::GetStyle().FramePadding.x + ImGui::CalcTextSize("Faster").x);
@@ -36,32 +35,21 @@ void draw_speed(ui::Ui& ui, PlayHead& head, Flow& flow) {
 }  // namespace
 
 Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Playback& playback) {
-    Flow flow;
-    const auto button = [&](const char* words, const ui::Key& key, const char* tip) {
-        flow.next_button(words);
-        return ui.button(words, key, tip);
-    };
-    flow.next_button("Play");
-    if (ui.toggle("Play", head.playing == Playing::yes ? Chosen::yes : Chosen::no, {K::Space},
-                  "Play, or pause"))
+    Flow flow(ui);
+    if (flow.toggle("Play", chosen_if(head.playing == Playing::yes), {K::Space}, "Play, or pause"))
         play_or_pause(head, playback);
-    if (button("Previous stroke", {K::LBracket}, "Start of this stroke, or of the previous one"))
+    if (flow.button("Previous stroke", {K::LBracket}, "Start of this stroke, or of the previous one"))
         previous_stroke(head, playback);
-    if (button("Previous frame", {K::Comma}, "")) step_frames(head, playback, -1);
-    if (button("Next frame", {K::Period}, "")) step_frames(head, playback, 1);
-    if (button("Next stroke", {K::RBracket}, "Start of the next stroke")) next_stroke(head, playback);
-    flow.next_button("Loop");
-    if (ui.toggle("Loop", head.looping == Looping::yes ? Chosen::yes : Chosen::no, {K::L},
-                  "Repeats this stroke"))
+    if (flow.button("Previous frame", {K::Comma})) step_frames(head, playback, -1);
+    if (flow.button("Next frame", {K::Period})) step_frames(head, playback, 1);
+    if (flow.button("Next stroke", {K::RBracket}, "Start of the next stroke")) next_stroke(head, playback);
+    if (flow.toggle("Loop", chosen_if(head.looping == Looping::yes), {K::L}, "Repeats this stroke"))
         head.looping = head.looping == Looping::yes ? Looping::no : Looping::yes;
     draw_speed(ui, head, flow);
-    ui.begin_enabled(playback.interferences.empty() ? Enabled::no : Enabled::yes);
-    Went went = Went::nowhere_else;
-    if (button("First interference", {K::I}, "Where the strip first hits a tool or the press") &&
-        go_to_first_interference(head, playback))
-        went = Went::to_an_interference;
-    ui.end_enabled();
-    return went;
+    const bool went =
+        flow.button("First interference", {K::I}, "Where the strip first hits a tool or the press",
+                    ui::enabled_if(!playback.interferences.empty()));
+    return went && go_to_first_interference(head, playback) ? Went::to_an_interference : Went::nowhere_else;
 }
 
 }  // namespace overbend::window

@@ -7,11 +7,9 @@
 
 #include "scenes/window/job/job_work.h"
 #include "scenes/window/panels/process_panels.h"
-#include "scenes/window/process/picture_area.h"
-#include "scenes/window/process/play_controls.h"
+#include "scenes/window/process/controls.h"
 #include "scenes/window/process/section_panel.h"
 #include "scenes/window/process/time_bar.h"
-#include "scenes/window/process/view_controls.h"
 #include "scenes/window/shared/flow.h"
 
 namespace overbend::window {

@@ -16,8 +16,7 @@ class ProcessScene : public Scene {
     explicit ProcessScene(const Remembered& remembered);
     ~ProcessScene() override;
 
-    // Reads and runs it, beside the window. What is wrong with it is shown beside what was there before,
-    // never thrown.
+    // Reads and runs it, beside the window. What is wrong is shown beside what was there, never thrown.
     void open(const std::filesystem::path& file);
 
     // Are there changes of the case that no file has?

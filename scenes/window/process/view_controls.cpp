@@ -1,24 +1,20 @@
-#include "scenes/window/process/view_controls.h"
+// How the job is looked at.
 
 #include <imgui.h>
 
+#include "scenes/window/process/controls.h"
 #include "scenes/window/shared/flow.h"
 
 namespace overbend::window {
 
 namespace {
 
-using ui::Chosen;
 using K = sf::Keyboard;
 
 constexpr double key_zoom = 1.25, key_pan = 0.1;
 
-Chosen chosen(bool is) {
-    return is ? Chosen::yes : Chosen::no;
-}
-
 void draw_lens(ui::Ui& ui, ViewChoice& choice, Flow& flow) {
-    flow.boxed(ui, "lens", 13.5 * ImGui::GetFontSize(), [&] {
+    flow.boxed("lens", 13.5 * ImGui::GetFontSize(), [&] {
         int now = static_cast<int>(choice.lens);
         ui.choice("Magnifier", now, {"none", "at the bend", "at the pointer"});
         if (ui.key("Magnifier: none, at the bend, at the pointer", {K::M})) now = (now + 1) % 3;
@@ -27,7 +23,7 @@ void draw_lens(ui::Ui& ui, ViewChoice& choice, Flow& flow) {
 }
 
 void draw_colours(ui::Ui& ui, ViewChoice& choice, Flow& flow) {
-    flow.boxed(ui, "colours", 12.5 * ImGui::GetFontSize(), [&] {
+    flow.boxed("colours", 12.5 * ImGui::GetFontSize(), [&] {
         int now = static_cast<int>(choice.colouring);
         ui.choice("Colours", now, {"hoop stress", "plastic strain"});
         if (ui.key("Colours: hoop stress, plastic strain", {K::C})) now = 1 - now;
@@ -56,13 +52,9 @@ void move_mark(const Playback& playback, double along, int layers, SectionMark& 
 }
 
 void draw_zoom(ui::Ui& ui, PictureArea& picture, Flow& flow) {
-    const auto button = [&](const char* words, K::Key key, const char* tip) {
-        flow.next_button(words);
-        return ui.button(words, {key}, tip);
-    };
-    if (button("Fit", K::F, "Shows the whole picture; so does a double click")) picture.fit();
-    if (button("Zoom in", K::E, "Or turn the mouse wheel")) picture.zoom_by(key_zoom);
-    if (button("Zoom out", K::Q, "Or turn the mouse wheel")) picture.zoom_by(1.0 / key_zoom);
+    if (flow.button("Fit", {K::F}, "Shows the whole picture; so does a double click")) picture.fit();
+    if (flow.button("Zoom in", {K::E}, "Or turn the mouse wheel")) picture.zoom_by(key_zoom);
+    if (flow.button("Zoom out", {K::Q}, "Or turn the mouse wheel")) picture.zoom_by(1.0 / key_zoom);
     const auto pan = [&](const char* words, K::Key key, double right, double up) {
         if (ui.key(words, {key})) picture.pan_by(right, up);
     };
@@ -74,8 +66,7 @@ void draw_zoom(ui::Ui& ui, PictureArea& picture, Flow& flow) {
 
 void draw_section(ui::Ui& ui, const Playback& playback, const PlayHead& head,
                   std::optional<SectionMark>& mark, Flow& flow) {
-    flow.next_button("Section");
-    if (ui.button("Section", {K::N}, "Stress through the thickness at the bend; or click the strip"))
+    if (flow.button("Section", {K::N}, "Stress through the thickness at the bend; or click the strip"))
         mark_bend(playback, head, mark);
     if (!mark) return;
     const double step = 0.25 * playback.job->c.thickness;
@@ -110,22 +101,20 @@ void remember_choice(const ViewChoice& choice, Remembered& r) {
 
 void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, const Playback& playback,
                         const PlayHead& head, std::optional<SectionMark>& mark) {
-    Flow flow;
+    Flow flow(ui);
     draw_zoom(ui, picture, flow);
     draw_section(ui, playback, head, mark, flow);
-    flow.next_button("Charts");
     const bool room =
         playback.options.charts == picture::Charts::shown || choice.charts == picture::Charts::hidden;
-    ui.begin_enabled(room ? ui::Enabled::yes : ui::Enabled::no);
-    if (ui.toggle("Charts", chosen(choice.charts == picture::Charts::shown), {K::H},
-                  room ? "Figures and the force curve beside the strip"
-                       : "Not enough room for figures and force curve: close a panel, or widen the window"))
+    if (flow.toggle("Charts", ui::chosen_if(choice.charts == picture::Charts::shown), {K::H},
+                    room ? "Figures and the force curve beside the strip"
+                         : "Not enough room for figures and force curve: close a panel, or widen the window",
+                    ui::enabled_if(room)))
         choice.charts =
             choice.charts == picture::Charts::shown ? picture::Charts::hidden : picture::Charts::shown;
-    ui.end_enabled();
     draw_lens(ui, choice, flow);
     draw_colours(ui, choice, flow);
-    flow.boxed(ui, "springback", 14.0 * ImGui::GetFontSize(), [&] {
+    flow.boxed("springback", 14.0 * ImGui::GetFontSize(), [&] {
         ui.slider("Springback", choice.springback_scale, 1.0, 20.0, "%.1f times",
                   "How many times larger the springback is drawn");
     });

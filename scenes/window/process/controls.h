@@ -1,4 +1,5 @@
-// How the job is looked at: magnifier, colours, charts, springback, zoom, and the section at the bend.
+// Below the picture: the buttons and keys that play a film, and how the job is looked at: magnifier, colours,
+// charts, springback, zoom, and the section at the bend.
 
 #pragma once
 
@@ -7,6 +8,9 @@
 #include "scenes/window/shared/remembered.h"
 
 namespace overbend::window {
+
+enum class Went { nowhere_else, to_an_interference };
+Went draw_play_controls(ui::Ui& ui, PlayHead& head, const Playback& playback);
 
 struct ViewChoice {
     LensFollows lens = LensFollows::bend;
