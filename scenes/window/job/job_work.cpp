@@ -1,7 +1,6 @@
 #include "scenes/window/job/job_work.h"
 
 #include <algorithm>
-#include <cmath>
 
 #include "sim/words.h"
 
@@ -89,10 +88,12 @@ bool JobWork::take() {
         trouble_ = error.what();
         changed = true;
     }
-    // Progress is reported only now and then: reporting it slows the run.
+    // Progress is reported only now and then: reporting it slows the run. Its end is seen even if it was
+    // cancelled and left nothing.
+    const bool running = runner_.busy(), was_told = told_ != std::chrono::steady_clock::time_point();
     const auto now = std::chrono::steady_clock::now();
-    if (runner_.busy() && now - told_ > tell_every) {
-        told_ = now;
+    if (running ? now - told_ > tell_every : was_told) {
+        told_ = running ? now : std::chrono::steady_clock::time_point();
         changed = true;
     }
     return changed;
