@@ -105,11 +105,11 @@ bool Window::turn(Show& show) {
     }
     if (show.motion() == Motion::moving) due_ = std::max(due_, 1);
     if (due_ == 0) {
-        sf::sleep(pause_between_looks);
+        sf::sleep(pace_ == Pace::steady ? pause_between_looks : sf::milliseconds(1));
         return true;
     }
     const sf::Time spent = since_frame_.getElapsedTime();
-    if (spent < shortest) sf::sleep(shortest - spent);
+    if (pace_ == Pace::steady && spent < shortest) sf::sleep(shortest - spent);
     frame(show);
     --due_;
     return true;
@@ -138,6 +138,8 @@ void Window::frame(Show& show, picture::Pixels* shot) {
     ui_.begin_frame();
     show.draw(ui_, static_cast<int>(size.x), static_cast<int>(size.y), seconds);
     ImGui::Render();
+    ++frames_;
+    if (pace_ == Pace::unbounded && shot == nullptr) return;
     const picture::Colour page = picture::theme_colours(theme_).page;
     glViewport(0, 0, static_cast<int>(size.x), static_cast<int>(size.y));
     glClearColor(static_cast<float>(page.red), static_cast<float>(page.green), static_cast<float>(page.blue),
@@ -146,7 +148,6 @@ void Window::frame(Show& show, picture::Pixels* shot) {
     ImGui_ImplOpenGL2_RenderDrawData(ImGui::GetDrawData());
     if (shot != nullptr) *shot = pixels_of(size);
     window_.display();
-    ++frames_;
 }
 
 picture::Pixels Window::screenshot(Show& show) {

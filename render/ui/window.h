@@ -69,6 +69,9 @@ class Window {
     bool turn(Show& show);
 
     // ---- for scripts
+    // Frames as soon as they are due; since nobody looks at them they are painted for screenshots alone.
+    void hurry() { pace_ = Pace::unbounded; }
+    bool rests() const { return due_ == 0; }   // no frame is due
     void handle(const sf::Event& event);     // as if it had come from the screen
     picture::Pixels screenshot(Show& show);  // of a frame that is painted for it
     int frames() const { return frames_; }   // painted until now
@@ -78,6 +81,7 @@ class Window {
     int height() const { return static_cast<int>(window_.getSize().y); }
 
   private:
+    enum class Pace { steady, unbounded };
     struct Imgui;  // the library's context
     void frame(Show& show, picture::Pixels* shot = nullptr);
     sf::Window window_;
@@ -87,6 +91,7 @@ class Window {
     std::string title_;
     picture::Theme theme_ = picture::Theme::light;
     sf::Clock since_frame_;
+    Pace pace_ = Pace::steady;
     int due_ = 3;  // frames still to be painted; controls need a few to settle after an event
     int frames_ = 0;
     bool closing_ = false;  // asked for, not answered yet

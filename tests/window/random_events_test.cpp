@@ -80,10 +80,12 @@ TEST_CASE("a thousand random events in either scene") {
         const unsigned seed = kind == window::SceneKind::process ? 20261u : 20262u;
         CAPTURE(seed);
         User user{window, std::mt19937(seed)};
+        window.hurry();
         const auto begin = std::chrono::steady_clock::now();
         for (int i = 0; i < events; ++i) {
             window.handle(user.event());
             REQUIRE(window.turn(show));
+            if (i % 20 == 0) window.screenshot(show);  // painted too, now and then
         }
         // It still answers: a key has its effect.
         tests::Script script(window, show);

@@ -11,6 +11,7 @@ using picture::Point;
 using ui::Control;
 
 Script::Script(ui::Window& window, ui::Show& show) : window_(&window), show_(&show) {
+    window.hurry();
     frames(4);
 }
 
@@ -21,18 +22,16 @@ void Script::frames(int count) {
         sf::Event nothing{};
         nothing.type = sf::Event::MouseEntered;
         window_->handle(nothing);  // a frame is due
-        window_->turn(*show_);
+        if (!window_->turn(*show_)) throw std::runtime_error("the window is closed: no frame comes any more");
         if (clock.getElapsedTime().asSeconds() > 30.0f) throw std::runtime_error("no frame in 30 s");
     }
 }
 
 bool Script::wait(double seconds) {
     const sf::Clock clock;
-    int still = 0;
     while (clock.getElapsedTime().asSeconds() < seconds) {
-        still = show_->motion() == ui::Motion::still ? still + 1 : 0;
         window_->turn(*show_);
-        if (still > 5) return true;
+        if (window_->rests() && show_->motion() == ui::Motion::still) return true;
     }
     return false;
 }
