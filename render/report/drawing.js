@@ -291,7 +291,9 @@ function makeDrawing(stroke, svg, palette) {
     let d = "", boxes = "";
     if (options.close < 0)
       for (const label of stroke.labels) {
-        const tool = stroke.tools[label.tool], x = label.at[0], y = -label.at[1], size = options.words / scale;
+        const tool = stroke.tools[label.tool];
+        if (tool.back && instant.state > 0) continue;  // a gauge has left its place
+        const x = label.at[0], y = -label.at[1], size = options.words / scale;
         const name = options.names && label.half * scale > 0.3 * options.words * label.words.length ? label.words : tool.role;
         write(name, x, y + 0.35 * size);
         if (label.inside) continue;
