@@ -71,10 +71,10 @@ class Window {
     // ---- for scripts
     // Frames as soon as they are due; since nobody looks at them they are painted for screenshots alone.
     void hurry() { pace_ = Pace::unbounded; }
-    bool rests() const { return due_ == 0; }   // no frame is due
-    void handle(const sf::Event& event);     // as if it had come from the screen
-    picture::Pixels screenshot(Show& show);  // of a frame that is painted for it
-    int frames() const { return frames_; }   // painted until now
+    bool rests() const { return due_ == 0; }  // no frame is due
+    void handle(const sf::Event& event);      // as if it had come from the screen
+    picture::Pixels screenshot(Show& show);   // of a frame that is painted for it
+    int frames() const { return frames_; }    // painted until now
     const Ui& ui() const { return ui_; }
     sf::WindowHandle handle_on_screen() const { return window_.getSystemHandle(); }
     int width() const { return static_cast<int>(window_.getSize().x); }
