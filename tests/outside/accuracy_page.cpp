@@ -16,6 +16,9 @@ const std::string end_marker = "<!-- written by test_outside: end -->\n";
 const std::vector<std::string> order_of_groups = {
     "V bend",
     "V bend, deck of ours",
+    "shape of a V bend",
+    "shape of a wiped bend",
+    "shape of a channel",
     "pure bending",
     "pure bending, live",
     "pure bending, live, coarse",
