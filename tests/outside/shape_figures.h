@@ -1,7 +1,7 @@
-// What is read off the shape of a bent strip: turn, radii, curvature, thickness, strain, distance from a tool.
+// What is read off the shape of a bent strip: turn, radii, curvature, thickness, strain, lift-off from a tool.
 //
-// All figures are measured on the two surfaces and on the turn of the sections, in the same way for a strip of
-// the program and for a finite-element strip; none is worked out of the section's formulas.
+// All figures are measured on the two surfaces and on the turn of the sections, in the same way for a strip
+// of the program and for a finite-element strip; none is worked out of the section's formulas.
 //
 // Units  mm, degrees, 1/mm.
 

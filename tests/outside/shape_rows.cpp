@@ -15,7 +15,8 @@ namespace overbend::tests {
 
 namespace {
 
-// The metals as the finite elements had them: not read from the program's cards, which may get better figures.
+// The metals as the finite elements had them: not read from the program's cards, which may get better
+// figures.
 material::Card frozen_card(const char* name, double youngs_modulus, const material::Hardening& hardening) {
     material::Card card;
     card.name = name;
