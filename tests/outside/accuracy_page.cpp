@@ -19,6 +19,7 @@ const std::vector<std::string> order_of_groups = {
     "shape of a V bend",
     "shape of a wiped bend",
     "shape of a channel",
+    "strokes, decks of ours",
     "pure bending",
     "pure bending, live",
     "pure bending, live, coarse",

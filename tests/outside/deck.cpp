@@ -46,9 +46,15 @@ std::vector<int> Patch::nodes() const {
     return found;
 }
 
-void Deck::add_node(int number_of_node, const Point& at) {
+Deck::Numbers Deck::take_numbers(int nodes, int elements) {
+    const Numbers first{next_node_, next_element_};
+    next_node_ += nodes, next_element_ += elements;
+    return first;
+}
+
+void Deck::add_node(int number_of_node, const Point& at, double plane) {
     line("*NODE");
-    line(std::to_string(number_of_node) + "," + number(at[0]) + "," + number(at[1]) + ",0.");
+    line(std::to_string(number_of_node) + "," + number(at[0]) + "," + number(at[1]) + "," + number(plane));
     places_[number_of_node] = at;
     next_node_ = std::max(next_node_, number_of_node + 1);
 }
@@ -142,20 +148,24 @@ std::vector<PrintedState> read_printed(const std::string& table) {
     return states;
 }
 
-std::vector<PrintedState> run_deck(const std::string& deck) {
+std::string table_of_deck(const std::string& deck) {
     if (std::system("command -v ccx >/dev/null 2>&1") != 0)
         throw std::runtime_error("ccx is not installed (Debian's calculix-ccx; tests/install installs it)");
     const OwnFolder folder;
     folder.write("deck.inp", deck);
     const std::string command =
-        "cd '" + folder.path().string() + "' && OMP_NUM_THREADS=1 ccx -i deck >said 2>&1";
+        "cd '" + folder.path().string() + "' && OMP_NUM_THREADS=1 timeout 3600 nice ccx -i deck >said 2>&1";
     const int status = std::system(command.c_str());
     const std::string said = bytes_of(folder.path() / "said");
     if (status != 0 || said.find("Job finished") == std::string::npos ||
         said.find("*ERROR") != std::string::npos)
         throw std::runtime_error("ccx did not solve: " +
                                  said.substr(said.size() - std::min<std::size_t>(said.size(), 600)));
-    return read_printed(bytes_of(folder.path() / "deck.dat"));
+    return bytes_of(folder.path() / "deck.dat");
+}
+
+std::vector<PrintedState> run_deck(const std::string& deck) {
+    return read_printed(table_of_deck(deck));
 }
 
 }  // namespace overbend::tests

@@ -38,7 +38,13 @@ class Deck {
     using Place = std::function<Point(double u, double v)>;
 
     Patch add_patch(int columns, int rows, const Place& place);
-    void add_node(int number, const Point& at);
+    // plane: 0, or the distance from it across the width.
+    void add_node(int number, const Point& at, double plane = 0.0);
+    // So many numbers of nodes and elements in a row, for what is written by the caller; the first ones.
+    struct Numbers {
+        int node = 1, element = 1;
+    };
+    Numbers take_numbers(int nodes, int elements);
     void node_set(const std::string& name, const std::vector<int>& nodes);
     void element_set(const std::string& name, int first, int last);
     // An edge of a patch as a surface: 1 of v = 0, 3 of v = 1.
@@ -63,10 +69,11 @@ struct PrintedState {
     std::map<std::string, std::map<int, Point>> displacement, force;
 };
 
-// Runs the solver `ccx` on one core in a folder of its own, and reads its table of printed values.
-// Throws std::runtime_error when it is not installed, or ends without having solved; the end of what it said
-// stands in the message.
+// Runs the solver `ccx` on one core in a folder of its own, an hour at most, and reads its table of printed
+// values. Throws std::runtime_error when it is not installed, or ends without having solved; the end of what
+// it said stands in the message.
 std::vector<PrintedState> run_deck(const std::string& deck);
+std::string table_of_deck(const std::string& deck);  // the same as it was printed
 
 // The same from the text of its table, for checks.
 std::vector<PrintedState> read_printed(const std::string& table);

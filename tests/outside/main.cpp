@@ -3,6 +3,9 @@
 //   test_outside                   all checks; the last ones compare the manual with the table
 //   test_outside --write-accuracy  writes assets/manual/accuracy.md instead of comparing
 //   test_outside --run-vee-deck    works the slow deck out with finite elements, and writes its file
+//   test_outside --run-stroke-decks [NAME]      the same of whole strokes, of all or of one
+//   test_outside --show-stroke-deck NAME ROWS [TABLE]   prints such a deck, for a run by hand; or the figures
+//                                               that come of the table that the solver wrote
 //
 // From the source folder; what doctest knows besides goes too.
 
@@ -12,8 +15,11 @@
 #include <cstdio>
 #include <cstring>
 #include <exception>
+#include <string>
 
 #include "tests/outside/closing.h"
+#include "tests/outside/stroke_deck_file.h"
+#include "tests/outside/stroke_decks.h"
 #include "tests/outside/table.h"
 #include "tests/outside/vee_deck_file.h"
 
@@ -40,9 +46,17 @@ struct TablePrinter : doctest::IReporter {
 };
 REGISTER_LISTENER("table", 1, TablePrinter);
 
-int run_slow_deck() {
+int run_slow_decks(int count, char** words) {
     try {
-        overbend::tests::run_and_store_vee_deck();
+        const std::string word = words[1], name = count > 2 ? words[2] : "";
+        if (word == "--run-vee-deck")
+            overbend::tests::run_and_store_vee_deck();
+        else if (word == "--run-stroke-decks")
+            overbend::tests::run_and_store_stroke_decks(name);
+        else if (count == 4)
+            std::fputs(overbend::tests::stroke_deck(name, {std::stoi(words[3])}).c_str(), stdout);
+        else
+            overbend::tests::print_stroke_figures(name, std::stoi(words[3]), words[4]);
         return 0;
     } catch (const std::exception& e) {
         std::fprintf(stderr, "test_outside: %s\n", e.what());
@@ -53,9 +67,12 @@ int run_slow_deck() {
 }  // namespace
 
 int main(int count, char** words) {
+    const std::string first = count > 1 ? words[1] : "";
+    if (first == "--run-vee-deck" || first == "--run-stroke-decks" ||
+        (first == "--show-stroke-deck" && (count == 4 || count == 5)))
+        return run_slow_decks(count, words);
     bool whole = true;
     for (int i = 1; i < count; ++i) {
-        if (std::strcmp(words[i], "--run-vee-deck") == 0) return run_slow_deck();
         if (std::strcmp(words[i], "--write-accuracy") == 0)
             overbend::tests::write_page = true;
         else

@@ -1,4 +1,4 @@
-// What is read off the shape of a bent strip: turn, radii, curvature, thickness, strain, lift-off from a tool.
+// What is read off the shape of a bent strip: turn, radii, curvature, thickness, strain, lift-off of a tool.
 //
 // All figures are measured on the two surfaces and on the turn of the sections, in the same way for a strip
 // of the program and for a finite-element strip; none is worked out of the section's formulas.

@@ -7,8 +7,8 @@
 // Allowed 5 per cent for the radius over 60 degrees (V4 and V5, which kink: 10), 12 over 30 degrees and over
 //         half a thickness, 8 for curvature and outer strain (wiping and channel: 15), 0.008 mm for
 //         thickness; springback 0.1 degree or 2 per cent (wiping 0.15 degree, channel 0.35); forces 3 per
-//         cent. Lift-off and slip 15 per cent; slope, bulge and tension of the channel's foot 8. Turn at equal
-//         travel as the aim in vee_rows.h, 0.7 degree.
+//         cent. Lift-off and slip 15 per cent; slope, bulge and tension of the channel's foot 8. Turn at
+//         equal travel as the aim in vee_rows.h, 0.7 degree.
 //
 // test_outside -tc="the shape of a bend*" runs these alone, and prints their table.
 
