@@ -156,7 +156,7 @@ std::map<std::string, double> hem_figures(const StrokeRun& run) {
 }  // namespace
 
 const std::vector<std::string>& stroke_decks() {
-    static const std::vector<std::string> names = {"offset", "bottomed V"};
+    static const std::vector<std::string> names = {"offset", "bottomed V", "hem"};
     return names;
 }
 
