@@ -1,7 +1,7 @@
 #include "tests/outside/stroke_decks.h"
 
-#include <algorithm>
 #include <cmath>
+#include <cstdio>
 #include <stdexcept>
 
 #include "scenes/job/run/strip_bends.h"
