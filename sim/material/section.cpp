@@ -55,7 +55,7 @@ SectionResponse respond(const LayerLaw& law, const double* heights, const double
         const double z = heights[i];
         const double square = G * G - 2.0 * z * k;
         const double e = 0.5 * std::log(square);
-        const LayerResponse r = respond(law, was[i], e, flow[i]);
+        const LayerResponse r = respond(law, was[i], e, 0.0, flow[i]);
         flow[i] = r.flow;
         const double w = weights[i] / square;
         const double c = w / square * (r.tangent - 2.0 * r.stress);
@@ -89,17 +89,10 @@ double advance(const LayerLaw& law, const double* heights, const double* weights
     double work = 0.0;
     for (int i = 0; i < count; ++i) {
         const double e = 0.5 * std::log(G * G - 2.0 * heights[i] * k);
-        const LayerResponse r = respond(law, start[i], e, flow[i]);
-        const double was = history[i].accumulated;
-        history[i] = advance(law, history[i], r);
-        // What a fall of the modulus adds to the elastic energy comes out of the work of the flow.
-        work += 0.5 * weights[i] *
-                ((stress[i] + r.stress) * (r.flow_a + r.flow_b) +
-                 (width_stress[i] + r.width_stress) * (r.flow_a - r.flow_b)) *
-                layer_detail::root_half;
-        if (law.drop > 0.0)
-            work -= weights[i] * (elastic_energy(law, history[i].accumulated, r.stress, r.width_stress) -
-                                  elastic_energy(law, was, r.stress, r.width_stress));
+        const LayerResponse r = respond(law, start[i], e, 0.0, flow[i]);
+        const LayerHistory was = history[i];
+        history[i] = advance(law, was, r);
+        work += weights[i] * plastic_work(law, was, stress[i], width_stress[i], r, history[i]);
         stress[i] = r.stress;
         width_stress[i] = r.width_stress;
     }
@@ -116,7 +109,8 @@ double elastic_energy(const LayerLaw& law, const double* weights, int count, con
                       const double* stress, const double* width_stress) {
     double energy = 0.0;
     for (int i = 0; i < count; ++i)
-        energy += weights[i] * elastic_energy(law, history[i].accumulated, stress[i], width_stress[i]);
+        energy += weights[i] * elastic_energy(law, history[i].accumulated, stress[i], width_stress[i],
+                                              history[i].shear_stress);
     return energy;
 }
 
