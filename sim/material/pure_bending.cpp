@@ -14,19 +14,18 @@ namespace {
 // The section that is bent, with its history.
 struct Specimen {
     LayerLaw law;
-    Layers layers;
+    SectionShape shape;
     double half = 0.0;  // mm
     std::vector<LayerHistory> history;
     std::vector<double> stress, width_stress;
     double G = 1.0, k = 0.0;
 
-    int count() const { return static_cast<int>(layers.height.size()); }
     SectionResponse at(double G_, double k_) {
-        return respond(law, layers.height.data(), layers.weight.data(), count(), history.data(), G_, k_);
+        return respond(law, shape, history.data(), SectionStrain(G_, k_, 0.0, 0.0));
     }
     void accept(double G_, double k_) {
-        advance(law, layers.height.data(), layers.weight.data(), count(), history.data(), stress.data(),
-                width_stress.data(), G_, k_);
+        advance(law, shape, history.data(), stress.data(), width_stress.data(),
+                SectionStrain(G_, k_, 0.0, 0.0));
         G = G_, k = k_;
     }
 };
@@ -109,9 +108,7 @@ std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness
                                               double hold) {
     check(card);
     check_input(thickness, curvatures);
-    Specimen s;
-    s.law = LayerLaw(card, hold);
-    s.layers = gauss_layers(thickness, layers);
+    Specimen s{LayerLaw(card, hold), SectionShape(gauss_layers(thickness, layers)), 0.0, {}, {}, {}};
     s.half = 0.5 * thickness;
     s.history.resize(layers);
     s.stress.assign(layers, 0.0);
@@ -133,8 +130,8 @@ std::vector<BendingPoint> bend_in_pure_moment(const Card& card, double thickness
         curvature = goal;
 
         const SectionResponse loaded = s.at(s.G, s.k);
-        const FreeSection free = release(s.law, s.layers.height.data(), s.layers.weight.data(), s.count(),
-                                         s.history.data(), s.G, s.k);
+        const FreeSection free =
+            release(s.law, s.shape, s.history.data(), SectionStrain(s.G, s.k, 0.0, 0.0), nullptr);
         if (!free.solved)
             throw NotSolved("pure bending: no free state from curvature " + std::to_string(goal) + " per mm");
         const Surfaces faces = surfaces(s.half, s.G, s.k);

@@ -1,128 +1,103 @@
 #include "sim/material/section.h"
 
-#include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
-#include <string>
-
-#include "sim/errors.h"
 
 namespace overbend::material {
-
-// Golub & Welsch: the points are the eigenvalues of the Legendre polynomials' Jacobi matrix, the weights
-// twice the squares of the eigenvectors' first entries.
-Layers gauss_layers(double thickness, int count) {
-    if (count < 3 || count > 64) throw OutOfRange("layers", std::to_string(count), "give 3 to 64");
-    Eigen::MatrixXd jacobi = Eigen::MatrixXd::Zero(count, count);
-    for (int i = 1; i < count; ++i) jacobi(i, i - 1) = jacobi(i - 1, i) = i / std::sqrt(4.0 * i * i - 1.0);
-    const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(jacobi);
-
-    Layers layers;
-    for (int i = 0; i < count; ++i) {
-        // Made exactly odd and even about the middle, so that a strip turned over is the same strip.
-        const int j = count - 1 - i;
-        const double point = 0.5 * (solver.eigenvalues()(i) - solver.eigenvalues()(j));
-        const double a = solver.eigenvectors()(0, i), b = solver.eigenvectors()(0, j);
-        layers.height.push_back(0.5 * thickness * point);
-        layers.weight.push_back(0.5 * thickness * (a * a + b * b));
-    }
-    return layers;
-}
 
 namespace {
 
 // Layer starts and flows of one section, on the stack.
 struct Working {
-    LayerStart start[64];
-    double flow[64] = {};
+    LayerStart start[most_layers];
+    double flow[most_layers] = {};
     Working(const LayerLaw& law, int count, const LayerHistory* was) {
         for (int i = 0; i < count; ++i) start[i] = start_of(law, was[i]);
     }
 };
 
+double elastic_of(const LayerLaw& law, const LayerHistory& h, double stress, double width_stress) {
+    return elastic_energy(law, h.accumulated, stress, width_stress, h.shear_stress);
+}
+
 }  // namespace
 
-SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
-                        const LayerStart* was, double* flow, double G, double k) {
+SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerStart* was, double* flow,
+                        const SectionStrain& E, const double* slope_square) {
     SectionResponse s;
-    const double edge = std::abs(2.0 * heights[0] * k);  // the outermost layer
-    if (!(G > 0.0) || !(G * G - edge > 1e-3 * G * G)) {
-        s.folded = true;
-        return s;
-    }
-    double force = 0.0, moment = 0.0, N_G = 0.0, N_k = 0.0, M_k = 0.0, energy = 0.0, active = 0.0;
-    for (int i = 0; i < count; ++i) {
-        const double z = heights[i];
-        const double square = G * G - 2.0 * z * k;
-        const double e = 0.5 * std::log(square);
-        const LayerResponse r = respond(law, was[i], e, 0.0, flow[i]);
+    LayerSquares squares;
+    shape.squares(E, squares);
+    s.folded = squares.folded;
+    if (s.folded) return s;
+    for (int i = 0; i < shape.layers(); ++i) {
+        const LayerSquare& q = squares.layer[i];
+        const double square = q.value + (slope_square ? slope_square[i] : 0.0);
+        const LayerResponse r = respond(law, was[i], 0.5 * std::log(square), 0.0, flow[i]);
         flow[i] = r.flow;
-        const double w = weights[i] / square;
-        const double c = w / square * (r.tangent - 2.0 * r.stress);
-        force += w * r.stress;
-        moment -= w * r.stress * z;
-        N_G += c;
-        N_k -= c * z;
-        M_k += c * z * z;
-        energy += weights[i] * r.energy;
-        if (r.flow > 0.0 || was[i].accumulated > 0.0) active += std::abs(w * r.stress * z);
+        const double w = 0.5 * shape.weight(i) / square, stress = w * r.stress;
+        const double c = 0.5 * w / square * (r.tangent - 2.0 * r.stress);
+        s.N += stress * q.by(0);
+        s.M += stress * q.by(1);
+        s.N_G += c * q.by(0) * q.by(0) + stress * q.GG;
+        s.N_k += c * q.by(0) * q.by(1) + stress * q.Gk;
+        s.M_k += c * q.by(1) * q.by(1) + stress * q.kk;
+        s.energy += shape.weight(i) * r.energy;
     }
-    s.N = G * force;
-    s.M = moment;
-    s.N_G = G * G * N_G + force;
-    s.N_k = G * N_k;
-    s.M_k = M_k;
-    s.energy = energy;
-    s.active = active;
     return s;
 }
 
-SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
-                        const LayerHistory* was, double G, double k) {
-    Working now(law, count, was);
-    return respond(law, heights, weights, count, now.start, now.flow, G, k);
+SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerHistory* was,
+                        const SectionStrain& E) {
+    Working now(law, shape.layers(), was);
+    return respond(law, shape, now.start, now.flow, E, nullptr);
 }
 
-double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               const LayerStart* start, const double* flow, LayerHistory* history, double* stress,
-               double* width_stress, double G, double k) {
+double advance(const LayerLaw& law, const SectionShape& shape, const LayerStart* start, const double* flow,
+               const LayerStrains& to, LayerHistory* history, double* stress, double* width_stress) {
     double work = 0.0;
-    for (int i = 0; i < count; ++i) {
-        const double e = 0.5 * std::log(G * G - 2.0 * heights[i] * k);
-        const LayerResponse r = respond(law, start[i], e, 0.0, flow[i]);
+    for (int i = 0; i < shape.layers(); ++i) {
+        const LayerResponse r = respond(law, start[i], to.hoop[i], to.shear[i], flow[i]);
         const LayerHistory was = history[i];
         history[i] = advance(law, was, r);
-        work += weights[i] * plastic_work(law, was, stress[i], width_stress[i], r, history[i]);
+        work += shape.weight(i) * plastic_work(law, was, stress[i], width_stress[i], r, history[i]);
         stress[i] = r.stress;
         width_stress[i] = r.width_stress;
     }
     return work;
 }
 
-double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               LayerHistory* history, double* stress, double* width_stress, double G, double k) {
-    const Working now(law, count, history);
-    return advance(law, heights, weights, count, now.start, now.flow, history, stress, width_stress, G, k);
+double advance(const LayerLaw& law, const SectionShape& shape, LayerHistory* history, double* stress,
+               double* width_stress, const SectionStrain& E) {
+    const Working now(law, shape.layers(), history);
+    LayerSquares squares;
+    shape.squares(E, squares);
+    LayerStrains to;
+    for (int i = 0; i < shape.layers(); ++i)
+        to.hoop[i] = 0.5 * std::log(squares.layer[i].value), to.shear[i] = 0.0;
+    return advance(law, shape, now.start, now.flow, to, history, stress, width_stress);
 }
 
-double elastic_energy(const LayerLaw& law, const double* weights, int count, const LayerHistory* history,
+double elastic_energy(const LayerLaw& law, const SectionShape& shape, const LayerHistory* history,
                       const double* stress, const double* width_stress) {
     double energy = 0.0;
-    for (int i = 0; i < count; ++i)
-        energy += weights[i] * elastic_energy(law, history[i].accumulated, stress[i], width_stress[i],
-                                              history[i].shear_stress);
+    for (int i = 0; i < shape.layers(); ++i)
+        energy += shape.weight(i) * elastic_of(law, history[i], stress[i], width_stress[i]);
     return energy;
 }
 
-FreeSection release(const LayerLaw& law, const double* heights, const double* weights, int count,
-                    const LayerHistory* was, double G, double k) {
+FreeSection release(const LayerLaw& law, const SectionShape& shape, const LayerHistory* was,
+                    const SectionStrain& E, const double* slope_square) {
     // Newton on (N, M) = 0, halved while the potential rises: the same energy as the increment's.
-    const double t = heights[count - 1] - heights[0];
+    const int count = shape.layers();
+    const double t = shape.height(count - 1) - shape.height(0);
     const double enough = 1e-9 * law.plane_strain_yield() * t;
     FreeSection f;
-    f.G = G, f.k = k;
+    f.G = E(0), f.k = E(1);
     Working now(law, count, was);
-    SectionResponse s = respond(law, heights, weights, count, now.start, now.flow, f.G, f.k);
+    const auto at = [&](double G, double k) {
+        return respond(law, shape, now.start, now.flow, SectionStrain(G, k, E(2), E(3)), slope_square);
+    };
+    SectionResponse s = at(f.G, f.k);
     for (int i = 0; i < 60 && !s.folded; ++i) {
         if (std::abs(s.N) < enough && std::abs(s.M) < enough * t) {
             f.solved = true;
@@ -142,8 +117,7 @@ FreeSection release(const LayerLaw& law, const double* heights, const double* we
         double step = 1.0, low = 0.0, low_slope = slope0, high = 0.0, high_slope = 0.0;
         SectionResponse next;
         for (int trial = 0; trial < 30; ++trial) {
-            next =
-                respond(law, heights, weights, count, now.start, now.flow, f.G + step * dG, f.k + step * dk);
+            next = at(f.G + step * dG, f.k + step * dk);
             if (next.folded) {
                 step = 0.5 * (low + step);
                 continue;

@@ -2,10 +2,11 @@
 //
 // Exact incompressible plane-strain bending: the layer at reference height z has the squared stretch
 //   lambda_z^2 = G^2 - 2 z k,   e = 1/2 ln lambda_z^2,   height in the bent strip y(z) = 2 z / (G + lambda_z)
-// and by virtual work with tau = sigma_hoop - sigma_radial
-//   N = int tau G / lambda_z^2 dz,   M = - int tau z / lambda_z^2 dz.
+// and by virtual work with s = sigma_hoop - sigma_radial
+//   N = int s G / lambda_z^2 dz,   M = - int s z / lambda_z^2 dz.
 // N = 0 is the radial equilibrium of a strip with free surfaces. Thinning, the shift of the neutral layer and
-// the k-factor follow; none is put in.
+// the k-factor follow; none is put in. Where warp grows along the strip, lambda_z^2 has terms of it too
+// (section_shape.h), and N and M are the derivatives of the same energy by G and k.
 //
 // Units   mm, 1/mm, MPa; N in N per mm width, M in N mm per mm width, energy in N mm per mm width and mm
 //         length.
@@ -13,58 +14,52 @@
 
 #pragma once
 
-#include <vector>
-
 #include "sim/material/layer_law.h"
+#include "sim/material/section_shape.h"
 
 namespace overbend::material {
-
-// Layers of a section: heights and weights of Gauss-Legendre points over [-t/2, t/2], rising.
-// count: 3 to 64.
-struct Layers {
-    std::vector<double> height;  // mm
-    std::vector<double> weight;  // mm, sum = thickness
-};
-Layers gauss_layers(double thickness, int count);
 
 struct SectionResponse {
     double N = 0.0, M = 0.0;
     double N_G = 0.0, N_k = 0.0, M_k = 0.0;  // derivatives; the tangent is symmetric
     double energy = 0.0;                     // potential of N and M from the history at the increment's start
-    double active = 0.0;  // moment of the layers that yield or have yielded, |.|, N mm per mm
-    bool folded = false;  // lambda_z^2 <= 0 somewhere: no such section; all else is 0
+    bool folded = false;                     // lambda_z^2 <= 0 somewhere: no such section; all else is 0
 };
 
-// The section at stretch G and curvature k, in an increment that started at `was`. heights, weights, was,
-// flow: `count` of them. flow: of the layers' last evaluation in this increment, 0 before the first; it is
-// replaced.
-SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
-                        const LayerStart* was, double* flow, double G, double k);
+// The section at E, in an increment without shear that started at `was`: one a layer. flow: of the layers'
+// last evaluation in this increment, 0 before the first; it is replaced. slope_square: of every layer against
+// the section's normal, which stretches it too: e = ln(lambda^2 + slope^2)/2; none: 0.
+SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerStart* was, double* flow,
+                        const SectionStrain& E, const double* slope_square);
+// The same from the layers' history, for a single evaluation, without slopes.
+SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerHistory* was,
+                        const SectionStrain& E);
 
-// The same from the layers' history, `count` of them, for a single evaluation.
-SectionResponse respond(const LayerLaw& law, const double* heights, const double* weights, int count,
-                        const LayerHistory* was, double G, double k);
+// Where the increment has taken a section: e and the increment of shear strain of every layer.
+struct LayerStrains {
+    double hoop[most_layers], shear[most_layers];
+};
 
-// Writes the layers' history after the increment to G, k in place, and returns the plastic work done in it by
-// the trapezoidal rule, N mm per mm width and mm length. stress, width_stress: `count` layer stresses at the
-// increment's start, replaced by those at its end.
-// was, flow: as in respond.
-double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               const LayerStart* was, const double* flow, LayerHistory* history, double* stress,
-               double* width_stress, double G, double k);
-double advance(const LayerLaw& law, const double* heights, const double* weights, int count,
-               LayerHistory* history, double* stress, double* width_stress, double G, double k);
+// Writes the layers' history after the increment in place, and returns the plastic work done in it by the
+// trapezoidal rule, N mm per mm width and mm length. stress, width_stress: of the layers at the increment's
+// start, replaced by those at its end. was, flow: as in respond.
+double advance(const LayerLaw& law, const SectionShape& shape, const LayerStart* was, const double* flow,
+               const LayerStrains& to, LayerHistory* history, double* stress, double* width_stress);
+// To E without shear, for a single step.
+double advance(const LayerLaw& law, const SectionShape& shape, LayerHistory* history, double* stress,
+               double* width_stress, const SectionStrain& E);
 
 // Elastic energy of a section from its layers' stresses, N mm per mm width and mm length.
-double elastic_energy(const LayerLaw& law, const double* weights, int count, const LayerHistory* history,
+double elastic_energy(const LayerLaw& law, const SectionShape& shape, const LayerHistory* history,
                       const double* stress, const double* width_stress);
 
-// Stretch and curvature at which an undisturbed section carries neither axial force nor moment.
+// Stretch and curvature at which an undisturbed section carries neither axial force nor moment; its warp, its
+// slopes and its shear stay. E: where it is.
 struct FreeSection {
     double G = 1.0, k = 0.0;
     bool solved = false;
 };
-FreeSection release(const LayerLaw& law, const double* heights, const double* weights, int count,
-                    const LayerHistory* was, double G, double k);
+FreeSection release(const LayerLaw& law, const SectionShape& shape, const LayerHistory* was,
+                    const SectionStrain& E, const double* slope_square);
 
 }  // namespace overbend::material

@@ -59,6 +59,7 @@ StripState flat_strip(double thickness, const std::vector<double>& blank_positio
     s.x = blank_positions;
     s.y.assign(s.x.size(), 0.0);
     s.theta.assign(s.x.size(), 0.0);
+    s.warp.assign(material::warps * s.x.size(), 0.0);
     const material::Layers gauss = material::gauss_layers(thickness, layers);
     s.layer_height = gauss.height;
     s.layer_weight = gauss.weight;

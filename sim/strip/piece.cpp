@@ -25,6 +25,8 @@ StripState take_out(const StripState& whole, const Piece& piece) {
     StripState part = whole;
     for (std::vector<double>* v : {&part.blank_position, &part.x, &part.y, &part.theta})
         *v = std::vector<double>(v->begin() + piece.first, v->begin() + piece.last + 1);
+    part.warp.assign(whole.warp.begin() + material::warps * piece.first,
+                     whole.warp.begin() + material::warps * (piece.last + 1));
     const long m = whole.layers();
     part.history.assign(whole.history.begin() + piece.first * m, whole.history.begin() + piece.last * m);
     return part;
@@ -46,6 +48,7 @@ void put_back(StripState& whole, const Piece& piece, const StripState& part) {
     std::vector<double> x = part.x, y = part.y, theta = part.theta;
     carry_ends(whole, piece, x, y, theta);
     whole.x.swap(x), whole.y.swap(y), whole.theta.swap(theta);
+    std::copy(part.warp.begin(), part.warp.end(), whole.warp.begin() + material::warps * piece.first);
     const long m = whole.layers();
     std::copy(part.history.begin(), part.history.end(), whole.history.begin() + piece.first * m);
 }

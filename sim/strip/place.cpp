@@ -22,6 +22,14 @@ void reverse_layers(std::vector<material::LayerHistory>& v, int elements, int la
                      v.begin() + static_cast<long>(e + 1) * layers);
 }
 
+// Either turn mirrors the sections.
+void reverse_shear(std::vector<material::LayerHistory>& v) {
+    for (material::LayerHistory& layer : v) {
+        layer.shear_stress = -layer.shear_stress;
+        for (double& back : layer.shear_backstress) back = -back;
+    }
+}
+
 // The element that holds a blank position, and how far along it: 0 at its left node.
 struct Along {
     int element = 0;
@@ -46,6 +54,10 @@ void turn_over(StripState& s) {
     for (double& y : s.y) y = -y;
     for (double& theta : s.theta) theta = -theta;
     reverse_layers(s.history, s.elements(), s.layers());
+    reverse_shear(s.history);
+    // Along the strip a place keeps its warp: of the shapes, the even ones keep their share and the odd ones
+    // change its sign.
+    for (int i = 0; i < s.nodes(); ++i) s.warp[material::warps * i + 1] *= -1.0;
     s.face_down = !s.face_down;
 }
 
@@ -55,6 +67,11 @@ void turn_end_for_end(StripState& s) {
     for (std::vector<double>* v : {&s.x, &s.y, &s.theta, &s.blank_position})
         std::reverse(v->begin(), v->end());
     reverse_elements(s.history, s.elements(), s.layers());
+    reverse_shear(s.history);
+    for (int i = 0; i < s.nodes() / 2; ++i)
+        std::swap_ranges(s.warp.begin() + material::warps * i, s.warp.begin() + material::warps * (i + 1),
+                         s.warp.begin() + material::warps * (s.nodes() - 1 - i));
+    for (double& warp : s.warp) warp = -warp;
     s.turned = !s.turned;
 }
 

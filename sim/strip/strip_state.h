@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "sim/material/layer_law.h"
+#include "sim/material/section_shape.h"
 
 namespace overbend::strip {
 
@@ -18,6 +19,7 @@ struct StripState {
     std::vector<double> blank_position;  // n, of each node along the flat blank from the blank's left end;
                                          // falling when the strip is turned end for end
     std::vector<double> x, y, theta;     // n; theta is the turn of the section, 0 for a flat strip along +x
+    std::vector<double> warp;            // n by warps: phi_j of each node (sim/material/section_shape.h)
     std::vector<double> layer_height;    // m, reference height of each layer, from -t/2 to t/2
     std::vector<double> layer_weight;    // m, Gauss weights; their sum is t
     std::vector<material::LayerHistory> history;  // n - 1 by m

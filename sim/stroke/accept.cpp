@@ -11,26 +11,21 @@ namespace overbend::stroke {
 // Energy and history of the accepted state.
 void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& totals) {
     double elastic = 0.0, elastic_before = 0.0, plastic = 0.0;
-    const double shear = shear_stiffness(law_, thickness_);
     curvature_move_ = 0.0;
     for (int e = 0; e + 1 < nodes_; ++e) {
-        const strip::ElementStrain was = strip::element_strain(&c.u[3 * e], length_[e]);
-        const strip::ElementStrain now = strip::element_strain(&u_[3 * e], length_[e]);
+        const strip::ElementStrain& now = strains_.elements[e];
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
-        const double* weight = c.strip.layer_weight.data();
-        elastic_before += length_[e] * (material::elastic_energy(law_, weight, layers_, history(c.strip, e),
-                                                                 &c.stress[at], &c.width_stress[at]) +
-                                        0.5 * shear * was.g * was.g);
-        plastic +=
-            length_[e] * material::advance(law_, c.strip.layer_height.data(), weight, layers_,
-                                           &sections_.starts[at], &sections_.flow[at], history(c.strip, e),
-                                           &c.stress[at], &c.width_stress[at], now.G, now.k);
-        elastic += length_[e] * (material::elastic_energy(law_, weight, layers_, history(c.strip, e),
-                                                          &c.stress[at], &c.width_stress[at]) +
-                                 0.5 * shear * now.g * now.g);
-        curvature_move_ = std::max(curvature_move_, std::abs(now.k - was.k));
+        material::LayerHistory* layers = history(c.strip, e);
+        double *stress = &c.stress[at], *width_stress = &c.width_stress[at];
+        elastic_before += length_[e] * material::elastic_energy(law_, shape_, layers, stress, width_stress);
+        plastic += length_[e] * material::advance(law_, shape_, &sections_.starts[at], &sections_.flow[at],
+                                                  layer_strains(shape_, strains_, length_, sections_, e),
+                                                  layers, stress, width_stress);
+        elastic += length_[e] * material::elastic_energy(law_, shape_, layers, stress, width_stress);
+        curvature_move_ = std::max(curvature_move_, std::abs(now.k - c.curvature[e]));
         c.stretch[e] = now.G, c.curvature[e] = now.k;
     }
+    c.flow = sections_.flow;
     c.move_before.swap(c.last_move);
     for (int i = 0; i < unknowns_; ++i) c.last_move[i] = u_[i] - c.u[i];
     // Work by the trapezoidal rule, but for what changes its sign where the ram turns back.
@@ -39,7 +34,12 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
     slip_ = 0.0;
     for (const ContactPoint& p : contacts_.points)
         if (p.normal_force > 0.0) slip_ = std::max(slip_, std::abs(p.slip));
-    for (const ContactPoint& p : contacts_.points) friction += std::abs(p.friction_force * p.slip);
+    // What slides is lost, and what a point that was let go had stored; what a held point gives way comes back.
+    const double stick = scene_.law.stick;
+    for (const ContactPoint& p : contacts_.points)
+        friction += p.weight * (p.traction == 0.0 ? 0.5 * p.held * p.held / stick
+                                                  : -p.traction * (p.slip + (p.traction - p.held) / stick));
+    c.held = held_groups(contacts_);
     const double friction_rate = ram_move != 0.0 ? friction / std::abs(ram_move) : 0.0;
     // The trapezoid takes the rate to change evenly: not so when the strip has slid in one of the two alone.
     const bool even = friction_rate < 2.0 * c.friction_rate && c.friction_rate < 2.0 * friction_rate;
@@ -49,8 +49,8 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
     if (on) {
         length_scale = 0.0;
         for (int i = 0; i < nodes_; ++i)
-            length_scale +=
-                0.5 * (c.length_scale_moment[i] + length_scale_.moment[i]) * c.last_move[3 * i + 2];
+            length_scale += 0.5 * (c.length_scale_moment[i] + length_scale_.moment[i]) *
+                            c.last_move[strip::node_unknowns * i + strip::turn_unknown];
     }
     c.length_scale_moment = length_scale_.moment;
 
@@ -59,12 +59,12 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
     c.audit.elastic += elastic - elastic_before;
     c.audit.plastic += plastic;
     c.audit.friction += friction;
-    c.contact_energy = totals.contact.energy;
+    c.contact_energy = totals.contact.energy + held_energy(contacts_, scene_.law);
     c.spring_energy = totals.springs;
     c.audit.contact = c.contact_energy - c.audit.contact_start;
     c.audit.springs = c.spring_energy - c.audit.springs_start;
     c.audit.weight -= totals.weight;
-    c.audit.regularisation += 2.0 * totals.hold + length_scale;
+    c.audit.regularisation += 2.0 * (totals.hold + totals.along) + length_scale;
     c.audit.largest = std::max(c.audit.largest, std::abs(c.audit.tools));
     c.punch_force = force;
     c.squeeze = squeeze_force();
@@ -74,9 +74,14 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
     c.last_ram_move = ram_move;
     c.active = sections_.active;
     c.u = u_;
-    for (std::size_t i = 0; i < sprung_.size(); ++i) c.compression[sprung_[i]] = u_[3 * nodes_ + i];
-    for (int i = 0; i < nodes_; ++i)
-        c.strip.x[i] = u_[3 * i], c.strip.y[i] = u_[3 * i + 1], c.strip.theta[i] = u_[3 * i + 2];
+    for (std::size_t i = 0; i < sprung_.size(); ++i)
+        c.compression[sprung_[i]] = u_[strip::node_unknowns * nodes_ + i];
+    for (int i = 0; i < nodes_; ++i) {
+        const double* of_node = &u_[strip::node_unknowns * i];
+        c.strip.x[i] = of_node[0], c.strip.y[i] = of_node[1], c.strip.theta[i] = of_node[2];
+        for (int j = 0; j < material::warps; ++j)
+            c.strip.warp[material::warps * i + j] = of_node[strip::warp_unknown + j];
+    }
     ++c.increments;
     c.iterations += iterations_;
 }

@@ -1,7 +1,7 @@
 // Linear equations of a strip: a band matrix, nearly symmetric, solved without pivoting.
 //
-// Nodes have three unknowns. A contact point couples those of its element and of the elements beside it (see
-// contact.h), so three nodes either way: eleven places on either side of the diagonal. At an equilibrium that
+// A node has five unknowns (sim/strip/beam_element.h). An element, or a contact point, couples those of its
+// nodes and of the nodes beside, so four nodes: nineteen places on either side of the diagonal. At an equilibrium that
 // a strip can stand in, the pivots are positive; one that is not tells of a direction without hold.
 
 #pragma once
@@ -10,11 +10,13 @@
 #include <cstddef>
 #include <vector>
 
+#include "sim/strip/beam_element.h"
+
 namespace overbend::stroke {
 
 class BandMatrix {
   public:
-    static constexpr int half = 11;
+    static constexpr int half = 4 * strip::node_unknowns - 1;
     static constexpr int row = 2 * half + 1;
 
     void resize(int size) {

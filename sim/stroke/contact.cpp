@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace overbend::stroke {
 
@@ -18,63 +19,55 @@ ContactGroup& next_group(ContactSet& set) {
     return set.groups[set.groups_used++];
 }
 
-PointForce point_force(const ContactLaw& law, const tool::Nearest& near, const Vec2& moved, double scale,
+PointForce point_force(const ContactLaw& law, const tool::Nearest& near, const Vec2& moved,
                        ContactPoint& point, ContactSum& sum) {
     PointForce f;
     const Pressure p = pressure_at(law, near.distance);
     const double P = point.weight * p.value, P_gap = point.weight * p.slope;
     const Vec2 n = near.normal, t(n.y(), -n.x());
-    const double slip = t.dot(moved);
-    const double root = std::sqrt(slip * slip + scale * scale);
-    const double T = -law.friction * P * slip / root;
+    point.slip = t.dot(moved);
+    const Traction q = traction_at(law, point.held, point.slip, p.value);
+    const double T = point.weight * q.value;
 
     f.force = P * n + T * t;
     // In the directions n and t: dn = c t dt, dt = - c n dt, with c the distance's curvature.
     const double c = near.curvature;
-    const double T_slip = -law.friction * P * scale * scale / (root * root * root);
-    const double tt = P * c + T_slip * (1.0 - c * n.dot(moved));
-    const double tn = -law.friction * slip / root * P_gap;
+    const double tt = P * c + point.weight * q.by_slip * (1.0 - c * n.dot(moved));
+    const double tn = q.by_pressure * P_gap;
     f.by_place = P_gap * n * n.transpose() - T * c * n * t.transpose() + tn * t * n.transpose() +
                  tt * t * t.transpose();
 
     sum.energy += point.weight * p.energy;
-    sum.friction += law.friction * point.lagged_force * (root - scale);
-    point.slip = slip;
+    sum.friction += point.weight * traction_at(law, point.held, point.slip, point.lagged_pressure).energy;
     point.normal_force = P;
-    point.friction_force = T;
+    point.traction = q.value;
     point.force = f.force;
     return f;
 }
 
-// What the points of a group sum up to, over the unknowns around their element.
-struct Surroundings {
-    Vec12 load, column, row;  // column and row: shared with the tool's spring
-    Mat12 K;
-    void clear() {
-        load.setZero(), column.setZero(), row.setZero();
-        K.setZero();
-    }
+// What a face shares with its tool's spring.
+struct SpringShare {
+    Vec8 column = Vec8::Zero(), row = Vec8::Zero();
 };
 
-// What the group shares with its tool's spring. Nodes beyond the ends have no share.
-void scatter_to_spring(const SurfaceStrip& strip, int element, const Surroundings& sum, int spring,
-                       Border& border) {
-    const int nodes = static_cast<int>(strip.length->size()) + 1, shift = 3 * (element - 1);
-    const int from = element == 0 ? 3 : 0, to = element + 2 >= nodes ? 9 : 12;
-    for (int i = from; i < to; ++i) {
-        border.column[spring][shift + i] += sum.column(i);
-        border.row[spring][shift + i] += sum.row(i);
+void scatter_to_spring(const SurfaceStrip& strip, int element, const FaceJacobian& J,
+                       const SpringShare& share, int spring, Border& border) {
+    const AroundVector column = J.transpose() * share.column, row = J.transpose() * share.row;
+    const AroundRange r = range_around(element, strip.elements());
+    for (int i = r.from; i < r.to; ++i) {
+        border.column[spring][r.shift + i] += column(i);
+        border.row[spring][r.shift + i] += row(i);
     }
 }
 
 // What a point's force does to the spring behind the tool.
-void add_to_spring(const ToolStand& stand, const PointGradient& d, const PointForce& f, Surroundings& sum,
+void add_to_spring(const ToolStand& stand, const PointGradient& d, const PointForce& f, SpringShare& share,
                    Equations& to) {
     const Vec2 by_column = f.by_place * stand.gives, by_row = f.by_place.transpose() * stand.gives;
     to.gradient[to.of_spring(stand.spring)] += f.force.dot(stand.gives);
     to.border.corner(stand.spring, stand.spring) -= stand.gives.dot(by_column);
-    sum.column += d.in(by_column);
-    sum.row += d.in(by_row);
+    share.column += d.in(by_column);
+    share.row += d.in(by_row);
 }
 
 }  // namespace
@@ -95,8 +88,29 @@ Pressure pressure_at(const ContactLaw& law, double gap) {
     return p;
 }
 
+Traction traction_at(const ContactLaw& law, double held, double slip, double pressure) {
+    constexpr double round = 0.1;
+    Traction q;
+    const double limit = law.friction * pressure;
+    if (!(limit > 0.0)) return q;
+    const double trial = held - law.stick * slip, x = std::abs(trial) / limit,
+                 sense = trial < 0.0 ? -1.0 : 1.0;
+    const double over = std::clamp(x - (1.0 - round), 0.0, 2.0 * round);  // into the rounded corner
+    const double share = (x < 1.0 + round ? x : 1.0 + round) - over * over / (4.0 * round);
+    const double slope = 1.0 - over / (2.0 * round);
+    q.value = sense * limit * share;
+    q.by_slip = -law.stick * slope;
+    q.by_pressure = sense * law.friction * (share - (x < 1.0 + round ? x * slope : 0.0));
+    const double inside = std::min(x, 1.0 + round);
+    const double area =
+        0.5 * inside * inside - over * over * over / (12.0 * round) + std::max(0.0, x - inside);
+    q.energy = limit * limit / law.stick * area;
+    q.stored = 0.5 * q.value * q.value / law.stick;
+    return q;
+}
+
 void find_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
-                   double reach, ContactSet& set) {
+                   double reach, const std::vector<HeldGroup>& held, ContactSet& set) {
     set.groups_used = 0;
     set.points.clear();
     for (int k = 0; k < static_cast<int>(scene.tools->size()); ++k) {
@@ -105,7 +119,8 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, cons
         for (int e = scene.first_element; e <= scene.last_element; ++e) {
             const double length = (*scene.length)[e];
             const double near = reach + 0.6 * length;
-            const Vec2 middle(0.5 * (u[3 * e] + u[3 * e + 3]), 0.5 * (u[3 * e + 1] + u[3 * e + 4]));
+            const double *left = &u[strip::node_unknowns * e], *right = left + strip::node_unknowns;
+            const Vec2 middle(0.5 * (left[0] + right[0]), 0.5 * (left[1] + right[1]));
             if (distance_to_box(t.outline.box(), middle - place) > near + scene.thickness) continue;
             for (const double side : {1.0, -1.0}) {
                 const ElementFace face = element_face(scene, e, side);
@@ -121,8 +136,12 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, cons
                 g.first = static_cast<int>(set.points.size());
                 g.count = std::max(
                     1, static_cast<int>(std::ceil(length / (scene.law.spacing * scene.thickness) - 1e-9)));
+                const auto memory = std::find_if(held.begin(), held.end(), [&](const HeldGroup& h) {
+                    return h.tool == k && h.element == e && h.side == side;
+                });
                 for (int i = 0; i < g.count; ++i) {
                     ContactPoint p;
+                    if (memory != held.end()) p.held = memory->traction[i];
                     p.xi = (2.0 * i + 1.0) / g.count - 1.0;
                     p.weight = length / g.count;
                     p.start = surface_point(scene, u, e, face, p.xi).at;
@@ -134,52 +153,65 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, cons
 }
 
 ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
-                        double slip_scale, ContactSet& set, Equations& to) {
+                        ContactSet& set, Equations& to) {
     ContactSum total;
-    Surroundings sum;
-    FaceGradient d;
     for (int k = 0; k < set.groups_used; ++k) {
         const ContactGroup& g = set.groups[k];
         const tool::RigidTool& t = (*scene.tools)[g.tool];
         const ToolStand& stand = stands[g.tool];
         const ElementFace face = element_face(scene, g.element, g.side);
         bool touched = false;
-        double Fn[2] = {0.0, 0.0};
+        FaceSum sum;
+        SpringShare share;
         for (int i = g.first; i < g.first + g.count; ++i) {
             ContactPoint& p = set.points[i];
             const SurfacePoint s = surface_point(scene, u, g.element, face, p.xi);
             const tool::Nearest near = tool::nearest(t.outline, g.pieces, s.at - stand.at);
             p.place = s.at;
-            p.normal_force = p.friction_force = p.slip = 0.0;
+            p.normal_force = p.traction = p.slip = 0.0;
             p.force.setZero();
             if (near.distance >= scene.law.soft) continue;
-            if (!touched) {
-                touched = true;
-                sum.clear();
-                d = face_gradient(scene, g.element, face);
-            }
-            const PointForce f =
-                point_force(scene.law, near, s.at - p.start - stand.moved, slip_scale, p, total);
-            const PointGradient moves = point_gradient(s, d);
-            add_point(s, moves, f, sum.load, sum.K);
-            if (stand.spring >= 0) add_to_spring(stand, moves, f, sum, to);
-            const double across = f.force.dot(moves.n);
-            Fn[0] += s.N1 * across, Fn[1] += s.N2 * across;
+            touched = true;
+            const PointForce f = point_force(scene.law, near, s.at - p.start - stand.moved, p, total);
+            const PointGradient moves = point_gradient(s);
+            add_point(s, moves, f, sum);
+            if (stand.spring >= 0) add_to_spring(stand, moves, f, share, to);
         }
         if (!touched) continue;
-        for (int i = 0; i < 2; ++i) add_height_curvature(scene, g.element, face, d, i, Fn[i], sum.K);
-        scatter(scene, g.element, sum.load, sum.K, to);
-        if (stand.spring >= 0) scatter_to_spring(scene, g.element, sum, stand.spring, to.border);
+        const FaceJacobian J = face_jacobian(scene, g.element, face);
+        scatter(scene, g.element, face, J, sum, to);
+        if (stand.spring >= 0) scatter_to_spring(scene, g.element, J, share, stand.spring, to.border);
     }
     return total;
 }
 
-double lag_friction(ContactSet& set, const ContactLaw& law, double slip_scale) {
+double lag_friction(ContactSet& set, const ContactLaw& law) {
     double energy = 0.0;
     for (ContactPoint& p : set.points) {
-        p.lagged_force = p.normal_force;
-        energy += law.friction * p.lagged_force * (std::hypot(p.slip, slip_scale) - slip_scale);
+        p.lagged_pressure = p.normal_force / p.weight;
+        energy += p.weight * traction_at(law, p.held, p.slip, p.lagged_pressure).energy;
     }
+    return energy;
+}
+
+std::vector<HeldGroup> held_groups(const ContactSet& set) {
+    std::vector<HeldGroup> held;
+    for (int k = 0; k < set.groups_used; ++k) {
+        const ContactGroup& g = set.groups[k];
+        HeldGroup h{g.tool, g.element, g.side, {}};
+        bool any = false;
+        for (int i = g.first; i < g.first + g.count; ++i) {
+            h.traction.push_back(set.points[i].traction);
+            any = any || h.traction.back() != 0.0;
+        }
+        if (any) held.push_back(std::move(h));
+    }
+    return held;
+}
+
+double held_energy(const ContactSet& set, const ContactLaw& law) {
+    double energy = 0.0;
+    for (const ContactPoint& p : set.points) energy += 0.5 * p.weight * p.traction * p.traction / law.stick;
     return energy;
 }
 

@@ -9,8 +9,10 @@
 //
 // Pressure   p(gap) N/mm2: straight with the stiffness of half the thickness, 2 E'/t, smooth over |gap| <
 //            soft; a strip squeezed from both sides then gives way with E'/t.
-// Friction   T = - mu p s / sqrt(s^2 + s0^2), s the slip in this increment: Coulomb, but for slips smaller
-//            than a fiftieth of the tools' move.
+// Friction   Coulomb's, with memory: a point that sticks is held as by the shear stiffness of half the thickness,
+//            2 G/t, from the traction that it had in the last accepted state, q = q_0 - (2 G/t) s with s the slip in
+//            this increment, and slides at |q| = mu p. The corner is rounded over a tenth of mu p either side. A
+//            point that sticks so does not creep, however often the ram moves.
 // Units      mm, MPa, N per mm width.
 
 #pragma once
@@ -30,6 +32,7 @@ struct ContactLaw {
     double stiffness = 0.0;  // N/mm2 per mm of overlap
     double soft = 0.0;       // mm, half width of the smooth start
     double friction = 0.0;   // Coulomb's coefficient
+    double stick = 0.0;      // N/mm2 per mm of slip
     double spacing = 0.07;   // largest distance of neighbouring contact points, in thicknesses
 };
 
@@ -40,6 +43,24 @@ struct Pressure {
     double energy = 0.0;  // N/mm, d energy / d gap = - value
 };
 Pressure pressure_at(const ContactLaw& law, double gap);
+
+// Traction of friction on a point along the tool, and what belongs to it.
+struct Traction {
+    double value = 0.0;        // q, N/mm2; along the tool, its material on the left
+    double by_slip = 0.0;      // dq/ds, <= 0
+    double by_pressure = 0.0;  // dq/dp
+    double energy = 0.0;       // N/mm, d energy/ds = - q at a fixed pressure
+    double stored = 0.0;       // of it, what comes back when the point is let go
+};
+// held: q_0.
+Traction traction_at(const ContactLaw& law, double held, double slip, double pressure);
+
+// What a group's points were held with in an accepted state.
+struct HeldGroup {
+    int tool = 0, element = 0;
+    double side = 1.0;
+    std::vector<double> traction;  // N/mm2
+};
 
 // Points of one surface of one element that may touch one tool in this increment.
 struct ContactGroup {
@@ -56,9 +77,11 @@ struct ContactPoint {
     Vec2 start = Vec2::Zero();  // where it was in the last accepted state
     double normal_force = 0.0;  // of the last evaluation, N per mm
     double friction_force = 0.0;
-    double lagged_force = 0.0;  // normal force that the friction's energy is measured with
-    double slip = 0.0;          // along the tool in this increment, mm
-    Vec2 force = Vec2::Zero();  // of the last evaluation, on the strip
+    double lagged_pressure = 0.0;  // that the friction's energy is measured with, N/mm2
+    double held = 0.0;             // traction in the last accepted state, N/mm2
+    double traction = 0.0;         // of the last evaluation
+    double slip = 0.0;             // along the tool in this increment, mm
+    Vec2 force = Vec2::Zero();     // of the last evaluation, on the strip
     Vec2 place = Vec2::Zero();
 };
 
@@ -84,21 +107,25 @@ struct ToolStand {
 };
 using ToolStands = std::vector<ToolStand>;  // one a tool
 
-// Collects the points that may touch within `reach` of where the strip is (u: x, y, theta per node).
+// Collects the points that may touch within `reach` of where the strip is (u: the nodes' unknowns). held: of the
+// accepted state that the increment starts from.
 void find_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
-                   double reach, ContactSet& set);
+                   double reach, const std::vector<HeldGroup>& held, ContactSet& set);
 
-// The contacts' term of an increment's energy. Sums over all points at u. slip_scale: slips below this are
-// not resolved as sliding, mm. With friction the hessian is the forces' derivative, no energy's.
+// What the points are held with after an increment, and what that stores, N.
+std::vector<HeldGroup> held_groups(const ContactSet& set);
+double held_energy(const ContactSet& set, const ContactLaw& law);
+
+// The contacts' term of an increment's energy. Sums over all points at u. With friction the hessian is the forces' derivative, no energy's.
 struct ContactSum {
     double energy = 0.0;    // stored in the contacts, N
-    double friction = 0.0;  // energy of friction with lagged normal forces
+    double friction = 0.0;  // energy of friction with lagged pressures
 };
 ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
-                        double slip_scale, ContactSet& set, Equations& to);
+                        ContactSet& set, Equations& to);
 
-// Takes the normal forces of the last evaluation as the lagged ones; returns the friction's energy with them.
-double lag_friction(ContactSet& set, const ContactLaw& law, double slip_scale);
+// Takes the pressures of the last evaluation as the lagged ones; returns the friction's energy with them.
+double lag_friction(ContactSet& set, const ContactLaw& law);
 
 // The forces of the last evaluation, neighbouring points (nearer than reach, mm) on one tool summed to one
 // patch that acts where they act together.

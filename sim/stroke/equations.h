@@ -1,5 +1,5 @@
-// What the terms of an increment's energy add up to: its gradient and its hessian by all unknowns, x, y and
-// theta of every node, then the compression of every spring.
+// What the terms of an increment's energy add up to: its gradient and its hessian by all unknowns, those of
+// every node (sim/strip/beam_element.h), then the compression of every spring.
 //
 // Each term is a function of its own that adds its part to these and returns its energy: sections.h,
 // contact.h, self_contact.h, spring_force.h, weight.h, hold.h and length_scale.h. IncrementSolver sums them.
@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "sim/strip/beam_element.h"
 #include "sim/stroke/band_solve.h"
 #include "sim/stroke/border.h"
 
@@ -22,9 +23,9 @@ struct Equations {
     Border border;                 // and those that a spring's compression has a part in
 
     void resize(int nodes, int springs) {
-        gradient.assign(3 * nodes + springs, 0.0);
-        matrix.resize(3 * nodes);
-        border.resize(springs, 3 * nodes);
+        gradient.assign(strip::node_unknowns * nodes + springs, 0.0);
+        matrix.resize(strip::node_unknowns * nodes);
+        border.resize(springs, strip::node_unknowns * nodes);
     }
     void clear() {
         std::fill(gradient.begin(), gradient.end(), 0.0);

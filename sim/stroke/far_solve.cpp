@@ -14,9 +14,10 @@ bool FarFactors::factor(BandMatrix& band, const std::vector<FarBlock>& far) {
         }
     }
     for (const FarBlock& block : far) {
-        const int row = 3 * (block.row_element - 1), column = 3 * (block.column_element - 1);
-        for (int i = 0; i < 12; ++i)
-            for (int j = 0; j < 12; ++j)
+        const int row = strip::node_unknowns * (block.row_element - 1),
+                  column = strip::node_unknowns * (block.column_element - 1);
+        for (int i = 0; i < around; ++i)
+            for (int j = 0; j < around; ++j)
                 if (block.K(i, j) != 0.0) entries.emplace_back(row + i, column + j, block.K(i, j));
     }
     matrix_.resize(size, size);

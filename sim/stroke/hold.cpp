@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "sim/strip/beam_element.h"
 #include "sim/tolerances.h"
 
 namespace overbend::stroke {
@@ -32,12 +33,13 @@ double add_hold(const Hold& hold, const std::vector<double>& before, const std::
                 Equations& to) {
     double energy = 0.0;
     for (int i = 0; i < static_cast<int>(hold.along.size()); ++i) {
-        const double dx = u[3 * i] - before[3 * i], dy = u[3 * i + 1] - before[3 * i + 1];
+        const double dx = u[strip::node_unknowns * i] - before[strip::node_unknowns * i],
+                     dy = u[strip::node_unknowns * i + 1] - before[strip::node_unknowns * i + 1];
         energy += 0.5 * (hold.along[i] * dx * dx + hold.across[i] * dy * dy);
-        to.gradient[3 * i] += hold.along[i] * dx;
-        to.gradient[3 * i + 1] += hold.across[i] * dy;
-        to.matrix.at(3 * i, 3 * i) += hold.along[i];
-        to.matrix.at(3 * i + 1, 3 * i + 1) += hold.across[i];
+        to.gradient[strip::node_unknowns * i] += hold.along[i] * dx;
+        to.gradient[strip::node_unknowns * i + 1] += hold.across[i] * dy;
+        to.matrix.at(strip::node_unknowns * i, strip::node_unknowns * i) += hold.along[i];
+        to.matrix.at(strip::node_unknowns * i + 1, strip::node_unknowns * i + 1) += hold.across[i];
     }
     return energy;
 }

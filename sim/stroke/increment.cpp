@@ -19,8 +19,18 @@ bool stands_in_frame(const tool::RigidTool& t) {
 
 }  // namespace
 
+std::vector<double> unknowns_of(const strip::StripState& s) {
+    std::vector<double> u;
+    for (int i = 0; i < s.nodes(); ++i) {
+        u.insert(u.end(), {s.x[i], s.y[i], s.theta[i]});
+        u.insert(u.end(), s.warp.begin() + material::warps * i, s.warp.begin() + material::warps * (i + 1));
+    }
+    return u;
+}
+
 IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& options)
     : law_(scene.law),
+      shape_({scene.strip.layer_height, scene.strip.layer_weight}),
       options_(options),
       thickness_(scene.strip.thickness),
       nodes_(scene.strip.nodes()),
@@ -34,16 +44,17 @@ IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& 
     if (weight_ > 0.0)
         enough_ = std::clamp(limits::weight_residual * weight_ * thickness_ / force_scale_, 1e-9, enough_);
     for (int e = 0; e < strip.elements(); ++e) length_.push_back(strip.length(e));
-    strain_.resize(nodes_ - 1);
 
     scene_.tools = &scene.tools;
     scene_.law.stiffness = options.contact_stiffness * law_.modulus / thickness_;
     scene_.law.soft = limits::contact_soft * thickness_;
     scene_.law.friction = scene.friction;
+    scene_.law.stick = 2.0 * law_.shear_modulus / thickness_;
     scene_.law.spacing = options.contact_spacing;
     scene_.thickness = thickness_;
     scene_.length = &length_;
-    scene_.strain = &strain_;
+    scene_.shape = &shape_;
+    scene_.strains = &strains_;
     scene_.first_element = nodes_, scene_.last_element = -1;
     for (int e = 0; e < strip.elements(); ++e) {
         const double middle = 0.5 * (strip.blank_position[e] + strip.blank_position[e + 1]);
@@ -63,7 +74,7 @@ IncrementSolver::IncrementSolver(const StrokeScene& scene, const SolverOptions& 
         stands_[k].gives = Vec2(0.0, t.gives_way());
         sprung_.push_back(static_cast<int>(k));
     }
-    unknowns_ = 3 * nodes_ + static_cast<int>(sprung_.size());
+    unknowns_ = strip::node_unknowns * nodes_ + static_cast<int>(sprung_.size());
     for (std::vector<double>* v : {&u_, &trial_, &direction_}) v->assign(unknowns_, 0.0);
     equations_.resize(nodes_, static_cast<int>(sprung_.size()));
 }
@@ -73,12 +84,11 @@ material::LayerHistory* IncrementSolver::history(strip::StripState& s, int e) co
 }
 
 void IncrementSolver::start(SolverState& c) {
-    const strip::StripState& s = c.strip;
-    c.u.assign(unknowns_, 0.0);
-    for (int i = 0; i < nodes_; ++i)
-        c.u[3 * i] = s.x[i], c.u[3 * i + 1] = s.y[i], c.u[3 * i + 2] = s.theta[i];
+    c.u = unknowns_of(c.strip);
+    c.u.resize(unknowns_, 0.0);
     c.stress.assign(static_cast<std::size_t>(nodes_ - 1) * layers_, 0.0);
     c.width_stress = c.stress;
+    c.flow = c.stress;
     c.stretch.assign(nodes_ - 1, 1.0);
     c.curvature.assign(nodes_ - 1, 0.0);
     c.active.assign(nodes_ - 1, 0.0);
@@ -88,14 +98,16 @@ void IncrementSolver::start(SolverState& c) {
     c.last_ram_move = c.ram_move_before = 0.0;
     c.travel = c.punch_force = 0.0;
     c.contacts.clear();
-    start_sections(law_, c.strip, sections_);
+    c.held.clear();
+    strain_strip(shape_, length_, c.u, strains_);
+    start_sections(law_, shape_, c.strip, length_, strains_, {}, sections_);
     for (int e = 0; e + 1 < nodes_; ++e) {
-        const strip::ElementStrain strain = strip::element_strain(&c.u[3 * e], length_[e]);
+        const strip::ElementStrain& strain = strains_.elements[e];
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
         // From its own history a section answers elastically: this only fills the stresses.
-        material::advance(law_, s.layer_height.data(), s.layer_weight.data(), layers_, &sections_.starts[at],
-                          &sections_.flow[at], history(c.strip, e), &c.stress[at], &c.width_stress[at],
-                          strain.G, strain.k);
+        material::advance(law_, shape_, &sections_.starts[at], &sections_.flow[at],
+                          layer_strains(shape_, strains_, length_, sections_, e), history(c.strip, e),
+                          &c.stress[at], &c.width_stress[at]);
         c.stretch[e] = strain.G, c.curvature[e] = strain.k;
     }
     c.load_fraction = has_standing_loads() ? 0.0 : 1.0;
@@ -109,11 +121,11 @@ void IncrementSolver::start(SolverState& c) {
 void IncrementSolver::start_springs(SolverState& c) {
     c.compression.assign(stands_.size(), 0.0);
     c.spring_energy = 0.0;
-    strain_elements(c.u);
+    strain_strip(shape_, length_, c.u, strains_);
     for (std::size_t i = 0; i < sprung_.size(); ++i) {
         const int k = sprung_[i];
         const tool::RigidTool& t = (*scene_.tools)[k];
-        double& z = c.u[3 * nodes_ + i];
+        double& z = c.u[strip::node_unknowns * nodes_ + i];
         if (stands_in_frame(t)) {
             for (int round = 0; round < 20; ++round) {
                 stand_tools(c.u, c.u, 0.0, 0.0);
@@ -166,25 +178,21 @@ void IncrementSolver::stand_tools(const std::vector<double>& u, const std::vecto
     for (std::size_t k = 0; k < stands_.size(); ++k) {
         const tool::RigidTool& t = (*scene_.tools)[k];
         ToolStand& s = stands_[k];
-        const double z = s.spring < 0 ? 0.0 : u[3 * nodes_ + s.spring];
-        const double was = s.spring < 0 ? 0.0 : before[3 * nodes_ + s.spring];
+        const double z = s.spring < 0 ? 0.0 : u[strip::node_unknowns * nodes_ + s.spring];
+        const double was = s.spring < 0 ? 0.0 : before[strip::node_unknowns * nodes_ + s.spring];
         s.at = tool_position(t, travel, z);
         s.moved = Vec2(0.0, t.moves_with_ram() ? -ram_move : 0.0) + (z - was) * s.gives;
     }
 }
 
-void IncrementSolver::strain_elements(const std::vector<double>& u) {
-    for (int e = 0; e + 1 < nodes_; ++e) strain_[e] = strip::element_strain(&u[3 * e], length_[e]);
-}
-
 // What stays fixed during the increment: the surfaces, the points that may touch, the length-scale weights.
 void IncrementSolver::prepare(SolverState& c, double ram_move, double ratio) {
-    start_sections(law_, c.strip, sections_);
-    strain_elements(c.u);
+    strain_strip(shape_, length_, c.u, strains_);
+    std::vector<double> flow = c.flow;
+    for (double& of_layer : flow) of_layer *= std::max(0.0, ratio);
+    start_sections(law_, shape_, c.strip, length_, strains_, flow, sections_);
     stand_tools(c.u, c.u, c.travel, 0.0);
-    slip_scale_ = ram_move != 0.0 ? std::max(limits::slip * std::abs(ram_move), 1e-6 * thickness_)
-                                  : limits::slip * limits::first_increment * thickness_;
-    find_contacts(scene_, c.u, stands_, 2.0 * std::abs(ram_move) + 0.15 * thickness_, contacts_);
+    find_contacts(scene_, c.u, stands_, 2.0 * std::abs(ram_move) + 0.15 * thickness_, c.held, contacts_);
     hold_ = hold_rigid_modes(scene_, contacts_, law_.modulus);
     if (touches_itself_)
         find_self_contacts(scene_, c.u, 2.0 * std::abs(ram_move) + 0.3 * thickness_, self_contacts_);
@@ -197,13 +205,13 @@ IncrementSolver::Totals IncrementSolver::evaluate(const SolverState& c, const st
                                                   double ram_move) {
     Totals totals;
     equations_.clear();
-    strain_elements(u);
-    const std::optional<double> sections =
-        add_sections(law_, c.strip, length_, strain_, sections_, equations_);
+    strain_strip(shape_, length_, u, strains_);
+    const std::optional<SectionsSum> sections =
+        add_sections(law_, shape_, length_, strains_, c.u, u, sections_, equations_);
     totals.folded = !sections;
     if (totals.folded) return totals;
     stand_tools(u, c.u, c.travel + ram_move, ram_move);
-    totals.contact = add_contacts(scene_, u, stands_, slip_scale_, contacts_, equations_);
+    totals.contact = add_contacts(scene_, u, stands_, contacts_, equations_);
     if (touches_itself_) totals.contact.energy += add_self_contacts(scene_, u, self_contacts_, equations_);
     const double hold = limits::hold_across * law_.modulus * thickness_;
     const SpringSum springs = add_springs(spring_unknowns(c), hold, c.u, u, equations_);
@@ -211,15 +219,17 @@ IncrementSolver::Totals IncrementSolver::evaluate(const SolverState& c, const st
     totals.weight = add_weight(c.load_fraction * weight_, length_, c.u, u, equations_);
     totals.hold = springs.hold + add_hold(hold_, c.u, u, equations_);
     totals.length_scale = add_length_scale(length_scale_, length_, c.u, u, equations_);
-    totals.energy = *sections + (totals.contact.energy + totals.contact.friction + totals.springs +
-                                 totals.weight + totals.hold + totals.length_scale);
+    totals.along = sections->along;
+    totals.energy = sections->energy + totals.along +
+                    (totals.contact.energy + totals.contact.friction + totals.springs + totals.weight +
+                     totals.hold + totals.length_scale);
     return totals;
 }
 
 double IncrementSolver::gap_at(const std::vector<double>& u, tool::Role role) {
     std::vector<double> all = u;
     all.resize(unknowns_, 0.0);
-    strain_elements(all);
+    strain_strip(shape_, length_, all, strains_);
     stand_tools(all, all, 0.0, 0.0);
     double least = 1e300;
     for (std::size_t k = 0; k < stands_.size(); ++k)

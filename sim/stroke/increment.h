@@ -40,6 +40,9 @@ struct SolverOptions {
 
 enum class StepOutcome { solved, not_converged, folded, no_hold };
 
+// Of the strip's nodes, in turn.
+std::vector<double> unknowns_of(const strip::StripState& strip);
+
 // Workspace for many increments of one stroke on one strip.
 class IncrementSolver {
   public:
@@ -80,11 +83,10 @@ class IncrementSolver {
     struct Totals {
         double energy = 0.0;
         ContactSum contact;
-        double hold = 0.0, length_scale = 0.0, springs = 0.0, weight = 0.0;
+        double along = 0.0, hold = 0.0, length_scale = 0.0, springs = 0.0, weight = 0.0;
         bool folded = false;
     };
     material::LayerHistory* history(strip::StripState& s, int e) const;
-    void strain_elements(const std::vector<double>& u);
     void prepare(SolverState& state, double ram_move, double predicted_ratio);
     Totals evaluate(const SolverState& state, const std::vector<double>& u, double ram_move);
     bool has_standing_loads() const;
@@ -102,10 +104,13 @@ class IncrementSolver {
     bool newton_direction(const SolverState& state, double ram_move);
     StepOutcome newton(SolverState& state, double ram_move);
     void accept(SolverState& state, double ram_move, const Totals& totals);
+    material::FreeSection release_section(SolverState& state, int element);
+    bool release_sections(SolverState& state);
     double contact_force_on_ram() const;
     double squeeze_force();
 
     material::LayerLaw law_;
+    material::SectionShape shape_;
     SolverOptions options_;
     ContactScene scene_;
     double thickness_ = 0.0;
@@ -113,12 +118,11 @@ class IncrementSolver {
     int unknowns_ = 0;         // of the nodes and the springs
     std::vector<int> sprung_;  // tools with springs
     ToolStands stands_;        // in the state that is evaluated
-    double slip_scale_ = 0.0;  // mm, see add_contacts
     double enough_ = 0.0;      // residual at an equilibrium, see limits::residual
     double weight_ = 0.0;      // N per mm2
     double force_scale_ = 0.0;
     std::vector<double> length_;
-    std::vector<strip::ElementStrain> strain_;  // at the state that is evaluated
+    StripStrains strains_;  // at the state that is evaluated
     Hold hold_;
     LengthScale length_scale_;
     Sections sections_;

@@ -3,9 +3,18 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/strip/beam_element.h"
 #include "sim/tolerances.h"
 
 namespace overbend::stroke {
+
+namespace {
+
+constexpr int turn_of(int node) {
+    return strip::node_unknowns * node + strip::turn_unknown;
+}
+
+}  // namespace
 
 // From the most active element within reach: one that was inactive up to now must not take all of a hinge on
 // itself when it begins to flow.
@@ -19,7 +28,7 @@ std::vector<double> length_scale_weights(const SolverState& c, const std::vector
     for (int e = 1; e + 1 < elements; ++e) {
         double moment = 0.0, expected = least;
         const auto look = [&](int i) {
-            const double last = c.last_move[3 * i + 5] - c.last_move[3 * i + 2];
+            const double last = c.last_move[turn_of(i + 1)] - c.last_move[turn_of(i)];
             moment = std::max(moment, c.active[i]);
             expected = std::max(expected, std::abs(ratio * last / length[i]));
         };
@@ -48,16 +57,16 @@ double add_length_scale(LengthScale& term, const std::vector<double>& length,
         const double row[4] = {-left * a, left * a + (left + right) * b, -right * d - (left + right) * b,
                                right * d};
         double bend = 0.0;
-        for (int m = 0; m < 4; ++m) bend += row[m] * (u[3 * (e - 1 + m) + 2] - before[3 * (e - 1 + m) + 2]);
+        for (int m = 0; m < 4; ++m) bend += row[m] * (u[turn_of(e - 1 + m)] - before[turn_of(e - 1 + m)]);
         energy += 0.5 * weight * bend * bend;
-        to.matrix.join(3 * e - 1, 3 * e + 8);
+        to.matrix.join(turn_of(e - 1), turn_of(e + 2));
         for (int m = 0; m < 4; ++m) {
             term.moment[e - 1 + m] += weight * bend * row[m];
             for (int n = 0; n < 4; ++n)
-                to.matrix.at(3 * (e - 1 + m) + 2, 3 * (e - 1 + n) + 2) += weight * row[m] * row[n];
+                to.matrix.at(turn_of(e - 1 + m), turn_of(e - 1 + n)) += weight * row[m] * row[n];
         }
     }
-    for (int i = 0; i <= elements; ++i) to.gradient[3 * i + 2] += term.moment[i];
+    for (int i = 0; i <= elements; ++i) to.gradient[turn_of(i)] += term.moment[i];
     return energy;
 }
 

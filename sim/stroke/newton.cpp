@@ -24,7 +24,7 @@ bool IncrementSolver::solve_direction(double least_pivot) {
 // a pivot that is not positive (a direction in which the strip would fall) is made stiffer until the step
 // goes down the energy.
 bool IncrementSolver::newton_direction(const SolverState& c, double ram_move) {
-    const int size = 3 * nodes_;
+    const int size = equations_.matrix.size();
     double stiff = 0.0;
     for (int i = 0; i < size; ++i) stiff = std::max(stiff, std::abs(equations_.matrix.at(i, i)));
     double shift = 0.0;
@@ -50,11 +50,13 @@ double IncrementSolver::slope_along_direction() const {
 double IncrementSolver::residual_norm() const {
     double most = 0.0;
     for (int i = 0; i < nodes_; ++i) {
-        most = std::max(
-            most, std::max(std::abs(equations_.gradient[3 * i]), std::abs(equations_.gradient[3 * i + 1])));
-        most = std::max(most, std::abs(equations_.gradient[3 * i + 2]) / thickness_);
+        const double* g = &equations_.gradient[strip::node_unknowns * i];
+        most = std::max({most, std::abs(g[0]), std::abs(g[1])});
+        for (int j = strip::turn_unknown; j < strip::node_unknowns; ++j)
+            most = std::max(most, std::abs(g[j]) / thickness_);
     }
-    for (int i = 3 * nodes_; i < unknowns_; ++i) most = std::max(most, std::abs(equations_.gradient[i]));
+    for (int i = equations_.matrix.size(); i < unknowns_; ++i)
+        most = std::max(most, std::abs(equations_.gradient[i]));
     return most / force_scale_;
 }
 
@@ -69,13 +71,14 @@ StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
         }
         if (!newton_direction(c, ram_move)) return StepOutcome::no_hold;
         double turn = 0.0;
-        for (int i = 0; i < nodes_; ++i) turn = std::max(turn, std::abs(direction_[3 * i + 2]));
+        for (int i = 0; i < nodes_; ++i)
+            turn = std::max(turn, std::abs(direction_[strip::node_unknowns * i + strip::turn_unknown]));
         double step = std::min(1.0, limits::newton_turn / std::max(turn, 1e-300));
 
         // From here on the energy's friction is measured with the normal forces of this iterate.
         const double slope = slope_along_direction();
         here.energy -= here.contact.friction;
-        here.contact.friction = lag_friction(contacts_, scene_.law, slip_scale_);
+        here.contact.friction = lag_friction(contacts_, scene_.law);
         here.energy += here.contact.friction;
 
         bool found = false;

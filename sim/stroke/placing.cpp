@@ -11,8 +11,7 @@ namespace overbend::stroke {
 namespace {
 
 std::vector<double> unknowns(const strip::StripState& s) {
-    std::vector<double> u(3 * s.x.size());
-    for (int i = 0; i < s.nodes(); ++i) u[3 * i] = s.x[i], u[3 * i + 1] = s.y[i], u[3 * i + 2] = s.theta[i];
+    const std::vector<double> u = unknowns_of(s);
     return u;
 }
 

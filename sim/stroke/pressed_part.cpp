@@ -51,6 +51,7 @@ void widen(State& s, const State& placed, const strip::StripState& whole, const 
         values.swap(all);
     };
     const long m = whole.layers();
+    fill(s.warp, placed.warp, material::warps);
     fill(s.stretch, placed.stretch, 1);
     fill(s.curvature, placed.curvature, 1);
     fill(s.hoop_stress, placed.hoop_stress, m);

@@ -17,7 +17,7 @@ void record(Recording& recording, const SolverState& c, Phase phase) {
     s.phase = phase;
     s.travel = c.travel;
     s.punch_force = c.punch_force;
-    s.x = c.strip.x, s.y = c.strip.y, s.theta = c.strip.theta;
+    s.x = c.strip.x, s.y = c.strip.y, s.theta = c.strip.theta, s.warp = c.strip.warp;
     s.stretch = c.stretch, s.curvature = c.curvature;
     s.hoop_stress.assign(c.stress.begin(), c.stress.end());
     s.plastic_strain.clear();

@@ -1,5 +1,6 @@
 // The strip without its tools: the part of IncrementSolver that lets sections go.
 
+#include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
 
@@ -7,30 +8,51 @@
 
 namespace overbend::stroke {
 
-bool IncrementSolver::release(SolverState& c) {
-    const strip::StripState& s = c.strip;
-    std::vector<double> G(nodes_ - 1), k(nodes_ - 1);
-    for (int e = 0; e + 1 < nodes_; ++e) {
-        const material::FreeSection free =
-            material::release(law_, s.layer_height.data(), s.layer_weight.data(), layers_,
-                              history(c.strip, e), c.stretch[e], c.curvature[e]);
-        if (!free.solved) return false;
-        G[e] = free.G, k[e] = free.k;
+material::FreeSection IncrementSolver::release_section(SolverState& c, int e) {
+    double slope_square[material::most_layers];
+    for (int i = 0; i < layers_; ++i) {
+        const double slope = layer_place(shape_, strains_, length_[e], e, i).slope;
+        slope_square[i] = slope * slope;
     }
-    // Walk outwards from the middle of the zone, whose place and turn stay.
+    return material::release(law_, shape_, history(c.strip, e), strains_.sections[e], slope_square);
+}
+
+// u_ with every section at zero force and zero moment, but for what its layers' slopes, which are those of
+// strains_, then change. The middle of the forming zone keeps its place and turn.
+bool IncrementSolver::release_sections(SolverState& c) {
+    std::vector<double> k(nodes_ - 1);
+    std::vector<Eigen::Vector2d> chord(nodes_ - 1);  // along the section and across it
+    for (int e = 0; e + 1 < nodes_; ++e) {
+        const material::FreeSection free = release_section(c, e);
+        if (!free.solved) return false;
+        k[e] = free.k;
+        chord[e] = length_[e] * Eigen::Vector2d(free.G, strains_.elements[e].g);
+    }
+    const auto turned = [&](int e, double mean) {
+        return Eigen::Vector2d(Eigen::Rotation2Dd(mean) * chord[e]);
+    };
     const int middle = (scene_.first_element + scene_.last_element + 1) / 2;
-    u_ = c.u;
     for (int e = middle; e + 1 < nodes_; ++e) {
-        u_[3 * e + 5] = u_[3 * e + 2] + length_[e] * k[e];
-        const double mean = 0.5 * (u_[3 * e + 2] + u_[3 * e + 5]);
-        u_[3 * e + 3] = u_[3 * e] + length_[e] * G[e] * std::cos(mean);
-        u_[3 * e + 4] = u_[3 * e + 1] + length_[e] * G[e] * std::sin(mean);
+        double *a = &u_[strip::node_unknowns * e], *b = a + strip::node_unknowns;
+        b[2] = a[2] + length_[e] * k[e];
+        const Eigen::Vector2d d = turned(e, 0.5 * (a[2] + b[2]));
+        b[0] = a[0] + d.x(), b[1] = a[1] + d.y();
     }
     for (int e = middle - 1; e >= 0; --e) {
-        u_[3 * e + 2] = u_[3 * e + 5] - length_[e] * k[e];
-        const double mean = 0.5 * (u_[3 * e + 2] + u_[3 * e + 5]);
-        u_[3 * e] = u_[3 * e + 3] - length_[e] * G[e] * std::cos(mean);
-        u_[3 * e + 1] = u_[3 * e + 4] - length_[e] * G[e] * std::sin(mean);
+        double *a = &u_[strip::node_unknowns * e], *b = a + strip::node_unknowns;
+        a[2] = b[2] - length_[e] * k[e];
+        const Eigen::Vector2d d = turned(e, 0.5 * (a[2] + b[2]));
+        a[0] = b[0] - d.x(), a[1] = b[1] - d.y();
+    }
+    return true;
+}
+
+bool IncrementSolver::release(SolverState& c) {
+    u_ = c.u;
+    // The layers' slopes follow the heights, which hardly change: the second time nothing moves.
+    for (int pass = 0; pass < 3; ++pass) {
+        strain_strip(shape_, length_, u_, strains_);
+        if (!release_sections(c)) return false;
     }
     contacts_.groups_used = 0;
     contacts_.points.clear();
@@ -38,7 +60,9 @@ bool IncrementSolver::release(SolverState& c) {
     std::fill(length_scale_.moment.begin(), length_scale_.moment.end(), 0.0);
     // The energy balance ends when the tools are off: energy released from here on is not counted.
     const Audit balance = c.audit;
-    start_sections(law_, c.strip, sections_);
+    // Begun from the strains that it ends with, since the layers keep their shear.
+    strain_strip(shape_, length_, u_, strains_);
+    start_sections(law_, shape_, c.strip, length_, strains_, {}, sections_);
     accept(c, 0.0, Totals{});
     c.audit = balance;
     c.punch_force = 0.0;
@@ -49,15 +73,14 @@ bool IncrementSolver::release(SolverState& c) {
 double IncrementSolver::free_turn(SolverState& c, double left, double right) {
     strip::StripState& s = c.strip;
     const double low = std::min(left, right), high = std::max(left, right);
+    strain_strip(shape_, length_, c.u, strains_);
     double turn = 0.0;
     for (int e = 0; e + 1 < nodes_; ++e) {
         const double a = std::min(s.blank_position[e], s.blank_position[e + 1]);
         const double b = std::max(s.blank_position[e], s.blank_position[e + 1]);
         const double inside = std::min(b, high) - std::max(a, low);
         if (inside <= 0.0) continue;
-        const material::FreeSection free =
-            material::release(law_, s.layer_height.data(), s.layer_weight.data(), layers_, history(s, e),
-                              c.stretch[e], c.curvature[e]);
+        const material::FreeSection free = release_section(c, e);
         turn += inside * (free.solved ? free.k : c.curvature[e]);
     }
     return turn;

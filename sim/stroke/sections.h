@@ -1,38 +1,76 @@
-// The sections' term of an increment's energy: sum L (W + 1/2 S g^2) over the elements.
+// The sections' term of an increment's energy: sum L W over the elements, with W the sum over the layers of
+// weight times potential from the layers' history at the increment's start (sim/material/layer_law.h).
 //
-// W(G, k) is the potential of N and M from the layers' history at the increment's start (section.h of
-// sim/material), g the element's shear (sim/strip/beam_element.h), S = 5/6 shear modulus x thickness.
+// A layer runs along (lambda, eta) in the section's directions and a line across the strip along
+// (u', 1/lambda): lambda its stretch without slope (sim/material/section_shape.h), u' = sum_j psi_j' phi_j,
+//   eta = g + dy/ds + k u
+// the layer's slope, dy/ds the difference of its heights at both nodes over L. So its strains are
+//   e = ln(l^2)/2,  l^2 = lambda^2 + eta^2,   dgamma = C l_0^2/l^2 - C_0,  C = lambda u' + eta/lambda
+// with C the product of both directions and 0 the increment's start: the rate of dgamma is that of the shear
+// strain in axes that go with the layer. Shear stress does work where heights change along the strip, as under a
+// nose, and lowers the hoop stress at which a layer yields.
 //
-// Shapes  length, strain, active: one an element. starts, flow: layers, element by element.
+// The warp changes along an element. Its energy is taken to second order about the middle,
+//   L/24 sum_jk (dphi_j2 - dphi_j1) (dphi_k2 - dphi_k1) int G^ lambda_0^2 psi_j' psi_k' dz
+// with G^ the shear modulus that a layer shows if it flows as in the last increment: what two points of
+// integration along the element would feel, at the price of one. Ten times as much or a third changes no figure
+// of the V strokes of tests/outside by more than 2 per cent.
+//
+// Shapes  length, active: one an element. starts, flow and what else is of layers: element by element.
 // Units   mm, N per mm of width; energy N.
 
 #pragma once
 
+#include <Eigen/Core>
 #include <optional>
 #include <vector>
 
 #include "sim/material/section.h"
-#include "sim/strip/beam_element.h"
 #include "sim/strip/strip_state.h"
 #include "sim/stroke/equations.h"
+#include "sim/stroke/strip_strains.h"
 
 namespace overbend::stroke {
 
 struct Sections {
     std::vector<material::LayerStart> starts;  // layers at the increment's start
     std::vector<double> flow;                  // of the layers' last evaluation; 0 before the first
+    std::vector<double> fibre;                 // l_0^2
+    std::vector<double> skew;                  // C_0
+    std::vector<Eigen::Matrix2d> along;        // of each element's second term, N per mm of length
     std::vector<double> active;  // of each element's moment what layers carry that have flowed, N mm per mm
+    std::vector<double> node_share;  // what layers press on their heights at the nodes with, in an evaluation
 };
 
-double shear_stiffness(const material::LayerLaw& law, double thickness);  // S, N per mm
+// How a layer of an element lies; with u its warp, mm.
+struct LayerPlace {
+    double slope = 0.0;                   // eta
+    double warp = 0.0, warp_slope = 0.0;  // u and u'
+};
+LayerPlace layer_place(const material::SectionShape& shape, const StripStrains& strains, double length,
+                       int element, int layer);
 
-// An increment begins from the strip's history.
-void start_sections(const material::LayerLaw& law, const strip::StripState& strip, Sections& sections);
+// An increment begins from the strip's history and strains. expected_flow: of every layer, as far as it can
+// be foreseen; empty: none.
+void start_sections(const material::LayerLaw& law, const material::SectionShape& shape,
+                    const strip::StripState& strip, const std::vector<double>& length,
+                    const StripStrains& strains, const std::vector<double>& expected_flow,
+                    Sections& sections);
 
-// Returns the energy; none when a section is folded: `to` is then incomplete.
-std::optional<double> add_sections(const material::LayerLaw& law, const strip::StripState& strip,
-                                   const std::vector<double>& length,
-                                   const std::vector<strip::ElementStrain>& strain, Sections& sections,
-                                   Equations& to);
+// The strains of an element's layers since the increment's start.
+material::LayerStrains layer_strains(const material::SectionShape& shape, const StripStrains& strains,
+                                     const std::vector<double>& length, const Sections& sections,
+                                     int element);
+
+struct SectionsSum {
+    double energy = 0.0;  // of the layers
+    double along = 0.0;   // of the warp's change along the elements
+};
+// strains: at the state that is evaluated, whose unknowns are u; before: those at the increment's start. None
+// when a section is folded: `to` is then incomplete.
+std::optional<SectionsSum> add_sections(const material::LayerLaw& law, const material::SectionShape& shape,
+                                        const std::vector<double>& length, const StripStrains& strains,
+                                        const std::vector<double>& before, const std::vector<double>& u,
+                                        Sections& sections, Equations& to);
 
 }  // namespace overbend::stroke

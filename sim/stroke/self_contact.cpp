@@ -26,12 +26,12 @@ struct Foot {
 // A surface's point with its derivative by xi.
 Vec2 slope_at(const ContactScene& scene, const std::vector<double>& u, int element, const ElementFace& face,
               const SurfacePoint& s, double xi) {
-    const double* a = &u[3 * element];
-    const double bulge_slope = -0.25 * (*scene.length)[element] * xi * (a[2] - a[5]);
-    const double rise = bulge_slope + 0.5 * (face.height[1].y - face.height[0].y);
-    const double turn = 0.5 * (a[5] - a[2]);
+    const double *a = &u[strip::node_unknowns * element], *b = a + strip::node_unknowns;
+    const double bulge_slope = -0.25 * (*scene.length)[element] * xi * (a[2] - b[2]);
+    const double rise = bulge_slope + 0.5 * (face.height[1] - face.height[0]);
+    const double turn = 0.5 * (b[2] - a[2]);
     const Vec2 t(s.tx, s.ty), n(-s.ty, s.tx);
-    return Vec2(0.5 * (a[3] - a[0]), 0.5 * (a[4] - a[1])) + rise * n - s.height * turn * t;
+    return Vec2(0.5 * (b[0] - a[0]), 0.5 * (b[1] - a[1])) + rise * n - s.height * turn * t;
 }
 
 Foot foot_on(const ContactScene& scene, const std::vector<double>& u, int element, double side,
@@ -69,30 +69,22 @@ int nearest_of(const ContactScene& scene, const std::vector<double>& u, const Se
     return best;
 }
 
-bool within(const ContactScene& scene, int element, int i) {
-    const int nodes = static_cast<int>(scene.length->size()) + 1, node = element - 1 + i / 3;
-    return node >= 0 && node < nodes;
-}
-
 // Force and stiffness of one surface point that is pushed with f.
 struct Side {
-    SurfacePoint point;
-    FaceGradient face;
+    int element = 0;
+    ElementFace face;
     PointGradient moves;
-    Vec12 load = Vec12::Zero();
-    Mat12 K = Mat12::Zero();
+    FaceJacobian J;
+    FaceSum sum;
 
-    Side(const ContactScene& scene, int element, double side, const SurfacePoint& s, const Vec2& f)
-        : point(s) {
-        const ElementFace of = element_face(scene, element, side);
-        face = face_gradient(scene, element, of);
-        moves = point_gradient(s, face);
+    Side(const ContactScene& scene, int of, double side, const SurfacePoint& s, const Vec2& f)
+        : element(of),
+          face(element_face(scene, of, side)),
+          moves(point_gradient(s)),
+          J(face_jacobian(scene, of, face)) {
         PointForce force;
         force.force = f;
-        add_point(s, moves, force, load, K);
-        const double across = f.dot(moves.n);
-        add_height_curvature(scene, element, of, face, 0, s.N1 * across, K);
-        add_height_curvature(scene, element, of, face, 1, s.N2 * across, K);
+        add_point(s, moves, force, sum);
     }
 };
 
@@ -154,22 +146,20 @@ double add_self_contacts(const ContactScene& scene, const std::vector<double>& u
 
         Side own(scene, p.element, p.side, s, P * foot.normal);
         Side others(scene, other, p.side, foot.at, -P * foot.normal);
-        const Vec12 closing = own.moves.in(foot.normal), giving = others.moves.in(foot.normal);
-        const Vec12 sliding = own.moves.in(foot.tangent), slid = others.moves.in(foot.tangent);
+        const Vec8 closing = own.moves.in(foot.normal), giving = others.moves.in(foot.normal);
+        const Vec8 sliding = own.moves.in(foot.tangent), slid = others.moves.in(foot.tangent);
         // The normal turns with the other face: d normal = - side tangent dtheta.
-        const Vec12 turn = P * p.side * others.moves.dtheta;
-        own.K += stiff * closing * closing.transpose();
-        others.K += stiff * giving * giving.transpose();
-        others.K -= slid * turn.transpose() + turn * slid.transpose();
-        scatter(scene, p.element, own.load, own.K, to);
-        scatter(scene, other, others.load, others.K, to);
+        const Vec8 turn = P * p.side * others.moves.dtheta;
+        own.sum.K += stiff * closing * closing.transpose();
+        others.sum.K += stiff * giving * giving.transpose();
+        others.sum.K -= slid * turn.transpose() + turn * slid.transpose();
+        scatter(scene, p.element, own.face, own.J, own.sum, to);
+        scatter(scene, other, others.face, others.J, others.sum, to);
 
-        FarBlock block{p.element, other, -stiff * closing * giving.transpose() + sliding * turn.transpose()};
-        for (int i = 0; i < 12; ++i)
-            for (int j = 0; j < 12; ++j)
-                if (!within(scene, p.element, i) || !within(scene, other, j)) block.K(i, j) = 0.0;
-        set.far.push_back(block);
-        set.far.push_back({other, p.element, block.K.transpose()});
+        const Mat8 coupling = -stiff * closing * giving.transpose() + sliding * turn.transpose();
+        const AroundMatrix far = own.J.transpose() * coupling * others.J;
+        set.far.push_back({p.element, other, far});
+        set.far.push_back({other, p.element, far.transpose()});
     }
     return energy;
 }

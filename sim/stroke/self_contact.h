@@ -31,7 +31,7 @@ struct SelfPoint {
 // What couples two parts of the strip: the unknowns of the nodes around `row_element` and `column_element`.
 struct FarBlock {
     int row_element = 0, column_element = 0;
-    Mat12 K = Mat12::Zero();
+    AroundMatrix K = AroundMatrix::Zero();
 };
 
 struct SelfContactSet {

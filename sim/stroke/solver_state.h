@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "sim/strip/strip_state.h"
+#include "sim/stroke/contact.h"
 #include "sim/stroke/recording.h"
 
 namespace overbend::stroke {
@@ -35,10 +36,11 @@ struct Audit {
 
 struct SolverState {
     strip::StripState strip;
-    std::vector<double> u;                     // x, y, theta of every node in turn, then the compression of
-                                               // every spring
+    std::vector<double> u;                     // strip::node_unknowns of every node in turn, then the
+                                               // compression of every spring
     std::vector<double> stress, width_stress;  // layers, MPa
     std::vector<double> stretch, curvature;    // elements
+    std::vector<double> flow;                  // layers, of the last increment
     std::vector<double> active;                // part of each element's moment carried by yielded layers
     std::vector<double> length_scale_moment;   // of the length-scale term on the nodes, N mm per mm
     double friction_rate = 0.0;                // of the last increment, N mm per mm of the ram and mm width
@@ -54,6 +56,7 @@ struct SolverState {
     double punch_force = 0.0;            // upward on what moves with the ram
     double squeeze = 0.0;                // with which tools press the strip from both sides at one place
     std::vector<ContactForce> contacts;  // of the last increment, one a patch
+    std::vector<HeldGroup> held;         // tractions of friction there
     Audit audit;
     int increments = 0;
     int iterations = 0;

@@ -1,5 +1,7 @@
 #include "sim/stroke/weight.h"
 
+#include "sim/strip/beam_element.h"
+
 namespace overbend::stroke {
 
 double add_weight(double weight, const std::vector<double>& length, const std::vector<double>& before,
@@ -9,8 +11,8 @@ double add_weight(double weight, const std::vector<double>& length, const std::v
     for (int e = 0; e < static_cast<int>(length.size()); ++e)
         for (const int i : {e, e + 1}) {
             const double half = 0.5 * weight * length[e];
-            energy += half * (u[3 * i + 1] - before[3 * i + 1]);
-            to.gradient[3 * i + 1] += half;
+            energy += half * (u[strip::node_unknowns * i + 1] - before[strip::node_unknowns * i + 1]);
+            to.gradient[strip::node_unknowns * i + 1] += half;
         }
     return energy;
 }

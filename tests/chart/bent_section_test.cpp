@@ -55,14 +55,14 @@ struct PureBending {
         double G = recording.states.back().stretch[0];
         for (int i = 0; i < 50; ++i) {
             const material::SectionResponse s =
-                respond(law, layers.height.data(), layers.weight.data(), count(), history.data(), G, k);
+                respond(law, material::SectionShape(layers), history.data(), {G, k, 0.0, 0.0});
             if (std::abs(s.N) < 1e-9 * law.plane_strain_yield()) break;
             G -= s.N / s.N_G;
         }
         const material::SectionResponse s =
-            respond(law, layers.height.data(), layers.weight.data(), count(), history.data(), G, k);
-        advance(law, layers.height.data(), layers.weight.data(), count(), history.data(), stress.data(),
-                width_stress.data(), G, k);
+            respond(law, material::SectionShape(layers), history.data(), {G, k, 0.0, 0.0});
+        advance(law, material::SectionShape(layers), history.data(), stress.data(), width_stress.data(),
+                {G, k, 0.0, 0.0});
         add(G, k, phase);
         moment.push_back(s.M);
     }

@@ -30,18 +30,18 @@ constexpr int count = 15;
 
 // A section with its own memory.
 struct Section {
-    explicit Section(const Card& card) : law(card), layers(gauss_layers(thickness, count)) {}
+    explicit Section(const Card& card) : law(card) {}
     LayerLaw law;
-    Layers layers;
+    SectionShape shape{gauss_layers(thickness, count)};
     std::vector<LayerHistory> history = std::vector<LayerHistory>(count);
     std::vector<double> stress = std::vector<double>(count, 0.0), width_stress = stress;
 
     SectionResponse at(double G, double k) {
-        return respond(law, layers.height.data(), layers.weight.data(), count, history.data(), G, k);
+        return respond(law, shape, history.data(), SectionStrain(G, k, 0.0, 0.0));
     }
     double bend(double G, double k) {
-        return advance(law, layers.height.data(), layers.weight.data(), count, history.data(), stress.data(),
-                       width_stress.data(), G, k);
+        return advance(law, shape, history.data(), stress.data(), width_stress.data(),
+                       SectionStrain(G, k, 0.0, 0.0));
     }
 };
 
@@ -107,8 +107,7 @@ TEST_SUITE("material") {
     TEST_CASE("a released section carries no load") {
         Section s(card_with(Swift{520.0, 0.006, 0.22}));
         for (const std::vector<double>& p : to_and_fro) s.bend(p[0], p[1]);
-        const FreeSection free = release(s.law, s.layers.height.data(), s.layers.weight.data(), count,
-                                         s.history.data(), 1.001, -0.05);
+        const FreeSection free = release(s.law, s.shape, s.history.data(), {1.001, -0.05, 0.0, 0.0}, nullptr);
         REQUIRE(free.solved);
         const SectionResponse r = s.at(free.G, free.k);
         const double N0 = s.law.plane_strain_yield() * thickness;
@@ -137,8 +136,8 @@ TEST_SUITE("material") {
                     plastic += s.bend(G, k);
                     was = now;
                 }
-            const double elastic = elastic_energy(s.law, s.layers.weight.data(), count, s.history.data(),
-                                                  s.stress.data(), s.width_stress.data());
+            const double elastic =
+                elastic_energy(s.law, s.shape, s.history.data(), s.stress.data(), s.width_stress.data());
             CHECK(relative_error(elastic + plastic, work) < 1e-4);
             std::printf("section: work %.6f, stored and dissipated %.6f\n", work, elastic + plastic);
         }

@@ -92,14 +92,14 @@ double BentShape::thickness(double position) const {
 BentShape bent_shape(const stroke::Recording& recording, const stroke::State& state) {
     const std::vector<double>& blank = recording.blank_position;
     std::vector<double> length, unknowns;
-    std::vector<strip::ElementStrain> strain;
     for (std::size_t i = 0; i < blank.size(); ++i)
-        unknowns.insert(unknowns.end(), {state.x[i], state.y[i], state.theta[i]});
-    for (std::size_t e = 0; e + 1 < blank.size(); ++e) {
-        length.push_back(blank[e + 1] - blank[e]);
-        strain.push_back(strip::element_strain(&unknowns[3 * e], length[e]));
-    }
-    const stroke::SurfaceStrip strip{recording.thickness, &length, &strain};
+        unknowns.insert(unknowns.end(),
+                        {state.x[i], state.y[i], state.theta[i], state.warp[2 * i], state.warp[2 * i + 1]});
+    for (std::size_t e = 0; e + 1 < blank.size(); ++e) length.push_back(blank[e + 1] - blank[e]);
+    const material::SectionShape section({recording.layer_height, recording.layer_weight});
+    stroke::StripStrains strains;
+    stroke::strain_strip(section, length, unknowns, strains);
+    const stroke::SurfaceStrip strip{recording.thickness, &section, &length, &strains};
 
     BentShape shape;
     constexpr int parts = 8;  // of an element

@@ -26,7 +26,8 @@ constexpr double thickness = 1.0, curvature = 0.35;
 struct Pressed {
     tool::ToolSet tools;
     std::vector<double> length = std::vector<double>(6, 0.6);
-    std::vector<strip::ElementStrain> strain = std::vector<strip::ElementStrain>(6);
+    material::SectionShape shape{material::gauss_layers(thickness, 9)};
+    stroke::StripStrains strains;
     std::vector<double> start, u;
     stroke::ContactScene scene;
     stroke::ContactSet set;
@@ -40,17 +41,18 @@ struct Pressed {
         tools.push_back(
             {"die", tool::Role::die, tool::make_outline(tool::OpenDie{2.4, 0.6, 20.0, 20.0}), Vec2::Zero()});
         scene.tools = &tools;
-        scene.law = {200e3, 1e-3, friction, 0.07};
+        scene.law = {200e3, 1e-3, friction, 150e3, 0.07};
         scene.thickness = thickness;
         scene.length = &length;
-        scene.strain = &strain;
+        scene.shape = &shape;
+        scene.strains = &strains;
         scene.first_element = 0, scene.last_element = 5;
         // An arc about a centre above, its lowest point at the origin; then every unknown off it a little.
         unsigned random = 12345;
         for (int i = 0; i < 7; ++i) {
             const double turn = curvature * (0.6 * i - 1.8);
             for (const double value :
-                 {std::sin(turn) / curvature, (1.0 - std::cos(turn)) / curvature, turn}) {
+                 {std::sin(turn) / curvature, (1.0 - std::cos(turn)) / curvature, turn, 0.05, -0.03}) {
                 random = random * 1664525u + 1013904223u;
                 u.push_back(value + 0.004 * (random / 4294967296.0 - 0.5));
             }
@@ -62,12 +64,10 @@ struct Pressed {
         bring_on(tool::Role::die, -1.0);
         strain_at(start);
         stand(0.0);
-        stroke::find_contacts(scene, start, stands, 0.5, set);
+        stroke::find_contacts(scene, start, stands, 0.5, {}, set);
         u.push_back(0.0);
     }
-    void strain_at(const std::vector<double>& at) {
-        for (int e = 0; e < 6; ++e) strain[e] = strip::element_strain(&at[3 * e], length[e]);
-    }
+    void strain_at(const std::vector<double>& at) { stroke::strain_strip(shape, length, at, strains); }
     void stand(double compression) {
         for (int k = 0; k < 2; ++k) stands[k].at = tools[k].position, stands[k].moved = Vec2(0.0, -0.01);
         stands[1].spring = 0, stands[1].gives = Vec2(0.0, -1.0);
@@ -87,7 +87,7 @@ struct Pressed {
         strain_at(at);
         stand(at.back());
         equations.resize(7, 1);
-        const double energy = stroke::add_contacts(scene, at, stands, 2e-4, set, equations).energy;
+        const double energy = stroke::add_contacts(scene, at, stands, set, equations).energy;
         return tests::evaluated(energy, equations);
     }
 };

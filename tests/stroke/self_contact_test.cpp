@@ -23,7 +23,8 @@ constexpr double thickness = 1.0;
 
 struct Folded {
     std::vector<double> length, u;
-    std::vector<strip::ElementStrain> strain;
+    material::SectionShape shape{material::gauss_layers(thickness, 9)};
+    stroke::StripStrains strains;
     tool::ToolSet no_tools;
     stroke::ContactScene scene;
     stroke::SelfContactSet set;
@@ -35,7 +36,7 @@ struct Folded {
         const double r = 1.2, slope = (2.0 * r - thickness + 0.1) / 3.0;
         unsigned random = 4711;
         const auto add = [&](double x, double y, double theta) {
-            for (const double value : {x, y, theta}) {
+            for (const double value : {x, y, theta, 0.01, -0.02}) {
                 random = random * 1664525u + 1013904223u;
                 u.push_back(value + 0.0005 * (random / 4294967296.0 - 0.5));
             }
@@ -47,33 +48,32 @@ struct Folded {
         }
         for (int i = 0; i < 5; ++i)
             add(-0.6 * (i + 1), 2.0 * r - 0.6 * (i + 1) * slope, pi + std::atan(slope));
-        for (std::size_t i = 0; i + 5 < u.size(); i += 3)
-            length.push_back(std::hypot(u[i + 3] - u[i], u[i + 4] - u[i + 1]));
-        strain.resize(length.size());
+        constexpr std::size_t each = strip::node_unknowns;
+        for (std::size_t i = 0; i + each < u.size(); i += each)
+            length.push_back(std::hypot(u[i + each] - u[i], u[i + each + 1] - u[i + 1]));
         scene.tools = &no_tools;
-        scene.law = {400e3, 1e-3, 0.1, 0.07};
+        scene.law = {400e3, 1e-3, 0.1, 150e3, 0.07};
         scene.thickness = thickness;
         scene.length = &length;
-        scene.strain = &strain;
+        scene.shape = &shape;
+        scene.strains = &strains;
         scene.first_element = 0, scene.last_element = static_cast<int>(length.size()) - 1;
         strain_at(u);
         stroke::find_self_contacts(scene, u, 0.3, set);
     }
-    void strain_at(const std::vector<double>& at) {
-        for (std::size_t e = 0; e < length.size(); ++e)
-            strain[e] = strip::element_strain(&at[3 * e], length[e]);
-    }
+    void strain_at(const std::vector<double>& at) { stroke::strain_strip(shape, length, at, strains); }
     // Band and far blocks as one.
     tests::Evaluated evaluated(const std::vector<double>& at) {
         strain_at(at);
         const int size = static_cast<int>(at.size());
-        equations.resize(size / 3, 0);
+        equations.resize(size / strip::node_unknowns, 0);
         const double energy = stroke::add_self_contacts(scene, at, set, equations);
         tests::Evaluated all = tests::evaluated(energy, equations);
         for (const stroke::FarBlock& b : set.far)
-            for (int i = 0; i < 12; ++i)
-                for (int j = 0; j < 12; ++j) {
-                    const int row = 3 * (b.row_element - 1) + i, column = 3 * (b.column_element - 1) + j;
+            for (int i = 0; i < stroke::around; ++i)
+                for (int j = 0; j < stroke::around; ++j) {
+                    const int row = strip::node_unknowns * (b.row_element - 1) + i,
+                              column = strip::node_unknowns * (b.column_element - 1) + j;
                     if (row >= 0 && column >= 0 && row < size && column < size)
                         all.hessian(row, column) += b.K(i, j);
                 }
@@ -94,7 +94,7 @@ TEST_SUITE("stroke") {
         CHECK(errors.gradient < 1e-4);
         CHECK(errors.hessian < 5e-2);
         double up = 0.0;
-        for (int i = 1; i < here.gradient.size(); i += 3) up += here.gradient(i);
+        for (int i = 1; i < here.gradient.size(); i += strip::node_unknowns) up += here.gradient(i);
         CHECK(std::abs(up) < 1e-9 * errors.largest_gradient);  // what one face does to the other comes back
     }
 

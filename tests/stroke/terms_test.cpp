@@ -32,7 +32,8 @@ constexpr double allowed = 1e-6;
 struct Bent {
     strip::StripState strip = strip::flat_strip(1.0, {0.0, 0.3, 0.5, 0.9, 1.2, 1.4, 1.9, 2.1, 2.5}, 7);
     std::vector<double> length, before, u;
-    std::vector<strip::ElementStrain> strain = std::vector<strip::ElementStrain>(8);
+    material::SectionShape shape{{strip.layer_height, strip.layer_weight}};
+    stroke::StripStrains strains;
     stroke::Equations equations;
 
     // springs: compressions behind the nodes' unknowns.
@@ -46,7 +47,8 @@ struct Bent {
         for (int e = 0; e < 8; ++e) length.push_back(strip.length(e));
         for (const double along : strip.blank_position) {
             const double turn = curvature * along, radius = stretch / curvature;
-            for (const double value : {radius * std::sin(turn), radius * (1.0 - std::cos(turn)), turn}) {
+            for (const double value :
+                 {radius * std::sin(turn), radius * (1.0 - std::cos(turn)), turn, 0.02, -0.03}) {
                 before.push_back(value + off());
                 u.push_back(before.back() + off());
             }
@@ -58,8 +60,8 @@ struct Bent {
     template <class Add>
     DifferenceErrors errors(const char* name, double step, const Add& add) {
         return by_differences(name, u, step, [&](const std::vector<double>& at) {
-            equations.resize(9, static_cast<int>(at.size()) - 27);
-            for (int e = 0; e < 8; ++e) strain[e] = strip::element_strain(&at[3 * e], length[e]);
+            equations.resize(9, static_cast<int>(at.size()) - 9 * strip::node_unknowns);
+            stroke::strain_strip(shape, length, at, strains);
             return tests::evaluated(add(at), equations);
         });
     }
@@ -79,9 +81,12 @@ TEST_SUITE("stroke") {
             const material::LayerLaw law(card);
             Bent b;
             stroke::Sections sections;
-            stroke::start_sections(law, b.strip, sections);
-            check(b.errors(card.name.c_str(), 1e-6, [&](const std::vector<double>&) {
-                return *stroke::add_sections(law, b.strip, b.length, b.strain, sections, b.equations);
+            stroke::strain_strip(b.shape, b.length, b.before, b.strains);
+            stroke::start_sections(law, b.shape, b.strip, b.length, b.strains, {}, sections);
+            check(b.errors(card.name.c_str(), 1e-6, [&](const std::vector<double>& at) {
+                const auto sum = *stroke::add_sections(law, b.shape, b.length, b.strains, b.before, at,
+                                                       sections, b.equations);
+                return sum.energy + sum.along;
             }));
             for (const double active : sections.active) CHECK(active > 0.0);
         }
@@ -91,10 +96,11 @@ TEST_SUITE("stroke") {
         const material::LayerLaw law(tests::hardening_metal());
         Bent b;
         stroke::Sections sections;
-        stroke::start_sections(law, b.strip, sections);
-        b.strain[3].k = 3.0;
+        stroke::strain_strip(b.shape, b.length, b.u, b.strains);
+        stroke::start_sections(law, b.shape, b.strip, b.length, b.strains, {}, sections);
+        b.strains.sections[3](1) = 3.0;
         b.equations.resize(9, 0);
-        CHECK_FALSE(stroke::add_sections(law, b.strip, b.length, b.strain, sections, b.equations));
+        CHECK_FALSE(stroke::add_sections(law, b.shape, b.length, b.strains, b.u, b.u, sections, b.equations));
     }
 
     TEST_CASE("the length-scale term has the derivatives of its energy") {
@@ -111,9 +117,10 @@ TEST_SUITE("stroke") {
     TEST_CASE("the length-scale term weighs by the most active element within reach") {
         stroke::SolverState c;
         c.strip = Bent().strip;
-        c.last_move.assign(27, 0.0);
+        c.last_move.assign(9 * strip::node_unknowns, 0.0);
         c.active.assign(8, 0.0);
-        for (int i = 5; i < 9; ++i) c.last_move[3 * i + 2] = 0.01;  // element 4 turned
+        for (int i = 5; i < 9; ++i)
+            c.last_move[strip::node_unknowns * i + strip::turn_unknown] = 0.01;  // element 4 turned
         c.active[4] = 50.0;
         const Bent b;
         const std::vector<double> w = stroke::length_scale_weights(c, b.length, 0.1, 2.0, 0.01);

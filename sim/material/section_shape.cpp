@@ -1,0 +1,216 @@
+#include "sim/material/section_shape.h"
+
+#include <Eigen/Eigenvalues>
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "sim/errors.h"
+
+namespace overbend::material {
+
+namespace {
+
+double legendre(int n, double x) {
+    double before = 1.0, now = x;
+    if (n == 0) return before;
+    for (int i = 1; i < n; ++i) {
+        const double next = ((2 * i + 1) * x * now - i * before) / (i + 1);
+        before = now, now = next;
+    }
+    return now;
+}
+
+// Integral of Legendre's polynomial from -1 to x.
+double legendre_integral(int n, double x) {
+    return n == 0 ? x + 1.0 : (legendre(n + 1, x) - legendre(n - 1, x)) / (2 * n + 1);
+}
+
+double warp_at(int j, double x, double thickness) {
+    return thickness * (legendre(j + 1, x) - legendre(j - 1, x)) / (2.0 * (2 * j + 1));
+}
+
+}  // namespace
+
+// Golub & Welsch: the points are the eigenvalues of the Legendre polynomials' Jacobi matrix, the weights
+// twice the squares of the eigenvectors' first entries.
+Layers gauss_layers(double thickness, int count) {
+    if (count < least_layers || count > most_layers)
+        throw OutOfRange("layers", std::to_string(count), "give 3 to 64");
+    Eigen::MatrixXd jacobi = Eigen::MatrixXd::Zero(count, count);
+    for (int i = 1; i < count; ++i) jacobi(i, i - 1) = jacobi(i - 1, i) = i / std::sqrt(4.0 * i * i - 1.0);
+    const Eigen::SelfAdjointEigenSolver<Eigen::MatrixXd> solver(jacobi);
+
+    Layers layers;
+    for (int i = 0; i < count; ++i) {
+        // Made exactly odd and even about the middle, so that a strip turned over is the same strip.
+        const int j = count - 1 - i;
+        const double point = 0.5 * (solver.eigenvalues()(i) - solver.eigenvalues()(j));
+        const double a = solver.eigenvectors()(0, i), b = solver.eigenvectors()(0, j);
+        layers.height.push_back(0.5 * thickness * point);
+        layers.weight.push_back(0.5 * thickness * (a * a + b * b));
+    }
+    return layers;
+}
+
+SectionShape::SectionShape(const Layers& layers) : layers_(static_cast<int>(layers.height.size())) {
+    for (int i = 0; i < layers_; ++i) {
+        height_[i] = layers.height[i], weight_[i] = layers.weight[i];
+        thickness_ += weight_[i];
+    }
+    const double half = 0.5 * thickness_;
+    for (int j = 0; j < warps; ++j) {
+        middle_[j] = warp_at(j + 1, 0.0, thickness_);
+        for (int i = 0; i < layers_; ++i) {
+            warp_[j][i] = warp_at(j + 1, height_[i] / half, thickness_);
+            slope_[j][i] = legendre(j + 1, height_[i] / half);
+        }
+    }
+    const Layers points = gauss_layers(thickness_, section_points);
+    for (int l = 0; l < section_points; ++l) {
+        point_[l] = points.height[l];
+        for (int j = 0; j < warps; ++j) point_slope_[j][l] = legendre(j + 1, point_[l] / half);
+    }
+    // The polynomial through values f_l at the points is sum_m (2 m + 1)/2 L_m sum_l w_l L_m(x_l) f_l, with
+    // Gauss's weights w for [-1, 1]. Its integral from 0 to z:
+    const auto integral_to = [&](double z) {
+        const auto part = [&](double x, int l) {
+            double sum = 0.0;
+            for (int m = 0; m < section_points; ++m)
+                sum += 0.5 * (2 * m + 1) * legendre(m, point_[l] / half) *
+                       (legendre_integral(m, x) - legendre_integral(m, 0.0));
+            return points.weight[l] * sum;
+        };
+        Row row;  // made exactly odd about the middle
+        for (int l = 0; l < section_points; ++l)
+            row(l) = 0.5 * (part(z / half, l) - part(-z / half, section_points - 1 - l));
+        return row;
+    };
+    for (int i = 0; i < layers_ + 2; ++i) integral_.push_back(integral_to(place_of(i)));
+    for (int l = 0; l < section_points; ++l) point_integral_[l] = integral_to(point_[l]);
+}
+
+void SectionShape::squares(const SectionStrain& E, LayerSquares& s) const {
+    s.folded = !fill(E, height_, integral_.data(), layers_, s.layer);
+}
+
+void SectionShape::squares(const SectionStrain& E, PointSquares& s) const {
+    s.folded = !fill(E, point_, point_integral_, section_points, s.point);
+}
+
+// At heights z, to each of which `integral` sums from 0. False: folded.
+bool SectionShape::fill(const SectionStrain& E, const double* z, const Row* integral, int count,
+                        LayerSquare* s) const {
+    const double G = E(0), k = E(1), least = 1e-3 * G * G;
+    if (!(G > 0.0) || !(G * G - thickness_ * std::abs(k) > least)) return false;
+    // Of R. Hill's section r = sqrt(G^2 - 2 z k) and its derivatives, each with both psi_j'; the second ones
+    // with psi_j' c_j summed up.
+    using Integrals = Eigen::Matrix<double, 8, 1>;
+    Integrals of[section_points];
+    for (int l = 0; l < section_points; ++l) {
+        const double plain = G * G - 2.0 * point_[l] * k, r = std::sqrt(plain), inverse = 1.0 / r;
+        const double a = point_slope_[0][l], b = point_slope_[1][l], by_k = -point_[l] * inverse;
+        const double twice = -(a * E(2) + b * E(3)) * by_k / plain;
+        of[l] << a * r, b * r, a * G * inverse, b * G * inverse, a * by_k, b * by_k, twice, twice * point_[l];
+    }
+    for (int i = 0; i < count; ++i) {
+        Integrals sum = integral[i](0) * of[0];
+        for (int l = 1; l < section_points; ++l) sum += integral[i](l) * of[l];
+        LayerSquare& q = s[i];
+        q.value = G * G - 2.0 * z[i] * k;
+        q.by << 2.0 * G, -2.0 * z[i], 0.0, 0.0;
+        for (int j = 0; j < warps; ++j) {
+            const double c = E(2 + j);
+            q.by(2 + j) = 2.0 * (sum(j) + G * middle_[j]);
+            q.Gc[j] = 2.0 * (sum(2 + j) + middle_[j]);
+            q.kc[j] = 2.0 * sum(4 + j);
+            q.value += c * q.by(2 + j);
+            q.by(0) += c * q.Gc[j], q.by(1) += c * q.kc[j];
+        }
+        q.GG = 2.0 - 4.0 * k * sum(6);
+        q.Gk = 2.0 * G * sum(6);
+        q.kk = -2.0 * sum(7);
+        if (!(q.value > least)) return false;
+    }
+    return true;
+}
+
+void LayerSquare::add_curvature(double share, SectionHessian& H) const {
+    H(0, 0) += share * GG, H(1, 1) += share * kk;
+    H(0, 1) += share * Gk, H(1, 0) += share * Gk;
+    for (int j = 0; j < warps; ++j) {
+        H(0, 2 + j) += share * Gc[j], H(2 + j, 0) += share * Gc[j];
+        H(1, 2 + j) += share * kc[j], H(2 + j, 1) += share * kc[j];
+    }
+}
+
+// y = 2 z/(G + r) of R. Hill's section and the integral of 1/lambda - 1/r.
+void SectionShape::heights(const SectionStrain& E, const PointSquares& s, LayerHeights& h) const {
+    const double G = E(0), k = E(1);
+    LayerHeights::Place of[section_points];
+    for (int l = 0; l < section_points; ++l) {
+        const LayerSquare& q = s.point[l];
+        const double inverse = 1.0 / std::sqrt(q.value), by = -0.5 * inverse / q.value;
+        const double plain = 1.0 / std::sqrt(G * G - 2.0 * point_[l] * k), cube = plain * plain * plain;
+        of[l] << inverse - plain, by * q.by(0) + G * cube, by * q.by(1) - point_[l] * cube, by * q.by(2),
+            by * q.by(3), 0.0;
+    }
+    for (int i = 0; i < layers_ + 2; ++i) {
+        const double z = place_of(i), r = std::sqrt(G * G - 2.0 * z * k), D = G + r;
+        const double y = 2.0 * z / D;
+        LayerHeights::Place sum;
+        sum << y, -y / r, z * y / (r * D), 0.0, 0.0, 0.0;
+        for (int l = 0; l < section_points; ++l) sum += integral_[i](l) * of[l];
+        h.place[i] = sum;
+    }
+}
+
+namespace {
+
+// Adds share times the second derivatives of 2 z/(G + r) by G and k.
+void add_plain_curvature(double G, double k, double z, double share, SectionHessian& H) {
+    const double r = std::sqrt(G * G - 2.0 * z * k), D = G + r, rD = r * D;
+    H(0, 0) += share * 2.0 * z / (r * r * r);
+    const double Gk = -share * 2.0 * z * z * (G + 2.0 * r) / (r * rD * rD);
+    H(0, 1) += Gk, H(1, 0) += Gk;
+    H(1, 1) += share * 2.0 * z * z * z * (D + 2.0 * r) / (rD * rD * rD);
+}
+
+}  // namespace
+
+// Second derivatives of sum_l share_l (1/lambda_l - 1/r_l).
+SectionHessian SectionShape::warped_curvature(const SectionStrain& E, const PointSquares& s,
+                                              const Row& share) const {
+    SectionHessian H = SectionHessian::Zero();
+    for (int l = 0; l < section_points; ++l) {
+        const LayerSquare& q = s.point[l];
+        const double once = -0.5 * share(l) / (std::sqrt(q.value) * q.value);  // by lambda^2
+        H += (-1.5 * once / q.value) * q.by * q.by.transpose();
+        q.add_curvature(once, H);
+        const double G = E(0), z = point_[l], plain = G * G - 2.0 * z * E(1), r = std::sqrt(plain);
+        const double third = share(l) / (plain * r), fifth = 3.0 * third / plain;
+        H(0, 0) -= fifth * G * G - third, H(1, 1) -= fifth * z * z;
+        H(0, 1) += fifth * G * z, H(1, 0) += fifth * G * z;
+    }
+    return H;
+}
+
+SectionHessian SectionShape::height_curvature(const SectionStrain& E, const PointSquares& s,
+                                              const double* share) const {
+    Row of = Row::Zero();
+    SectionHessian plain = SectionHessian::Zero();
+    for (int i = 0; i < layers_; ++i) {
+        of += share[i] * integral_[i];
+        add_plain_curvature(E(0), E(1), height_[i], share[i], plain);
+    }
+    return plain + warped_curvature(E, s, of);
+}
+
+SectionHessian SectionShape::face_curvature(const SectionStrain& E, const PointSquares& s,
+                                            double side) const {
+    SectionHessian plain = SectionHessian::Zero();
+    add_plain_curvature(E(0), E(1), place_of(face(side)), 1.0, plain);
+    return plain + warped_curvature(E, s, integral_[face(side)]);
+}
+
+}  // namespace overbend::material

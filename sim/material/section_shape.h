@@ -1,0 +1,113 @@
+// Where the layers of a section are, and how far they are stretched, when the section warps.
+//
+// A place of the strip is r(s) + y n + u t: s along the undeformed mid-line, t and n the section's directions,
+// y the height of the layer that was at z, and u its warp,
+//   u(z) = sum_j psi_j(z) phi_j,   psi_j = t (L_{j+1} - L_{j-1})(2 z/t) / (2 (2 j + 1)),   psi_j' = L_j(2 z/t)
+// with Legendre's polynomials L: both shapes vanish at the faces. The strip strains at constant area,
+// dy/dz = 1/lambda, so that with c_j = dphi_j/ds the stretch lambda = G - k y + u' of a layer has
+//   d(lambda^2)/dz = -2 k + 2 lambda sum_j psi_j' c_j,   lambda(0) = G + sum_j psi_j(0) c_j
+// which to the first order in c is
+//   lambda^2 = G^2 - 2 z k + 2 sum_j T_j c_j,   T_j = G psi_j(0) + int_0^z sqrt(G^2 - 2 z' k) psi_j' dz'
+// and y(z) = int_0^z dz'/lambda. Without warp: y = 2 z/(G + lambda), which is R. Hill's section (section.h).
+// T_j has to have what the warp does to y: with T_j = sqrt(G^2 - 2 z k) psi_j strips kink.
+//
+// Integrals are those of the polynomial through six Gauss points over the thickness; of 1/lambda only what the
+// warp changes is integrated so. Of T_j they have 1e-4 where the inner surface has a third of its length left.
+//
+// Units   mm, 1/mm; stretches and phi have none.
+// Source  derived here. The warp shapes are those of the hierarchic theories of plates, B. A. Szabo &
+//         I. Babuska, Finite Element Analysis, Wiley 1991 (from memory).
+
+#pragma once
+
+#include <Eigen/Core>
+#include <vector>
+
+namespace overbend::material {
+
+constexpr int warps = 2;  // shapes of warp
+constexpr int least_layers = 3, most_layers = 64;
+
+// (G, k, c_1, c_2)
+constexpr int section_strains = 2 + warps;
+using SectionStrain = Eigen::Matrix<double, section_strains, 1>;
+using SectionHessian = Eigen::Matrix<double, section_strains, section_strains>;
+
+// Layers of a section: heights and weights of Gauss-Legendre points over [-t/2, t/2], rising.
+// count: least_layers to most_layers.
+struct Layers {
+    std::vector<double> height;  // mm
+    std::vector<double> weight;  // mm, sum = thickness
+};
+Layers gauss_layers(double thickness, int count);
+
+// A layer's lambda^2 with its derivatives by the section's strains.
+struct LayerSquare {
+    double value;
+    SectionStrain by;
+    double GG, Gk, kk;
+    double Gc[warps], kc[warps];  // those by c twice are 0
+    // H += share times the second derivatives.
+    void add_curvature(double share, SectionHessian& H) const;
+};
+
+// Of every layer. The first `layers` of a shape are filled.
+struct LayerSquares {
+    bool folded = false;  // a layer has no stretch left: no such section, and nothing is filled
+    LayerSquare layer[most_layers];
+};
+// Of the points that integrals are made of.
+constexpr int section_points = 6;
+struct PointSquares {
+    bool folded = false;
+    LayerSquare point[section_points];
+};
+
+// Heights of every layer, then of the lower and the upper face: (y, its derivatives by G, k, c_1, c_2, 0).
+struct LayerHeights {
+    using Place = Eigen::Matrix<double, 6, 1>;
+    Place place[most_layers + 2];
+    double y(int i) const { return place[i](0); }
+    auto by(int i) const { return place[i].segment<section_strains>(1); }
+};
+
+class SectionShape {
+  public:
+    explicit SectionShape(const Layers& layers);
+
+    int layers() const { return layers_; }
+    int face(double side) const { return side > 0.0 ? layers_ + 1 : layers_; }  // its place among the heights
+    double thickness() const { return thickness_; }
+    double height(int i) const { return height_[i]; }
+    double weight(int i) const { return weight_[i]; }
+    double warp(int j, int i) const { return warp_[j][i]; }         // psi_j of a layer, mm
+    double warp_slope(int j, int i) const { return slope_[j][i]; }  // psi_j'
+
+    void squares(const SectionStrain& E, LayerSquares& s) const;
+    void squares(const SectionStrain& E, PointSquares& s) const;
+    // s: of E.
+    void heights(const SectionStrain& E, const PointSquares& s, LayerHeights& h) const;
+    // The second derivatives by the strains of sum_i share_i y_i; share: of the layers' heights, one each.
+    SectionHessian height_curvature(const SectionStrain& E, const PointSquares& s, const double* share) const;
+    // Of one face's height.
+    SectionHessian face_curvature(const SectionStrain& E, const PointSquares& s, double side) const;
+
+  private:
+    using Row = Eigen::Matrix<double, section_points, 1>;  // a share of every point
+    bool fill(const SectionStrain& E, const double* z, const Row* integral, int count, LayerSquare* s) const;
+    SectionHessian warped_curvature(const SectionStrain& E, const PointSquares& s, const Row& share) const;
+    double place_of(int i) const {
+        return i < layers_ ? height_[i] : i == layers_ ? -0.5 * thickness_ : 0.5 * thickness_;
+    }
+
+    int layers_ = 0;
+    double thickness_ = 0.0;
+    double height_[most_layers] = {}, weight_[most_layers] = {};
+    double warp_[warps][most_layers] = {}, slope_[warps][most_layers] = {};
+    double middle_[warps] = {};  // psi_j(0)
+    double point_[section_points] = {}, point_slope_[warps][section_points] = {};
+    std::vector<Row> integral_;           // from 0 to each layer and face
+    Row point_integral_[section_points];  // and to each point
+};
+
+}  // namespace overbend::material
