@@ -1,5 +1,5 @@
-// Where the sizes of tools must lie, and those that a case file leaves out, which proposed tools have too. For
-// the kinds alone.
+// Where the sizes of tools must lie, and those that a case file leaves out, which proposed tools have too.
+// For the kinds alone.
 //
 // Units  mm, rad; ranges as in a file.
 

@@ -1,6 +1,6 @@
 // The kinds of work: what a punch and a die make of bends together, and how they take the strip. Each kind
 // stands in a file of its own, work_NAME.cpp, and all that there are stand in work_kinds(). Which tools are
-// for it, the kinds of tools say themselves (kind.h).
+// for it, the kinds of tools say themselves (kinds.h).
 //
 // Units  mm, rad.
 

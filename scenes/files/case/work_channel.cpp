@@ -104,7 +104,8 @@ Overhang overhang(const Case& c, int bend, int outwards) {
 }
 
 // Where a wall ends in a flange bent inwards, over the mouth, the foot is lower than that flange and its
-// shank stands to the other side, which makes an L of it. None: both walls have one and no shank fits between.
+// shank stands to the other side, which makes an L of it. None: both walls have one and no shank fits
+// between.
 std::optional<ChannelPunch> proposed_foot(const Case& c, int left_bend) {
     const double t = c.thickness, radius = c.part.bends[left_bend].inside_radius;
     const double inside = width_inside(c, left_bend);

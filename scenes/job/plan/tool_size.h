@@ -20,8 +20,8 @@ namespace overbend::job {
 std::string add_overbend(files::Case& c, const files::Step& step, double missing,
                          const std::vector<int>& own_tools);
 
-// What says how far a step's two bends stand apart, see WorkKind::pair_size. None: the step makes no two bends
-// so, or its tools, with the pad below a foot, are not all among those that may be changed.
+// What says how far a step's two bends stand apart, see WorkKind::pair_size. None: the step makes no two
+// bends so, or its tools, with the pad below a foot, are not all among those that may be changed.
 std::optional<double> pair_size(const files::Case& c, const files::Step& step,
                                 const std::vector<int>& own_tools);
 

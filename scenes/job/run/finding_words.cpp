@@ -9,8 +9,8 @@ namespace overbend::job {
 
 namespace {
 
-// What a rule says of its figures, and which ones, in turn: f figure, l limit, 0 to 4 further, d detail, s the
-// name of its stroke, t that of its tool.
+// What a rule says of its figures, and which ones, in turn: f figure, l limit, 0 to 4 further, d detail, s
+// the name of its stroke, t that of its tool.
 struct RuleWords {
     Rule rule;
     const char* form;

@@ -11,7 +11,8 @@ namespace overbend::job {
 
 namespace {
 
-// What the corner of a bend is along the mid-line as made, from flat to flat, and the blank between the same places.
+// What the corner of a bend is along the mid-line as made, from flat to flat, and the blank between the same
+// places.
 double mechanics_allowance(const files::Case& c, const Blank& blank, const strip::StripState& s, int b) {
     const FlatLine left = flat_line(blank, s, b), right = flat_line(blank, s, b + 1);
     const Eigen::Vector2d back = -right.along;
