@@ -25,12 +25,11 @@ double elastic_of(const LayerLaw& law, const LayerHistory& h, double stress, dou
 SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerStart* was, double* flow,
                         const SectionStrain& E, const double* slope_square) {
     SectionResponse s;
-    LayerSquares squares;
-    shape.squares(E, squares);
-    s.folded = squares.folded;
+    LayerSquare squares[most_layers];
+    s.folded = !shape.squares(E, squares);
     if (s.folded) return s;
     for (int i = 0; i < shape.layers(); ++i) {
-        const LayerSquare& q = squares.layer[i];
+        const LayerSquare& q = squares[i];
         const double square = q.value + (slope_square ? slope_square[i] : 0.0);
         const LayerResponse r = respond(law, was[i], 0.5 * std::log(square), 0.0, flow[i]);
         flow[i] = r.flow;
@@ -69,11 +68,11 @@ double advance(const LayerLaw& law, const SectionShape& shape, const LayerStart*
 double advance(const LayerLaw& law, const SectionShape& shape, LayerHistory* history, double* stress,
                double* width_stress, const SectionStrain& E) {
     const Working now(law, shape.layers(), history);
-    LayerSquares squares;
+    LayerSquare squares[most_layers];
     shape.squares(E, squares);
     LayerStrains to;
     for (int i = 0; i < shape.layers(); ++i)
-        to.hoop[i] = 0.5 * std::log(squares.layer[i].value), to.shear[i] = 0.0;
+        to.hoop[i] = 0.5 * std::log(squares[i].value), to.shear[i] = 0.0;
     return advance(law, shape, now.start, now.flow, to, history, stress, width_stress);
 }
 

@@ -67,10 +67,7 @@ SectionShape::SectionShape(const Layers& layers) : layers_(static_cast<int>(laye
         }
     }
     const Layers points = gauss_layers(thickness_, section_points);
-    for (int l = 0; l < section_points; ++l) {
-        point_[l] = points.height[l];
-        for (int j = 0; j < warps; ++j) point_slope_[j][l] = legendre(j + 1, point_[l] / half);
-    }
+    for (int l = 0; l < section_points; ++l) point_[l] = points.height[l];
     // The polynomial through values f_l at the points is sum_m (2 m + 1)/2 L_m sum_l w_l L_m(x_l) f_l, with
     // Gauss's weights w for [-1, 1]. Its integral from 0 to z:
     const auto integral_to = [&](double z) {
@@ -87,50 +84,57 @@ SectionShape::SectionShape(const Layers& layers) : layers_(static_cast<int>(laye
         return row;
     };
     for (int i = 0; i < layers_ + 2; ++i) integral_.push_back(integral_to(place_of(i)));
-    for (int l = 0; l < section_points; ++l) point_integral_[l] = integral_to(point_[l]);
 }
 
-void SectionShape::squares(const SectionStrain& E, LayerSquares& s) const {
-    s.folded = !fill(E, height_, integral_.data(), layers_, s.layer);
+bool SectionShape::squares(const SectionStrain& E, LayerSquare* s) const {
+    return fill(E, height_, layers_, s);
 }
 
 void SectionShape::squares(const SectionStrain& E, PointSquares& s) const {
-    s.folded = !fill(E, point_, point_integral_, section_points, s.point);
+    s.folded = !fill(E, point_, section_points, s.point);
 }
 
-// At heights z, to each of which `integral` sums from 0. False: folded.
-bool SectionShape::fill(const SectionStrain& E, const double* z, const Row* integral, int count,
-                        LayerSquare* s) const {
-    const double G = E(0), k = E(1), least = 1e-3 * G * G;
-    if (!(G > 0.0) || !(G * G - thickness_ * std::abs(k) > least)) return false;
-    // Of R. Hill's section r = sqrt(G^2 - 2 z k) and its derivatives, each with both psi_j'; the second ones
-    // with psi_j' c_j summed up.
-    using Integrals = Eigen::Matrix<double, 8, 1>;
-    Integrals of[section_points];
-    for (int l = 0; l < section_points; ++l) {
-        const double plain = G * G - 2.0 * point_[l] * k, r = std::sqrt(plain), inverse = 1.0 / r;
-        const double a = point_slope_[0][l], b = point_slope_[1][l], by_k = -point_[l] * inverse;
-        const double twice = -(a * E(2) + b * E(3)) * by_k / plain;
-        of[l] << a * r, b * r, a * G * inverse, b * G * inverse, a * by_k, b * by_k, twice, twice * point_[l];
-    }
-    for (int i = 0; i < count; ++i) {
-        Integrals sum = integral[i](0) * of[0];
-        for (int l = 1; l < section_points; ++l) sum += integral[i](l) * of[l];
-        LayerSquare& q = s[i];
-        q.value = G * G - 2.0 * z[i] * k;
-        q.by << 2.0 * G, -2.0 * z[i], 0.0, 0.0;
-        for (int j = 0; j < warps; ++j) {
-            const double c = E(2 + j);
-            q.by(2 + j) = 2.0 * (sum(j) + G * middle_[j]);
-            q.Gc[j] = 2.0 * (sum(2 + j) + middle_[j]);
-            q.kc[j] = 2.0 * sum(4 + j);
-            q.value += c * q.by(2 + j);
-            q.by(0) += c * q.Gc[j], q.by(1) += c * q.kc[j];
-        }
-        q.GG = 2.0 - 4.0 * k * sum(6);
-        q.Gk = 2.0 * G * sum(6);
-        q.kk = -2.0 * sum(7);
-        if (!(q.value > least)) return false;
+// T_j with dz = r dy, r = G - k y, z = G y - k y^2/2 and y the height without warp is an integral of a
+// polynomial of y, and so are its derivatives at a fixed z, where dy/dG = - y/r and dy/dk = y^2/(2 r):
+//   T = G psi(0) + int r^2 L dy    T_G = psi(0) + G int L dy    T_k = - int z L dy
+//   T_Gk = z L y/r - int y (z L)' dy    T_kk = - z L y^2/(2 r) + int y^2 (z L)' dy/2    T_GG = - 2 k T_Gk/G
+// with (z L)' by z, L_1 = 2 z/t, L_2 = 6 z^2/t^2 - 1/2. False: folded.
+bool SectionShape::fill(const SectionStrain& E, const double* height, int count, LayerSquare* s) const {
+    const double G = E(0), k = E(1), c1 = E(2), c2 = E(3), least = 1e-3 * G * G, t = thickness_;
+    if (!(G > 0.0) || !(G * G - t * std::abs(k) > least)) return false;
+    const double once = 2.0 / t, twice = 6.0 / (t * t), square = G * G;
+    using Pair = Eigen::Array2d;  // two layers at a time
+    for (int i = 0; i < count; i += 2) {
+        const int both[2] = {i, i + 1 < count ? i + 1 : i};
+        const Pair z(height[both[0]], height[both[1]]);
+        const Pair plain = square - 2.0 * k * z, r = plain.sqrt(), y = 2.0 * z / (G + r);
+        const Pair a = G * y, b = k * y * y, mixed = k * a, other = k * b, bb = b * b;
+        // Integrals over y, divided by y.
+        const Pair z1 = 0.5 * a - b * (1.0 / 6.0), z2 = a * (a * (1.0 / 3.0) - 0.25 * b) + 0.05 * bb;
+        const Pair z3 = a * (a * (0.25 * a - 0.3 * b) + 0.125 * bb) - bb * b * (1.0 / 56.0);
+        const Pair r2 = square - mixed + other * (1.0 / 3.0);
+        const Pair r2z = a * (0.5 * square - mixed * (5.0 / 6.0) + 0.5 * other) - 0.1 * other * b;
+        const Pair r2z2 = a * (a * (square / 3.0 - 0.75 * mixed + 0.65 * other) - 0.25 * other * b) +
+                          other * bb * (1.0 / 28.0);
+        const Pair yz = a * (1.0 / 3.0) - 0.125 * b, yz2 = a * (0.25 * a - 0.2 * b) + bb * (1.0 / 24.0);
+        const Pair y2z = 0.25 * a - 0.1 * b, y2z2 = a * (0.2 * a - b * (1.0 / 6.0)) + bb * (1.0 / 28.0);
+        const Pair over = 1.0 / r, zL1 = once * z * z * over, zL2 = z * (twice * z * z - 0.5) * over;
+        const Pair Gk1 = y * (zL1 - 2.0 * once * y * yz);
+        const Pair Gk2 = y * (zL2 - y * (3.0 * twice * yz2 - 0.25));
+        const Pair kk1 = y * y * (once * y * y2z - 0.5 * zL1);
+        const Pair kk2 = y * y * (y * (1.5 * twice * y2z2 - 1.0 / 12.0) - 0.5 * zL2);
+        const Pair T1 = 2.0 * (G * middle_[0] + y * once * r2z);
+        const Pair T2 = 2.0 * (G * middle_[1] + y * (twice * r2z2 - 0.5 * r2));
+        const Pair G1 = 2.0 * (middle_[0] + a * once * z1), G2 = 2.0 * (middle_[1] + a * (twice * z2 - 0.5));
+        const Pair k1 = -2.0 * once * y * z2, k2 = -2.0 * y * (twice * z3 - 0.5 * z1);
+        const Pair value = plain + c1 * T1 + c2 * T2;
+        const Pair by_G = 2.0 * G + c1 * G1 + c2 * G2, by_k = c1 * k1 + c2 * k2 - 2.0 * z;
+        const Pair Gk = 2.0 * (c1 * Gk1 + c2 * Gk2), GG = 2.0 - (2.0 * k / G) * Gk;
+        const Pair kk = 2.0 * (c1 * kk1 + c2 * kk2);
+        for (int j = 0; j < 2; ++j)
+            s[both[j]] = {value(j), {by_G(j), by_k(j), T1(j), T2(j)}, GG(j), Gk(j),
+                          kk(j),    {G1(j), G2(j)},                   {k1(j), k2(j)}};
+        if (!(value.minCoeff() > least)) return false;
     }
     return true;
 }

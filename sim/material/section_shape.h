@@ -11,8 +11,8 @@
 // and y(z) = int_0^z dz'/lambda. Without warp: y = 2 z/(G + lambda), which is R. Hill's section (section.h).
 // T_j has to have what the warp does to y: with T_j = sqrt(G^2 - 2 z k) psi_j strips kink.
 //
-// Integrals are those of the polynomial through six Gauss points over the thickness; of 1/lambda only what the
-// warp changes is integrated so. Of T_j they have 1e-4 where the inner surface has a third of its length left.
+// T_j is integrated exactly; of 1/lambda what the warp changes, as the polynomial through six Gauss points over the
+// thickness.
 //
 // Units   mm, 1/mm; stretches and phi have none.
 // Source  derived here. The warp shapes are those of the hierarchic theories of plates, B. A. Szabo &
@@ -51,15 +51,10 @@ struct LayerSquare {
     void add_curvature(double share, SectionHessian& H) const;
 };
 
-// Of every layer. The first `layers` of a shape are filled.
-struct LayerSquares {
-    bool folded = false;  // a layer has no stretch left: no such section, and nothing is filled
-    LayerSquare layer[most_layers];
-};
 // Of the points that integrals are made of.
 constexpr int section_points = 6;
 struct PointSquares {
-    bool folded = false;
+    bool folded = false;  // as above
     LayerSquare point[section_points];
 };
 
@@ -83,7 +78,8 @@ class SectionShape {
     double warp(int j, int i) const { return warp_[j][i]; }         // psi_j of a layer, mm
     double warp_slope(int j, int i) const { return slope_[j][i]; }  // psi_j'
 
-    void squares(const SectionStrain& E, LayerSquares& s) const;
+    // Of every layer. False: a layer has no stretch left, so there is no such section, and s is not filled.
+    bool squares(const SectionStrain& E, LayerSquare* s) const;
     void squares(const SectionStrain& E, PointSquares& s) const;
     // s: of E.
     void heights(const SectionStrain& E, const PointSquares& s, LayerHeights& h) const;
@@ -94,7 +90,7 @@ class SectionShape {
 
   private:
     using Row = Eigen::Matrix<double, section_points, 1>;  // a share of every point
-    bool fill(const SectionStrain& E, const double* z, const Row* integral, int count, LayerSquare* s) const;
+    bool fill(const SectionStrain& E, const double* height, int count, LayerSquare* s) const;
     SectionHessian warped_curvature(const SectionStrain& E, const PointSquares& s, const Row& share) const;
     double place_of(int i) const {
         return i < layers_ ? height_[i] : i == layers_ ? -0.5 * thickness_ : 0.5 * thickness_;
@@ -105,9 +101,8 @@ class SectionShape {
     double height_[most_layers] = {}, weight_[most_layers] = {};
     double warp_[warps][most_layers] = {}, slope_[warps][most_layers] = {};
     double middle_[warps] = {};  // psi_j(0)
-    double point_[section_points] = {}, point_slope_[warps][section_points] = {};
-    std::vector<Row> integral_;           // from 0 to each layer and face
-    Row point_integral_[section_points];  // and to each point
+    double point_[section_points] = {};
+    std::vector<Row> integral_;  // from 0 to each layer and face
 };
 
 }  // namespace overbend::material

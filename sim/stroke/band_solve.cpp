@@ -1,5 +1,6 @@
 #include "sim/stroke/band_solve.h"
 
+#include <Eigen/Core>
 #include <cmath>
 
 namespace overbend::stroke {
@@ -12,12 +13,14 @@ bool factor(BandMatrix& a, double least) {
         if (!(pivot > least)) return false;
         const double inverse = 1.0 / pivot;
         const int last = a.reach()[k];
-        const double* upper = &a.at(k, k);
+        // To the band's end, beyond what hangs together too, where all is 0: a fixed count is quicker.
+        using Upper = Eigen::Map<Eigen::Array<double, BandMatrix::half + 1, 1>>;
+        const Upper upper(&a.at(k, k));
         for (int i = k + 1; i <= last; ++i) {
-            double* target = &a.at(i, k);
-            const double share = target[0] * inverse;
-            target[0] = share;
-            for (int j = 1; j <= last - k; ++j) target[j] -= share * upper[j];
+            Upper target(&a.at(i, k));
+            const double share = target(0) * inverse;
+            target -= share * upper;
+            target(0) = share;
         }
     }
     return true;

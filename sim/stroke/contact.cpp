@@ -50,9 +50,9 @@ struct SpringShare {
     Vec8 column = Vec8::Zero(), row = Vec8::Zero();
 };
 
-void scatter_to_spring(const SurfaceStrip& strip, int element, const FaceJacobian& J,
+void scatter_to_spring(const SurfaceStrip& strip, int element, const HeightGradient& heights,
                        const SpringShare& share, int spring, Border& border) {
-    const AroundVector column = J.transpose() * share.column, row = J.transpose() * share.row;
+    const AroundVector column = spread_out(share.column, heights), row = spread_out(share.row, heights);
     const AroundRange r = range_around(element, strip.elements());
     for (int i = r.from; i < r.to; ++i) {
         border.column[spring][r.shift + i] += column(i);
@@ -178,9 +178,9 @@ ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u,
             if (stand.spring >= 0) add_to_spring(stand, moves, f, share, to);
         }
         if (!touched) continue;
-        const FaceJacobian J = face_jacobian(scene, g.element, face);
-        scatter(scene, g.element, face, J, sum, to);
-        if (stand.spring >= 0) scatter_to_spring(scene, g.element, J, share, stand.spring, to.border);
+        const HeightGradient heights = height_gradient(scene, g.element, face);
+        scatter(scene, g.element, face, heights, sum, to);
+        if (stand.spring >= 0) scatter_to_spring(scene, g.element, heights, share, stand.spring, to.border);
     }
     return total;
 }

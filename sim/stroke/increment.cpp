@@ -200,7 +200,8 @@ void IncrementSolver::prepare(SolverState& c, double ram_move, double ratio) {
         length_scale_weights(c, length_, options_.length_scale * thickness_, ratio, ram_move);
 }
 
-// The energy at u with its gradient and hessian: the sum of the terms, always in this order.
+// The energy at u with its gradient: the sum of the terms, always in this order. The hessian is complete once
+// add_hessians has been called.
 IncrementSolver::Totals IncrementSolver::evaluate(const SolverState& c, const std::vector<double>& u,
                                                   double ram_move) {
     Totals totals;
@@ -219,11 +220,17 @@ IncrementSolver::Totals IncrementSolver::evaluate(const SolverState& c, const st
     totals.weight = add_weight(c.load_fraction * weight_, length_, c.u, u, equations_);
     totals.hold = springs.hold + add_hold(hold_, c.u, u, equations_);
     totals.length_scale = add_length_scale(length_scale_, length_, c.u, u, equations_);
+    equations_.take_over_gradient(strains_, length_);
     totals.along = sections->along;
     totals.energy = sections->energy + totals.along +
                     (totals.contact.energy + totals.contact.friction + totals.springs + totals.weight +
                      totals.hold + totals.length_scale);
     return totals;
+}
+
+void IncrementSolver::add_hessians() {
+    add_section_hessians(shape_, length_, strains_, sections_, equations_);
+    equations_.take_over_hessian(strains_, length_);
 }
 
 double IncrementSolver::gap_at(const std::vector<double>& u, tool::Role role) {

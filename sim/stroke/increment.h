@@ -89,6 +89,7 @@ class IncrementSolver {
     material::LayerHistory* history(strip::StripState& s, int e) const;
     void prepare(SolverState& state, double ram_move, double predicted_ratio);
     Totals evaluate(const SolverState& state, const std::vector<double>& u, double ram_move);
+    void add_hessians();
     bool has_standing_loads() const;
     StepOutcome apply_loads(SolverState& state, double load_fraction);
     void begin_audit(SolverState& state) const;

@@ -25,12 +25,14 @@ bool IncrementSolver::solve_direction(double least_pivot) {
 // goes down the energy.
 bool IncrementSolver::newton_direction(const SolverState& c, double ram_move) {
     const int size = equations_.matrix.size();
+    add_hessians();
     double stiff = 0.0;
     for (int i = 0; i < size; ++i) stiff = std::max(stiff, std::abs(equations_.matrix.at(i, i)));
     double shift = 0.0;
     for (int attempt = 0; attempt < 12; ++attempt) {
         if (shift > 0.0) {
             evaluate(c, u_, ram_move);
+            add_hessians();
             for (int i = 0; i < size; ++i) equations_.matrix.at(i, i) += shift;
             for (int i = 0; i < equations_.border.count(); ++i) equations_.border.corner(i, i) += shift;
         }

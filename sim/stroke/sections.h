@@ -32,6 +32,12 @@
 
 namespace overbend::stroke {
 
+// First and second derivatives of a layer's energy by lambda^2, eta and u'.
+struct LayerEnergy {
+    double S, eta, slope;
+    double SS, S_eta, S_slope, eta_eta, eta_slope, slope_slope;
+};
+
 struct Sections {
     std::vector<material::LayerStart> starts;  // layers at the increment's start
     std::vector<double> flow;                  // of the layers' last evaluation; 0 before the first
@@ -39,7 +45,8 @@ struct Sections {
     std::vector<double> skew;                  // C_0
     std::vector<Eigen::Matrix2d> along;        // of each element's second term, N per mm of length
     std::vector<double> active;  // of each element's moment what layers carry that have flowed, N mm per mm
-    std::vector<double> node_share;  // what layers press on their heights at the nodes with, in an evaluation
+    std::vector<material::LayerSquare> squares;  // of the layers' last evaluation, as what follows
+    std::vector<LayerEnergy> layers;             // N
 };
 
 // How a layer of an element lies; with u its warp, mm.
@@ -66,11 +73,14 @@ struct SectionsSum {
     double energy = 0.0;  // of the layers
     double along = 0.0;   // of the warp's change along the elements
 };
-// strains: at the state that is evaluated, whose unknowns are u; before: those at the increment's start. None
-// when a section is folded: `to` is then incomplete.
+// Energy and gradient. strains: at the state that is evaluated, whose unknowns are u; before: those at the
+// increment's start. None when a section is folded: `to` is then incomplete.
 std::optional<SectionsSum> add_sections(const material::LayerLaw& law, const material::SectionShape& shape,
                                         const std::vector<double>& length, const StripStrains& strains,
                                         const std::vector<double>& before, const std::vector<double>& u,
                                         Sections& sections, Equations& to);
+// The hessian, in the state of the last gradient.
+void add_section_hessians(const material::SectionShape& shape, const std::vector<double>& length,
+                          const StripStrains& strains, const Sections& sections, Equations& to);
 
 }  // namespace overbend::stroke

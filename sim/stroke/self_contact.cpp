@@ -74,14 +74,14 @@ struct Side {
     int element = 0;
     ElementFace face;
     PointGradient moves;
-    FaceJacobian J;
+    HeightGradient heights;
     FaceSum sum;
 
     Side(const ContactScene& scene, int of, double side, const SurfacePoint& s, const Vec2& f)
         : element(of),
           face(element_face(scene, of, side)),
           moves(point_gradient(s)),
-          J(face_jacobian(scene, of, face)) {
+          heights(height_gradient(scene, of, face)) {
         PointForce force;
         force.force = f;
         add_point(s, moves, force, sum);
@@ -153,11 +153,11 @@ double add_self_contacts(const ContactScene& scene, const std::vector<double>& u
         own.sum.K += stiff * closing * closing.transpose();
         others.sum.K += stiff * giving * giving.transpose();
         others.sum.K -= slid * turn.transpose() + turn * slid.transpose();
-        scatter(scene, p.element, own.face, own.J, own.sum, to);
-        scatter(scene, other, others.face, others.J, others.sum, to);
+        scatter(scene, p.element, own.face, own.heights, own.sum, to);
+        scatter(scene, other, others.face, others.heights, others.sum, to);
 
         const Mat8 coupling = -stiff * closing * giving.transpose() + sliding * turn.transpose();
-        const AroundMatrix far = own.J.transpose() * coupling * others.J;
+        const AroundMatrix far = spread_out(coupling, own.heights, others.heights);
         set.far.push_back({p.element, other, far});
         set.far.push_back({other, p.element, far.transpose()});
     }

@@ -39,53 +39,44 @@ void add_point(const SurfacePoint& s, const PointGradient& d, const PointForce& 
     sum.K.noalias() += d.dtheta * turn.transpose();
 }
 
-namespace {
-
-NodeStrainGradient node_strain_gradient(const SurfaceStrip& strip, int element, int node) {
-    const NodeSection& section = strip.strains->nodes[element + node];
-    NodeStrainGradient d = NodeStrainGradient::Zero();
-    for (const int e : {section.left, section.right})
-        add_strain_gradient(strip.strains->elements[e], (*strip.length)[e], e - element, 0.5, d);
-    return d;
+HeightGradient height_gradient(const SurfaceStrip& strip, int element, const ElementFace& face) {
+    HeightGradient heights;
+    for (int node = 0; node < 2; ++node)
+        heights.col(node) =
+            around_node(*strip.strains, *strip.length, element, node,
+                        strip.strains->nodes[element + node].heights.by(strip.shape->face(face.side)));
+    return heights;
 }
 
-}  // namespace
-
-FaceJacobian face_jacobian(const SurfaceStrip& strip, int element, const ElementFace& face) {
-    FaceJacobian J = FaceJacobian::Zero();
-    for (int node = 0; node < 2; ++node) {
-        for (int i = 0; i < 3; ++i) J(3 * node + i, of_node(node) + i) = 1.0;
-        const material::LayerHeights& h = strip.strains->nodes[element + node].heights;
-        J.row(6 + node) =
-            h.by(strip.shape->face(face.side)).transpose() * node_strain_gradient(strip, element, node);
-    }
-    return J;
+AroundVector spread_out(const Vec8& of_face, const HeightGradient& heights) {
+    AroundVector v = of_face(6) * heights.col(0) + of_face(7) * heights.col(1);
+    for (int node = 0; node < 2; ++node) v.segment<3>(of_node(node)) += of_face.segment<3>(3 * node);
+    return v;
 }
 
-AroundMatrix spread_out(const SurfaceStrip& strip, int element, const ElementFace& face,
-                        const FaceJacobian& J, const FaceSum& sum) {
-    AroundMatrix K;
-    const FaceJacobian KJ = sum.K * J;
-    K.noalias() = J.transpose() * KJ;
-    for (int node = 0; node < 2; ++node) {
-        const double force = sum.load(6 + node);
-        const NodeSection& section = strip.strains->nodes[element + node];
-        const NodeStrainGradient d = node_strain_gradient(strip, element, node);
-        const NodeStrainGradient Hd =
-            force * (strip.shape->face_curvature(section.strain, section.squares, face.side) * d);
-        K.noalias() -= d.transpose() * Hd;
-        const double by_G = section.heights.by(strip.shape->face(face.side))(0);
-        for (const int e : {section.left, section.right})
-            add_strain_curvature(strip.strains->elements[e], (*strip.length)[e], e - element,
-                                 -0.5 * force * by_G, 0.0, K);
-    }
-    return K;
+AroundMatrix spread_out(const Mat8& K, const HeightGradient& rows, const HeightGradient& columns) {
+    Eigen::Matrix<double, around, 8> wide;  // the columns still the eight's
+    for (int i = 0; i < 8; ++i) wide.col(i) = spread_out(Vec8(K.col(i)), rows);
+    AroundMatrix all;
+    for (int i = 0; i < around; ++i)
+        all.col(i) = columns(i, 0) * wide.col(6) + columns(i, 1) * wide.col(7);
+    for (int node = 0; node < 2; ++node)
+        all.middleCols<3>(of_node(node)) += wide.middleCols<3>(3 * node);
+    return all;
 }
 
-void scatter(const SurfaceStrip& strip, int element, const ElementFace& face, const FaceJacobian& J,
+void scatter(const SurfaceStrip& strip, int element, const ElementFace& face, const HeightGradient& heights,
              const FaceSum& sum, Equations& to) {
-    const AroundVector gradient = -(J.transpose() * sum.load);
-    scatter(element, strip.elements(), gradient, spread_out(strip, element, face, J, sum).transpose(), to);
+    scatter(element, strip.elements(), spread_out(sum.K, heights, heights), to);
+    for (int node = 0; node < 2; ++node) {
+        const NodeSection& section = strip.strains->nodes[element + node];
+        double* gradient = &to.gradient[strip::node_unknowns * (element + node)];
+        for (int i = 0; i < 3; ++i) gradient[i] -= sum.load(3 * node + i);
+        const double force = sum.load(6 + node);
+        NodeSums& at = to.by_strains.nodes[element + node];
+        at.gradient -= force * section.heights.by(strip.shape->face(face.side));
+        at.hessian -= force * strip.shape->face_curvature(section.strain, section.squares, face.side);
+    }
 }
 
 }  // namespace overbend::stroke

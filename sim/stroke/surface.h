@@ -94,16 +94,16 @@ struct FaceSum {
 // load += J^T f, K -= J^T df/dx J + f . d2x.
 void add_point(const SurfacePoint& s, const PointGradient& d, const PointForce& f, FaceSum& sum);
 
-// How the eight change with the unknowns around the element.
-using FaceJacobian = Eigen::Matrix<double, 8, around>;
-FaceJacobian face_jacobian(const SurfaceStrip& strip, int element, const ElementFace& face);
+// How a face's heights y1 and y2 change with the unknowns around the element.
+using HeightGradient = Eigen::Matrix<double, around, 2>;
+HeightGradient height_gradient(const SurfaceStrip& strip, int element, const ElementFace& face);
 
-// K of a face by the unknowns around its element, the heights' own second derivatives included.
-AroundMatrix spread_out(const SurfaceStrip& strip, int element, const ElementFace& face,
-                        const FaceJacobian& J, const FaceSum& sum);
+// From the eight to the unknowns around the element; of a matrix, its rows' and its columns'.
+AroundVector spread_out(const Vec8& of_face, const HeightGradient& heights);
+AroundMatrix spread_out(const Mat8& K, const HeightGradient& rows, const HeightGradient& columns);
 
 // A face's sum into the equations.
-void scatter(const SurfaceStrip& strip, int element, const ElementFace& face, const FaceJacobian& J,
+void scatter(const SurfaceStrip& strip, int element, const ElementFace& face, const HeightGradient& heights,
              const FaceSum& sum, Equations& to);
 
 }  // namespace overbend::stroke

@@ -2,27 +2,21 @@
 
 namespace overbend::stroke {
 
-void add_strain_gradient(const strip::ElementStrain& of, double length, int of_minus_about, double share,
-                         NodeStrainGradient& gradient) {
-    const strip::StrainGradient d = strip::strain_gradient(of, length);
-    for (int node = 0; node < 2; ++node) {
-        const int at = of_node(of_minus_about + node);
-        for (int i = 0; i < 3; ++i) {
-            gradient(0, at + i) += share * d.G[3 * node + i];
-            gradient(1, at + i) += share * d.k[3 * node + i];
+AroundVector around_node(const StripStrains& strains, const std::vector<double>& length, int element,
+                         int node, const material::SectionStrain& by) {
+    const NodeSection& section = strains.nodes[element + node];
+    AroundVector sum = AroundVector::Zero();
+    for (const int e : {section.left, section.right}) {
+        const strip::StrainGradient d = strip::strain_gradient(strains.elements[e], length[e]);
+        for (int side = 0; side < 2; ++side) {
+            const int at = of_node(e - element + side);
+            for (int i = 0; i < 3; ++i)
+                sum(at + i) += 0.5 * (by(0) * d.G[3 * side + i] + by(1) * d.k[3 * side + i]);
+            const double slope = (side == 0 ? -0.5 : 0.5) / length[e];
+            for (int j = 0; j < material::warps; ++j) sum(at + strip::warp_unknown + j) += slope * by(2 + j);
         }
-        const double slope = (node == 0 ? -share : share) / length;
-        for (int j = 0; j < material::warps; ++j) gradient(2 + j, at + strip::warp_unknown + j) += slope;
     }
-}
-
-void add_strain_curvature(const strip::ElementStrain& of, double length, int of_minus_about, double N,
-                          double Q, AroundMatrix& K) {
-    const Eigen::Matrix<double, 6, 6> own = strip::strain_curvature(of, length, N, Q);
-    for (int a = 0; a < 2; ++a)
-        for (int b = 0; b < 2; ++b)
-            K.block<3, 3>(of_node(of_minus_about + a), of_node(of_minus_about + b)) +=
-                own.block<3, 3>(3 * a, 3 * b);
+    return sum;
 }
 
 AroundRange range_around(int element, int elements) {
@@ -33,14 +27,12 @@ AroundRange range_around(int element, int elements) {
     return r;
 }
 
-void scatter(int element, int elements, const AroundVector& gradient, const AroundMatrix& K, Equations& to) {
+void scatter(int element, int elements, const AroundMatrix& K, Equations& to) {
     const AroundRange r = range_around(element, elements);
     to.matrix.join(r.shift + r.from, r.shift + r.to - 1);
     for (int i = r.from; i < r.to; ++i) {
-        to.gradient[r.shift + i] += gradient(i);
         double* row = &to.matrix.at(r.shift + i, r.shift);
-        const double* column = K.col(i).data();
-        for (int j = r.from; j < r.to; ++j) row[j] += column[j];
+        for (int j = r.from; j < r.to; ++j) row[j] += K(i, j);
     }
 }
 

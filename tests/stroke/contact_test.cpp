@@ -88,6 +88,8 @@ struct Pressed {
         stand(at.back());
         equations.resize(7, 1);
         const double energy = stroke::add_contacts(scene, at, stands, set, equations).energy;
+        equations.take_over_gradient(strains, length);
+        equations.take_over_hessian(strains, length);
         return tests::evaluated(energy, equations);
     }
 };

@@ -68,6 +68,8 @@ struct Folded {
         const int size = static_cast<int>(at.size());
         equations.resize(size / strip::node_unknowns, 0);
         const double energy = stroke::add_self_contacts(scene, at, set, equations);
+        equations.take_over_gradient(strains, length);
+        equations.take_over_hessian(strains, length);
         tests::Evaluated all = tests::evaluated(energy, equations);
         for (const stroke::FarBlock& b : set.far)
             for (int i = 0; i < stroke::around; ++i)

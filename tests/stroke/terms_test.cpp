@@ -86,6 +86,9 @@ TEST_SUITE("stroke") {
             check(b.errors(card.name.c_str(), 1e-6, [&](const std::vector<double>& at) {
                 const auto sum = *stroke::add_sections(law, b.shape, b.length, b.strains, b.before, at,
                                                        sections, b.equations);
+                stroke::add_section_hessians(b.shape, b.length, b.strains, sections, b.equations);
+                b.equations.take_over_gradient(b.strains, b.length);
+                b.equations.take_over_hessian(b.strains, b.length);
                 return sum.energy + sum.along;
             }));
             for (const double active : sections.active) CHECK(active > 0.0);

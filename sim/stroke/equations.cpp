@@ -1,0 +1,147 @@
+#include "sim/stroke/equations.h"
+
+#include <algorithm>
+
+namespace overbend::stroke {
+
+namespace {
+
+using material::section_strains;
+using material::SectionHessian;
+using material::warps;
+using strip::node_unknowns;
+
+// All strains of an element: its section's, then g, phi_1, phi_2, and one that is always 0, so that processors take
+// them in pairs.
+constexpr int others = section_strains, strains_of = section_strains + 2 + warps;
+constexpr int unknowns_of = 2 * node_unknowns;
+using StrainVector = Eigen::Matrix<double, strains_of, 1>;
+using StrainMatrix = Eigen::Matrix<double, strains_of, strains_of>;
+using UnknownMatrix = Eigen::Matrix<double, unknowns_of, unknowns_of, Eigen::RowMajor>;
+
+// Columns by an element's strains become columns by the unknowns of its nodes.
+template <int rows>
+Eigen::Matrix<double, rows, unknowns_of> by_unknowns(const strip::ElementStrain& s, double length,
+                                                     const Eigen::Matrix<double, rows, strains_of>& by) {
+    constexpr int next = node_unknowns, turn = strip::turn_unknown;
+    const double over = 1.0 / length, x = s.tx * over, y = s.ty * over;
+    const auto G = by.col(0), k = by.col(1), g = by.col(others);
+    Eigen::Matrix<double, rows, unknowns_of> to;
+    to.col(next) = x * G - y * g;
+    to.col(next + 1) = y * G + x * g;
+    to.col(0) = -to.col(next);
+    to.col(1) = -to.col(next + 1);
+    const Eigen::Matrix<double, rows, 1> mean = (0.5 * s.g) * G - (0.5 * s.G) * g;
+    to.col(next + turn) = mean + over * k;
+    to.col(turn) = mean - over * k;
+    for (int j = 0; j < warps; ++j) {
+        const int at = strip::warp_unknown + j;
+        to.col(next + at) = 0.5 * by.col(others + 1 + j) + over * by.col(2 + j);
+        to.col(at) = 0.5 * by.col(others + 1 + j) - over * by.col(2 + j);
+    }
+    return to;
+}
+
+// Second derivatives by the strains of element a (rows) and b, at whose first unknowns they begin in the equations.
+UnknownMatrix by_unknowns(const strip::ElementStrain& a, double length_a, const strip::ElementStrain& b,
+                          double length_b, const StrainMatrix& H) {
+    const Eigen::Matrix<double, unknowns_of, strains_of> columns =
+        by_unknowns<strains_of>(b, length_b, H).transpose();
+    return by_unknowns<unknowns_of>(a, length_a, columns).transpose();
+}
+
+void add_block(int row, int column, const UnknownMatrix& K, BandMatrix& to) {
+    using Row = Eigen::Map<Eigen::Matrix<double, 1, unknowns_of>>;
+    for (int i = 0; i < unknowns_of; ++i) Row(&to.at(row + i, column)) += K.row(i);
+}
+
+// What the element whose shares in both its nodes' sections are `left` and `right` has of them, and of its own.
+StrainMatrix own_hessian(const ElementSums& e, const NodeSums& a, const NodeSums& b, double left,
+                         double right) {
+    StrainMatrix H = StrainMatrix::Zero();
+    const ElementSums::Coupling with = left * e.with_node[0] + right * e.with_node[1];
+    const SectionHessian across = (left * right) * e.of_nodes;
+    H.topLeftCorner<section_strains, section_strains>() =
+        (left * left) * a.hessian + (right * right) * b.hessian + across + across.transpose();
+    H.topLeftCorner<2, 2>() += e.hessian.topLeftCorner<2, 2>();
+    H.block<2, section_strains>(0, 0) += with.topRows<2>();
+    H.block<section_strains, 2>(0, 0) += with.topRows<2>().transpose();
+    constexpr int rest = own_strains - 2;
+    H.block<rest, rest>(others, others) = e.hessian.bottomRightCorner<rest, rest>();
+    H.block<rest, 2>(others, 0) = e.hessian.bottomLeftCorner<rest, 2>();
+    H.block<rest, section_strains>(others, 0) += with.bottomRows<rest>();
+    H.block<section_strains, rest>(0, others) = H.block<rest, section_strains>(others, 0).transpose();
+    return H;
+}
+
+// Of the element's section in that at a node: 1 at the strip's ends, 1/2 else.
+double share_in(int node, int elements) {
+    return node == 0 || node == elements ? 1.0 : 0.5;
+}
+
+}  // namespace
+
+void Equations::take_over_gradient(const StripStrains& strains, const std::vector<double>& length) {
+    const int elements = static_cast<int>(length.size());
+    constexpr int rest = own_strains - 2;
+    for (int e = 0; e < elements; ++e) {
+        const ElementSums& own = by_strains.elements[e];
+        StrainVector by;
+        by.head<section_strains>() = share_in(e, elements) * by_strains.nodes[e].gradient +
+                                     share_in(e + 1, elements) * by_strains.nodes[e + 1].gradient;
+        by.head<2>() += own.gradient.head<2>();
+        by.segment<rest>(others) = own.gradient.tail<rest>();
+        by(strains_of - 1) = 0.0;
+        const Eigen::Matrix<double, 1, unknowns_of> force =
+            by_unknowns<1>(strains.elements[e], length[e], by.transpose());
+        for (int i = 0; i < unknowns_of; ++i) gradient[node_unknowns * e + i] += force(i);
+    }
+}
+
+void Equations::take_over_hessian(const StripStrains& strains, const std::vector<double>& length) {
+    const int elements = static_cast<int>(length.size());
+    constexpr int rest = own_strains - 2;
+    for (int e = 0; e < elements; ++e) {
+        const strip::ElementStrain& here = strains.elements[e];
+        const ElementSums& own = by_strains.elements[e];
+        const NodeSums &first = by_strains.nodes[e], &second = by_strains.nodes[e + 1];
+        const double left = share_in(e, elements), right = share_in(e + 1, elements);
+        const int at = node_unknowns * e;
+        UnknownMatrix K =
+            by_unknowns(here, length[e], here, length[e], own_hessian(own, first, second, left, right));
+        // And the forces on G and g times their second derivatives.
+        const double N = left * first.gradient(0) + right * second.gradient(0) + own.gradient(0);
+        const Eigen::Matrix<double, 6, 6> curved =
+            strip::strain_curvature(here, length[e], N, own.gradient(slope_strain));
+        for (int a = 0; a < 2; ++a)
+            for (int b = 0; b < 2; ++b)
+                K.block<3, 3>(node_unknowns * a, node_unknowns * b) += curved.block<3, 3>(3 * a, 3 * b);
+        add_block(at, at, K, matrix);
+        matrix.join(at, node_unknowns * (std::min(elements, e + 3) + 1) - 1);
+
+        if (e + 1 >= elements) continue;
+        // With the next element, by the section at the node between them and those beside it.
+        const strip::ElementStrain& next = strains.elements[e + 1];
+        const ElementSums& beside = by_strains.elements[e + 1];
+        StrainMatrix H = StrainMatrix::Zero();
+        H.topLeftCorner<section_strains, section_strains>() =
+            0.25 * second.hessian + (0.5 * left) * own.of_nodes +
+            (0.5 * share_in(e + 2, elements)) * beside.of_nodes;
+        H.block<2, section_strains>(0, 0) += 0.5 * own.with_node[1].topRows<2>();
+        H.block<section_strains, 2>(0, 0) += 0.5 * beside.with_node[0].topRows<2>().transpose();
+        H.block<rest, section_strains>(others, 0) = 0.5 * own.with_node[1].bottomRows<rest>();
+        H.block<section_strains, rest>(0, others) = 0.5 * beside.with_node[0].bottomRows<rest>().transpose();
+        K = by_unknowns(here, length[e], next, length[e + 1], H);
+        add_block(at, at + node_unknowns, K, matrix);
+        add_block(at + node_unknowns, at, K.transpose(), matrix);
+
+        if (e + 2 >= elements) continue;
+        H.setZero();
+        H.topLeftCorner<section_strains, section_strains>() = 0.25 * beside.of_nodes;
+        K = by_unknowns(here, length[e], strains.elements[e + 2], length[e + 2], H);
+        add_block(at, at + 2 * node_unknowns, K, matrix);
+        add_block(at + 2 * node_unknowns, at, K.transpose(), matrix);
+    }
+}
+
+}  // namespace overbend::stroke
