@@ -31,6 +31,8 @@ constexpr double force_increment = 0.06;
 // Largest fall of the punch force in an increment on the way back, over the force at the stop, as far as it
 // can be foreseen; for the same reason.
 constexpr double force_fall = 0.15;
+// Force, over the held one, at which a retracting punch is taken to be off the strip: the rest is elastic.
+constexpr double force_left = 0.01;
 
 // Residue of the balance of work, per cent: above the first a stroke is pressed again in finer increments,
 // and what is left is a warning; above the second it is no result.

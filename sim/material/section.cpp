@@ -28,6 +28,8 @@ SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const La
     LayerSquare squares[most_layers];
     s.folded = !shape.squares(E, squares);
     if (s.folded) return s;
+    SquareCurvature curve[most_layers];
+    shape.curvatures(E, curve);
     for (int i = 0; i < shape.layers(); ++i) {
         const LayerSquare& q = squares[i];
         const double square = q.value + (slope_square ? slope_square[i] : 0.0);
@@ -37,9 +39,9 @@ SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const La
         const double c = 0.5 * w / square * (r.tangent - 2.0 * r.stress);
         s.N += stress * q.by(0);
         s.M += stress * q.by(1);
-        s.N_G += c * q.by(0) * q.by(0) + stress * q.GG;
-        s.N_k += c * q.by(0) * q.by(1) + stress * q.Gk;
-        s.M_k += c * q.by(1) * q.by(1) + stress * q.kk;
+        s.N_G += c * q.by(0) * q.by(0) + stress * curve[i].GG;
+        s.N_k += c * q.by(0) * q.by(1) + stress * curve[i].Gk;
+        s.M_k += c * q.by(1) * q.by(1) + stress * curve[i].kk;
         s.energy += shape.weight(i) * r.energy;
     }
     return s;

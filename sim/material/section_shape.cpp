@@ -26,6 +26,8 @@ double legendre_integral(int n, double x) {
     return n == 0 ? x + 1.0 : (legendre(n + 1, x) - legendre(n - 1, x)) / (2 * n + 1);
 }
 
+using Pair = Eigen::Array2d;
+
 double warp_at(int j, double x, double thickness) {
     return thickness * (legendre(j + 1, x) - legendre(j - 1, x)) / (2.0 * (2 * j + 1));
 }
@@ -98,16 +100,15 @@ void SectionShape::squares(const SectionStrain& E, PointSquares& s) const {
 // polynomial of y, and so are its derivatives at a fixed z, where dy/dG = - y/r and dy/dk = y^2/(2 r):
 //   T = G psi(0) + int r^2 L dy    T_G = psi(0) + G int L dy    T_k = - int z L dy
 //   T_Gk = z L y/r - int y (z L)' dy    T_kk = - z L y^2/(2 r) + int y^2 (z L)' dy/2    T_GG = - 2 k T_Gk/G
-// with (z L)' by z, L_1 = 2 z/t, L_2 = 6 z^2/t^2 - 1/2. False: folded.
+// with (z L)' by z, L_1 = 2 z/t, L_2 = 6 z^2/t^2 - 1/2. Two layers at a time. False: folded.
 bool SectionShape::fill(const SectionStrain& E, const double* height, int count, LayerSquare* s) const {
     const double G = E(0), k = E(1), c1 = E(2), c2 = E(3), least = 1e-3 * G * G, t = thickness_;
     if (!(G > 0.0) || !(G * G - t * std::abs(k) > least)) return false;
     const double once = 2.0 / t, twice = 6.0 / (t * t), square = G * G;
-    using Pair = Eigen::Array2d;  // two layers at a time
     for (int i = 0; i < count; i += 2) {
         const int both[2] = {i, i + 1 < count ? i + 1 : i};
         const Pair z(height[both[0]], height[both[1]]);
-        const Pair plain = square - 2.0 * k * z, r = plain.sqrt(), y = 2.0 * z / (G + r);
+        const Pair plain = square - 2.0 * k * z, y = 2.0 * z / (G + plain.sqrt());
         const Pair a = G * y, b = k * y * y, mixed = k * a, other = k * b, bb = b * b;
         // Integrals over y, divided by y.
         const Pair z1 = 0.5 * a - b * (1.0 / 6.0), z2 = a * (a * (1.0 / 3.0) - 0.25 * b) + 0.05 * bb;
@@ -116,36 +117,41 @@ bool SectionShape::fill(const SectionStrain& E, const double* height, int count,
         const Pair r2z = a * (0.5 * square - mixed * (5.0 / 6.0) + 0.5 * other) - 0.1 * other * b;
         const Pair r2z2 = a * (a * (square / 3.0 - 0.75 * mixed + 0.65 * other) - 0.25 * other * b) +
                           other * bb * (1.0 / 28.0);
-        const Pair yz = a * (1.0 / 3.0) - 0.125 * b, yz2 = a * (0.25 * a - 0.2 * b) + bb * (1.0 / 24.0);
-        const Pair y2z = 0.25 * a - 0.1 * b, y2z2 = a * (0.2 * a - b * (1.0 / 6.0)) + bb * (1.0 / 28.0);
-        const Pair over = 1.0 / r, zL1 = once * z * z * over, zL2 = z * (twice * z * z - 0.5) * over;
-        const Pair Gk1 = y * (zL1 - 2.0 * once * y * yz);
-        const Pair Gk2 = y * (zL2 - y * (3.0 * twice * yz2 - 0.25));
-        const Pair kk1 = y * y * (once * y * y2z - 0.5 * zL1);
-        const Pair kk2 = y * y * (y * (1.5 * twice * y2z2 - 1.0 / 12.0) - 0.5 * zL2);
         const Pair T1 = 2.0 * (G * middle_[0] + y * once * r2z);
         const Pair T2 = 2.0 * (G * middle_[1] + y * (twice * r2z2 - 0.5 * r2));
         const Pair G1 = 2.0 * (middle_[0] + a * once * z1), G2 = 2.0 * (middle_[1] + a * (twice * z2 - 0.5));
         const Pair k1 = -2.0 * once * y * z2, k2 = -2.0 * y * (twice * z3 - 0.5 * z1);
         const Pair value = plain + c1 * T1 + c2 * T2;
         const Pair by_G = 2.0 * G + c1 * G1 + c2 * G2, by_k = c1 * k1 + c2 * k2 - 2.0 * z;
-        const Pair Gk = 2.0 * (c1 * Gk1 + c2 * Gk2), GG = 2.0 - (2.0 * k / G) * Gk;
-        const Pair kk = 2.0 * (c1 * kk1 + c2 * kk2);
         for (int j = 0; j < 2; ++j)
-            s[both[j]] = {value(j), {by_G(j), by_k(j), T1(j), T2(j)}, GG(j), Gk(j),
-                          kk(j),    {G1(j), G2(j)},                   {k1(j), k2(j)}};
+            s[both[j]] = {
+                value(j), {by_G(j), by_k(j), T1(j), T2(j)}, {G1(j), G2(j)}, {k1(j), k2(j)}};
         if (!(value.minCoeff() > least)) return false;
     }
     return true;
 }
 
-void LayerSquare::add_curvature(double share, SectionHessian& H) const {
-    H(0, 0) += share * GG, H(1, 1) += share * kk;
-    H(0, 1) += share * Gk, H(1, 0) += share * Gk;
-    for (int j = 0; j < warps; ++j) {
-        H(0, 2 + j) += share * Gc[j], H(2 + j, 0) += share * Gc[j];
-        H(1, 2 + j) += share * kc[j], H(2 + j, 1) += share * kc[j];
+void SectionShape::fill(const SectionStrain& E, const double* height, int count, SquareCurvature* s) const {
+    const double G = E(0), k = E(1), once = 2.0 / thickness_, twice = 6.0 / (thickness_ * thickness_);
+    for (int i = 0; i < count; i += 2) {
+        const int both[2] = {i, i + 1 < count ? i + 1 : i};
+        const Pair z(height[both[0]], height[both[1]]);
+        const Pair r = (G * G - 2.0 * k * z).sqrt(), y = 2.0 * z / (G + r), over = z / r;
+        const Pair a = G * y, b = k * y * y, bb = b * b;
+        const Pair yz = a * (1.0 / 3.0) - 0.125 * b, yz2 = a * (0.25 * a - 0.2 * b) + bb * (1.0 / 24.0);
+        const Pair y2z = 0.25 * a - 0.1 * b, y2z2 = a * (0.2 * a - b * (1.0 / 6.0)) + bb * (1.0 / 28.0);
+        const Pair zL1 = once * z * over, zL2 = over * (twice * z * z - 0.5);
+        const Pair Gk1 = zL1 - 2.0 * once * y * yz, Gk2 = zL2 - y * (3.0 * twice * yz2 - 0.25);
+        const Pair kk1 = once * y * y2z - 0.5 * zL1;
+        const Pair kk2 = y * (1.5 * twice * y2z2 - 1.0 / 12.0) - 0.5 * zL2;
+        const Pair Gk = 2.0 * y * (E(2) * Gk1 + E(3) * Gk2), GG = 2.0 - (2.0 * k / G) * Gk;
+        const Pair kk = 2.0 * y * y * (E(2) * kk1 + E(3) * kk2);
+        for (int j = 0; j < 2; ++j) s[both[j]] = {GG(j), Gk(j), kk(j)};
     }
+}
+
+void SectionShape::curvatures(const SectionStrain& E, SquareCurvature* s) const {
+    fill(E, height_, layers_, s);
 }
 
 // y = 2 z/(G + r) of R. Hill's section and the integral of 1/lambda - 1/r.
@@ -186,11 +192,18 @@ void add_plain_curvature(double G, double k, double z, double share, SectionHess
 SectionHessian SectionShape::warped_curvature(const SectionStrain& E, const PointSquares& s,
                                               const Row& share) const {
     SectionHessian H = SectionHessian::Zero();
+    SquareCurvature curve[section_points];
+    fill(E, point_, section_points, curve);
     for (int l = 0; l < section_points; ++l) {
         const LayerSquare& q = s.point[l];
         const double once = -0.5 * share(l) / (std::sqrt(q.value) * q.value);  // by lambda^2
         H += (-1.5 * once / q.value) * q.by * q.by.transpose();
-        q.add_curvature(once, H);
+        H(0, 0) += once * curve[l].GG, H(1, 1) += once * curve[l].kk;
+        H(0, 1) += once * curve[l].Gk, H(1, 0) += once * curve[l].Gk;
+        for (int j = 0; j < warps; ++j) {
+            H(0, 2 + j) += once * q.Gc[j], H(2 + j, 0) += once * q.Gc[j];
+            H(1, 2 + j) += once * q.kc[j], H(2 + j, 1) += once * q.kc[j];
+        }
         const double G = E(0), z = point_[l], plain = G * G - 2.0 * z * E(1), r = std::sqrt(plain);
         const double third = share(l) / (plain * r), fifth = 3.0 * third / plain;
         H(0, 0) -= fifth * G * G - third, H(1, 1) -= fifth * z * z;

@@ -11,7 +11,7 @@
 // and y(z) = int_0^z dz'/lambda. Without warp: y = 2 z/(G + lambda), which is R. Hill's section (section.h).
 // T_j has to have what the warp does to y: with T_j = sqrt(G^2 - 2 z k) psi_j strips kink.
 //
-// T_j is integrated exactly; of 1/lambda what the warp changes, as the polynomial through six Gauss points over the
+// T_j is integrated exactly; of 1/lambda what the warp changes, as the polynomial through five Gauss points over the
 // thickness.
 //
 // Units   mm, 1/mm; stretches and phi have none.
@@ -45,14 +45,15 @@ Layers gauss_layers(double thickness, int count);
 struct LayerSquare {
     double value;
     SectionStrain by;
+    double Gc[warps], kc[warps];  // second ones
+};
+// Those by G and k alone; those by c twice are 0.
+struct SquareCurvature {
     double GG, Gk, kk;
-    double Gc[warps], kc[warps];  // those by c twice are 0
-    // H += share times the second derivatives.
-    void add_curvature(double share, SectionHessian& H) const;
 };
 
 // Of the points that integrals are made of.
-constexpr int section_points = 6;
+constexpr int section_points = 5;
 struct PointSquares {
     bool folded = false;  // as above
     LayerSquare point[section_points];
@@ -80,6 +81,7 @@ class SectionShape {
 
     // Of every layer. False: a layer has no stretch left, so there is no such section, and s is not filled.
     bool squares(const SectionStrain& E, LayerSquare* s) const;
+    void curvatures(const SectionStrain& E, SquareCurvature* s) const;  // where it is not folded
     void squares(const SectionStrain& E, PointSquares& s) const;
     // s: of E.
     void heights(const SectionStrain& E, const PointSquares& s, LayerHeights& h) const;
@@ -91,6 +93,7 @@ class SectionShape {
   private:
     using Row = Eigen::Matrix<double, section_points, 1>;  // a share of every point
     bool fill(const SectionStrain& E, const double* height, int count, LayerSquare* s) const;
+    void fill(const SectionStrain& E, const double* height, int count, SquareCurvature* s) const;
     SectionHessian warped_curvature(const SectionStrain& E, const PointSquares& s, const Row& share) const;
     double place_of(int i) const {
         return i < layers_ ? height_[i] : i == layers_ ? -0.5 * thickness_ : 0.5 * thickness_;

@@ -1,7 +1,7 @@
 #include "sim/stroke/band_solve.h"
 
 #include <Eigen/Core>
-#include <cmath>
+#include <algorithm>
 
 namespace overbend::stroke {
 
@@ -27,20 +27,22 @@ bool factor(BandMatrix& a, double least) {
 }
 
 void solve(const BandMatrix& f, std::vector<double>& b) {
+    constexpr int half = BandMatrix::half;
+    using Row = Eigen::Matrix<double, half, 1>;
+    // With zeros on both sides, so that every row is multiplied whole.
     const int n = f.size();
-    const std::vector<int>& reach = f.reach();
-    int low = 0;  // the first unknown that reaches i
+    std::vector<double> x(n + 2 * half, 0.0);
+    std::copy(b.begin(), b.begin() + n, x.begin() + half);
     for (int i = 0; i < n; ++i) {
-        while (reach[low] < i) ++low;
-        double sum = b[i];
-        for (int j = low; j < i; ++j) sum -= f.at(i, j) * b[j];
-        b[i] = sum;
+        const double* row = &f.at(i, i - half);
+        x[half + i] -= Eigen::Map<const Row>(row).dot(Eigen::Map<const Row>(&x[i]));
     }
     for (int i = n - 1; i >= 0; --i) {
-        double sum = b[i];
-        for (int j = i + 1; j <= reach[i]; ++j) sum -= f.at(i, j) * b[j];
-        b[i] = sum / f.at(i, i);
+        const double* row = &f.at(i, i);
+        const double sum = Eigen::Map<const Row>(row + 1).dot(Eigen::Map<const Row>(&x[half + i + 1]));
+        x[half + i] = (x[half + i] - sum) / row[0];
     }
+    std::copy(x.begin() + half, x.begin() + half + n, b.begin());
 }
 
 }  // namespace overbend::stroke

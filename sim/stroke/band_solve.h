@@ -31,7 +31,7 @@ class BandMatrix {
     int size() const { return size_; }
     // |i - j| <= half
     double& at(int i, int j) { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
-    double at(int i, int j) const { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
+    const double& at(int i, int j) const { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
 
     // Says that the unknowns first ... last hang together; what is not said is taken to be 0.
     void join(int first, int last) {

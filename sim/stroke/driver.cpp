@@ -161,14 +161,20 @@ double Driver::loaded_angle(const SolverState& c) const {
            strip::turn_between(c.strip.blank_position, c.strip.theta, scene_.stop.left, scene_.stop.right);
 }
 
-// The punch goes back in contact until nothing touches it.
+// The punch goes back in contact until nothing touches it, or nearly so: what is then left in the sections is
+// elastic, and they are released anyway. A strip that touches itself is not, and is followed to the end.
 bool Driver::retract(SolverState& c, WayBack& back) {
     const double t = scene_.strip.thickness;
-    const double enough = 1e-6 * solver_.force_scale(), held = c.punch_force;
+    const double held = c.punch_force, none = 1e-6 * solver_.force_scale();
+    const double enough = scene_.touches_itself ? none : std::max(none, limits::force_left * held);
     // A stroke that hardly bends the strip is over before the usual first increment.
     double move = std::min(limits::first_increment * t, limits::force_fall * std::max(c.travel, 1e-6 * t));
+    double rate = 0.0;  // of the force, N per mm and mm, in the last step
     for (int i = 0; i < 2000; ++i) {
-        if (c.punch_force <= enough && i > 0) return true;
+        if (c.punch_force <= enough && i > 0) {
+            if (c.punch_force > none) back.curve.push_back({c.travel - c.punch_force / rate, 0.0});
+            return true;
+        }
         const double before = c.punch_force;
         if (solver_.step(c, -move) == StepOutcome::solved) {
             back.curve.push_back({c.travel, c.punch_force});
@@ -176,7 +182,11 @@ bool Driver::retract(SolverState& c, WayBack& back) {
             const double fall = std::abs(before - c.punch_force) / std::max(held, enough);
             double change = solver_.last_iterations() <= 8 ? 2.0 : 1.0;
             if (fall > 0.0) change = std::min(change, std::max(0.3, limits::force_fall / fall));
+            rate = (before - c.punch_force) / move;
             move = std::min(change * move, 2.0 * options_.solver.largest_increment * t);
+            // Not past where the punch leaves the strip, which then has nothing to stand between.
+            if (enough > none && rate > 0.0 && c.punch_force > enough)
+                move = std::min(move, (c.punch_force - 0.5 * enough) / rate);
         } else {
             move *= 0.35;
             if (move < limits::smallest_increment * t) return false;

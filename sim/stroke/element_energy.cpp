@@ -141,6 +141,8 @@ void add_element_hessian(const material::SectionShape& shape, const StripStrains
     const strip::ElementStrain& s = strains.elements[e];
     LayerRows l;
     l.eta(others) = 1.0;
+    material::SquareCurvature curve[material::most_layers];
+    shape.curvatures(strains.sections[e], curve);
     for (int i = 0; i < n; ++i) {
         const std::size_t layer = static_cast<std::size_t>(e) * n + i;
         const material::LayerSquare& q = sections.squares[layer];
@@ -155,7 +157,7 @@ void add_element_hessian(const material::SectionShape& shape, const StripStrains
         }
         l.eta.segment<section_strains>(first_node) = -over * left.by(i);
         l.eta.segment<section_strains>(second_node) = over * right.by(i);
-        G_G += w.S * q.GG, G_k += w.S * q.Gk, k_k += w.S * q.kk;
+        G_G += w.S * curve[i].GG, G_k += w.S * curve[i].Gk, k_k += w.S * curve[i].kk;
         l.by_square = w.S_eta * l.eta;
         l.by_square.head<section_strains>() += w.SS * l.square;
         l.by_square.segment<warps>(others + 1) += w.S_slope * l.slope;

@@ -19,35 +19,43 @@ using StrainVector = Eigen::Matrix<double, strains_of, 1>;
 using StrainMatrix = Eigen::Matrix<double, strains_of, strains_of>;
 using UnknownMatrix = Eigen::Matrix<double, unknowns_of, unknowns_of, Eigen::RowMajor>;
 
-// Columns by an element's strains become columns by the unknowns of its nodes.
-template <int rows>
+// Columns by an element's strains, or by its section's alone, become columns by the unknowns of its nodes.
+template <int rows, int strains>
 Eigen::Matrix<double, rows, unknowns_of> by_unknowns(const strip::ElementStrain& s, double length,
-                                                     const Eigen::Matrix<double, rows, strains_of>& by) {
+                                                     const Eigen::Matrix<double, rows, strains>& by) {
     constexpr int next = node_unknowns, turn = strip::turn_unknown;
     const double over = 1.0 / length, x = s.tx * over, y = s.ty * over;
-    const auto G = by.col(0), k = by.col(1), g = by.col(others);
+    const auto G = by.col(0), k = by.col(1);
     Eigen::Matrix<double, rows, unknowns_of> to;
-    to.col(next) = x * G - y * g;
-    to.col(next + 1) = y * G + x * g;
+    Eigen::Matrix<double, rows, 1> mean = (0.5 * s.g) * G;
+    to.col(next) = x * G;
+    to.col(next + 1) = y * G;
+    for (int j = 0; j < warps; ++j) to.col(next + strip::warp_unknown + j) = over * by.col(2 + j);
+    for (int j = 0; j < warps; ++j)
+        to.col(strip::warp_unknown + j) = -to.col(next + strip::warp_unknown + j);
+    if constexpr (strains > section_strains) {
+        const auto g = by.col(others);
+        mean -= (0.5 * s.G) * g;
+        to.col(next) -= y * g;
+        to.col(next + 1) += x * g;
+        for (int j = 0; j < warps; ++j)
+            for (const int node : {0, next})
+                to.col(node + strip::warp_unknown + j) += 0.5 * by.col(others + 1 + j);
+    }
     to.col(0) = -to.col(next);
     to.col(1) = -to.col(next + 1);
-    const Eigen::Matrix<double, rows, 1> mean = (0.5 * s.g) * G - (0.5 * s.G) * g;
     to.col(next + turn) = mean + over * k;
     to.col(turn) = mean - over * k;
-    for (int j = 0; j < warps; ++j) {
-        const int at = strip::warp_unknown + j;
-        to.col(next + at) = 0.5 * by.col(others + 1 + j) + over * by.col(2 + j);
-        to.col(at) = 0.5 * by.col(others + 1 + j) - over * by.col(2 + j);
-    }
     return to;
 }
 
-// Second derivatives by the strains of element a (rows) and b, at whose first unknowns they begin in the equations.
+// Second derivatives by the strains of element a (rows) and b as those by the unknowns.
+template <int strains>
 UnknownMatrix by_unknowns(const strip::ElementStrain& a, double length_a, const strip::ElementStrain& b,
-                          double length_b, const StrainMatrix& H) {
-    const Eigen::Matrix<double, unknowns_of, strains_of> columns =
-        by_unknowns<strains_of>(b, length_b, H).transpose();
-    return by_unknowns<unknowns_of>(a, length_a, columns).transpose();
+                          double length_b, const Eigen::Matrix<double, strains, strains>& H) {
+    const Eigen::Matrix<double, unknowns_of, strains> columns =
+        by_unknowns<strains, strains>(b, length_b, H).transpose();
+    return by_unknowns<unknowns_of, strains>(a, length_a, columns).transpose();
 }
 
 void add_block(int row, int column, const UnknownMatrix& K, BandMatrix& to) {
@@ -93,7 +101,7 @@ void Equations::take_over_gradient(const StripStrains& strains, const std::vecto
         by.segment<rest>(others) = own.gradient.tail<rest>();
         by(strains_of - 1) = 0.0;
         const Eigen::Matrix<double, 1, unknowns_of> force =
-            by_unknowns<1>(strains.elements[e], length[e], by.transpose());
+            by_unknowns<1, strains_of>(strains.elements[e], length[e], by.transpose());
         for (int i = 0; i < unknowns_of; ++i) gradient[node_unknowns * e + i] += force(i);
     }
 }
@@ -108,7 +116,7 @@ void Equations::take_over_hessian(const StripStrains& strains, const std::vector
         const double left = share_in(e, elements), right = share_in(e + 1, elements);
         const int at = node_unknowns * e;
         UnknownMatrix K =
-            by_unknowns(here, length[e], here, length[e], own_hessian(own, first, second, left, right));
+            by_unknowns<strains_of>(here, length[e], here, length[e], own_hessian(own, first, second, left, right));
         // And the forces on G and g times their second derivatives.
         const double N = left * first.gradient(0) + right * second.gradient(0) + own.gradient(0);
         const Eigen::Matrix<double, 6, 6> curved =
@@ -131,14 +139,13 @@ void Equations::take_over_hessian(const StripStrains& strains, const std::vector
         H.block<section_strains, 2>(0, 0) += 0.5 * beside.with_node[0].topRows<2>().transpose();
         H.block<rest, section_strains>(others, 0) = 0.5 * own.with_node[1].bottomRows<rest>();
         H.block<section_strains, rest>(0, others) = 0.5 * beside.with_node[0].bottomRows<rest>().transpose();
-        K = by_unknowns(here, length[e], next, length[e + 1], H);
+        K = by_unknowns<strains_of>(here, length[e], next, length[e + 1], H);
         add_block(at, at + node_unknowns, K, matrix);
         add_block(at + node_unknowns, at, K.transpose(), matrix);
 
         if (e + 2 >= elements) continue;
-        H.setZero();
-        H.topLeftCorner<section_strains, section_strains>() = 0.25 * beside.of_nodes;
-        K = by_unknowns(here, length[e], strains.elements[e + 2], length[e + 2], H);
+        const SectionHessian far = 0.25 * beside.of_nodes;
+        K = by_unknowns<section_strains>(here, length[e], strains.elements[e + 2], length[e + 2], far);
         add_block(at, at + 2 * node_unknowns, K, matrix);
         add_block(at + 2 * node_unknowns, at, K.transpose(), matrix);
     }
