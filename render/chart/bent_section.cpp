@@ -6,6 +6,8 @@
 #include "render/picture/numbers.h"
 #include "render/picture/strip_shape.h"
 #include "sim/errors.h"
+#include "sim/material/section_shape.h"
+#include "sim/stroke/recorded_section.h"
 
 namespace overbend::chart {
 
@@ -60,13 +62,14 @@ BentSection section_at(const stroke::Recording& r, double blank_position) {
 
 SectionPoint section_point(const stroke::Recording& r, const stroke::State& s, const BentSection& section) {
     const int e = section.element;
-    const double G = s.stretch[e], k = s.curvature[e];
+    const material::SectionShape shape({r.layer_height, r.layer_weight});
+    material::LayerSquare squares[material::most_layers];
     double M = 0.0;
-    for (int i = 0; i < r.layers(); ++i) {
-        const double z = r.layer_height[i];
-        M -= r.layer_weight[i] * s.hoop_stress[e * r.layers() + i] * z / (G * G - 2.0 * z * k);
-    }
-    return {section.sense * k, section.sense * M};
+    if (shape.squares(stroke::section_of(r, s, e), squares))
+        for (int i = 0; i < r.layers(); ++i)
+            M += 0.5 * r.layer_weight[i] * s.hoop_stress[e * r.layers() + i] * squares[i].by(1) /
+                 squares[i].value;
+    return {section.sense * s.curvature[e], section.sense * M};
 }
 
 std::vector<Point> points_of(const std::vector<SectionPoint>& path) {
@@ -86,20 +89,36 @@ SectionPath section_path(const stroke::Recording& r, const BentSection& section,
     return path;
 }
 
+namespace {
+
+material::LayerHeights section_heights(const material::SectionShape& shape, const stroke::Recording& r,
+                                       const stroke::State& s, const BentSection& section) {
+    material::LayerHeights h;
+    if (!shape.heights(stroke::section_of(r, s, section.element), h))
+        throw OutOfRange("section of the strip", "no stretch is left of a layer",
+                         "no strip can be bent so sharply");
+    return h;
+}
+
+}  // namespace
+
 std::pair<double, double> section_surfaces(const stroke::Recording& r, const stroke::State& s,
                                            const BentSection& section) {
-    const double G = s.stretch[section.element], k = s.curvature[section.element];
-    return {lifted_height(-0.5 * r.thickness, G, k), lifted_height(0.5 * r.thickness, G, k)};
+    const material::SectionShape shape(r.thickness, {});
+    const material::LayerHeights h = section_heights(shape, r, s, section);
+    return {h.y(shape.face(-1.0)), h.y(shape.face(1.0))};
 }
 
 std::vector<LayerPoint> section_layers(const stroke::Recording& r, const stroke::State& s,
                                        const BentSection& section) {
     const int e = section.element;
+    const material::LayerHeights h =
+        section_heights(material::SectionShape(r.thickness, r.layer_height), r, s, section);
     std::vector<LayerPoint> layers;
     layers.reserve(r.layer_height.size());
     for (int i = 0; i < r.layers(); ++i)
-        layers.push_back({lifted_height(r.layer_height[i], s.stretch[e], s.curvature[e]),
-                          s.hoop_stress[e * r.layers() + i], s.plastic_strain[e * r.layers() + i]});
+        layers.push_back(
+            {h.y(i), s.hoop_stress[e * r.layers() + i], s.plastic_strain[e * r.layers() + i]});
     return layers;
 }
 

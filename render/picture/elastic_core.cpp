@@ -31,6 +31,14 @@ double front(const Recording& recording, const State& state, const Between& at, 
     return std::min(std::max(found, std::min(z[k], z[next])), std::max(z[k], z[next]));
 }
 
+// Height of what was at z, with the station's heights of the layers' edges.
+double lifted(const std::vector<double>& edges, const Station& station, double z) {
+    const auto next = std::upper_bound(edges.begin() + 1, edges.end() - 1, z);
+    const std::size_t i = static_cast<std::size_t>(next - edges.begin());
+    const double part = (z - edges[i - 1]) / (edges[i] - edges[i - 1]);
+    return station.edge[i - 1] + part * (station.edge[i] - station.edge[i - 1]);
+}
+
 }  // namespace
 
 std::optional<Core> elastic_core(const Recording& recording, const State& state, const Station& station) {
@@ -47,24 +55,29 @@ std::optional<Core> elastic_core(const Recording& recording, const State& state,
     int high = best;
     while (low > 0 && strain_of(recording, state, at, low - 1) <= flowed) --low;
     while (high + 1 < layers && strain_of(recording, state, at, high + 1) <= flowed) ++high;
-    const double stretch = at.blend(state.stretch[at.before], state.stretch[at.after]);
-    const double curvature = at.blend(state.curvature[at.before], state.curvature[at.after]);
-    const auto lifted = [&](double z) { return lifted_height(z, stretch, curvature); };
+    const std::vector<double> edges = layer_edges(recording);
     Core core;
     core.whole = low == 0 && high + 1 == layers;
-    core.low = low == 0 ? station.edge.front() : lifted(front(recording, state, at, low, -1));
-    core.high = high + 1 == layers ? station.edge.back() : lifted(front(recording, state, at, high, 1));
+    core.low = low == 0 ? station.edge.front() : lifted(edges, station, front(recording, state, at, low, -1));
+    core.high = high + 1 == layers ? station.edge.back() : lifted(edges, station, front(recording, state, at, high, 1));
     return core;
 }
 
+// A layer's stretch is its height at first over its height now; between the layers' middles in proportion.
 std::optional<double> neutral_height(const Recording& recording, const State& state, const Station& station) {
     const Between at = between_elements(static_cast<int>(state.stretch.size()), station.along);
-    const double stretch = at.blend(state.stretch[at.before], state.stretch[at.after]);
     const double curvature = at.blend(state.curvature[at.before], state.curvature[at.after]);
     if (std::abs(curvature) * recording.thickness < least_bending) return {};
-    const double z = 0.5 * (stretch * stretch - 1.0) / curvature;
-    if (std::abs(z) > 0.5 * recording.thickness) return {};
-    return lifted_height(z, stretch, curvature);
+    const std::vector<double> edges = layer_edges(recording);
+    double before = 0.0, middle = 0.0;  // of the layer below
+    for (std::size_t i = 0; i + 1 < edges.size(); ++i) {
+        const double rise = station.edge[i + 1] - station.edge[i], y = station.edge[i] + 0.5 * rise;
+        const double over = (edges[i + 1] - edges[i]) / rise - 1.0;
+        if (i > 0 && over * before <= 0.0 && over != before)
+            return middle + (y - middle) * before / (before - over);
+        before = over, middle = y;
+    }
+    return {};
 }
 
 }  // namespace overbend::picture

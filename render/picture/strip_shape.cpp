@@ -5,6 +5,7 @@
 #include <string>
 
 #include "sim/errors.h"
+#include "sim/stroke/recorded_section.h"
 
 namespace overbend::picture {
 
@@ -27,28 +28,17 @@ void check_state(const Recording& recording, size_t index) {
     const size_t nodes = recording.blank_position.size();
     const size_t layers = (nodes - 1) * recording.layer_height.size();
     if (s.x.size() == nodes && s.y.size() == nodes && s.theta.size() == nodes &&
-        s.stretch.size() == nodes - 1 && s.curvature.size() == nodes - 1 && s.hoop_stress.size() == layers &&
+        (s.warp.empty() || s.warp.size() == material::warps * nodes) && s.stretch.size() == nodes - 1 && s.curvature.size() == nodes - 1 && s.hoop_stress.size() == layers &&
         s.plastic_strain.size() == layers)
         return;
     throw OutOfRange("recording", "state " + std::to_string(index) + " has lists of the wrong length",
                      "every state must have the recording's nodes and layers");
 }
 
-// Heights of the layers' edges at an element's middle.
-std::vector<double> lifted_edges(const std::vector<double>& edges, double stretch, double curvature) {
-    std::vector<double> result;
-    result.reserve(edges.size());
-    for (const double z : edges) result.push_back(lifted_height(z, stretch, curvature));
-    return result;
-}
-
-// From the element's middle, where the heights are its own, to its nodes, where they are both sides' mean.
-std::vector<double> edges_at(const std::vector<std::vector<double>>& own, int e, double part) {
-    const int last = static_cast<int>(own.size()) - 1;
-    const int other = part < 0.5 ? std::max(0, e - 1) : std::min(last, e + 1);
-    const double weight = std::abs(part - 0.5);  // 0 at the middle, a half at the nodes
-    std::vector<double> result(own[e].size());
-    for (size_t k = 0; k < result.size(); ++k) result[k] = mix(own[e][k], own[other][k], weight);
+// Between the heights at an element's nodes.
+std::vector<double> between(const std::vector<double>& a, const std::vector<double>& b, double part) {
+    std::vector<double> result(a.size());
+    for (size_t k = 0; k < result.size(); ++k) result[k] = mix(a[k], b[k], part);
     return result;
 }
 
@@ -113,9 +103,15 @@ void check_recording(const Recording& recording) {
     for (size_t i = 0; i < recording.states.size(); ++i) check_state(recording, i);
 }
 
-double lifted_height(double z, double stretch, double curvature) {
-    const double under_root = std::max(0.0, stretch * stretch - 2.0 * z * curvature);
-    return 2.0 * z / (stretch + std::sqrt(under_root));
+std::vector<double> heights_at_node(const material::SectionShape& shape, const Recording& recording,
+                                    const State& state, int node) {
+    material::LayerHeights h;
+    if (!shape.heights(stroke::section_at_node(recording, state, node), h))
+        throw OutOfRange("recording", "a section has no stretch left", "no strip can be bent so sharply");
+    std::vector<double> result{h.y(shape.face(-1.0))};
+    for (int i = 0; i < shape.layers(); ++i) result.push_back(h.y(i));
+    result.push_back(h.y(shape.face(1.0)));
+    return result;
 }
 
 std::vector<double> layer_edges(const Recording& recording) {
@@ -160,10 +156,9 @@ std::vector<Station> stations(const Recording& recording, const State& state, do
                               int last) {
     const int elements = static_cast<int>(recording.blank_position.size()) - 1;
     const std::vector<double> edges = layer_edges(recording);
-    // Those beside the range are needed as well: at a node the heights are the mean of both sides.
-    std::vector<std::vector<double>> own(elements);
-    for (int e = std::max(0, first - 1); e <= std::min(elements - 1, last + 1); ++e)
-        own[e] = lifted_edges(edges, state.stretch[e], state.curvature[e]);
+    const material::SectionShape shape(recording.thickness, {edges.begin() + 1, edges.end() - 1});
+    std::vector<std::vector<double>> own(elements + 1);
+    for (int i = first; i <= last + 1; ++i) own[i] = heights_at_node(shape, recording, state, i);
 
     std::vector<Station> result;
     for (int e = first; e <= last; ++e) {
@@ -173,11 +168,11 @@ std::vector<Station> stations(const Recording& recording, const State& state, do
         for (int i = 0; i < parts; ++i) {
             const double part = static_cast<double>(i) / parts;
             const Spot spot = spot_along(recording, state, e + part);
-            result.push_back({e + part, spot.at, spot.theta, edges_at(own, e, part)});
+            result.push_back({e + part, spot.at, spot.theta, between(own[e], own[e + 1], part)});
         }
     }
     const Spot end = spot_along(recording, state, last + 1);
-    result.push_back({last + 1.0, end.at, end.theta, edges_at(own, last, 1.0)});
+    result.push_back({last + 1.0, end.at, end.theta, own[last + 1]});
     return result;
 }
 
@@ -227,6 +222,7 @@ State blended(const Recording& recording, const State& a, const State& b, double
     blend_into(now.theta, b.theta, blend);
     blend_into(now.stretch, b.stretch, blend);
     blend_into(now.curvature, b.curvature, blend);
+    if (a.warp.size() == b.warp.size()) blend_into(now.warp, b.warp, blend);
     blend_into(now.hoop_stress, b.hoop_stress, blend);
     blend_into(now.plastic_strain, b.plastic_strain, blend);
     now.contacts = blended_contacts(a.contacts, b.contacts, blend, 3.0 * recording.thickness);

@@ -2,9 +2,9 @@
 // layers, as points close enough together to look round.
 //
 // Between two nodes the mid-line is r(xi) = N1 r1 + N2 r2 + L/8 (1 - xi^2) (theta1 - theta2) n(theta(xi)),
-// theta linear: a cubic that meets the nodes' directions. A material point at reference height z of an
-// element with stretch lambda and curvature kappa lies at height y = 2 z / (lambda + sqrt(lambda^2 - 2 z
-// kappa)) along the normal n = (-sin theta, cos theta): the integral of 1 / lambda_z, which keeps the volume.
+// theta linear: a cubic that meets the nodes' directions. A material point lies along the normal n = (-sin theta,
+// cos theta), at a node at the height that its section has there (sim/stroke/recorded_section.h), between
+// nodes in proportion, as where the tools feel the surfaces.
 // Units  mm, rad, press coordinates.
 
 #pragma once
@@ -12,6 +12,7 @@
 #include <Eigen/Core>
 #include <vector>
 
+#include "sim/material/section_shape.h"
 #include "sim/stroke/recording.h"
 
 namespace overbend::picture {
@@ -38,8 +39,9 @@ std::vector<Station> stations(const stroke::Recording& recording, const stroke::
 std::vector<Station> stations(const stroke::Recording& recording, const stroke::State& state, double step,
                               int first, int last);
 
-// Height of a material point over the mid-line.
-double lifted_height(double reference_height, double stretch, double curvature);
+// Heights over the mid-line at a node: of the lower surface, the heights of the shape, the upper surface.
+std::vector<double> heights_at_node(const material::SectionShape& shape, const stroke::Recording& recording,
+                                    const stroke::State& state, int node);
 
 // Reference heights of the layers' edges: the surfaces, and the middles between neighbouring layers.
 std::vector<double> layer_edges(const stroke::Recording& recording);

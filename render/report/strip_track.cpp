@@ -27,16 +27,13 @@ Cut cut_at(const Recording& r, const State& s, double along) {
     const int last = static_cast<int>(s.stretch.size()) - 1;
     const int e = std::min(last, std::max(0, static_cast<int>(std::floor(along))));
     const double part = along - e;
-    // Heights are an element's own at its middle, and the mean of both sides at its nodes.
-    const int other = part < 0.5 ? std::max(0, e - 1) : std::min(last, e + 1);
-    const double w = std::abs(part - 0.5);
-    const auto height = [&](double z) {
-        return (1.0 - w) * lifted_height(z, s.stretch[e], s.curvature[e]) +
-               w * lifted_height(z, s.stretch[other], s.curvature[other]);
-    };
+    const material::SectionShape faces(r.thickness, {});
+    const std::vector<double> before = heights_at_node(faces, r, s, e),
+                              behind = heights_at_node(faces, r, s, e + 1);
+    const auto height = [&](int face) { return (1.0 - part) * before[face] + part * behind[face]; };
     const Spot spot = spot_along(r, s, along);
     const Place normal(-std::sin(spot.theta), std::cos(spot.theta));
-    return {spot.at + height(-0.5 * r.thickness) * normal, spot.at + height(0.5 * r.thickness) * normal};
+    return {spot.at + height(0) * normal, spot.at + height(1) * normal};
 }
 
 // Where stations may stand: the nodes, and between them as finely as an element is turned in any state.

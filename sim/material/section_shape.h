@@ -8,8 +8,10 @@
 //   d(lambda^2)/dz = -2 k + 2 lambda sum_j psi_j' c_j,   lambda(0) = G + sum_j psi_j(0) c_j
 // which to the first order in c is
 //   lambda^2 = G^2 - 2 z k + 2 sum_j T_j c_j,   T_j = G psi_j(0) + int_0^z sqrt(G^2 - 2 z' k) psi_j' dz'
-// and y(z) = int_0^z dz'/lambda. Without warp: y = 2 z/(G + lambda), which is R. Hill's section (section.h).
-// T_j has to have what the warp does to y: with T_j = sqrt(G^2 - 2 z k) psi_j strips kink.
+// and y(z) = int_0^z dz'/lambda. Without warp: y = 2 z/(G + lambda), which is R. Hill's section (section.h). T_j
+// has to have what the warp does to y: with T_j = sqrt(G^2 - 2 z k) psi_j strips kink. It is taken at a curvature
+// that is held, from t k = 0.85 G^2 on, short of 0.95 G^2: at G^2 R. Hill's section folds, but the warp can keep the
+// inner layers from folding beyond, as in a closed hem.
 //
 // T_j is integrated exactly; of 1/lambda what the warp changes, as the polynomial through five Gauss points over the
 // thickness.
@@ -70,6 +72,8 @@ struct LayerHeights {
 class SectionShape {
   public:
     explicit SectionShape(const Layers& layers);
+    // Of any heights, up to most_layers, without weights: for drawing.
+    SectionShape(double thickness, const std::vector<double>& heights);
 
     int layers() const { return layers_; }
     int face(double side) const { return side > 0.0 ? layers_ + 1 : layers_; }  // its place among the heights
@@ -83,6 +87,10 @@ class SectionShape {
     bool squares(const SectionStrain& E, LayerSquare* s) const;
     void curvatures(const SectionStrain& E, SquareCurvature* s) const;  // where it is not folded
     void squares(const SectionStrain& E, PointSquares& s) const;
+    // Of a face, where the section is not folded.
+    double face_square(const SectionStrain& E, double side) const;
+    // Heights at E; none where it is folded.
+    bool heights(const SectionStrain& E, LayerHeights& h) const;
     // s: of E.
     void heights(const SectionStrain& E, const PointSquares& s, LayerHeights& h) const;
     // The second derivatives by the strains of sum_i share_i y_i; share: of the layers' heights, one each.
@@ -94,7 +102,8 @@ class SectionShape {
     using Row = Eigen::Matrix<double, section_points, 1>;  // a share of every point
     bool fill(const SectionStrain& E, const double* height, int count, LayerSquare* s) const;
     void fill(const SectionStrain& E, const double* height, int count, SquareCurvature* s) const;
-    SectionHessian warped_curvature(const SectionStrain& E, const PointSquares& s, const Row& share) const;
+    SectionHessian warped_curvature(const SectionStrain& E, const PointSquares& s, const Row& share,
+                                    const double* height, const double* of_height, int heights) const;
     double place_of(int i) const {
         return i < layers_ ? height_[i] : i == layers_ ? -0.5 * thickness_ : 0.5 * thickness_;
     }

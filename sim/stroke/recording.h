@@ -29,7 +29,7 @@ struct State {
     std::vector<double> x, y, theta;     // nodes
     std::vector<double> stretch;         // of the mid-line, per element
     std::vector<double> curvature;       // per element, 1/mm of reference length
-    std::vector<double> warp;            // material::warps a node (sim/material/section_shape.h)
+    std::vector<double> warp;            // material::warps a node (sim/material/section_shape.h); empty: none
     std::vector<float> hoop_stress;      // MPa, element e's layer k at e * layers + k
     std::vector<float> plastic_strain;   // accumulated equivalent, the same shape
     std::vector<ContactForce> contacts;  // sums over neighbouring points: one entry a patch

@@ -60,6 +60,9 @@ inline int solve_for(Cantilever& c, double force, double moment) {
         stroke::strain_strip(shape, lengths, c.u, strains);
         if (!stroke::add_sections(c.law, shape, lengths, strains, straight, c.u, sections, equations))
             return -1;
+        stroke::add_section_hessians(shape, lengths, strains, sections, equations);
+        equations.take_over_gradient(strains, lengths);
+        equations.take_over_hessian(strains, lengths);
         std::vector<double> residual = equations.gradient;
         for (double& r : residual) r = -r;
         residual[each * c.elements + 1] += force, residual[each * c.elements + 2] += moment;

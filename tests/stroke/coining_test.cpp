@@ -94,7 +94,7 @@ TEST_SUITE("stroke") {
         b.bottom_radius = 2.4;
         b.layers = 11;
         double before = 1e300, first = 0.0;
-        for (const double force : {150.0, 400.0, 1000.0, 1500.0}) {
+        for (const double force : {150.0, 400.0, 800.0, 1300.0}) {
             stroke::StrokeOptions options;
             options.record = false;
             const job::VeeResult r = job::bend_vee(b, stop_at(stroke::StopKind::force, force), options);

@@ -3,28 +3,28 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/material/section_shape.h"
 #include "sim/strip/place.h"
+#include "sim/stroke/recorded_section.h"
 
 namespace overbend::job {
 
 namespace {
 
-struct MeanSection {
-    double G = 1.0, k = 0.0;
-};
-
-// Mean stretch and curvature over [from, to] of the blank.
-MeanSection mean_section(const stroke::Recording& r, const stroke::State& s, double from, double to) {
-    double length = 0.0, G = 0.0, k = 0.0;
+// Mean strains of the sections over [from, to] of the blank.
+material::SectionStrain mean_section(const stroke::Recording& r, const stroke::State& s, double from,
+                                     double to) {
+    double length = 0.0;
+    material::SectionStrain sum = material::SectionStrain::Zero();
     for (std::size_t e = 0; e + 1 < r.blank_position.size(); ++e) {
         const double low = std::min(r.blank_position[e], r.blank_position[e + 1]);
         const double high = std::max(r.blank_position[e], r.blank_position[e + 1]);
         const double inside = std::min(high, to) - std::max(low, from);
         if (inside <= 0.0) continue;
-        length += inside, G += inside * s.stretch[e], k += inside * s.curvature[e];
+        length += inside, sum += inside * stroke::section_of(r, s, static_cast<int>(e));
     }
-    if (length <= 0.0) return {};
-    return {G / length, k / length};
+    if (length <= 0.0) return {1.0, 0.0, 0.0, 0.0};
+    return sum / length;
 }
 
 }  // namespace
@@ -35,19 +35,21 @@ BendShape bend_shape(const stroke::Recording& r, const stroke::State& s, double 
     shape.thickness = r.thickness;
     const double low = std::min(a, b), high = std::max(a, b), window = 0.5 * r.thickness;
 
-    MeanSection sharpest;
+    material::SectionStrain sharpest(1.0, 0.0, 0.0, 0.0);
     constexpr int places = 400;
     for (int i = 0; i <= places; ++i) {
         const double at = low + (high - low) * i / places;
-        const MeanSection m = mean_section(r, s, at - 0.5 * window, at + 0.5 * window);
-        if (std::abs(m.k) > std::abs(sharpest.k)) sharpest = m;
+        const material::SectionStrain m = mean_section(r, s, at - 0.5 * window, at + 0.5 * window);
+        if (std::abs(m(1)) > std::abs(sharpest(1))) sharpest = m;
     }
-    if (std::abs(sharpest.k) * r.thickness < 1e-6) return shape;
-    const double spread = r.thickness * std::abs(sharpest.k), square = sharpest.G * sharpest.G;
-    const double inner = std::sqrt(std::max(1e-6, square - spread)), outer = std::sqrt(square + spread);
-    shape.inside_radius = inner / std::abs(sharpest.k);
-    shape.thickness = 2.0 * r.thickness / (inner + outer);
-    shape.outer_strain = std::log(outer);
+    const double k = std::abs(sharpest(1));
+    const material::SectionShape section(r.thickness, {});
+    material::LayerHeights height;
+    if (k * r.thickness < 1e-6 || !section.heights(sharpest, height)) return shape;
+    const double outer_side = sharpest(1) > 0.0 ? -1.0 : 1.0;
+    shape.inside_radius = std::sqrt(section.face_square(sharpest, -outer_side)) / k;
+    shape.thickness = height.y(section.face(1.0)) - height.y(section.face(-1.0));
+    shape.outer_strain = 0.5 * std::log(section.face_square(sharpest, outer_side));
     return shape;
 }
 

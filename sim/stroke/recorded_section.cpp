@@ -1,0 +1,34 @@
+#include "sim/stroke/recorded_section.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace overbend::stroke {
+
+namespace {
+
+// G, k and the gradients of the warp of an element.
+material::SectionStrain own(const Recording& r, const State& s, int e) {
+    material::SectionStrain E(s.stretch[e], s.curvature[e], 0.0, 0.0);
+    if (s.warp.empty()) return E;
+    const double length = std::abs(r.blank_position[e + 1] - r.blank_position[e]);
+    for (int j = 0; j < material::warps; ++j)
+        E(2 + j) = (s.warp[material::warps * (e + 1) + j] - s.warp[material::warps * e + j]) / length;
+    return E;
+}
+
+}  // namespace
+
+material::SectionStrain section_at_node(const Recording& recording, const State& state, int node) {
+    const int last = static_cast<int>(state.stretch.size()) - 1;
+    return 0.5 * (own(recording, state, std::max(0, node - 1)) + own(recording, state, std::min(last, node)));
+}
+
+material::SectionStrain section_of(const Recording& recording, const State& state, int element) {
+    material::SectionStrain E = 0.5 * (section_at_node(recording, state, element) +
+                                       section_at_node(recording, state, element + 1));
+    E(0) = state.stretch[element], E(1) = state.curvature[element];
+    return E;
+}
+
+}  // namespace overbend::stroke
