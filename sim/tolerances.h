@@ -52,9 +52,6 @@ constexpr double hold_along = 1e-7;
 constexpr double hold_across = 1e-9;
 constexpr double held_length = 60.0;  // the most that is held, over the thickness; less when the zone is less
 
-// Slips below this part of the ram's move are not resolved as sliding.
-constexpr double slip = 0.02;
-
 // A strip that slides further in an increment than so many times the ram's move and so much of the thickness
 // has jumped: the increment is cut, to see whether there is a way between.
 constexpr double slip_over_ram = 2.0;

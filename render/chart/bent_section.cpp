@@ -117,8 +117,7 @@ std::vector<LayerPoint> section_layers(const stroke::Recording& r, const stroke:
     std::vector<LayerPoint> layers;
     layers.reserve(r.layer_height.size());
     for (int i = 0; i < r.layers(); ++i)
-        layers.push_back(
-            {h.y(i), s.hoop_stress[e * r.layers() + i], s.plastic_strain[e * r.layers() + i]});
+        layers.push_back({h.y(i), s.hoop_stress[e * r.layers() + i], s.plastic_strain[e * r.layers() + i]});
     return layers;
 }
 

@@ -59,7 +59,8 @@ std::optional<Core> elastic_core(const Recording& recording, const State& state,
     Core core;
     core.whole = low == 0 && high + 1 == layers;
     core.low = low == 0 ? station.edge.front() : lifted(edges, station, front(recording, state, at, low, -1));
-    core.high = high + 1 == layers ? station.edge.back() : lifted(edges, station, front(recording, state, at, high, 1));
+    core.high = high + 1 == layers ? station.edge.back()
+                                   : lifted(edges, station, front(recording, state, at, high, 1));
     return core;
 }
 

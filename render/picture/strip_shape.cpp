@@ -28,7 +28,8 @@ void check_state(const Recording& recording, size_t index) {
     const size_t nodes = recording.blank_position.size();
     const size_t layers = (nodes - 1) * recording.layer_height.size();
     if (s.x.size() == nodes && s.y.size() == nodes && s.theta.size() == nodes &&
-        (s.warp.empty() || s.warp.size() == material::warps * nodes) && s.stretch.size() == nodes - 1 && s.curvature.size() == nodes - 1 && s.hoop_stress.size() == layers &&
+        (s.warp.empty() || s.warp.size() == material::warps * nodes) && s.stretch.size() == nodes - 1 &&
+        s.curvature.size() == nodes - 1 && s.hoop_stress.size() == layers &&
         s.plastic_strain.size() == layers)
         return;
     throw OutOfRange("recording", "state " + std::to_string(index) + " has lists of the wrong length",

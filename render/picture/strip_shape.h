@@ -2,9 +2,9 @@
 // layers, as points close enough together to look round.
 //
 // Between two nodes the mid-line is r(xi) = N1 r1 + N2 r2 + L/8 (1 - xi^2) (theta1 - theta2) n(theta(xi)),
-// theta linear: a cubic that meets the nodes' directions. A material point lies along the normal n = (-sin theta,
-// cos theta), at a node at the height that its section has there (sim/stroke/recorded_section.h), between
-// nodes in proportion, as where the tools feel the surfaces.
+// theta linear: a cubic that meets the nodes' directions. A material point lies along the normal n = (-sin
+// theta, cos theta), at a node at the height that its section has there (sim/stroke/recorded_section.h),
+// between nodes in proportion, as where the tools feel the surfaces.
 // Units  mm, rad, press coordinates.
 
 #pragma once

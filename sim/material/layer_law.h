@@ -227,7 +227,8 @@ inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double 
     const double xi_a = a - was.back_a, xi_b = b - was.back_b, xi_c = c - was.back_c;
 
     LayerResponse r;
-    if (law.yield_a * xi_a * xi_a + law.yield_b * xi_b * xi_b + yield_c * xi_c * xi_c <= was.yield_square * (1.0 + 1e-9)) {
+    if (law.yield_a * xi_a * xi_a + law.yield_b * xi_b * xi_b + yield_c * xi_c * xi_c <=
+        was.yield_square * (1.0 + 1e-9)) {
         r.stress = root_half * (a + b);
         r.width_stress = root_half * (a - b);
         r.shear_stress = c;

@@ -73,8 +73,7 @@ double advance(const LayerLaw& law, const SectionShape& shape, LayerHistory* his
     LayerSquare squares[most_layers];
     shape.squares(E, squares);
     LayerStrains to;
-    for (int i = 0; i < shape.layers(); ++i)
-        to.hoop[i] = 0.5 * std::log(squares[i].value), to.shear[i] = 0.0;
+    for (int i = 0; i < shape.layers(); ++i) to.hoop[i] = 0.5 * std::log(squares[i].value), to.shear[i] = 0.0;
     return advance(law, shape, now.start, now.flow, to, history, stress, width_stress);
 }
 

@@ -140,7 +140,8 @@ double SectionShape::face_square(const SectionStrain& E, double side) const {
 // polynomial of y, and so are its derivatives at a fixed z, where dy/dG = - y/r and dy/dk = y^2/(2 r):
 //   T = G psi(0) + int r^2 L dy    T_G = psi(0) + G int L dy    T_k = - int z L dy
 //   T_Gk = z L y/r - int y (z L)' dy    T_kk = - z L y^2/(2 r) + int y^2 (z L)' dy/2    T_GG = - 2 k T_Gk/G
-// with (z L)' by z, L_1 = 2 z/t, L_2 = 6 z^2/t^2 - 1/2. All at the held curvature. Two layers at a time. False: folded.
+// with (z L)' by z, L_1 = 2 z/t, L_2 = 6 z^2/t^2 - 1/2. All at the held curvature. Two layers at a time.
+// False: folded.
 bool SectionShape::fill(const SectionStrain& E, const double* height, int count, LayerSquare* s) const {
     const double G = E(0), c1 = E(2), c2 = E(3), least = 1e-3 * G * G, t = thickness_;
     if (!(G > 0.0)) return false;
@@ -167,8 +168,7 @@ bool SectionShape::fill(const SectionStrain& E, const double* height, int count,
         const Pair value = square - 2.0 * E(1) * z + c1 * T1 + c2 * T2;
         const Pair by_G = 2.0 * G + c1 * G1 + c2 * G2, by_k = c1 * k1 + c2 * k2 - 2.0 * z;
         for (int j = 0; j < 2; ++j)
-            s[both[j]] = {
-                value(j), {by_G(j), by_k(j), T1(j), T2(j)}, {G1(j), G2(j)}, {k1(j), k2(j)}};
+            s[both[j]] = {value(j), {by_G(j), by_k(j), T1(j), T2(j)}, {G1(j), G2(j)}, {k1(j), k2(j)}};
         if (!(value.minCoeff() > least)) return false;
     }
     return true;

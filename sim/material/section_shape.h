@@ -1,20 +1,21 @@
 // Where the layers of a section are, and how far they are stretched, when the section warps.
 //
-// A place of the strip is r(s) + y n + u t: s along the undeformed mid-line, t and n the section's directions,
-// y the height of the layer that was at z, and u its warp,
-//   u(z) = sum_j psi_j(z) phi_j,   psi_j = t (L_{j+1} - L_{j-1})(2 z/t) / (2 (2 j + 1)),   psi_j' = L_j(2 z/t)
+// A place of the strip is r(s) + y n + u t: s along the undeformed mid-line, t and n the section's
+// directions, y the height of the layer that was at z, and u its warp,
+//   u(z) = sum_j psi_j(z) phi_j,   psi_j' = L_j(2 z/t)
+//   psi_j = t (L_{j+1} - L_{j-1})(2 z/t) / (2 (2 j + 1))
 // with Legendre's polynomials L: both shapes vanish at the faces. The strip strains at constant area,
 // dy/dz = 1/lambda, so that with c_j = dphi_j/ds the stretch lambda = G - k y + u' of a layer has
 //   d(lambda^2)/dz = -2 k + 2 lambda sum_j psi_j' c_j,   lambda(0) = G + sum_j psi_j(0) c_j
 // which to the first order in c is
 //   lambda^2 = G^2 - 2 z k + 2 sum_j T_j c_j,   T_j = G psi_j(0) + int_0^z sqrt(G^2 - 2 z' k) psi_j' dz'
-// and y(z) = int_0^z dz'/lambda. Without warp: y = 2 z/(G + lambda), which is R. Hill's section (section.h). T_j
-// has to have what the warp does to y: with T_j = sqrt(G^2 - 2 z k) psi_j strips kink. It is taken at a curvature
-// that is held, from t k = 0.85 G^2 on, short of 0.95 G^2: at G^2 R. Hill's section folds, but the warp can keep the
-// inner layers from folding beyond, as in a closed hem.
+// and y(z) = int_0^z dz'/lambda. Without warp: y = 2 z/(G + lambda), which is R. Hill's section (section.h).
+// T_j has to have what the warp does to y: with T_j = sqrt(G^2 - 2 z k) psi_j strips kink. It is taken at a
+// curvature that is held, from t k = 0.85 G^2 on, short of 0.95 G^2: at G^2 R. Hill's section folds, but the
+// warp can keep the inner layers from folding beyond, as in a closed hem.
 //
-// T_j is integrated exactly; of 1/lambda what the warp changes, as the polynomial through five Gauss points over the
-// thickness.
+// T_j is integrated exactly; of 1/lambda what the warp changes, as the polynomial through five Gauss points
+// over the thickness.
 //
 // Units   mm, 1/mm; stretches and phi have none.
 // Source  derived here. The warp shapes are those of the hierarchic theories of plates, B. A. Szabo &

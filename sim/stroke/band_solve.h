@@ -1,8 +1,9 @@
 // Linear equations of a strip: a band matrix, nearly symmetric, solved without pivoting.
 //
 // A node has five unknowns (sim/strip/beam_element.h). An element, or a contact point, couples those of its
-// nodes and of the nodes beside, so four nodes: nineteen places on either side of the diagonal. At an equilibrium that
-// a strip can stand in, the pivots are positive; one that is not tells of a direction without hold.
+// nodes and of the nodes beside, so four nodes: nineteen places on either side of the diagonal. At an
+// equilibrium that a strip can stand in, the pivots are positive; one that is not tells of a direction
+// without hold.
 
 #pragma once
 

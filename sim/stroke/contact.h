@@ -9,10 +9,10 @@
 //
 // Pressure   p(gap) N/mm2: straight with the stiffness of half the thickness, 2 E'/t, smooth over |gap| <
 //            soft; a strip squeezed from both sides then gives way with E'/t.
-// Friction   Coulomb's, with memory: a point that sticks is held as by the shear stiffness of half the thickness,
-//            2 G/t, from the traction that it had in the last accepted state, q = q_0 - (2 G/t) s with s the slip in
-//            this increment, and slides at |q| = mu p. The corner is rounded over a tenth of mu p either side. A
-//            point that sticks so does not creep, however often the ram moves.
+// Friction   Coulomb's, with memory: a point that sticks is held as by the shear stiffness of half the
+//            thickness, 2 G/t, from the traction that it had in the last accepted state, q = q_0 - (2 G/t) s
+//            with s the slip in this increment, and slides at |q| = mu p. The corner is rounded over a tenth
+//            of mu p either side. A point that sticks so does not creep, however often the ram moves.
 // Units      mm, MPa, N per mm width.
 
 #pragma once
@@ -76,7 +76,6 @@ struct ContactPoint {
     double weight = 0.0;        // mm of the mid-line
     Vec2 start = Vec2::Zero();  // where it was in the last accepted state
     double normal_force = 0.0;  // of the last evaluation, N per mm
-    double friction_force = 0.0;
     double lagged_pressure = 0.0;  // that the friction's energy is measured with, N/mm2
     double held = 0.0;             // traction in the last accepted state, N/mm2
     double traction = 0.0;         // of the last evaluation
@@ -107,8 +106,8 @@ struct ToolStand {
 };
 using ToolStands = std::vector<ToolStand>;  // one a tool
 
-// Collects the points that may touch within `reach` of where the strip is (u: the nodes' unknowns). held: of the
-// accepted state that the increment starts from.
+// Collects the points that may touch within `reach` of where the strip is (u: the nodes' unknowns). held: of
+// the accepted state that the increment starts from.
 void find_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
                    double reach, const std::vector<HeldGroup>& held, ContactSet& set);
 
@@ -116,7 +115,8 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, cons
 std::vector<HeldGroup> held_groups(const ContactSet& set);
 double held_energy(const ContactSet& set, const ContactLaw& law);
 
-// The contacts' term of an increment's energy. Sums over all points at u. With friction the hessian is the forces' derivative, no energy's.
+// The contacts' term of an increment's energy. Sums over all points at u. With friction the hessian is the
+// forces' derivative, no energy's.
 struct ContactSum {
     double energy = 0.0;    // stored in the contacts, N
     double friction = 0.0;  // energy of friction with lagged pressures

@@ -46,8 +46,9 @@ LayerEnergy layer_energy(const material::LayerResponse& r, double weight, double
     return w;
 }
 
-// The strains of an element's energy: its section's, with the mean c of its nodes; its other ones; those of the
-// sections at its nodes as far as they set heights; and one that is always 0, so that processors take them in pairs.
+// The strains of an element's energy: its section's, with the mean c of its nodes; its other ones; those of
+// the sections at its nodes as far as they set heights; and one that is always 0, so that processors take
+// them in pairs.
 constexpr int others = section_strains, first_node = others + own_strains - 2;
 constexpr int second_node = first_node + section_strains, rows = second_node + section_strains + 1;
 using Row = Eigen::Matrix<double, rows, 1>;
@@ -99,8 +100,7 @@ double add_element_gradient(const material::LayerLaw& law, const material::Secti
         const LayerPlace at = layer_place(shape, strains, length, e, i);
         const double fibre = square + at.slope * at.slope, il = 1.0 / fibre;
         const double root = std::sqrt(square), ir = 1.0 / root, was_fibre = sections.fibre[layer];
-        const double shear =
-            (root * at.warp_slope + at.slope * ir) * was_fibre * il - sections.skew[layer];
+        const double shear = (root * at.warp_slope + at.slope * ir) * was_fibre * il - sections.skew[layer];
         const material::LayerStart& was = sections.starts[layer];
         const material::LayerResponse r =
             material::respond(law, was, 0.5 * std::log(fibre), shear, sections.flow[layer]);

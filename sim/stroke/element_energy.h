@@ -1,5 +1,5 @@
-// The energy of an element's layers by the strains that make it: its own and those of the sections at its nodes
-// (sections.h).
+// The energy of an element's layers by the strains that make it: its own and those of the sections at its
+// nodes (sections.h).
 //
 // Units  N, mm, 1/mm.
 
@@ -10,8 +10,8 @@
 
 namespace overbend::stroke {
 
-// Adds the element's gradient to `sums` and sets its layers' energies in `sections`, whose squares are those of the
-// state. Returns the energy over the length.
+// Adds the element's gradient to `sums` and sets its layers' energies in `sections`, whose squares are those
+// of the state. Returns the energy over the length.
 double add_element_gradient(const material::LayerLaw& law, const material::SectionShape& shape,
                             const StripStrains& strains, double length, int element, Sections& sections,
                             StrainSums& sums);

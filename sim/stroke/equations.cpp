@@ -11,8 +11,8 @@ using material::SectionHessian;
 using material::warps;
 using strip::node_unknowns;
 
-// All strains of an element: its section's, then g, phi_1, phi_2, and one that is always 0, so that processors take
-// them in pairs.
+// All strains of an element: its section's, then g, phi_1, phi_2, and one that is always 0, so that
+// processors take them in pairs.
 constexpr int others = section_strains, strains_of = section_strains + 2 + warps;
 constexpr int unknowns_of = 2 * node_unknowns;
 using StrainVector = Eigen::Matrix<double, strains_of, 1>;
@@ -31,8 +31,7 @@ Eigen::Matrix<double, rows, unknowns_of> by_unknowns(const strip::ElementStrain&
     to.col(next) = x * G;
     to.col(next + 1) = y * G;
     for (int j = 0; j < warps; ++j) to.col(next + strip::warp_unknown + j) = over * by.col(2 + j);
-    for (int j = 0; j < warps; ++j)
-        to.col(strip::warp_unknown + j) = -to.col(next + strip::warp_unknown + j);
+    for (int j = 0; j < warps; ++j) to.col(strip::warp_unknown + j) = -to.col(next + strip::warp_unknown + j);
     if constexpr (strains > section_strains) {
         const auto g = by.col(others);
         mean -= (0.5 * s.G) * g;
@@ -63,7 +62,8 @@ void add_block(int row, int column, const UnknownMatrix& K, BandMatrix& to) {
     for (int i = 0; i < unknowns_of; ++i) Row(&to.at(row + i, column)) += K.row(i);
 }
 
-// What the element whose shares in both its nodes' sections are `left` and `right` has of them, and of its own.
+// What the element whose shares in both its nodes' sections are `left` and `right` has of them, and of its
+// own.
 StrainMatrix own_hessian(const ElementSums& e, const NodeSums& a, const NodeSums& b, double left,
                          double right) {
     StrainMatrix H = StrainMatrix::Zero();
@@ -115,8 +115,8 @@ void Equations::take_over_hessian(const StripStrains& strains, const std::vector
         const NodeSums &first = by_strains.nodes[e], &second = by_strains.nodes[e + 1];
         const double left = share_in(e, elements), right = share_in(e + 1, elements);
         const int at = node_unknowns * e;
-        UnknownMatrix K =
-            by_unknowns<strains_of>(here, length[e], here, length[e], own_hessian(own, first, second, left, right));
+        UnknownMatrix K = by_unknowns<strains_of>(here, length[e], here, length[e],
+                                                  own_hessian(own, first, second, left, right));
         // And the forces on G and g times their second derivatives.
         const double N = left * first.gradient(0) + right * second.gradient(0) + own.gradient(0);
         const Eigen::Matrix<double, 6, 6> curved =

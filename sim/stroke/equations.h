@@ -2,8 +2,8 @@
 // every node (sim/strip/beam_element.h), then the compression of every spring.
 //
 // Each term is a function of its own that adds its part to these and returns its energy: sections.h,
-// contact.h, self_contact.h, spring_force.h, weight.h, hold.h and length_scale.h. IncrementSolver sums them, and
-// then takes over what they have added by strains.
+// contact.h, self_contact.h, spring_force.h, weight.h, hold.h and length_scale.h. IncrementSolver sums them,
+// and then takes over what they have added by strains.
 //
 // Units  mm, rad, N per mm of width.
 
@@ -38,8 +38,8 @@ struct Equations {
         border.clear();
         by_strains.clear(static_cast<int>(by_strains.elements.size()));
     }
-    // Takes over what terms have added by strains. length: of the elements, mm. The hessian needs the gradient's sums
-    // too; it is taken over where it is to be solved with.
+    // Takes over what terms have added by strains. length: of the elements, mm. The hessian needs the
+    // gradient's sums too; it is taken over where it is to be solved with.
     void take_over_gradient(const StripStrains& strains, const std::vector<double>& length);
     void take_over_hessian(const StripStrains& strains, const std::vector<double>& length);
     // Where spring i's compression stands among the unknowns.

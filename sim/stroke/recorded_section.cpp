@@ -25,8 +25,8 @@ material::SectionStrain section_at_node(const Recording& recording, const State&
 }
 
 material::SectionStrain section_of(const Recording& recording, const State& state, int element) {
-    material::SectionStrain E = 0.5 * (section_at_node(recording, state, element) +
-                                       section_at_node(recording, state, element + 1));
+    material::SectionStrain E =
+        0.5 * (section_at_node(recording, state, element) + section_at_node(recording, state, element + 1));
     E(0) = state.stretch[element], E(1) = state.curvature[element];
     return E;
 }

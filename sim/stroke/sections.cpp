@@ -92,8 +92,7 @@ material::LayerStrains layer_strains(const material::SectionShape& shape, const 
     for (int i = 0; i < shape.layers(); ++i) {
         const std::size_t at = first_layer(shape, e) + i;
         const LayerPlace p = layer_place(shape, strains, length[e], e, i);
-        const double square = squares[i].value, root = std::sqrt(square),
-                     fibre = square + p.slope * p.slope;
+        const double square = squares[i].value, root = std::sqrt(square), fibre = square + p.slope * p.slope;
         to.hoop[i] = 0.5 * std::log(fibre);
         to.shear[i] = (root * p.warp_slope + p.slope / root) * sections.fibre[at] / fibre - sections.skew[at];
     }
@@ -108,7 +107,8 @@ std::optional<SectionsSum> add_sections(const material::LayerLaw& law, const mat
     const int elements = static_cast<int>(length.size());
     SectionsSum sum;
     for (int e = 0; e < elements; ++e) {
-        if (!shape.squares(strains.sections[e], &sections.squares[first_layer(shape, e)])) return std::nullopt;
+        if (!shape.squares(strains.sections[e], &sections.squares[first_layer(shape, e)]))
+            return std::nullopt;
         sum.energy +=
             length[e] * add_element_gradient(law, shape, strains, length[e], e, sections, to.by_strains);
         sum.along += add_along(sections.along[e], length[e], e, before, u, to);
@@ -121,13 +121,15 @@ void add_section_hessians(const material::SectionShape& shape, const std::vector
     const int elements = static_cast<int>(length.size()), n = shape.layers();
     for (int e = 0; e < elements; ++e)
         add_element_hessian(shape, strains, length[e], e, sections, to.by_strains);
-    // What the heights at the nodes curve under what the layers of the elements on both sides press on them with.
+    // What the heights at the nodes curve under what the layers of the elements on both sides press on them
+    // with.
     double share[material::most_layers];
     for (int node = 0; node <= elements; ++node) {
         const NodeSection& section = strains.nodes[node];
         for (int i = 0; i < n; ++i) {
             share[i] = 0.0;
-            if (node > 0) share[i] += sections.layers[first_layer(shape, node - 1) + i].eta / length[node - 1];
+            if (node > 0)
+                share[i] += sections.layers[first_layer(shape, node - 1) + i].eta / length[node - 1];
             if (node < elements) share[i] -= sections.layers[first_layer(shape, node) + i].eta / length[node];
         }
         to.by_strains.nodes[node].hessian += shape.height_curvature(section.strain, section.squares, share);

@@ -7,14 +7,14 @@
 // the layer's slope, dy/ds the difference of its heights at both nodes over L. So its strains are
 //   e = ln(l^2)/2,  l^2 = lambda^2 + eta^2,   dgamma = C l_0^2/l^2 - C_0,  C = lambda u' + eta/lambda
 // with C the product of both directions and 0 the increment's start: the rate of dgamma is that of the shear
-// strain in axes that go with the layer. Shear stress does work where heights change along the strip, as under a
-// nose, and lowers the hoop stress at which a layer yields.
+// strain in axes that go with the layer. Shear stress does work where heights change along the strip, as
+// under a nose, and lowers the hoop stress at which a layer yields.
 //
 // The warp changes along an element. Its energy is taken to second order about the middle,
 //   L/24 sum_jk (dphi_j2 - dphi_j1) (dphi_k2 - dphi_k1) int G^ lambda_0^2 psi_j' psi_k' dz
 // with G^ the shear modulus that a layer shows if it flows as in the last increment: what two points of
-// integration along the element would feel, at the price of one. Ten times as much or a third changes no figure
-// of the V strokes of tests/outside by more than 2 per cent.
+// integration along the element would feel, at the price of one. Ten times as much or a third changes no
+// figure of the V strokes of tests/outside by more than 2 per cent.
 //
 // Shapes  length, active: one an element. starts, flow and what else is of layers: element by element.
 // Units   mm, N per mm of width; energy N.

@@ -1,5 +1,5 @@
-// What the terms of an increment's energy add up to by the strains that they know: those of the elements and of
-// the sections at the nodes (strip_strains.h). Equations take them over once, by the chain rule.
+// What the terms of an increment's energy add up to by the strains that they know: those of the elements and
+// of the sections at the nodes (strip_strains.h). Equations take them over once, by the chain rule.
 //
 // An element has (G, k, g, phi_1, phi_2) of its own, the section at a node (G, k, c_1, c_2), the mean of both
 // elements'. Terms couple an element with the sections at its nodes, and those with one another.

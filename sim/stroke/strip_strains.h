@@ -21,8 +21,9 @@ struct NodeSection {
 
 struct StripStrains {
     std::vector<strip::ElementStrain> elements;
-    // Of the elements: G and k their own, c the mean of their nodes'. With c of their own, a warp that changes its
-    // sign from node to node would stretch layers to and fro, which a metal that does not harden does not mind.
+    // Of the elements: G and k their own, c the mean of their nodes'. With c of their own, a warp that
+    // changes its sign from node to node would stretch layers to and fro, which a metal that does not harden
+    // does not mind.
     std::vector<material::SectionStrain> sections;
     std::vector<NodeSection> nodes;
     bool folded = false;  // a node's section has no stretch left; heights are not worked out then

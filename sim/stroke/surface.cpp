@@ -58,10 +58,8 @@ AroundMatrix spread_out(const Mat8& K, const HeightGradient& rows, const HeightG
     Eigen::Matrix<double, around, 8> wide;  // the columns still the eight's
     for (int i = 0; i < 8; ++i) wide.col(i) = spread_out(Vec8(K.col(i)), rows);
     AroundMatrix all;
-    for (int i = 0; i < around; ++i)
-        all.col(i) = columns(i, 0) * wide.col(6) + columns(i, 1) * wide.col(7);
-    for (int node = 0; node < 2; ++node)
-        all.middleCols<3>(of_node(node)) += wide.middleCols<3>(3 * node);
+    for (int i = 0; i < around; ++i) all.col(i) = columns(i, 0) * wide.col(6) + columns(i, 1) * wide.col(7);
+    for (int node = 0; node < 2; ++node) all.middleCols<3>(of_node(node)) += wide.middleCols<3>(3 * node);
     return all;
 }
 

@@ -1,5 +1,5 @@
-// What forces on an element's faces do to the nodes around it: vectors and matrices by the unknowns of the nodes
-// e - 1 ... e + 2, whose places and turns set the element's and its neighbours' strains.
+// What forces on an element's faces do to the nodes around it: vectors and matrices by the unknowns of the
+// nodes e - 1 ... e + 2, whose places and turns set the element's and its neighbours' strains.
 //
 // Units  mm, rad, N per mm of width.
 
@@ -22,13 +22,13 @@ constexpr int of_node(int node) {
     return strip::node_unknowns * (node + 1);
 }
 
-// How what changes by `by` with the strains of the section at an element's node (0 or 1) changes with the unknowns
-// around the element.
+// How what changes by `by` with the strains of the section at an element's node (0 or 1) changes with the
+// unknowns around the element.
 AroundVector around_node(const StripStrains& strains, const std::vector<double>& length, int element,
                          int node, const material::SectionStrain& by);
 
-// The surroundings' second derivatives into the equations. Nodes beyond the ends have no share. elements: of the
-// strip.
+// The surroundings' second derivatives into the equations. Nodes beyond the ends have no share. elements: of
+// the strip.
 void scatter(int element, int elements, const AroundMatrix& K, Equations& to);
 
 // The unknowns within the strip: from ... to of the surroundings', which begin at `shift` in the strip's.

@@ -52,7 +52,8 @@ elements_per_thickness = 1
 )";
 
 std::string unsolvable_case() {
-    return replaced(small_case, "stop = { free_deg = 60.0 }", "stop = { force_kN = 10000 }");
+    return replaced(replaced(small_case, "stop = { free_deg = 60.0 }", "stop = { force_kN = 10000 }"),
+                    "thickness_mm = 1.0", "thickness_mm = 0.8");
 }
 
 }  // namespace overbend::tests

@@ -47,8 +47,10 @@ Integrated integrated(const SectionStrain& E, double z) {
 }  // namespace
 
 TEST_SUITE("material") {
-    // Allowed: the square of the gradients, whose own share is left out, and 1e-4 of the height for five points.
-    TEST_CASE("a warped section's stretches and heights solve their equation to the first order in the warp") {
+    // Allowed: the square of the gradients, whose own share is left out, and 1e-4 of the height for five
+    // points.
+    TEST_CASE(
+        "a warped section's stretches and heights solve their equation to the first order in the warp") {
         const material::SectionShape shape(material::gauss_layers(t, 9));
         for (const double k : {0.0, 0.3, -0.6}) {
             for (const double c : {0.01, 0.04}) {
@@ -116,11 +118,12 @@ TEST_SUITE("material") {
                 shape.heights(high, points_above, heights_above);
                 SectionStrain changed = SectionStrain::Zero();
                 for (int i = 0; i < shape.layers() + 2; ++i)
-                    height = std::max(height, std::abs((heights_above.y(i) - heights_below.y(i)) / (2.0 * step) -
-                                                       heights.by(i)(a)));
+                    height =
+                        std::max(height, std::abs((heights_above.y(i) - heights_below.y(i)) / (2.0 * step) -
+                                                  heights.by(i)(a)));
                 for (int i = 0; i < shape.layers(); ++i) {
-                    first = std::max(first, std::abs((above[i].value - below[i].value) / (2.0 * step) -
-                                                     here[i].by(a)));
+                    first = std::max(
+                        first, std::abs((above[i].value - below[i].value) / (2.0 * step) - here[i].by(a)));
                     const SectionStrain by = (above[i].by - below[i].by) / (2.0 * step);
                     const double row[2][4] = {{curve[i].GG, curve[i].Gk, here[i].Gc[0], here[i].Gc[1]},
                                               {curve[i].Gk, curve[i].kk, here[i].kc[0], here[i].kc[1]}};
@@ -129,8 +132,9 @@ TEST_SUITE("material") {
                 }
                 of_heights = std::max(of_heights, (changed - H.col(a)).cwiseAbs().maxCoeff());
             }
-            std::printf("warped section: lambda^2 %.1e and %.1e, heights %.1e and %.1e off their differences\n",
-                        first, second, height, of_heights);
+            std::printf(
+                "warped section: lambda^2 %.1e and %.1e, heights %.1e and %.1e off their differences\n",
+                first, second, height, of_heights);
             CHECK(first < 1e-7);
             CHECK(second < 1e-5);
             CHECK(height < 1e-6);

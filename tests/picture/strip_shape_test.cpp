@@ -34,18 +34,28 @@ int held(const stroke::Recording& r) {
 
 }  // namespace
 
+// Without warp: the integral of 1 / sqrt(stretch^2 - 2 z curvature), with the means of both elements at a
+// node.
 TEST_CASE("a layer's height is the sum of the thicknesses below it") {
-    const double stretch = 1.01;
-    const double curvature = 0.55;
+    stroke::Recording r = synthetic_recording();
+    stroke::State& s = r.states[held(r)];
+    s.stretch[3] = 1.02, s.stretch[4] = 1.0, s.curvature[3] = 0.3, s.curvature[4] = 0.4;
+    const double stretch = 1.01, curvature = 0.35, z = 0.4 * r.thickness;
     double sum = 0.0;
     const int steps = 20000;
-    const double z = 0.5;
     for (int i = 0; i < steps; ++i) {
         const double at = z * (i + 0.5) / steps;
         sum += z / steps / std::sqrt(stretch * stretch - 2.0 * at * curvature);
     }
-    CHECK(lifted_height(z, stretch, curvature) == doctest::Approx(sum).epsilon(1e-8));
-    CHECK(lifted_height(0.0, stretch, curvature) == 0.0);
+    const std::vector<double> heights =
+        heights_at_node(material::SectionShape(r.thickness, {0.0, z}), r, s, 4);
+    REQUIRE(heights.size() == 4);
+    CHECK(heights[1] == 0.0);
+    CHECK(heights[2] == doctest::Approx(sum).epsilon(1e-8));
+    // A warp that grows along the strip moves it.
+    s.warp.assign(2 * s.x.size(), 0.0);
+    for (std::size_t i = 0; i < s.x.size(); ++i) s.warp[2 * i] = 0.05 * static_cast<double>(i);
+    CHECK(heights_at_node(material::SectionShape(r.thickness, {0.0, z}), r, s, 4)[2] != heights[2]);
 }
 
 TEST_CASE("the layers cover the strip's thickness, each above the last") {

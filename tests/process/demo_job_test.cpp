@@ -8,6 +8,7 @@
 #include "scenes/documents/results/results_json.h"
 #include "scenes/files/case/read_case.h"
 #include "scenes/job/run/process.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::documents;
@@ -35,7 +36,9 @@ TEST_CASE("the demo's six strokes make its drawing") {
     // History: a bend made in an early step is still there, untouched, in the end.
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
         CHECK(std::abs(job.finished_angle[b] - c.part.bends[b].angle) < c.part.angle_tolerance);
-    CHECK(std::abs(job.finished_angle[0] - job.steps[0].bends[0].free) < 1e-4);
+    // What shear its layers kept when it was let go relaxes as the strip is pressed again: some hundredths of
+    // a degree.
+    CHECK(std::abs(job.finished_angle[0] - job.steps[0].bends[0].free) < 0.03 * degree);
 
     const std::string first = results_json(c, job);
     CHECK(first == results_json(c, run_process(c, {})));

@@ -89,7 +89,7 @@ TEST_CASE("a channel's walls stand upright, alike on both sides") {
         // Without a pad the web bows under the foot, and as it flattens it closes the walls again.
         CHECK(std::abs(bend.springback()) < 3.0 * degree);
     }
-    CHECK(std::abs(r.bends[0].free - r.bends[1].free) < 0.05 * degree);
+    CHECK(std::abs(r.bends[0].free - r.bends[1].free) < 0.1 * degree);
 }
 
 TEST_CASE(
