@@ -1,5 +1,5 @@
 // A cantilever of the strip's own beam elements with an elastic law (a yield stress that is never reached),
-// under a Newton loop of its own; L/t = 1000, so that stretch and shear do not count.
+// under a Newton loop of its own; L/t = 1000 unless it is told, so that stretch and shear do not count.
 //
 // Units  mm, rad, MPa, N per mm of width.
 
@@ -17,7 +17,7 @@ namespace overbend::tests {
 
 // Clamped at its left end, along +x.
 struct Cantilever {
-    static constexpr double thickness = 1.0, length = 1000.0;
+    static constexpr double thickness = 1.0, slender = 1000.0;
     static constexpr int layers = 5;
     static material::Card elastic() {
         material::Card card;
@@ -26,10 +26,12 @@ struct Cantilever {
         return card;
     }
 
-    explicit Cantilever(int count) : elements(count), u(strip::node_unknowns * (count + 1), 0.0) {
+    explicit Cantilever(int count, double along = slender)
+        : elements(count), length(along), u(strip::node_unknowns * (count + 1), 0.0) {
         for (int i = 0; i <= elements; ++i) u[strip::node_unknowns * i] = length * i / elements;
     }
     int elements;
+    double length;
     std::vector<double> u;
     material::LayerLaw law = material::LayerLaw(elastic());
 
@@ -43,10 +45,10 @@ struct Cantilever {
 // Equilibrium under a vertical force and a moment at the tip. Returns Newton's iterations, -1: none found.
 inline int solve_for(Cantilever& c, double force, double moment) {
     std::vector<double> places;
-    for (int i = 0; i <= c.elements; ++i) places.push_back(Cantilever::length * i / c.elements);
+    for (int i = 0; i <= c.elements; ++i) places.push_back(c.length * i / c.elements);
     const strip::StripState flat = strip::flat_strip(Cantilever::thickness, places, Cantilever::layers);
     const material::SectionShape shape({flat.layer_height, flat.layer_weight});
-    const std::vector<double> lengths(c.elements, Cantilever::length / c.elements);
+    const std::vector<double> lengths(c.elements, c.length / c.elements);
     stroke::StripStrains strains;
     stroke::Sections sections;
     const std::vector<double> straight = stroke::unknowns_of(flat);
@@ -66,7 +68,7 @@ inline int solve_for(Cantilever& c, double force, double moment) {
         std::vector<double> residual = equations.gradient;
         for (double& r : residual) r = -r;
         residual[each * c.elements + 1] += force, residual[each * c.elements + 2] += moment;
-        for (int i = 0; i < 3; ++i) {  // the clamp
+        for (int i = 0; i < each; ++i) {  // the clamp, which keeps the section plane
             for (int j = 0; j <= stroke::BandMatrix::half; ++j)
                 equations.matrix.at(i, j) = equations.matrix.at(j, i) = 0.0;
             equations.matrix.at(i, i) = c.law.modulus;

@@ -1,4 +1,5 @@
-// The strip as an elastica: a cantilever rolled into a circle, and one bent far by a load at its end.
+// The strip as an elastica: a cantilever rolled into a circle, one bent far by a load at its end; and a short
+// one, which is sheared.
 //
 // Here    the cantilever of cantilever.h.
 
@@ -10,13 +11,13 @@
 #include "sim/units.h"
 #include "tests/strip/cantilever.h"
 
+using overbend::pi;
 using overbend::tests::Cantilever;
 using overbend::tests::solve_for;
-using overbend::pi;
 
 namespace {
 
-constexpr double length = Cantilever::length;
+constexpr double length = Cantilever::slender;
 
 }  // namespace
 
@@ -65,6 +66,29 @@ TEST_SUITE("strip") {
             CHECK(std::abs(deflection - row.deflection) < 1e-4);
             CHECK(std::abs(shortening - row.shortening) < 1e-4);
         }
+    }
+
+    // Six thicknesses long, in its middle, away from the clamp and the load. Its shear stress is the parabola of
+    // equilibrium, 3 P/(2 t) (1 - (2 z/t)^2). Layers are sheared by g + u' + z^2/2 dk/ds, the last because the
+    // section's heights change with the curvature, dk/ds = - 12 P/(E' t^3). So
+    //   g = P/(G t) + P/(2 E' t),   phi_2 = - P/(G t) + P/(E' t).
+    //
+    // Source  worked out here from the equilibrium of an elastic strip.
+    // Allowed 1 per cent; measured: printed.
+    TEST_CASE("a short cantilever is sheared and warped as equilibrium says") {
+        Cantilever c(60, 6.0);
+        const double force = 1.0, t = Cantilever::thickness;
+        REQUIRE(solve_for(c, force, 0.0) >= 0);
+        const double sheared = force / (c.law.shear_modulus * t), bent = force / (c.law.modulus * t);
+        const double* node = &c.u[overbend::strip::node_unknowns * 30];
+        const double* next = node + overbend::strip::node_unknowns;
+        const overbend::strip::ElementStrain middle = overbend::strip::element_strain(node, 0.1);
+        std::printf("short cantilever: slope %.4e, by hand %.4e; warp %.4e, by hand %.4e\n", middle.g,
+                    sheared + 0.5 * bent, middle.warp[1], bent - sheared);
+        CHECK(next[1] > node[1]);
+        CHECK(std::abs(middle.g / (sheared + 0.5 * bent) - 1.0) < 0.01);
+        CHECK(std::abs(middle.warp[1] / (bent - sheared) - 1.0) < 0.01);
+        CHECK(std::abs(middle.warp[0]) < 0.01 * sheared);
     }
 
 }  // TEST_SUITE
