@@ -34,8 +34,8 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
     slip_ = 0.0;
     for (const ContactPoint& p : contacts_.points)
         if (p.normal_force > 0.0) slip_ = std::max(slip_, std::abs(p.slip));
-    // What slides is lost, and what a point that was let go had stored; what a held point gives way comes
-    // back.
+    // What slides is lost, and what a point that is off the tool had stored; what a held point gives way is
+    // not.
     const double stick = scene_.law.stick;
     for (const ContactPoint& p : contacts_.points)
         friction += p.weight * (p.traction == 0.0 ? 0.5 * p.held * p.held / stick

@@ -182,7 +182,8 @@ TEST_CASE("in a V stroke the moment between nose and shoulder is the die's force
     // and nothing is left of it once the strip is free
     const SectionPoint free = section_point(r, r.states.back(), greatest);
     const SectionPoint loaded = section_point(r, s, greatest);
-    CHECK(std::abs(free.moment) < 1e-4 * loaded.moment);
+    // but for the slopes of its layers, which the chart's moment leaves out
+    CHECK(std::abs(free.moment) < 5e-4 * loaded.moment);
     CHECK(free.curvature < loaded.curvature);
     // it is the greatest
     for (const double k : s.curvature) CHECK(std::abs(k) <= loaded.curvature + 1e-12);

@@ -36,8 +36,8 @@ TEST_CASE("the demo's six strokes make its drawing") {
     // History: a bend made in an early step is still there, untouched, in the end.
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
         CHECK(std::abs(job.finished_angle[b] - c.part.bends[b].angle) < c.part.angle_tolerance);
-    // What shear its layers kept when it was let go relaxes as the strip is pressed again: some hundredths of
-    // a degree.
+    // What shear its layers kept when it was released relaxes as the strip is pressed again: some hundredths
+    // of a degree.
     CHECK(std::abs(job.finished_angle[0] - job.steps[0].bends[0].free) < 0.03 * degree);
 
     const std::string first = results_json(c, job);

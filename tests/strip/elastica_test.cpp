@@ -68,9 +68,9 @@ TEST_SUITE("strip") {
         }
     }
 
-    // Six thicknesses long, in its middle, away from the clamp and the load. Its shear stress is the parabola of
-    // equilibrium, 3 P/(2 t) (1 - (2 z/t)^2). Layers are sheared by g + u' + z^2/2 dk/ds, the last because the
-    // section's heights change with the curvature, dk/ds = - 12 P/(E' t^3). So
+    // Six thicknesses long, in its middle, away from the clamp and the load. Its shear stress is the parabola
+    // of equilibrium, 3 P/(2 t) (1 - (2 z/t)^2). Layers are sheared by g + u' + z^2/2 dk/ds, the last because
+    // the section's heights change with the curvature, dk/ds = - 12 P/(E' t^3). So
     //   g = P/(G t) + P/(2 E' t),   phi_2 = - P/(G t) + P/(E' t).
     //
     // Source  worked out here from the equilibrium of an elastic strip.
