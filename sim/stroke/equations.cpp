@@ -13,33 +13,33 @@ using strip::node_unknowns;
 
 // All strains of an element: its section's, then g, phi_1, phi_2, and one that is always 0, so that
 // processors take them in pairs.
-constexpr int others = section_strains, strains_of = section_strains + 2 + warps;
-constexpr int unknowns_of = 2 * node_unknowns;
-using StrainVector = Eigen::Matrix<double, strains_of, 1>;
-using StrainMatrix = Eigen::Matrix<double, strains_of, strains_of>;
-using UnknownMatrix = Eigen::Matrix<double, unknowns_of, unknowns_of, Eigen::RowMajor>;
+constexpr int beyond_section = section_strains, all_strains = section_strains + 2 + warps;
+constexpr int pair_unknowns = 2 * node_unknowns;
+using StrainVector = Eigen::Matrix<double, all_strains, 1>;
+using StrainMatrix = Eigen::Matrix<double, all_strains, all_strains>;
+using UnknownMatrix = Eigen::Matrix<double, pair_unknowns, pair_unknowns, Eigen::RowMajor>;
 
 // Columns by an element's strains, or by its section's alone, become columns by the unknowns of its nodes.
 template <int rows, int strains>
-Eigen::Matrix<double, rows, unknowns_of> by_unknowns(const strip::ElementStrain& s, double length,
-                                                     const Eigen::Matrix<double, rows, strains>& by) {
+Eigen::Matrix<double, rows, pair_unknowns> by_unknowns(const strip::ElementStrain& s, double length,
+                                                       const Eigen::Matrix<double, rows, strains>& by) {
     constexpr int next = node_unknowns, turn = strip::turn_unknown;
     const double over = 1.0 / length, x = s.tx * over, y = s.ty * over;
     const auto G = by.col(0), k = by.col(1);
-    Eigen::Matrix<double, rows, unknowns_of> to;
+    Eigen::Matrix<double, rows, pair_unknowns> to;
     Eigen::Matrix<double, rows, 1> mean = (0.5 * s.g) * G;
     to.col(next) = x * G;
     to.col(next + 1) = y * G;
     for (int j = 0; j < warps; ++j) to.col(next + strip::warp_unknown + j) = over * by.col(2 + j);
     for (int j = 0; j < warps; ++j) to.col(strip::warp_unknown + j) = -to.col(next + strip::warp_unknown + j);
     if constexpr (strains > section_strains) {
-        const auto g = by.col(others);
+        const auto g = by.col(beyond_section);
         mean -= (0.5 * s.G) * g;
         to.col(next) -= y * g;
         to.col(next + 1) += x * g;
         for (int j = 0; j < warps; ++j)
             for (const int node : {0, next})
-                to.col(node + strip::warp_unknown + j) += 0.5 * by.col(others + 1 + j);
+                to.col(node + strip::warp_unknown + j) += 0.5 * by.col(beyond_section + 1 + j);
     }
     to.col(0) = -to.col(next);
     to.col(1) = -to.col(next + 1);
@@ -52,14 +52,14 @@ Eigen::Matrix<double, rows, unknowns_of> by_unknowns(const strip::ElementStrain&
 template <int strains>
 UnknownMatrix by_unknowns(const strip::ElementStrain& a, double length_a, const strip::ElementStrain& b,
                           double length_b, const Eigen::Matrix<double, strains, strains>& H) {
-    const Eigen::Matrix<double, unknowns_of, strains> columns =
+    const Eigen::Matrix<double, pair_unknowns, strains> columns =
         by_unknowns<strains, strains>(b, length_b, H).transpose();
-    return by_unknowns<unknowns_of, strains>(a, length_a, columns).transpose();
+    return by_unknowns<pair_unknowns, strains>(a, length_a, columns).transpose();
 }
 
 void add_block(int row, int column, const UnknownMatrix& K, BandMatrix& to) {
-    using Row = Eigen::Map<Eigen::Matrix<double, 1, unknowns_of>>;
-    for (int i = 0; i < unknowns_of; ++i) Row(&to.at(row + i, column)) += K.row(i);
+    using Row = Eigen::Map<Eigen::Matrix<double, 1, pair_unknowns>>;
+    for (int i = 0; i < pair_unknowns; ++i) Row(&to.at(row + i, column)) += K.row(i);
 }
 
 // What the element whose shares in both its nodes' sections are `left` and `right` has of them, and of its
@@ -75,10 +75,11 @@ StrainMatrix own_hessian(const ElementSums& e, const NodeSums& a, const NodeSums
     H.block<2, section_strains>(0, 0) += with.topRows<2>();
     H.block<section_strains, 2>(0, 0) += with.topRows<2>().transpose();
     constexpr int rest = own_strains - 2;
-    H.block<rest, rest>(others, others) = e.hessian.bottomRightCorner<rest, rest>();
-    H.block<rest, 2>(others, 0) = e.hessian.bottomLeftCorner<rest, 2>();
-    H.block<rest, section_strains>(others, 0) += with.bottomRows<rest>();
-    H.block<section_strains, rest>(0, others) = H.block<rest, section_strains>(others, 0).transpose();
+    H.block<rest, rest>(beyond_section, beyond_section) = e.hessian.bottomRightCorner<rest, rest>();
+    H.block<rest, 2>(beyond_section, 0) = e.hessian.bottomLeftCorner<rest, 2>();
+    H.block<rest, section_strains>(beyond_section, 0) += with.bottomRows<rest>();
+    H.block<section_strains, rest>(0, beyond_section) =
+        H.block<rest, section_strains>(beyond_section, 0).transpose();
     return H;
 }
 
@@ -98,11 +99,11 @@ void Equations::take_over_gradient(const StripStrains& strains, const std::vecto
         by.head<section_strains>() = share_in(e, elements) * by_strains.nodes[e].gradient +
                                      share_in(e + 1, elements) * by_strains.nodes[e + 1].gradient;
         by.head<2>() += own.gradient.head<2>();
-        by.segment<rest>(others) = own.gradient.tail<rest>();
-        by(strains_of - 1) = 0.0;
-        const Eigen::Matrix<double, 1, unknowns_of> force =
-            by_unknowns<1, strains_of>(strains.elements[e], length[e], by.transpose());
-        for (int i = 0; i < unknowns_of; ++i) gradient[node_unknowns * e + i] += force(i);
+        by.segment<rest>(beyond_section) = own.gradient.tail<rest>();
+        by(all_strains - 1) = 0.0;
+        const Eigen::Matrix<double, 1, pair_unknowns> force =
+            by_unknowns<1, all_strains>(strains.elements[e], length[e], by.transpose());
+        for (int i = 0; i < pair_unknowns; ++i) gradient[node_unknowns * e + i] += force(i);
     }
 }
 
@@ -115,8 +116,8 @@ void Equations::take_over_hessian(const StripStrains& strains, const std::vector
         const NodeSums &first = by_strains.nodes[e], &second = by_strains.nodes[e + 1];
         const double left = share_in(e, elements), right = share_in(e + 1, elements);
         const int at = node_unknowns * e;
-        UnknownMatrix K = by_unknowns<strains_of>(here, length[e], here, length[e],
-                                                  own_hessian(own, first, second, left, right));
+        UnknownMatrix K = by_unknowns<all_strains>(here, length[e], here, length[e],
+                                                   own_hessian(own, first, second, left, right));
         // And the forces on G and g times their second derivatives.
         const double N = left * first.gradient(0) + right * second.gradient(0) + own.gradient(0);
         const Eigen::Matrix<double, 6, 6> curved =
@@ -137,9 +138,10 @@ void Equations::take_over_hessian(const StripStrains& strains, const std::vector
             (0.5 * share_in(e + 2, elements)) * beside.of_nodes;
         H.block<2, section_strains>(0, 0) += 0.5 * own.with_node[1].topRows<2>();
         H.block<section_strains, 2>(0, 0) += 0.5 * beside.with_node[0].topRows<2>().transpose();
-        H.block<rest, section_strains>(others, 0) = 0.5 * own.with_node[1].bottomRows<rest>();
-        H.block<section_strains, rest>(0, others) = 0.5 * beside.with_node[0].bottomRows<rest>().transpose();
-        K = by_unknowns<strains_of>(here, length[e], next, length[e + 1], H);
+        H.block<rest, section_strains>(beyond_section, 0) = 0.5 * own.with_node[1].bottomRows<rest>();
+        H.block<section_strains, rest>(0, beyond_section) =
+            0.5 * beside.with_node[0].bottomRows<rest>().transpose();
+        K = by_unknowns<all_strains>(here, length[e], next, length[e + 1], H);
         add_block(at, at + node_unknowns, K, matrix);
         add_block(at + node_unknowns, at, K.transpose(), matrix);
 

@@ -22,7 +22,7 @@ using overbend::pi;
 
 namespace {
 
-constexpr double length = Cantilever::length;
+constexpr double length = Cantilever::slender;
 
 void bend_on(Cantilever& c, double& reached, double goal, bool by_moment) {
     const double full = by_moment ? c.stiffness() / length : c.stiffness() / (length * length);
