@@ -11,7 +11,7 @@ using stroke::Recording;
 using stroke::State;
 
 constexpr double flowed = 1e-6;         // plastic strain above which a layer counts as yielded
-constexpr double least_bending = 0.01;  // curvature times thickness
+constexpr double least_bending = 0.03;  // curvature times thickness
 
 // Plastic strain of a layer at a station.
 double strain_of(const Recording& recording, const State& state, const Between& at, int layer) {
@@ -70,15 +70,18 @@ std::optional<double> neutral_height(const Recording& recording, const State& st
     const double curvature = at.blend(state.curvature[at.before], state.curvature[at.after]);
     if (std::abs(curvature) * recording.thickness < least_bending) return {};
     const std::vector<double> edges = layer_edges(recording);
+    std::optional<double> nearest;      // a folded section has more crossings than one
     double before = 0.0, middle = 0.0;  // of the layer below
     for (std::size_t i = 0; i + 1 < edges.size(); ++i) {
         const double rise = station.edge[i + 1] - station.edge[i], y = station.edge[i] + 0.5 * rise;
         const double over = (edges[i + 1] - edges[i]) / rise - 1.0;
-        if (i > 0 && over * before <= 0.0 && over != before)
-            return middle + (y - middle) * before / (before - over);
+        if (i > 0 && over * before <= 0.0 && (over - before) * curvature < 0.0) {
+            const double crossing = middle + (y - middle) * before / (before - over);
+            if (!nearest || std::abs(crossing) < std::abs(*nearest)) nearest = crossing;
+        }
         before = over, middle = y;
     }
-    return {};
+    return nearest;
 }
 
 }  // namespace overbend::picture

@@ -130,6 +130,9 @@ namespace layer_detail {
 constexpr double root_half = 0.70710678118654752;
 constexpr double yield_c = 3.0;   // h_c
 constexpr double enough = 1e-11;  // residual of the yield condition over the yield stress
+// A layer that ended its last increment on the yield surface, but for rounding, starts elastically: without
+// this it flows by 1e-16 at one evaluation and not at the next, and Newton's iterations do not end.
+constexpr double on_surface = 1e-9;
 
 // Residual q(xi) - sigma_y of a plastic trial dp = d, with its derivative.
 struct Trial {
@@ -228,7 +231,7 @@ inline LayerResponse respond(const LayerLaw& law, const LayerStart& was, double 
 
     LayerResponse r;
     if (law.yield_a * xi_a * xi_a + law.yield_b * xi_b * xi_b + yield_c * xi_c * xi_c <=
-        was.yield_square * (1.0 + 1e-9)) {
+        was.yield_square * (1.0 + layer_detail::on_surface)) {
         r.stress = root_half * (a + b);
         r.width_stress = root_half * (a - b);
         r.shear_stress = c;

@@ -105,7 +105,6 @@ Traction traction_at(const ContactLaw& law, double held, double slip, double pre
     const double area =
         0.5 * inside * inside - over * over * over / (12.0 * round) + std::max(0.0, x - inside);
     q.energy = limit * limit / law.stick * area;
-    q.stored = 0.5 * q.value * q.value / law.stick;
     return q;
 }
 

@@ -50,7 +50,6 @@ struct Traction {
     double by_slip = 0.0;      // dq/ds, <= 0
     double by_pressure = 0.0;  // dq/dp
     double energy = 0.0;       // N/mm, d energy/ds = - q at a fixed pressure
-    double stored = 0.0;       // of it, what a held point gives back
 };
 // held: q_0.
 Traction traction_at(const ContactLaw& law, double held, double slip, double pressure);

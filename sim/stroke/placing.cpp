@@ -10,14 +10,9 @@ namespace overbend::stroke {
 
 namespace {
 
-std::vector<double> unknowns(const strip::StripState& s) {
-    const std::vector<double> u = unknowns_of(s);
-    return u;
-}
-
 double gap_to(const StrokeScene& scene, tool::Role role) {
     IncrementSolver solver(scene, SolverOptions{});
-    return solver.gap_at(unknowns(scene.strip), role);
+    return solver.gap_at(unknowns_of(scene.strip), role);
 }
 
 double gap_to(const StrokeScene& scene, const tool::RigidTool& t) {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/stroke/strip_strains.h"
+
 namespace overbend::stroke {
 
 namespace {
@@ -21,14 +23,13 @@ material::SectionStrain own(const Recording& r, const State& s, int e) {
 
 material::SectionStrain section_at_node(const Recording& recording, const State& state, int node) {
     const int last = static_cast<int>(state.stretch.size()) - 1;
-    return 0.5 * (own(recording, state, std::max(0, node - 1)) + own(recording, state, std::min(last, node)));
+    return node_section(own(recording, state, std::max(0, node - 1)),
+                        own(recording, state, std::min(last, node)));
 }
 
 material::SectionStrain section_of(const Recording& recording, const State& state, int element) {
-    material::SectionStrain E =
-        0.5 * (section_at_node(recording, state, element) + section_at_node(recording, state, element + 1));
-    E(0) = state.stretch[element], E(1) = state.curvature[element];
-    return E;
+    return element_section(own(recording, state, element), section_at_node(recording, state, element),
+                           section_at_node(recording, state, element + 1));
 }
 
 }  // namespace overbend::stroke

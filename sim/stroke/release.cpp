@@ -49,7 +49,7 @@ bool IncrementSolver::release_sections(SolverState& c) {
 
 bool IncrementSolver::release(SolverState& c) {
     u_ = c.u;
-    // The layers' slopes follow the heights, which hardly change: the second time nothing moves.
+    // The layers' slopes follow the heights, which hardly change: three times are enough.
     for (int pass = 0; pass < 3; ++pass) {
         strain_strip(shape_, length_, u_, strains_);
         if (!release_sections(c)) return false;

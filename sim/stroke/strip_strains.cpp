@@ -16,15 +16,15 @@ void strain_strip(const material::SectionShape& shape, const std::vector<double>
     for (int i = 0; i <= elements; ++i) {
         NodeSection& node = strains.nodes[i];
         node.left = std::max(0, i - 1), node.right = std::min(elements - 1, i);
-        node.strain = 0.5 * (strains.elements[node.left].section() + strains.elements[node.right].section());
+        node.strain =
+            node_section(strains.elements[node.left].section(), strains.elements[node.right].section());
         shape.squares(node.strain, node.squares);
         strains.folded = strains.folded || node.squares.folded;
         if (!node.squares.folded) shape.heights(node.strain, node.squares, node.heights);
     }
-    for (int e = 0; e < elements; ++e) {
-        strains.sections[e] = 0.5 * (strains.nodes[e].strain + strains.nodes[e + 1].strain);
-        strains.sections[e].head<2>() = strains.elements[e].section().head<2>();
-    }
+    for (int e = 0; e < elements; ++e)
+        strains.sections[e] = element_section(strains.elements[e].section(), strains.nodes[e].strain,
+                                              strains.nodes[e + 1].strain);
 }
 
 }  // namespace overbend::stroke

@@ -29,6 +29,19 @@ struct StripStrains {
     bool folded = false;  // a node's section has no stretch left; heights are not worked out then
 };
 
+// The strains of the section at a node between two elements, and those of an element's own section.
+inline material::SectionStrain node_section(const material::SectionStrain& before,
+                                            const material::SectionStrain& behind) {
+    return 0.5 * (before + behind);
+}
+inline material::SectionStrain element_section(const material::SectionStrain& own,
+                                               const material::SectionStrain& first_node,
+                                               const material::SectionStrain& second_node) {
+    material::SectionStrain E = 0.5 * (first_node + second_node);
+    E.head<2>() = own.head<2>();
+    return E;
+}
+
 // u: strip::node_unknowns a node. length: of the elements, mm.
 void strain_strip(const material::SectionShape& shape, const std::vector<double>& length,
                   const std::vector<double>& u, StripStrains& strains);
