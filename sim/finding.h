@@ -27,6 +27,7 @@ enum class Rule {
     interference,      // how deep the strip is in a tool [mm on the blank, mm of travel; the tool]
     open_balance,
     contact_balance,
+    not_compared,  // nothing outside the program is like this stroke [; what it is]
     gauge_without_edge,
     slide_in,   // [; the tool in the way]
     slide_off,  // [; the tool in the way]

@@ -4,9 +4,14 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+#include <map>
+#include <optional>
 #include <set>
 
 #include "render/output/whole_file.h"
+#include "scenes/files/case/work.h"
+#include "sim/units.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/rounding.h"
 #include "tests/outside/accuracy_page.h"
@@ -14,6 +19,23 @@
 #include "tests/outside/table.h"
 
 using namespace overbend::tests;
+
+namespace {
+
+// The kind of stroke whose springback a row compares with finite elements'.
+std::optional<overbend::files::Work> compared_work(const About& about) {
+    using overbend::files::Work;
+    const auto begins = [](const std::string& text, const char* with) { return text.rfind(with, 0) == 0; };
+    if (about.quantity != "springback") return {};
+    if (begins(about.group, "V bend") || about.group == "shape of a V bend") return Work::vee;
+    if (about.group == "shape of a wiped bend") return Work::wiping;
+    if (about.group == "shape of a channel") return Work::channel;
+    if (about.group != "strokes, decks of ours") return {};
+    if (about.name == "offset") return Work::offset;
+    return about.name == "hem" ? Work::hem : Work::vee;
+}
+
+}  // namespace
 
 TEST_SUITE("the whole table") {
     TEST_CASE("every row of the handbooks ends in the table") {
@@ -41,6 +63,19 @@ TEST_SUITE("the whole table") {
                 CAPTURE(row);
                 CHECK(names.count(row) == 1);
             }
+    }
+
+    TEST_CASE("kinds of work are said to agree as nearly as their rows do") {
+        std::map<overbend::files::Work, double> worst;  // deg
+        for (const Row& row : all_rows())
+            if (const auto work = compared_work(row.about))
+                worst[*work] = std::max(worst[*work], std::abs(*row.ours - *row.reference));
+        for (const overbend::files::WorkKind& kind : overbend::files::work_kinds()) {
+            CAPTURE(kind.stroke);
+            CAPTURE(worst[kind.work]);
+            CHECK((kind.agreed > 0.0) == (worst.count(kind.work) == 1 && worst[kind.work] > 0.0));
+            CHECK(worst[kind.work] <= kind.agreed / overbend::degree);
+        }
     }
 
     TEST_CASE("the manual says what the table says; test_outside --write-accuracy writes it") {

@@ -40,6 +40,10 @@ const WorkKind& work_of(const Case& c, const Step& step) {
     return by_punch.work == Work::any ? work_of(c.tools[step.die]) : by_punch;
 }
 
+double agreement(const Case& c, const Step& step) {
+    return step.pad ? 0.0 : work_of(c, step).agreed;
+}
+
 const WorkKind* shared_work(const Tool& punch, const Tool& die) {
     const WorkKind& work = work_of(punch);
     return &work == &work_of(die) ? &work : nullptr;

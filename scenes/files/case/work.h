@@ -52,6 +52,9 @@ struct WorkKind {
     double sense = 1.0;       // of its (left) bend as it lies: +1 turns the right-hand side up
     bool lays_hem = false;    // what was bent sharply before is laid flat: no angle is a stop
     bool needs_clamp = false;
+    // How near springback came to that of finite elements in the worst of the strokes that were compared
+    // (assets/manual/accuracy.md; tests/outside/closing.cpp holds it against them); 0: none was.
+    double agreed = 0.0;
 
     // What the file says of a step is complained of at its table. Absent: nothing but what holds for all.
     void (*check_step)(const StrictTable& table, const Step& step, const Case& job) = nullptr;
@@ -101,6 +104,10 @@ const std::array<WorkKind, 7>& work_kinds();
 const WorkKind& work_of(const Tool& tool);
 // Of a step: its punch's, or its die's where the punch is an outline.
 const WorkKind& work_of(const Case& c, const Step& step);
+
+// How near a step's springback may be said to be, rad; 0: nothing like it was compared. Pads on springs never
+// were.
+double agreement(const Case& c, const Step& step);
 
 // Of a punch and a die that are of one kind; else null.
 const WorkKind* shared_work(const Tool& punch, const Tool& die);

@@ -196,6 +196,7 @@ WorkKind channel_work() {
     WorkKind work;
     work.work = Work::channel;
     work.stroke = "a channel stroke";
+    work.agreed = 0.35 * degree;
     work.bends = 2;
     work.pad_travel = channel_pad_travel;
     work.check_step = channel_check_step;

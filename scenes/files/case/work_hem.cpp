@@ -4,6 +4,7 @@
 
 #include "scenes/files/case/strict_table.h"
 #include "scenes/files/case/work.h"
+#include "sim/units.h"
 
 namespace overbend::files {
 
@@ -44,6 +45,7 @@ WorkKind hem_work() {
     WorkKind work;
     work.work = Work::hem;
     work.stroke = "a hem";
+    work.agreed = 0.1 * degree;
     work.bends = 1;
     work.lays_hem = true;
     work.check_step = hem_check_step;

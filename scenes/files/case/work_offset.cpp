@@ -101,6 +101,7 @@ WorkKind offset_work() {
     WorkKind work;
     work.work = Work::offset;
     work.stroke = "an offset stroke";
+    work.agreed = 0.1 * degree;
     work.bends = 2;
     work.alike = false;
     work.hold = offset_hold;

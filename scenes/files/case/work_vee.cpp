@@ -83,6 +83,7 @@ WorkKind vee_work() {
     WorkKind work;
     work.work = Work::vee;
     work.stroke = "a V stroke";
+    work.agreed = 0.1 * degree;
     work.bends = 1;
     work.hold = vee_hold;
     work.set_path = vee_set_path;

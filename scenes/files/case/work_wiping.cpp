@@ -73,6 +73,7 @@ WorkKind wiping_work() {
     WorkKind work;
     work.work = Work::wiping;
     work.stroke = "wiping";
+    work.agreed = 0.1 * degree;
     work.bends = 1;
     work.sense = -1.0;
     work.needs_clamp = true;

@@ -22,6 +22,8 @@ constexpr RuleWords all_words[] = {
      "the strip, %.1f mm from the blank's left end, is %.2f mm deep in the %s at %.2f mm of travel", "0fd1"},
     {Rule::open_balance, "the energy balance is off by %.2f per cent", "f"},
     {Rule::contact_balance, "the contact forces balance only to within %.2g of the peak force", "f"},
+    {Rule::not_compared,
+     "%s: not compared with anything outside the program; how near its angle is, only a trial bend tells", "d"},
     {Rule::gauge_without_edge,
      "the gauge does not touch an edge of the strip: at its height the strip continues past it"},
     {Rule::slide_in,

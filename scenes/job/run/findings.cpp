@@ -18,6 +18,7 @@ constexpr RuleFacts all_rules[] = {
     {Rule::interference, RuleGroup::stroke, "interference", "mm", "geometry of strip and tools"},
     {Rule::open_balance, RuleGroup::stroke, "balance of work", "%", by_mechanics},
     {Rule::contact_balance, RuleGroup::stroke, "balance of forces", "", by_mechanics},
+    {Rule::not_compared, RuleGroup::stroke, "comparison", "", "the manual's page on accuracy"},
     {Rule::gauge_without_edge, RuleGroup::stroke, "gauge", "", "geometry of the strip"},
     {Rule::slide_in, RuleGroup::stroke, "way in", "", by_tools},
     {Rule::slide_off, RuleGroup::stroke, "way off", "", by_tools},

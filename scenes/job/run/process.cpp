@@ -4,6 +4,7 @@
 #include <chrono>
 #include <cmath>
 
+#include "scenes/files/case/work.h"
 #include "scenes/job/run/fitted_blank.h"
 #include "scenes/job/run/job_rules.h"
 #include "scenes/job/run/press_blocks.h"
@@ -69,6 +70,12 @@ void judge_force(const files::Case& c, const StepResult& step, const FindingPlac
         say({Severity::caution, Rule::contact_balance, step.stroke.balance_error, balanced});
 }
 
+std::string what_it_is(const files::Case& c, const files::Step& step) {
+    const files::WorkKind& work = files::work_of(c, step);
+    return std::string(work.work == files::Work::any ? "tools drawn as outlines" : work.stroke) +
+           (step.pad ? " over a pad on springs" : "");
+}
+
 StepResult run_step(const files::Case& c, const Blank& blank, int index, const strip::StripState& strip,
                     const std::vector<bool>& made, const ProcessOptions& options, Findings& findings) {
     const files::Step& step = c.steps[index];
@@ -89,6 +96,7 @@ StepResult run_step(const files::Case& c, const Blank& blank, int index, const s
     const FindingPlace place = on_step(index);
     judge_outcome(result, place, findings);
     if (gauge_finds_no_edge(c, scene.strip)) add_note(Rule::gauge_without_edge, "", index, findings);
+    if (files::agreement(c, step) == 0.0) add_note(Rule::not_compared, what_it_is(c, step), index, findings);
     read_clearance(scene.zone, ram_rise(c), index, result, findings);
     judge_force(c, result, place, findings);
     result.wall_ms =
