@@ -32,11 +32,14 @@ enum class Rule {
     slide_in,   // [; the tool in the way]
     slide_off,  // [; the tool in the way]
     // the finished part
-    finished_angle,  // how far it is off [deg finished, deg drawn]
-    finished_leg,    // how much is missing [number of the flat, mm drawn]
+    finished_angle,   // how far it is off [deg finished, deg drawn]
+    finished_leg,     // how far it is off [mm finished, mm drawn, number of the flat]
+    finished_radius,  // how far it is off [mm finished, mm drawn]
+    finished_profile,  // how far it is off where it is furthest over its limit [number of the flat; 0: at a bend]
+    slip_of_units,  // [deg drawn, deg that it is in radians]
     // shop rules
     least_inside_radius,  // [; the table's row]
-    outer_fibre_strain,   // [1 of the simulated bend, 0 of the drawing's radius]
+    outer_fibre_strain,   // [1 against the reduction of area, 0 against a least radius]
     hole_to_bend,         // bend: the nearest
     die_opening,          // [usual, least, most]
     least_flange,         // [side: -1 left of the bend, 1 right]

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "render/drawing/drawing_sheet.h"
-#include "render/drawing/general_tolerance.h"
+#include "render/drawing/sizes_in_words.h"
 
 namespace overbend::drawing {
 

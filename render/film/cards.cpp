@@ -180,9 +180,12 @@ struct FindingLine {
     int finding;  // its index
 };
 
-std::vector<FindingLine> finding_lines(const Card& card, const std::vector<ShownFinding>& findings) {
-    if (findings.empty()) return {{"Feasible: no problems found.", Severity::within, Weight::bold, 0}};
+// The verdict goes with the first finding.
+std::vector<FindingLine> finding_lines(const Card& card, const ShownJob& job) {
+    const std::vector<ShownFinding>& findings = job.findings;
     std::vector<FindingLine> lines;
+    if (!job.verdict.empty())
+        lines.push_back({job.verdict, job.feasible ? Severity::within : Severity::stops, Weight::bold, 0});
     const double width = card.words.width - 0.5 * card.unit;
     for (int i = 0; i < static_cast<int>(findings.size()); ++i) {
         const ShownFinding& f = findings[i];
@@ -230,6 +233,8 @@ DrawingList draw_title_card(const ShownJob& job, const FilmOptions& options) {
     if (!job.material.empty()) y = add_lines(card, job.material, 1.4 * u, y, c.ink, Weight::normal, 2);
     y = add_lines(card, blank_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
     y = add_lines(card, work_words(job), 1.4 * u, y, c.ink, Weight::normal, 2);
+    if (!job.verdict.empty())
+        y = add_lines(card, job.verdict, 1.4 * u, y, job.feasible ? c.ink : c.alarm_words, Weight::bold, 2);
     const std::string& mind = brief_caution();
     // At the lower edge, and never cut.
     const double size = small_words * u;
@@ -247,7 +252,7 @@ DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& options) 
                             Weight::bold, 2) +
                       0.6 * u};
     // The table leaves the findings what they need, up to half of the card.
-    const std::vector<FindingLine> lines = finding_lines(card, job.findings);
+    const std::vector<FindingLine> lines = finding_lines(card, job);
     const double wanted = static_cast<double>(lines.size()) * finding_height * u + 0.8 * u;
     const double bottom = card.words.bottom() - std::min(wanted, 0.5 * (card.words.bottom() - pen.y));
     const int shown = add_angles(pen, job.bends, bottom);

@@ -78,6 +78,7 @@ DrawingList draw_instant(const ShownJob& job, const FilmOptions& options, const 
     info.punch_travel = instant.punch_travel;
     info.least_clearance = clearance_at(stroke, instant.at);
     info.interferences = hits_at(stroke, instant.at);
+    if (!info.interferences.empty()) info.caption = hit_caption(info.interferences);
     if (instant.passage >= Passage::retract) {
         info.ghost = look.loaded_at;
         info.springback_scale = instant.springback_scale;

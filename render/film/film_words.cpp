@@ -137,4 +137,12 @@ std::string between_caption(const Instant& m, const ShownJob& job, const Carry& 
     }
 }
 
+std::string hit_caption(const std::vector<InterferenceMark>& hits) {
+    std::string words = "Not feasible:";
+    for (const InterferenceMark& hit : hits)
+        words +=
+            (&hit == &hits.front() ? " " : "; ") + hit.text + " overlap by " + fixed(hit.depth, 2) + " mm";
+    return words + ".";
+}
+
 }  // namespace overbend::film

@@ -47,6 +47,8 @@ picture::DrawingList draw_finished_card(const ShownJob& job, const FilmOptions& 
 
 // Captions, in the trade's words; between two strokes with how the part gets from one to the other.
 std::string caption(Passage passage, const ShownStroke& stroke, const StrokeLook& look);
+// While the strip is in a tool, instead of the other: hits is not empty.
+std::string hit_caption(const std::vector<picture::InterferenceMark>& hits);
 std::string between_caption(const Instant& instant, const ShownJob& job, const Carry& carry);
 
 }  // namespace overbend::film

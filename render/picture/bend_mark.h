@@ -16,10 +16,11 @@ namespace overbend::picture {
 // A bend of the part. A tick marks its line, and travels with the strip.
 struct BendLine {
     std::string name;
-    double blank_position = 0.0;      // mm from the blank's left end
-    double drawing = 0.0;             // bend angle, rad, signed as drawn
-    double inside_radius = 0.0;       // mm, of the drawing
-    std::optional<double> made = {};  // bend angle of the finished part, signed as drawn
+    double blank_position = 0.0;         // mm from the blank's left end
+    double drawing = 0.0;                // bend angle, rad, signed as drawn
+    double inside_radius = 0.0;          // mm, of the drawing
+    std::optional<double> made = {};     // bend angle of the finished part, signed as drawn
+    std::optional<double> allowed = {};  // rad, that it may be off either way; none: it is not judged
 };
 
 struct BendMark {

@@ -91,11 +91,12 @@ struct ShownJob {
     std::string blank;            // length, rolling direction, mass: a sentence
     std::vector<BendLine> bends;  // all of the part, from the blank's left end
     ShownPart part;
-    double angle_tolerance = 0.0;                 // rad either way; 0: none given
     double press_force = 0.0;                     // kN, rated; 0: no press is named
     std::vector<ShownStroke> strokes;             // those that are shown, in their order
     int stroke_count = 0;                         // of the whole job; 0: those that are shown
     const stroke::Recording* finished = nullptr;  // of the job's last stroke; null: the part is not finished
+    std::string verdict;                          // a sentence; empty: none is shown
+    bool feasible = true;                         // what the verdict says
     std::vector<ShownFinding> findings;           // on the whole job, the gravest first
 };
 

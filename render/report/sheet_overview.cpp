@@ -17,6 +17,10 @@ namespace {
 constexpr double drawing_height = 210.0;
 constexpr double blank_height = 78.0;
 
+std::string allowed_of(const BendLine& bend) {
+    return bend.allowed ? "\u00b1" + in_degrees(*bend.allowed) : "for reference";
+}
+
 // The drawing to the left, its bends as a table to the right.
 void add_drawing(Paper& paper, const ShownJob& job) {
     PaperTable table;
@@ -37,10 +41,7 @@ void add_drawing(Paper& paper, const ShownJob& job) {
     paper.y = std::max(paper.y, top + drawing_height);
     add_part(paper.page(), {paper.left(), top, 0.45 * paper.width(), paper.y - top - 6.0}, job.part,
              job.thickness, body_size);
-    std::string words = "Lines from the blank's left end, radii inside.";
-    if (job.angle_tolerance > 0.0)
-        words += " Tolerance of the angles: \u00b1" + in_degrees(job.angle_tolerance) + ".";
-    add_paragraph(paper, words);
+    add_paragraph(paper, "Lines from the blank's left end, radii inside." + allowed_words(job.bends));
 }
 
 void add_flat_pattern(Paper& paper, const ShownJob& job) {
@@ -87,6 +88,19 @@ void add_order(Paper& paper, const ShownJob& job) {
 }
 
 }  // namespace
+
+std::string allowed_words(const std::vector<BendLine>& bends) {
+    if (bends.empty()) return "";
+    const bool alike = std::all_of(bends.begin(), bends.end(), [&](const BendLine& bend) {
+        return allowed_of(bend) == allowed_of(bends.front());
+    });
+    std::string words;
+    for (const BendLine& bend : bends) {
+        if (alike && &bend != &bends.front()) break;
+        words += (words.empty() ? "" : ", ") + (alike ? "" : bend.name + " ") + allowed_of(bend);
+    }
+    return " Angles, free: " + words + ".";
+}
 
 void add_overview(Paper& paper, const ShownJob& job) {
     paper.heading = job.title;

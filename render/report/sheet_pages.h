@@ -4,6 +4,7 @@
 
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "render/picture/shown_job.h"
@@ -14,6 +15,9 @@ namespace overbend::report {
 void add_overview(Paper& paper, const picture::ShownJob& job);
 // index: of the stroke.
 void add_stroke(Paper& paper, const picture::ShownJob& job, int index);
+
+// What angles may be off: " Angles, free: ±1°." or with the bends' names where they differ.
+std::string allowed_words(const std::vector<picture::BendLine>& bends);
 
 // The part as it is drawn: its profile to scale, bends numbered, flats with their lengths.
 void add_part(picture::DrawingList& list, const picture::Rect& box, const picture::ShownPart& part,

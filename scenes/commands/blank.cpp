@@ -29,7 +29,7 @@ using job::FlatBend;
 using job::FlatPattern;
 using nlohmann::ordered_json;
 
-void print_pattern(const files::Case& c, const FlatPattern& pattern) {
+void print_pattern(const files::Case& c, const FlatPattern& pattern, const Output& output) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n", c.title.c_str(),
                 c.material.title.c_str(), c.thickness, c.width, pattern.blank.length, pattern.mass_g);
     std::printf("%s\n", documents::how_found(pattern));
@@ -43,10 +43,11 @@ void print_pattern(const files::Case& c, const FlatPattern& pattern) {
     if (pattern.simulated)
         std::printf("\nWith these bend lines, the profile deviates from the drawing by at most %.2f mm.\n",
                     pattern.job.profile.greatest());
-    job::Findings told = documents::cautions_of(pattern);
+    if (!c.steps.empty()) std::printf("\n%s\n", job::verdict_words(pattern.job).c_str());
+    job::Findings told = output.quiet ? job::Findings() : documents::cautions_of(pattern);
     for (const Finding& f : job::with(pattern.job.findings, Severity::stops)) job::add(told, f);
     print_findings(c, told);
-    std::printf("\n%s\n", picture::estimate_words().c_str());
+    if (!output.quiet) std::printf("\n%s\n", picture::estimate_words().c_str());
 }
 
 ordered_json pattern_json(const files::Case& c, const FlatPattern& pattern) {
@@ -79,36 +80,37 @@ ordered_json pattern_json(const files::Case& c, const FlatPattern& pattern) {
                            {"least_mm", flat.least},
                            {"too_near", flat.too_near()}});
     }
-    return {{"format", 1},
-            {"title", c.title},
-            {"material", c.material.name},
-            {"thickness_mm", c.thickness},
-            {"width_mm", c.width},
-            {"simulated", pattern.simulated},
-            {"blank_length_mm", pattern.blank.length},
-            {"mass_g", pattern.mass_g},
-            {"developed_mechanics_mm", known(pattern.mechanics)},
-            {"developed_din_6935_mm", pattern.din},
-            {"developed_handbook_mm", pattern.handbook},
-            {"greatest_deviation_mm", known(pattern.job.profile.greatest())},
-            {"bends", bends},
-            {"cutouts", cutouts},
-            {"cautions", job::sentences(c, documents::cautions_of(pattern))},
-            {"findings", job::sentences(c, job::with(pattern.job.findings, Severity::stops))}};
+    return {
+        {"format", 2},
+        {"title", c.title},
+        {"material", c.material.name},
+        {"thickness_mm", c.thickness},
+        {"width_mm", c.width},
+        {"simulated", pattern.simulated},
+        {"blank_length_mm", pattern.blank.length},
+        {"mass_g", pattern.mass_g},
+        {"developed_mechanics_mm", known(pattern.mechanics)},
+        {"developed_din_6935_mm", pattern.din},
+        {"developed_handbook_mm", pattern.handbook},
+        {"greatest_deviation_mm", known(pattern.job.profile.greatest())},
+        {"bends", bends},
+        {"cutouts", cutouts},
+        {"cautions", job::sentences(c, documents::cautions_of(pattern))},
+        {"verdict", c.steps.empty() ? ordered_json(nullptr) : ordered_json(job::verdict_words(pattern.job))},
+        {"findings", job::sentences(c, job::with(pattern.job.findings, Severity::stops))}};
 }
 
 Exit blank(const BlankOptions& options) {
     const files::Case c = read_drawing_or_job(options.file, options.out);
-    const job::FlatPattern pattern = job::flat_pattern(c, with_progress(c, options.output));
-    clear_progress(options.output);
+    const job::FlatPattern pattern = judged_pattern(c, options.output);
     if (options.out)
         write_sheet(
             [&](int height) { return picture::draw_flat(documents::pattern_sheet(c, pattern), height); },
             make_folder(*options.out), "blank");
     if (options.output.json)
         print_json(pattern_json(c, pattern));
-    else if (!options.output.quiet)
-        print_pattern(c, pattern);
+    else
+        print_pattern(c, pattern, options.output);
     return c.steps.empty() ? Exit::done : verdict(pattern.job);
 }
 

@@ -24,7 +24,8 @@ struct CheckOptions {
     Output output;
 };
 
-void print_job(const files::Case& c, const job::JobResult& job, const job::ShopReport& shop) {
+void print_job(const files::Case& c, const job::JobResult& job, const job::ShopReport& shop,
+               const Output& output) {
     std::printf("%s\n%s, %g mm thick, %g mm wide; blank %.2f mm long, %.1f g\n", c.title.c_str(),
                 c.material.title.c_str(), c.thickness, c.width, job.blank.length, job.mass_g);
     double wall = 0.0;
@@ -39,13 +40,13 @@ void print_job(const files::Case& c, const job::JobResult& job, const job::ShopR
             "in its bends. A blank of %.2f mm gives the drawing's leg lengths.\n",
             job.profile.worst_on_flats.off, job.profile.worst_in_bends.off, job.fitted.length);
     }
-    std::printf("\n%s\n", job.feasible() ? "Feasible: no problems found." : "Not feasible.");
-    print_findings(c, job.findings);
+    print_verdict(c, job, output);
     if (shop.cost_asked)
         std::printf(
             "\nIn a batch of %d, a part costs %s %s (see `overbend cost`) and takes %.1f s of press time.\n",
             shop.rates.batch, fixed(shop.cost.per_part(shop.rates.batch), 3).c_str(), shop.cost.money.c_str(),
             shop.cost.press_time);
+    if (output.quiet) return;
     std::printf("\n%s\n", picture::brief_caution().c_str());
     std::printf("(%.0f ms for %s)\n", wall, counted(job.steps.size(), "stroke").c_str());
 }
@@ -56,8 +57,8 @@ Exit check(const CheckOptions& options) {
     if (options.out) output::write_whole(make_folder(*options.out) / "results.json", json);
     if (options.output.json)
         std::cout << json;
-    else if (!options.output.quiet)
-        print_job(job.c, job.result, job.shop);
+    else
+        print_job(job.c, job.result, job.shop, options.output);
     return verdict(job.result);
 }
 

@@ -53,19 +53,32 @@ ordered_json against_json(const Job& job, const Job& other) {
     result["break_even_batch"] = at ? ordered_json(at->batch) : ordered_json(nullptr);
     const Job& wins = at ? cheaper_above(*at, job, other)
                          : (job.shop.cost.per_part(1e9) <= other.shop.cost.per_part(1e9) ? job : other);
-    result["cheaper_for_large_batches"] = wins.c.file;
+    const bool both = job.result.feasible() && other.result.feasible();
+    result["verdict"] = job::verdict_words(other.result);
+    result["cheaper_for_large_batches"] = both ? ordered_json(wins.c.file) : ordered_json(nullptr);
     return result;
 }
 
 void print_against(const Job& job, const Job& other, const std::vector<int>& batches) {
     std::printf("\nCompared with:\n\n");
     print_cost(other.c, other.shop, batches);
-    std::printf("\n%s\n",
-                job::break_even_words(job.c.file, job.shop.cost, {other.c.file, other.shop.cost}).c_str());
+    const auto refused = [](const Job& j) {
+        if (!j.result.feasible())
+            std::printf("\n'%s': %s It is no alternative.\n", j.c.file.c_str(),
+                        job::verdict_words(j.result).c_str());
+        return !j.result.feasible();
+    };
+    const bool first = refused(job), second = refused(other);
+    if (!first && !second)
+        std::printf(
+            "\n%s\n",
+            job::break_even_words(job.c.file, job.shop.cost, {other.c.file, other.shop.cost}).c_str());
 }
 
 ordered_json whole_json(const Job& job, const std::optional<Job>& other, const std::vector<int>& batches) {
-    ordered_json result = {{"format", 1}, {"title", job.c.title}};
+    ordered_json result = {
+        {"format", 2}, {"title", job.c.title}, {"verdict", job::verdict_words(job.result)}};
+    result["findings"] = job::sentences(job.c, job::with(job.result.findings, Severity::stops));
     result["cost"] = documents::cost_json(job.c, job.shop, job.shop.rates.batch);
     ordered_json over = ordered_json::array();
     for (const int batch : batches)
@@ -96,11 +109,12 @@ Exit cost(const CostOptions& options) {
     }
     if (options.output.json) {
         print_json(json);
-    } else if (!options.output.quiet) {
+    } else {
+        print_refusal(job.c, job.result);
         print_cost(job.c, job.shop, batches);
         if (other) print_against(job, *other, batches);
     }
-    return Exit::done;
+    return verdict(job.result);
 }
 
 }  // namespace

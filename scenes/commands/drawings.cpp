@@ -10,6 +10,7 @@
 #include "scenes/commands/commands.h"
 #include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
+#include "scenes/commands/shop_print.h"
 
 namespace overbend::commands {
 
@@ -28,8 +29,7 @@ struct DrawingsOptions {
 
 Exit drawings(const DrawingsOptions& options) {
     const files::Case c = read_drawing_or_job(options.file, options.out);
-    const job::FlatPattern pattern = job::flat_pattern(c, with_progress(c, options.output));
-    clear_progress(options.output);
+    const job::FlatPattern pattern = judged_pattern(c, options.output);
     const std::filesystem::path folder = make_folder(options.out);
     const std::vector<documents::Drawing> drawn = documents::all_drawings(
         c, pattern, options.tolerances ? drawing::Tolerances::iso_2768_m : drawing::Tolerances::none);
@@ -42,7 +42,9 @@ Exit drawings(const DrawingsOptions& options) {
                         d.sheet.scale_words.c_str(),
                         d.sheet.missing.empty() ? "" : ", not all dimensions fit");
     }
-    return c.steps.empty() ? Exit::done : verdict(pattern.job);
+    if (c.steps.empty()) return Exit::done;
+    print_refusal(c, pattern.job);
+    return verdict(pattern.job);
 }
 
 }  // namespace

@@ -12,6 +12,7 @@
 #include "scenes/commands/film_still.h"
 #include "scenes/commands/interruption.h"
 #include "scenes/commands/job.h"
+#include "scenes/commands/shop_print.h"
 #include "scenes/commands/shown_steps.h"
 #include "scenes/documents/report/shown_job.h"
 #include "sim/counted.h"
@@ -42,16 +43,16 @@ Asked look_over(const FilmCommand& given, const files::Case& c) {
     return asked;
 }
 
-job::JobResult run(const files::Case& c, const Output& output) {
+job::JudgedJob run(const files::Case& c, const Output& output) {
     job::ProcessOptions how = with_progress(c, output);
     const auto tell = how.progress;
     how.progress = [tell](int step, double travel) {
         if (Interruption::wanted()) throw film::Interrupted();
         if (tell) tell(step, travel);
     };
-    job::JobResult result = job::run_process(c, how);
+    job::JudgedJob judged = job::judge_job(c, how);
     clear_progress(output);
-    return result;
+    return judged;
 }
 
 // Reports progress now and then, and whether to go on.
@@ -120,17 +121,17 @@ void write_stills(const FilmCommand& given, const Asked& asked, const picture::S
 
 Exit film(const FilmCommand& given) {
     const Interruption interruption;
-    Job job;
-    job.c = read_job_case(given.file, given.out);
-    const Asked asked = look_over(given, job.c);
-    job.result = run(job.c, given.output);
-    if (!job.result.solved) throw NotSolved(job::why_not(job.c, job.result.findings));
-    const picture::ShownJob show = documents::shown_job(job.c, job.result, asked.steps);
+    const files::Case c = read_job_case(given.file, given.out);
+    const Asked asked = look_over(given, c);
+    const job::JobResult result = run(c, given.output).result;
+    if (!result.solved) throw NotSolved(job::why_not(c, result.findings));
+    const picture::ShownJob show = documents::shown_job(c, result, asked.steps);
     const fs::path folder = make_folder(*given.out);
     write_stills(given, asked, show, folder);
     write_films(given, asked, show, folder);
     if (asked_for(given, "png")) write_frames(given, asked, show, folder);
-    return verdict(job.result);
+    print_refusal(c, result);
+    return verdict(result);
 }
 
 }  // namespace

@@ -60,10 +60,17 @@ void clear_progress(const Output& output) {
 Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
     Job job;
     job.c = read_job_case(file, out);
-    job.result = job::run_process(job.c, with_progress(job.c, output));
+    job::JudgedJob judged = job::judge_job(job.c, with_progress(job.c, output));
     clear_progress(output);
-    job.shop = job::look_at_shop(job.c, job.result);
+    job.result = std::move(judged.result), job.shop = std::move(judged.shop);
     return job;
+}
+
+job::FlatPattern judged_pattern(const files::Case& c, const Output& output) {
+    if (c.steps.empty()) return job::flat_pattern(c, {});
+    job::JudgedJob judged = job::judge_job(c, with_progress(c, output));
+    clear_progress(output);
+    return job::pattern_of(c, std::move(judged.result));
 }
 
 void require_cost(const Job& job) {

@@ -8,7 +8,7 @@
 
 #include "scenes/commands/options.h"
 #include "scenes/files/case/read_case.h"
-#include "scenes/job/run/process.h"
+#include "scenes/job/run/flat_pattern.h"
 #include "scenes/job/shop/shop.h"
 
 namespace overbend::commands {
@@ -33,6 +33,9 @@ void clear_progress(const Output& output);
 
 // Reads the case as above, and runs the job.
 Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output);
+
+// The pattern of a job with the verdict on it; of a drawing without steps, by the rules.
+job::FlatPattern judged_pattern(const files::Case& c, const Output& output);
 
 // Throws NotSolved: a job with a stroke that was not solved has no cost.
 void require_cost(const Job& job);

@@ -34,8 +34,6 @@ struct PlanCommand {
     int orders = 5;
     double clearance = 0.0;
     bool rack_only = false;
-    double angle_deg = 0.1;
-    double profile = 0.1;
     Output output;
 };
 
@@ -44,8 +42,6 @@ job::PlanOptions options_of(const PlanCommand& given) {
     options.orders = given.orders;
     options.margin = given.clearance;
     options.rack_only = given.rack_only;
-    options.fit.angle = given.angle_deg * degree;
-    options.fit.profile = given.profile;
     if (!shows_progress(given.output)) return options;
     options.progress = [](const std::string& what) { std::cerr << what << " ...\n"; };
     return options;
@@ -55,6 +51,8 @@ std::string head_of(const files::Case& c, const job::PlanResult& plan) {
     std::string head = "Planned from " + c.file + ": bend lines, order, tools and stops.\n";
     head += "Estimates: check them with a trial bend.\n";
     for (const std::string& tool : plan.proposed) head += "Proposed " + tool + "\n";
+    if (!plan.fit.meets) head += "NOT WITHIN TOLERANCE; `check` refuses it:\n";
+    for (const std::string& why : plan.fit.why_not) head += "  " + why + "\n";
     return head;
 }
 
@@ -110,9 +108,7 @@ void print_fit(const files::Case& c, const job::PlanResult& plan) {
     std::printf("\nBlank %.2f mm long (DIN 6935: %.2f); bend lines at", fit.job.blank.length,
                 job::make_blank(c).length);
     for (const double line : fit.job.blank.bend_line) std::printf(" %.2f", line);
-    std::printf(" mm.\nAfter %s, the finished part is at most %.3f degrees and %.3f mm off the drawing.\n",
-                counted(static_cast<std::size_t>(fit.runs), "run").c_str(), fit.worst_angle / degree,
-                fit.job.profile.greatest());
+    std::printf(" mm; fitted in %s.\n", counted(static_cast<std::size_t>(fit.runs), "run").c_str());
 }
 
 void print_plan(const files::Case& c, const job::PlanResult& plan,
@@ -127,6 +123,7 @@ void print_plan(const files::Case& c, const job::PlanResult& plan,
     if (plan.found) {
         print_table(documents::order_table(plan.planned, plan.fit.job));
         print_table(documents::bends_table(plan.planned, plan.fit.job));
+        print_table(documents::finished_table(plan.planned, plan.fit.job));
         print_fit(c, plan);
         print_list("Changes made by the planner:", plan.fit.changed_tools);
     }
@@ -137,9 +134,11 @@ void print_plan(const files::Case& c, const job::PlanResult& plan,
         print_list("No plan found for this part:", plan.reasons);
         print_list("Adding these tools would make it possible:", plan.would_help);
     } else {
-        print_list("The drawing is not met exactly:", plan.fit.why_not);
-        std::printf("\n%s%s\n", plan.fit.meets ? "The drawing is met. " : "",
-                    file ? ("The completed case is " + file->string()).c_str() : "");
+        print_list("The drawing is not met:", plan.fit.why_not);
+        std::printf("\n%s %s\n",
+                    plan.fit.meets ? "The drawing is met; the completed case is"
+                                   : "`check` would refuse this; the nearest that was found is",
+                    file->string().c_str());
     }
     std::printf("\n%s\n", picture::brief_caution().c_str());
 }
@@ -149,9 +148,8 @@ Exit plan(const PlanCommand& given) {
     const job::PlanResult result = job::plan_case(c, options_of(given));
     std::optional<std::filesystem::path> file;
     if (result.found) {
-        file = make_folder(given.out) / "case.toml";
-        picture::ProfileSheet sheet = documents::profile_sheet(result.planned, result.fit.job);
-        sheet.remark += words("; every angle within %.3f degrees", result.fit.worst_angle / degree);
+        file = make_folder(given.out) / (result.fit.meets ? "case.toml" : "nearest.toml");
+        const picture::ProfileSheet sheet = documents::profile_sheet(result.planned, result.fit.job);
         write_sheet([&](int height) { return picture::draw_profile(sheet, height); }, file->parent_path(),
                     "profile");
         output::write_whole(file->parent_path() / "results.json",
@@ -174,16 +172,13 @@ void add_plan(Program& app) {
     command.option("case", given->file, "The case file; its steps are ignored").required();
     command
         .option("--out", given->out,
-                "Folder for the completed case.toml, its results.json and the profile on the drawing")
+                "Folder for the completed case.toml (nearest.toml when the drawing is not met), its "
+                "results.json and the profile on the drawing")
         .shows_default();
     command.option("--orders", given->orders, "Number of orders to rank", whole_from_to(1, 50));
     command.option("--clearance", given->clearance, "minimum clearance in the search, mm",
                    from_to(0.0, 100.0, "mm"));
     command.flag("--rack-only", given->rack_only, "use only the tools of the case");
-    command.option("--angle", given->angle_deg, "tolerance of the finished angles, degrees",
-                   from_to(0.001, 45.0, "deg"));
-    command.option("--profile", given->profile, "tolerance of the finished profile, mm",
-                   from_to(0.001, 100.0, "mm"));
     add_output(command, given->output);
     command.footer("Example: overbend plan cases/cable-hook/case.toml --out out/plan");
     command.runs([given] { return plan(*given); });

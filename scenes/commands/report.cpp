@@ -9,6 +9,7 @@
 #include "scenes/commands/commands.h"
 #include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
+#include "scenes/commands/shop_print.h"
 #include "scenes/documents/report/report_files.h"
 #include "sim/counted.h"
 #include "sim/errors.h"
@@ -57,6 +58,7 @@ Exit report(const ReportCommand& given) {
         tell(figures.string() + ": " + counted(charts, "file") + ", and " +
              counted(static_cast<std::size_t>(drawn), "file") + " in drawings");
     }
+    print_refusal(job.c, job.result);
     return verdict(job.result);
 }
 

@@ -52,6 +52,15 @@ void print_cost(const files::Case& c, const job::ShopReport& shop, const std::ve
     print_shared(c, shop);
 }
 
+void print_verdict(const files::Case& c, const job::JobResult& job, const Output& output) {
+    std::printf("\n%s\n", job::verdict_words(job).c_str());
+    print_findings(c, output.quiet ? job::with(job.findings, Severity::stops) : job.findings);
+}
+
+void print_refusal(const files::Case& c, const job::JobResult& job) {
+    if (!job.feasible()) print_verdict(c, job, {false, true});
+}
+
 void print_findings(const files::Case& c, const job::Findings& findings) {
     const job::Findings list = job::by_severity(findings);
     for (std::size_t i = 0; i < list.size(); ++i) {

@@ -27,19 +27,20 @@ Exit tools(const ToolsOptions& options) {
     const auto told = [&](Severity severity) {
         return job::sentences(job.c, job::with(job.shop.findings, severity));
     };
-    const ordered_json json = {{"format", 1},
-                               {"title", job.c.title},
-                               {"tools", documents::tools_json(job.c, job.shop)},
-                               {"findings", told(Severity::stops)},
-                               {"cautions", told(Severity::caution)},
-                               {"not_checked", told(Severity::not_checked)}};
+    const ordered_json json = {
+        {"format", 2},
+        {"title", job.c.title},
+        {"verdict", job::verdict_words(job.result)},
+        {"tools", documents::tools_json(job.c, job.shop)},
+        {"findings", job::sentences(job.c, job::with(job.result.findings, Severity::stops))},
+        {"cautions", told(Severity::caution)},
+        {"not_checked", told(Severity::not_checked)}};
     if (options.out) output::write_whole(make_folder(*options.out) / "tools.json", json.dump(1) + "\n");
     if (options.output.json)
         print_json(json);
-    else if (!options.output.quiet)
-        print_tools(job.c, job.shop);
-    if (!job.result.solved) return Exit::not_computed;
-    return job::stops(job.shop.findings) ? Exit::verdict_no : Exit::done;
+    else
+        print_refusal(job.c, job.result), print_tools(job.c, job.shop);
+    return verdict(job.result);
 }
 
 }  // namespace

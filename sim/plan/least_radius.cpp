@@ -25,6 +25,18 @@ constexpr std::array<DinRow, 3> din_rows = {
      {490.0, {1.2, 2.0, 3.0, 4.0, 5.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0, 28.0, 32.0, 40.0, 45.0}},
      {640.0, {1.6, 2.5, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 16.0, 20.0, 25.0, 32.0, 36.0, 45.0, 50.0}}}};
 
+// ---- hardened and tempered spring strip
+
+std::optional<LeastRadius> hardened(const RadiusQuery& query) {
+    const double ratio = query.along_rolling ? 8.0 : 5.0;
+    return LeastRadius{
+        ratio * query.thickness,
+        words("hardened and tempered strip from 1200 MPa, bend line %s the rolling direction: %g "
+              "thicknesses",
+              query.along_rolling ? "along" : "across", ratio),
+        "common practice, no source"};
+}
+
 std::optional<LeastRadius> din(double strength, const RadiusQuery& query, std::string& why_not) {
     if (strength <= 0.0) {
         why_not = "the card gives no tensile strength, which DIN 6935 needs";
@@ -125,6 +137,8 @@ std::optional<LeastRadius> least_radius(const material::Card& card, const Radius
         why_not = "the tables do not cover hems";
         return std::nullopt;
     }
+    constexpr double hardened_from = 1200.0;  // MPa
+    if (card.metal == "steel" && card.tensile_strength >= hardened_from) return hardened(query);
     if (card.metal == "steel") return din(card.tensile_strength, query, why_not);
     if (card.metal == "stainless-1.4310") return spring(card.tensile_strength, query, why_not);
     const std::string alloys = "aluminium-";

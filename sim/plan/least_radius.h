@@ -4,6 +4,8 @@
 //   steel              DIN 6935 (1975-10), table of least radii by tensile strength and thickness, to 640 MPa
 //                      and 20 mm, as reproduced at scribd.com/document/74375167. Bend lines along the rolling
 //                      direction, and bend angles above 120 degrees: the next thicker column.
+//                      From 1200 MPa, hardened and tempered strip: 5 thicknesses across, 8 along the rolling
+//                      direction; common practice, no source.
 //   stainless-1.4310   r/t by strength, thickness and direction, 1150 to 1900 MPa and 0.05 to 1 mm: a
 //                      supplier's sheet quoting EN 10151,
 //                      thyssenkrupp-materials.co.uk/stainless-steel-301-14310.

@@ -13,8 +13,13 @@ constexpr double rounding = 1e-9;  // mm, of figures that are meant to be equal
 
 }  // namespace
 
+double allowed_radius(const LeastRadius& least) {
+    constexpr double share = 0.15, amount = 0.2;  // mm
+    return std::max(0.0, least.radius - std::max(amount, share * least.radius));
+}
+
 std::optional<Finding> too_sharp(double inside_radius, const LeastRadius& least) {
-    if (inside_radius >= least.radius - rounding) return std::nullopt;
+    if (inside_radius >= allowed_radius(least) - rounding) return std::nullopt;
     Finding f{Severity::caution, Rule::least_inside_radius, inside_radius, least.radius};
     f.detail = least.row, f.source = least.source;
     return f;
@@ -34,14 +39,23 @@ double outer_strain(const material::Card& card, double thickness, double inside_
     return point.outer_log_strain;
 }
 
-std::optional<Finding> overstrained(double outer_log_strain, double elongation, StrainOf of) {
+std::optional<StrainLimit> strain_limit(const material::Card& card, double thickness, double hold,
+                                        const std::optional<LeastRadius>& least) {
+    const double area = card.reduction_of_area;
+    if (area > 0.0) return StrainLimit{area / (1.0 - area), true};
+    if (!least) return std::nullopt;
+    return StrainLimit{std::exp(outer_strain(card, thickness, allowed_radius(*least), hold)) - 1.0, false};
+}
+
+std::optional<Finding> overstrained(double outer_log_strain, const StrainLimit& limit) {
     const double stretched = std::exp(outer_log_strain) - 1.0;
-    if (elongation <= 0.0 || stretched <= elongation) return std::nullopt;
-    return Finding{Severity::caution,
+    const bool stops = stretched > 2.0 * limit.strain;
+    if (!stops && (!limit.by_area || stretched <= limit.strain)) return std::nullopt;
+    return Finding{stops ? Severity::stops : Severity::caution,
                    Rule::outer_fibre_strain,
                    100.0 * stretched,
-                   100.0 * elongation,
-                   {of == StrainOf::simulated ? 1.0 : 0.0}};
+                   100.0 * limit.strain,
+                   {limit.by_area ? 1.0 : 0.0}};
 }
 
 double least_hole_distance(double inside_radius, double thickness) {

@@ -1,7 +1,7 @@
 // Shop rules about a bend and what lies near it on the blank. Rules about tools: tool_rules.h.
 //
-// A rule has a finding or none. All of them are cautions: they say where trouble is to be expected, not that
-// a strip cannot be bent so.
+// A rule has a finding or none. All but one of them are cautions: they say where trouble is to be expected, not
+// that a strip cannot be bent so.
 //
 // Units  mm, MPa, rad; strains logarithmic.
 
@@ -15,22 +15,31 @@
 
 namespace overbend::plan {
 
-// "least inside radius": the drawing's radius below the table's, see least_radius.h.
+// "least inside radius": the radius below the table's, see least_radius.h, by more than the tolerance that such
+// a radius has when it is drawn (0.2 mm or 15 per cent): what is drawn as the table allows may come out so.
 std::optional<Finding> too_sharp(double inside_radius, const LeastRadius& least);
+// The least that raises no alarm.
+double allowed_radius(const LeastRadius& least);
 
 // Strain of the convex surface of a strip bent by a moment alone to this inside radius.
 // thickness > 0; inside_radius >= 0 (below a twentieth of the thickness, a twentieth: a sharper strip folds);
 // hold of the width, see sim/material/layer_law.h. Throws NotSolved.
 double outer_strain(const material::Card& card, double thickness, double inside_radius, double hold);
 
-// "outer-fibre strain": more than the card's elongation, both as engineering strains.
-//
-// Source  the condition behind the textbooks' formula for the least radius (Kalpakjian and Schmid, chapter
-//         16, from memory), there with the reduction of area. An elongation is a mean over a gauge length
-//         of 50 or 80 mm: a bend often bears more, so this errs to the safe side. An elongation of 0 is not
-//         known: no finding.
-enum class StrainOf { drawing, simulated };
-std::optional<Finding> overstrained(double outer_log_strain, double elongation, StrainOf of);
+// "outer-fibre strain": beyond what bending is known to bear, both as engineering strains; more than twice it
+// stops the job. The limit is
+//   with the card's reduction of area Z   Z / (1 - Z), the condition behind R/T = 50/Z - 1 (Kalpakjian and
+//                                         Schmid, chapter 16, from memory)
+//   else, with a least radius             the strain of the sharpest radius that raises no alarm; what is
+//                                         between it and its double is said of the radius alone
+struct StrainLimit {
+    double strain = 0.0;  // engineering
+    bool by_area = false;
+};
+// Throws NotSolved. None: neither is known.
+std::optional<StrainLimit> strain_limit(const material::Card& card, double thickness, double hold,
+                                        const std::optional<LeastRadius>& least);
+std::optional<Finding> overstrained(double outer_log_strain, const StrainLimit& limit);
 
 // "hole to bend": x >= r + 1.5 s, or the hole is pulled out of shape.
 //

@@ -4,10 +4,12 @@
 
 #include <doctest/doctest.h>
 
-#include "render/drawing/general_tolerance.h"
+#include "render/drawing/sizes_in_words.h"
+#include "sim/plan/general_tolerance.h"
 #include "sim/units.h"
 
 using namespace overbend::drawing;
+using namespace overbend::plan;
 using overbend::degree;
 
 TEST_CASE("lengths, radii and angles have the tolerance of their row") {

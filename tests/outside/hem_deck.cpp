@@ -130,7 +130,7 @@ StrokeRun hem_here() {
     if (!vee.solved())
         throw std::runtime_error(std::string("hem, first stroke: ") + stroke::outcome_words(vee.outcome));
     StrokeRun run;
-    run.first = bent_shape(vee.recording, vee.recording.states.back());
+    run.first = job::bent_strip(vee.recording, vee.recording.states.back());
 
     job::StripStroke second = job::hem_second_stroke(bend, vee.free);
     second.scene.friction = flat_friction;
@@ -145,8 +145,8 @@ StrokeRun hem_here() {
         if (!run.curve.empty() && nearer < run.curve.back().travel) break;
         run.curve.push_back({nearer, p.force});
     }
-    run.loaded = bent_shape(r.recording, r.recording.states.at(stroke::loaded_state(r.recording)));
-    run.free = bent_shape(r.recording, r.recording.states.back());
+    run.loaded = job::bent_strip(r.recording, r.recording.states.at(stroke::loaded_state(r.recording)));
+    run.free = job::bent_strip(r.recording, r.recording.states.back());
     return run;
 }
 

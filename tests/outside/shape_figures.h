@@ -7,30 +7,13 @@
 
 #pragma once
 
-#include <Eigen/Core>
-#include <vector>
-
+#include "scenes/job/run/bent_strip.h"
 #include "sim/stroke/recording.h"
 
 namespace overbend::tests {
 
-using Place = Eigen::Vector2d;
-
-// A strip as curves over its blank, given at places that follow one another closely, straight lines between.
-struct BentShape {
-    std::vector<double> blank;        // rising from 0
-    std::vector<double> turn;         // of the section, rad
-    std::vector<Place> upper, lower;  // points of the surfaces at the section's ends
-
-    double length() const { return blank.back(); }
-    double turn_at(double position) const;
-    Place surface(double position, double side) const;  // side: +1 the upper one, -1 the lower one
-    Place middle(double position) const;                // between the two surfaces
-    double thickness(double position) const;
-};
-
-// A recorded state of the program, the surfaces where contact takes them to be.
-BentShape bent_shape(const stroke::Recording& recording, const stroke::State& state);
+using job::Place;
+using BentShape = job::BentStrip;
 
 // A bend between two blank positions on the flats either side of it. Over half a thickness means: over the
 // stretch of the blank, so long, whose sections turn most.
@@ -47,9 +30,6 @@ struct BendFigures {
 };
 // The inner surface is the upper one of a bend that closes upwards. thickness: of the blank.
 BendFigures bend_figures(const BentShape& strip, double from, double to, double thickness);
-
-// Radius of the circle of least squares through points.
-double fitted_radius(const std::vector<Place>& points);
 
 // Greatest distance of a surface from a tool between the first and the last place where it lies on it, of the
 // blank between two positions; 0 where it touches in one stretch or not at all.

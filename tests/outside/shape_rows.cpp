@@ -49,7 +49,7 @@ struct LoadedAndFree {
     BentShape loaded, free;
 };
 LoadedAndFree shapes_of(const stroke::Recording& r) {
-    return {bent_shape(r, r.states.at(stroke::loaded_state(r))), bent_shape(r, r.states.back())};
+    return {job::bent_strip(r, r.states.at(stroke::loaded_state(r))), job::bent_strip(r, r.states.back())};
 }
 
 void add_bend_figures(std::map<std::string, double>& to, const std::string& state, const BendFigures& f) {

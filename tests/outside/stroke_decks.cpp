@@ -202,8 +202,8 @@ StrokeRun stroke_here(const std::string& name) {
         if (!run.curve.empty() && p.travel < run.curve.back().travel) break;
         run.curve.push_back(p);
     }
-    run.loaded = bent_shape(r.recording, r.recording.states.at(stroke::loaded_state(r.recording)));
-    run.free = bent_shape(r.recording, r.recording.states.back());
+    run.loaded = job::bent_strip(r.recording, r.recording.states.at(stroke::loaded_state(r.recording)));
+    run.free = job::bent_strip(r.recording, r.recording.states.back());
     return run;
 }
 

@@ -126,7 +126,9 @@ TEST_CASE("every metal that a card can name has a row, and what has none says wh
         CHECK(radius_of(metal(word, word == "steel" ? 300.0 : 1400.0), 0.5) >= 0.0);
     }
     CHECK(radius_of(metal(""), 1.0) == -1.0);
-    CHECK(radius_of(metal("steel"), 1.0) == -1.0);                // no strength
-    CHECK(radius_of(metal("steel", 1550.0), 1.0) == -1.0);        // beyond the table
+    CHECK(radius_of(metal("steel"), 1.0) == -1.0);         // no strength
+    CHECK(radius_of(metal("steel", 900.0), 1.0) == -1.0);  // beyond the table
+    CHECK(radius_of(metal("steel", 1550.0), 1.0) == 5.0);  // hardened strip: common practice
+    CHECK(radius_of(metal("steel", 1550.0), 1.0, 90.0, true) == 8.0);
     CHECK(radius_of(metal("steel", 300.0), 1.0, 175.0) == -1.0);  // a hem
 }

@@ -24,17 +24,44 @@ void check_finding(const std::optional<Finding>& f, double figure, double limit)
 TEST_CASE("least inside radius: the table's own is allowed, less is not") {
     const LeastRadius least{1.6, "row", "source"};
     CHECK_FALSE(too_sharp(1.6, least));
-    check_finding(too_sharp(1.59, least), 1.59, 1.6);
-    CHECK(too_sharp(1.59, least)->source == "source");
-    CHECK(too_sharp(1.59, least)->detail == "row");
+    CHECK_FALSE(too_sharp(1.37, least));  // 15 per cent of it are the tolerance
+    check_finding(too_sharp(1.35, least), 1.35, 1.6);
+    CHECK(too_sharp(1.35, least)->source == "source");
+    CHECK(too_sharp(1.35, least)->detail == "row");
 }
 
-// 100 (e^strain - 1) per cent; the strain at which 28 per cent are reached is ln 1.28.
-TEST_CASE("outer-fibre strain: against the elongation, as engineering strains") {
-    CHECK_FALSE(overstrained(std::log(1.279), 0.28, StrainOf::drawing));
-    check_finding(overstrained(std::log(1.29), 0.28, StrainOf::drawing), 29.0, 28.0);
-    CHECK(overstrained(0.5, 0.28, StrainOf::simulated)->further == std::vector<double>{1.0});
-    CHECK_FALSE(overstrained(2.0, 0.0, StrainOf::drawing));  // not known
+// R/T = 50/Z - 1 (Kalpakjian and Schmid, from memory) with e = 1/(2 R/T + 1): e = Z/(100 - Z). Z = 20: R = 1.5 t,
+// 25 per cent.
+TEST_CASE("outer-fibre strain: against the reduction of area, as engineering strains") {
+    material::Card card;
+    card.reduction_of_area = 0.2;
+    const std::optional<StrainLimit> limit = strain_limit(card, 1.0, 1.0, {});
+    REQUIRE(limit);
+    CHECK(limit->strain == doctest::Approx(1.0 / (2.0 * 1.5 + 1.0)));
+    CHECK_FALSE(overstrained(std::log(1.249), *limit));
+    check_finding(overstrained(std::log(1.26), *limit), 26.0, 25.0);
+    CHECK(overstrained(std::log(1.499), *limit)->severity == Severity::caution);
+    CHECK(overstrained(std::log(1.501), *limit)->severity == Severity::stops);
+    card.reduction_of_area = 0.0;
+    CHECK_FALSE(strain_limit(card, 1.0, 1.0, {}));  // not known
+}
+
+// Of the table's radius less its tolerance; its double stops, what is between is said of the radius.
+TEST_CASE("outer-fibre strain: against that of the least radius") {
+    material::Card card;
+    card.youngs_modulus = 208000.0;
+    card.hardening = material::Hollomon{534.1, 0.1586};
+    const LeastRadius least{5.0, "row", "source"};
+    CHECK(allowed_radius(least) == doctest::Approx(4.25));
+    CHECK(allowed_radius({1.0, "", ""}) == doctest::Approx(0.8));
+    CHECK(allowed_radius({0.1, "", ""}) == 0.0);
+    const std::optional<StrainLimit> limit = strain_limit(card, 1.0, 1.0, least);
+    REQUIRE(limit);
+    CHECK(limit->strain == doctest::Approx(std::exp(outer_strain(card, 1.0, 4.25, 1.0)) - 1.0));
+    CHECK_FALSE(overstrained(std::log(1.0 + 1.99 * limit->strain), *limit));
+    const std::optional<Finding> f = overstrained(std::log(1.0 + 2.01 * limit->strain), *limit);
+    REQUIRE(f);
+    CHECK(f->severity == Severity::stops);
 }
 
 // With the unstretched layer in the middle the outer fibre is stretched by t / (2 r + t): 1/3 at r = t, 1/5

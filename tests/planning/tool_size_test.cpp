@@ -1,5 +1,4 @@
-// Sizes of tools that are not made yet: what is changed together, what is refused, and that the arc is read
-// as it is.
+// Sizes of tools that are not made yet: what is changed together, and what is refused.
 
 #include "scenes/job/plan/tool_size.h"
 
@@ -18,41 +17,7 @@ namespace {
 
 const std::vector<int> all = {0, 1, 2, 3, 4, 5, 6};
 
-// Two flats of 20 mm and an arc of the mid-line between them.
-strip::StripState bent_strip(double radius, double turn) {
-    strip::StripState s;
-    const int nodes = 401;
-    const double arc = radius * turn, length = 40.0 + arc;
-    double x = 0.0, y = 0.0;
-    for (int i = 0; i < nodes; ++i) {
-        const double at = length * i / (nodes - 1);
-        const double theta = std::clamp((at - 20.0) / radius, 0.0, turn);
-        if (at <= 20.0)
-            x = at, y = 0.0;
-        else if (at <= 20.0 + arc)
-            x = 20.0 + radius * std::sin(theta), y = radius * (1.0 - std::cos(theta));
-        else
-            x = 20.0 + radius * std::sin(turn) + (at - 20.0 - arc) * std::cos(turn),
-            y = radius * (1.0 - std::cos(turn)) + (at - 20.0 - arc) * std::sin(turn);
-        s.blank_position.push_back(at);
-        s.x.push_back(x), s.y.push_back(y), s.theta.push_back(theta);
-    }
-    return s;
-}
-
 }  // namespace
-
-TEST_CASE("an arc between two flats is read as its radius") {
-    for (const double radius : {1.0, 2.5, 6.0})
-        for (const double turn : {0.25 * pi, 0.5 * pi, 0.65 * pi}) {
-            Blank blank;
-            blank.length = 40.0 + radius * turn;
-            blank.bend_line = {0.5 * blank.length};
-            blank.half_arc = {0.5 * radius * turn};
-            CHECK(radius_as_made(blank, bent_strip(radius, turn), 0) ==
-                  doctest::Approx(radius).epsilon(0.005));
-        }
-}
 
 TEST_CASE("of weighed values none is further from the one chosen than need be") {
     CHECK(least_worst({}) == 0.0);

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "render/drawing/drawing_sheet.h"
-#include "render/drawing/general_tolerance.h"
+#include "render/drawing/sizes_in_words.h"
 #include "scenes/files/case/case.h"
 #include "scenes/files/dxf/dxf_drawing.h"
 #include "scenes/job/run/flat_pattern.h"

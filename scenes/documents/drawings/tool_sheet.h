@@ -3,7 +3,7 @@
 #pragma once
 
 #include "render/drawing/drawing_sheet.h"
-#include "render/drawing/general_tolerance.h"
+#include "render/drawing/sizes_in_words.h"
 #include "scenes/files/case/case.h"
 
 namespace overbend::documents {

@@ -17,13 +17,13 @@ namespace overbend::documents {
 namespace {
 
 std::string verdict_words(const files::Case& c, const job::JobResult& job) {
-    const std::size_t against = job::with(job.findings, Severity::stops).size();
-    if (against > 0) return counted(against, "problem") + ":";
-    const std::size_t cautions =
-        job::with(job::of_group(job.findings, job::RuleGroup::trade), Severity::caution).size();
-    std::string text = counted(c.part.bends.size(), "bend") + " in " + counted(job.steps.size(), "stroke") +
-                       "; all angles are within tolerance, and the strip hits neither tools nor press.";
-    if (cautions > 0) text += " " + counted(cautions, "caution") + " from shop rules.";
+    std::string text = job::verdict_words(job);
+    if (!job.feasible()) return text;
+    const std::size_t cautions = job::with(job.findings, Severity::caution).size();
+    text += " " + counted(c.part.bends.size(), "bend") + " in " + counted(job.steps.size(), "stroke") +
+            "; angles, legs, inside radii and profile are within tolerance, and the strip hits neither tools "
+            "nor press.";
+    if (cautions > 0) text += " " + counted(cautions, "caution") + ".";
     return text;
 }
 

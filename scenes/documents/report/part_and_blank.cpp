@@ -22,28 +22,24 @@ void add_part(const files::Case& c, const job::JobResult& job, report::Page& pag
                  "The finished strip's mid-line (dark) over the drawn part (light). Spikes are deviations, "
                  "drawn larger by the factor in the picture."};
     page.part_words = {"The finished profile is at most " + off + " mm off the drawing on its flats and " +
-                       in_bends + " mm in its bends, where an air-bent radius differs from the drawn one."};
+                       in_bends + " mm in its bends."};
     page.part_tables = {page_table(finished_table(c, job))};
 }
 
 void add_blank(const files::Case& c, const job::FlatPattern& pattern, report::Page& page) {
-    picture::FlatSheet sheet = pattern_sheet(c, pattern);
-    const bool given = !c.bend_lines.empty();
-    sheet.remark = given ? "Bend lines given in the case." : "Bend lines by DIN 6935.";
+    const picture::FlatSheet sheet = pattern_sheet(c, pattern);
     page.blank = {report::inline_svg(picture::draw_flat(sheet, drawing_height),
                                      "Flat pattern with bend lines and their distances from the left end; "
                                      "the table below has the same figures"),
                   "Flat pattern to scale. Dash-dot: bend lines; tinted: bend allowances."};
-    page.blank_words = {
-        words("The blank is %.2f mm long and %g mm wide", pattern.blank.length, c.width) +
-        (pattern.mass_g > 0.0 ? words(", %.1f g. ", pattern.mass_g) : ". ") +
-        (given ? "Its bend lines are given in the case. " : "Its bend lines are calculated by DIN 6935. ") +
-        "The command blank gives the bend lines that match the drawing's legs exactly."};
+    page.blank_words = {words("The blank is %.2f mm long and %g mm wide", pattern.blank.length, c.width) +
+                        (pattern.mass_g > 0.0 ? words(", %.1f g. ", pattern.mass_g) : ". ") +
+                        how_found(pattern)};
     std::string legs;
-    for (const Finding& f : pattern.job.findings)
-        if (f.rule == Rule::finished_leg) legs += (legs.empty() ? "" : "; ") + job::finding_words(c, f);
-    page.blank_words.push_back(legs.empty() ? "Every leg is within 0.05 mm of the drawing."
-                                            : "Leg length error: " + legs + ".");
+    for (const job::MeasuredSize& m : pattern.job.measures)
+        if (m.what == job::SizeKind::leg)
+            legs += (legs.empty() ? "Legs, finished less drawn: " : ", ") + words("%+.2f", m.off());
+    if (!legs.empty()) page.blank_words.push_back(legs + " mm.");
     page.blank_tables = {page_table(bend_lines_table(c, pattern)), page_table(lengths_table(pattern))};
     if (!pattern.cutouts.empty()) page.blank_tables.push_back(page_table(cutouts_table(c, pattern)));
 }

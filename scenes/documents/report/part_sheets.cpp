@@ -15,8 +15,10 @@ std::string profile_place_words(const files::Case& c, const job::ProfilePoint& p
 }  // namespace
 
 const char* how_found(const job::FlatPattern& pattern) {
-    return pattern.simulated ? "Bend lines by the mechanics, checked by another run."
-                             : "Bend lines by DIN 6935; not simulated.";
+    if (pattern.lines == job::BendLines::of_the_case) return "Blank and bend lines as the case states them.";
+    return pattern.lines == job::BendLines::fitted
+               ? "Blank and bend lines fitted by the mechanics to the drawing's legs."
+               : "Blank and bend lines by DIN 6935; not simulated.";
 }
 
 job::Findings cautions_of(const job::FlatPattern& pattern) {

@@ -173,6 +173,7 @@ std::vector<picture::BendLine> bend_lines(const files::Case& c, const job::JobRe
     for (std::size_t b = 0; b < c.part.bends.size(); ++b) {
         const files::Bend& bend = c.part.bends[b];
         lines.push_back({bend.name, job.blank.bend_line[b], bend.angle, bend.inside_radius, {}});
+        if (!bend.tolerance.reference) lines.back().allowed = job::allowed_angle(c, static_cast<int>(b));
         if (!job.finished_angle.empty()) lines.back().made = job.finished_angle[b];
     }
     return lines;
@@ -201,11 +202,11 @@ ShownJob shown_job(const files::Case& c, const job::JobResult& job, const std::v
     shown.blank = blank_sentence(c, job);
     shown.bends = bend_lines(c, job);
     shown.part = shown_part(c);
-    shown.angle_tolerance = c.part.angle_tolerance;
     if (c.press) shown.press_force = c.press->force;
     for (const int step : steps) shown.strokes.push_back(shown_stroke(c, job, step));
     shown.stroke_count = static_cast<int>(c.steps.size());
     if (!job.finished_angle.empty()) shown.finished = &job.steps.back().stroke.recording;
+    shown.verdict = job::verdict_words(job), shown.feasible = job.feasible();
     shown.findings = shown_findings(c, job.findings);
     return shown;
 }

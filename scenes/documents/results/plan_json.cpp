@@ -2,7 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "sim/units.h"
+#include "scenes/documents/results/measures_json.h"
 
 namespace overbend::documents {
 
@@ -40,7 +40,7 @@ std::string plan_json(const files::Case& c, const job::PlanResult& plan) {
     Json orders = Json::array(), rejected = Json::array(), lines = Json::array();
     for (const job::RankedOrder& o : plan.ranked) orders.push_back(order_json(c, o));
     for (const job::Rejected& r : plan.rejected) rejected.push_back({{"what", r.what}, {"why", r.why}});
-    Json all = {{"format", 1},
+    Json all = {{"format", 2},
                 {"title", c.title},
                 {"found", plan.found},
                 {"chosen_rank", plan.found ? Json(plan.chosen + 1) : Json(nullptr)},
@@ -55,8 +55,7 @@ std::string plan_json(const files::Case& c, const job::PlanResult& plan) {
         for (const double line : plan.fit.job.blank.bend_line) lines.push_back(line);
         all["drawing_met"] = plan.fit.meets;
         all["runs"] = plan.fit.runs;
-        all["greatest_angle_deviation_deg"] = plan.fit.worst_angle / degree;
-        all["greatest_profile_deviation_mm"] = plan.fit.job.profile.greatest();
+        all["measures"] = measures_json(plan.planned, plan.fit.job);
         all["why_not_met"] = plan.fit.why_not;
         all["changed_tools"] = plan.fit.changed_tools;
         all["blank_length_mm"] = plan.fit.job.blank.length;

@@ -2,8 +2,8 @@
 
 #include <nlohmann/json.hpp>
 
+#include "scenes/documents/results/measures_json.h"
 #include "scenes/documents/results/shop_json.h"
-#include "scenes/documents/tables/job_tables.h"
 #include "scenes/job/run/fitted_blank.h"
 #include "scenes/job/run/job_rules.h"
 #include "sim/material/layer_law.h"
@@ -23,6 +23,8 @@ Json bend_json(const files::Case& c, const job::BendResult& b) {
             {"springback_deg", b.springback() / degree},
             {"inside_radius_loaded_mm", b.shape_loaded.inside_radius},
             {"inside_radius_free_mm", b.shape_free.inside_radius},
+            {"sharpest_radius_loaded_mm", b.shape_loaded.sharpest_radius},
+            {"sharpest_radius_free_mm", b.shape_free.sharpest_radius},
             {"outer_fibre_log_strain", b.shape_loaded.outer_strain},
             {"thickness_mm", b.shape_free.thickness}};
 }
@@ -110,8 +112,10 @@ Json lines_json(const files::Case& c, const job::Blank& blank) {
 
 Json part_json(const files::Case& c, const job::JobResult& job) {
     Json angles = Json::array(), profile = Json::array();
-    const Table finished = finished_table(c, job);
-    for (std::size_t b = 0; b < finished.rows.size(); ++b) angles.push_back(row_json(finished, b));
+    for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
+        angles.push_back({{"name", c.part.bends[b].name},
+                          {"drawing_deg", c.part.bends[b].angle / degree},
+                          {"finished_deg", job.finished_angle[b] / degree}});
     Json part = {{"blank_length_mm", job.blank.length},
                  {"developed_din_6935_mm", job::developed_length(c, job::din_allowance)},
                  {"developed_handbook_mm", job::developed_length(c, job::handbook_allowance)},
@@ -122,8 +126,8 @@ Json part_json(const files::Case& c, const job::JobResult& job) {
     for (int i = 0; i < s.nodes(); ++i) profile.push_back({s.x[i], s.y[i]});
     part["developed_mechanics_mm"] = job.fitted.length;
     part["fitted_blank"] = {{"length_mm", job.fitted.length}, {"bend_lines", lines_json(c, job.fitted)}};
-    part["legs_missing_mm"] = job::legs_missing(c, job.blank, s);
     part["finished_angles"] = angles;
+    part["measures"] = measures_json(c, job);
     part["greatest_deviation_mm"] = job.profile.greatest();
     part["greatest_deviation_on_flats_mm"] = job.profile.worst_on_flats.off;
     part["deviations"] = deviations_json(c, job);
@@ -175,7 +179,7 @@ std::string results_json(const files::Case& c, const job::JobResult& job, const 
     const auto told = [&](const job::Findings& list, Severity severity) {
         return job::sentences(c, job::with(list, severity));
     };
-    const Json all = {{"format", 1},
+    const Json all = {{"format", 2},
                       {"title", c.title},
                       {"material", c.material.name},
                       {"thickness_mm", c.thickness},

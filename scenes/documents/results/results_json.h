@@ -1,4 +1,4 @@
-// The numbers of a job as JSON, format 1, see assets/manual/results.md. The same case gives the same bytes.
+// The numbers of a job as JSON, format 2, see assets/manual/results.md. The same case gives the same bytes.
 
 #pragma once
 

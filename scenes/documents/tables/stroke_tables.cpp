@@ -91,18 +91,20 @@ Table bends_table(const files::Case& c, const job::JobResult& job) {
          {"Springback", "deg", 2, "spring-back"},
          {"Inside radius loaded", "mm", 2},
          {"Inside radius free", "mm", 2, "radius"},
+         {"Sharpest free", "mm", 2},
          {"Outer fibre", "%", 1},
          {"Thickness", "mm", 3}},
         {},
-        {"Springback: plus opens the bend, minus closes it. Outer fibre: stretch of the convex surface "
-         "under load."}};
+        {"Springback: plus opens the bend, minus closes it. Inside radius: of the arc that fits the middle "
+         "of the bend, as a radius gauge reads it; sharpest: where it is bent most. Outer fibre: stretch of "
+         "the convex surface there, under load."}};
     for (std::size_t i = 0; i < job.steps.size(); ++i)
         for (const job::BendResult& b : job.steps[i].bends)
-            table.rows.push_back({c.part.bends[b.bend].name, numbered(job, i), b.drawing / degree,
-                                  b.loaded / degree, b.free / degree, b.springback() / degree,
-                                  b.shape_loaded.inside_radius, b.shape_free.inside_radius,
-                                  100.0 * (std::exp(b.shape_loaded.outer_strain) - 1.0),
-                                  b.shape_free.thickness});
+            table.rows.push_back(
+                {c.part.bends[b.bend].name, numbered(job, i), b.drawing / degree, b.loaded / degree,
+                 b.free / degree, b.springback() / degree, b.shape_loaded.inside_radius,
+                 b.shape_free.inside_radius, b.shape_free.sharpest_radius,
+                 100.0 * (std::exp(b.shape_loaded.outer_strain) - 1.0), b.shape_free.thickness});
     return table;
 }
 
@@ -130,18 +132,25 @@ Table clearances_table(const files::Case&, const job::JobResult& job) {
 }
 
 Table finished_table(const files::Case& c, const job::JobResult& job) {
-    Table table{"Finished angles",
-                {{"Bend", "", in_words, "", "name"},
-                 {"Drawing", "deg", 2, "", "drawing_deg"},
-                 {"Finished", "deg", 2, "", "finished_deg"},
-                 {"Difference", "deg", 2}},
+    Table table{"Finished part",
+                {{"Size"},
+                 {"Drawing", "", 2, "drawn"},
+                 {"Finished", "", 2, "made"},
+                 {"Difference", "", 2, "off"},
+                 {"Tolerance", "", 2, "allowed"}},
                 {},
-                {words("Tolerance: +-%g deg. ", c.part.angle_tolerance / degree) +
-                 "Bend angles: 0 is flat; minus is down."}};
-    for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
-        const double drawn = c.part.bends[b].angle, made = job.finished_angle[b];
-        table.rows.push_back({c.part.bends[b].name, drawn / degree, made / degree, (made - drawn) / degree});
-        if (std::abs(made - drawn) > c.part.angle_tolerance) table.rows.back()[3].severity = Severity::stops;
+                {"Bend angles: 0 is flat; minus is down. Legs: measured outside. Inside radii: of the arc "
+                 "that fits the middle of the bend. Tolerance: plus or minus."}};
+    for (const job::MeasuredSize& m : job.measures) {
+        const bool angle = m.what == job::SizeKind::angle;
+        const auto figure = [&](double value) {
+            return Cell(angle ? value / degree : value, 2, angle ? "deg" : "mm");
+        };
+        const bool profile = m.what == job::SizeKind::profile;
+        table.rows.push_back({job::size_name(c, m), profile ? Cell() : figure(m.drawn),
+                              profile ? Cell() : figure(m.made), figure(m.off()),
+                              m.reference ? Cell("reference") : figure(m.allowed)});
+        if (!m.within()) table.rows.back()[3].severity = Severity::stops;
     }
     return table;
 }

@@ -17,17 +17,31 @@
 
 namespace overbend::files {
 
+// What a size of the drawing may be off, either way: mm, or rad of an angle.
+struct Tolerance {
+    std::optional<double> either_way = std::nullopt;  // > 0; none: the part's
+    bool reference = false;                           // the size is not judged
+};
+
 struct Bend {
     std::string name;            // unique; "bend 1", "bend 2" ... from the left where the file gives none
     double angle = 0.0;          // rad, signed: positive turns the right-hand side up; 0 < |angle| <= pi
     double inside_radius = 0.0;  // mm, of the drawing, >= 0
+    Tolerance tolerance = {};    // of the angle
+    Tolerance radius_tolerance = {};
 };
 
 // The drawing: flats and bends in turn, flats.size() == bends.size() + 1.
 struct Part {
     std::vector<double> flats;  // mm, straight lengths between the bends' tangent points, > 0
     std::vector<Bend> bends;
-    double angle_tolerance = 0.0;  // rad, either way
+    std::vector<Tolerance> leg_tolerances = {};  // one a flat, of the leg that it is part of; empty: none
+                                                 // has its own
+    // Of all that have none of their own, either way, > 0; none: as scenes/job/run/measures.h has them.
+    std::optional<double> length_tolerance = std::nullopt;   // mm
+    std::optional<double> angle_tolerance = std::nullopt;    // rad
+    std::optional<double> radius_tolerance = std::nullopt;   // mm
+    std::optional<double> profile_tolerance = std::nullopt;  // mm
 };
 
 // A hole (round) or slot (along the strip, with round ends) in the blank.

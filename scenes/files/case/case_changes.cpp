@@ -136,6 +136,11 @@ void compare_tools(const Case& from, const Case& to, Lines& lines) {
         if (!find(to.tools, before.name)) lines.all.push_back("tool '" + before.name + "' is removed");
 }
 
+std::string tolerance_words(const Tolerance& t, double unit, const char* unit_word) {
+    if (t.reference) return "reference";
+    return t.either_way ? size_words(*t.either_way / unit, unit_word) : "usual";
+}
+
 void compare_part(const Part& from, const Part& to, Lines& lines) {
     const bool alike = from.flats.size() == to.flats.size() && from.bends.size() == to.bends.size();
     if (!alike) return lines.all.emplace_back("the drawing"), void();
@@ -146,7 +151,26 @@ void compare_part(const Part& from, const Part& to, Lines& lines) {
         lines.number("angle" + of, from.bends[i].angle / degree, to.bends[i].angle / degree, "deg");
         lines.number("inside radius" + of, from.bends[i].inside_radius, to.bends[i].inside_radius, "mm");
     }
-    lines.number("angle tolerance", from.angle_tolerance / degree, to.angle_tolerance / degree, "deg");
+    for (std::size_t i = 0; i < from.bends.size(); ++i) {
+        const std::string of = " of bend '" + from.bends[i].name + "'";
+        lines.differ("tolerance" + of, tolerance_words(from.bends[i].tolerance, degree, "deg"),
+                     tolerance_words(to.bends[i].tolerance, degree, "deg"));
+        lines.differ("radius tolerance" + of, tolerance_words(from.bends[i].radius_tolerance, 1.0, "mm"),
+                     tolerance_words(to.bends[i].radius_tolerance, 1.0, "mm"));
+    }
+    const auto of_leg = [](const Part& part, std::size_t i) {
+        return tolerance_words(part.leg_tolerances.empty() ? Tolerance{} : part.leg_tolerances[i], 1.0, "mm");
+    };
+    for (std::size_t i = 0; i < from.flats.size(); ++i)
+        lines.differ(words("tolerance of flat %zu", i + 1), of_leg(from, i), of_leg(to, i));
+    const auto general = [&](const char* what, const std::optional<double>& a, const std::optional<double>& b,
+                             double unit, const char* unit_word) {
+        lines.differ(what, tolerance_words({a}, unit, unit_word), tolerance_words({b}, unit, unit_word));
+    };
+    general("length tolerance", from.length_tolerance, to.length_tolerance, 1.0, "mm");
+    general("angle tolerance", from.angle_tolerance, to.angle_tolerance, degree, "deg");
+    general("radius tolerance", from.radius_tolerance, to.radius_tolerance, 1.0, "mm");
+    general("profile tolerance", from.profile_tolerance, to.profile_tolerance, 1.0, "mm");
 }
 
 std::string blank_words(const Case& c) {

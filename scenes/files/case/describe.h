@@ -24,6 +24,7 @@ struct StripTable {
 struct PathEntry {  // a flat, by one of two lengths, or a bend
     std::optional<double> flat, outside, angle, inside_radius;
     std::string name;
+    Tolerance leg_tolerance, angle_tolerance, radius_tolerance;
 };
 struct CutoutEntry {
     double at = 0.0, across = 0.0;
@@ -31,7 +32,7 @@ struct CutoutEntry {
     std::vector<double> slot;  // length, width
 };
 struct PartTable {
-    double angle_tolerance = 0.0;
+    std::optional<double> length_tolerance, angle_tolerance, radius_tolerance, profile_tolerance;
     std::vector<PathEntry> path;
     std::vector<CutoutEntry> cutouts;
 };

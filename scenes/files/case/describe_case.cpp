@@ -10,6 +10,10 @@ constexpr Range place_on_blank = from_to(0.0, 1e5);   // mm; the strip's own lim
 constexpr Range cutout_size = above_to(0.0, 5000.0);  // mm
 constexpr Range seconds = from_to(0.0, 1e5);
 
+void tolerance(Fields& f, const Key& key, const Range& range, Tolerance& t) {
+    f.number_or_word_if(key, range, "reference", t.either_way, t.reference, "the part's");
+}
+
 }  // namespace
 
 void describe(Fields& f, TopTable& t) {
@@ -48,9 +52,15 @@ void describe(Fields& f, StripTable& t) {
 }
 
 void describe(Fields& f, PartTable& t) {
-    // ISO 2768-1 class m, shorter leg to 10 mm: from memory.
-    f.number_or({"angle_tolerance_deg", "0.5", "Tolerance of each bend angle, plus or minus"},
-                above_to(0.0, 45.0), t.angle_tolerance, {1.0 * degree});
+    f.number_if({"length_tolerance_mm", "0.2", "Tolerance of each leg, measured outside, plus or minus"},
+                above_to(0.0, 100.0), t.length_tolerance, "ISO 2768-m");
+    f.number_if({"angle_tolerance_deg", "0.5", "Tolerance of each bend angle, plus or minus"},
+                above_to(0.0, 45.0), t.angle_tolerance, "ISO 2768-m");
+    f.number_if({"radius_tolerance_mm", "0.3", "Tolerance of each inside radius, plus or minus"},
+                above_to(0.0, 1000.0), t.radius_tolerance, "0.2 mm or 15 per cent");
+    f.number_if({"profile_tolerance_mm", "0.3",
+                 "How far the finished profile may lie from the drawing's when it is laid over it"},
+                above_to(0.0, 100.0), t.profile_tolerance, "what the others allow there");
     f.tables(
         {"path", "[ { flat_mm = 20.0 }, { bend_deg = 90.0, inside_radius_mm = 1.0 }, { flat_mm = 20.0 } ]",
          "Flats and bends in turn, from the left; it begins and ends with a flat"},
@@ -74,6 +84,14 @@ void describe(Fields& f, PathEntry& t) {
                 t.inside_radius, "a flat");
     f.text_or({"name", "\"lip\"", "Name of the bend, used in steps"}, t.name, "",
               "\"bend 1\", \"bend 2\" ...");
+    tolerance(f, {"tolerance_mm", "0.1", "Of a flat: tolerance of its leg; \"reference\" is not judged"},
+              above_to(0.0, 100.0), t.leg_tolerance);
+    tolerance(f, {"tolerance_deg", "0.5", "Of a bend: tolerance of its angle; \"reference\" is not judged"},
+              above_to(0.0, 45.0), t.angle_tolerance);
+    tolerance(f,
+              {"radius_tolerance_mm", "0.1",
+               "Of a bend: tolerance of its inside radius; \"reference\" is not judged"},
+              above_to(0.0, 1000.0), t.radius_tolerance);
 }
 
 void describe(Fields& f, CutoutEntry& t) {

@@ -65,6 +65,9 @@ class Fields {
     // ---- what a Fields does with a key that stands there; here: nothing
 
     virtual void number(const Key&, const Range&, double&) {}
+    // A number, or this word instead of one.
+    virtual void number_or_word(const Key&, const Range&, const char* /*word*/,
+                                std::optional<double>& /*number*/, bool& /*worded*/) {}
     virtual void whole(const Key&, int /*low*/, int /*high*/, int&) {}
     virtual void truth(const Key&, bool&) {}
     virtual void text(const Key&, std::string&) {}
@@ -96,6 +99,11 @@ class Fields {
     void number_if(const Key& key, const Range& range, std::optional<double>& value,
                    const char* without = "not known") {
         optional(key, value, without, [&] { number(key, range, *value); });
+    }
+    void number_or_word_if(const Key& key, const Range& range, const char* word,
+                           std::optional<double>& number, bool& worded, const char* without) {
+        if (!stands(key, {0.0, without}, number || worded)) return number.reset(), void(worded = false);
+        number_or_word(key, range, word, number, worded);
     }
     void whole_or(const Key& key, int low, int high, int& value, int usual) {
         shown_or(key, {static_cast<double>(usual)}, value, usual, [&] { whole(key, low, high, value); });

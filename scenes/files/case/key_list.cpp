@@ -56,6 +56,10 @@ class Lister : public Fields {
     void number(const Key& key, const Range& range, double&) override {
         add(key, range_words(range)).range = range;
     }
+    void number_or_word(const Key& key, const Range& range, const char* word, std::optional<double>&,
+                        bool&) override {
+        add(key, range_words(range) + ", or \"" + word + "\"").range = range;
+    }
     void whole(const Key& key, int low, int high, int&) override {
         add(key, "whole, " + range_words(from_to(low, high))).range = from_to(low, high);
     }

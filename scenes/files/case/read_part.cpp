@@ -37,9 +37,9 @@ void check_turn(StrictTable entry, bool flat_is_next) {
     if (flat_is_next && bend) entry.complain("bend_deg", "a flat belongs here, not a bend", path_remedy);
     if (!flat_is_next && flat) entry.complain(flat_key, "a bend belongs here, not a flat", path_remedy);
     if (flat_is_next)
-        entry.expect({"flat_mm", "outside_mm"});
+        entry.expect({"flat_mm", "outside_mm", "tolerance_mm"});
     else
-        entry.expect({"bend_deg", "inside_radius_mm", "name"});
+        entry.expect({"bend_deg", "inside_radius_mm", "name", "tolerance_deg", "radius_tolerance_mm"});
 }
 
 Bend bend_of(const StrictTable& entry, const PathEntry& given, const std::vector<Bend>& before) {
@@ -48,7 +48,7 @@ Bend bend_of(const StrictTable& entry, const PathEntry& given, const std::vector
     if (*given.angle == 0.0)
         entry.complain("bend_deg", "an angle of 0 is not a bend",
                        "give an angle other than 0, or one longer flat");
-    Bend bend{given.name, *given.angle, *given.inside_radius};
+    Bend bend{given.name, *given.angle, *given.inside_radius, given.angle_tolerance, given.radius_tolerance};
     if (bend.name.empty()) bend.name = "bend " + std::to_string(before.size() + 1);
     const bool taken =
         std::any_of(before.begin(), before.end(), [&](const Bend& other) { return other.name == bend.name; });
@@ -128,14 +128,16 @@ Cutout cutout_of(const StrictTable& table, const CutoutEntry& given) {
 
 Part read_part(const StrictTable& table, const PartTable& given, double thickness) {
     Part part;
-    part.angle_tolerance = given.angle_tolerance;
+    part.length_tolerance = given.length_tolerance, part.angle_tolerance = given.angle_tolerance;
+    part.radius_tolerance = given.radius_tolerance, part.profile_tolerance = given.profile_tolerance;
     const std::vector<StrictTable> entries = path_entries(table);
     check_length(table, entries.size());
     for (std::size_t i = 0; i < entries.size(); ++i) {
         const bool flat_is_next = i % 2 == 0;
         check_turn(entries[i], flat_is_next);
         if (flat_is_next)
-            part.flats.push_back(length_of(entries[i], given.path[i]));
+            part.flats.push_back(length_of(entries[i], given.path[i])),
+                part.leg_tolerances.push_back(given.path[i].leg_tolerance);
         else
             part.bends.push_back(bend_of(entries[i], given.path[i], part.bends));
     }

@@ -33,6 +33,15 @@ class Reader : public Fields {
     void number(const Key& key, const Range& range, double& value) override {
         value = in_case(key.name, table_.number(key.name, range));
     }
+    void number_or_word(const Key& key, const Range& range, const char* word, std::optional<double>& value,
+                        bool& worded) override {
+        worded = table_.is_text(key.name);
+        if (!worded)
+            value = in_case(key.name, table_.number(key.name, range));
+        else if (table_.text(key.name) != word)
+            table_.complain(key.name, in_quotes(table_.text(key.name)) + " is not known here",
+                            std::string("give a number ") + range_words(range) + ", or \"" + word + "\"");
+    }
     void whole(const Key& key, int low, int high, int& value) override {
         value = table_.whole_number(key.name, low, high);
     }

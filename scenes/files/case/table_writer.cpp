@@ -13,6 +13,13 @@ class Writer : public Fields {
     void number(const Key& key, const Range&, double& value) override {
         entries.as_is(key.name, number_text(in_file(key.name, value)));
     }
+    void number_or_word(const Key& key, const Range&, const char* word, std::optional<double>& value,
+                        bool& worded) override {
+        if (worded)
+            entries.text(key.name, word);
+        else
+            entries.as_is(key.name, number_text(in_file(key.name, *value)));
+    }
     void whole(const Key& key, int, int, int& value) override {
         entries.as_is(key.name, std::to_string(value));
     }

@@ -19,6 +19,13 @@ class Teller : public Fields {
     void number_or(const Key& key, const Range& range, double& value, const Usual&) override {
         number(key, range, value);
     }
+    void number_or_word(const Key& key, const Range& range, const char* word, std::optional<double>& value,
+                        bool& worded) override {
+        if (worded)
+            tell(key, word);
+        else
+            number(key, range, *value);
+    }
     void whole(const Key& key, int, int, int& value) override { tell(key, std::to_string(value)); }
     void truth(const Key& key, bool& value) override { tell(key, value ? "yes" : "no"); }
     void text(const Key& key, std::string& value) override { tell(key, value); }

@@ -21,13 +21,17 @@ StripTable strip_of(const Case& job) {
 
 PartTable part_of(const Case& job) {
     PartTable part;
-    part.angle_tolerance = job.part.angle_tolerance;
+    part.length_tolerance = job.part.length_tolerance, part.angle_tolerance = job.part.angle_tolerance;
+    part.radius_tolerance = job.part.radius_tolerance, part.profile_tolerance = job.part.profile_tolerance;
     for (std::size_t i = 0; i < job.part.flats.size(); ++i) {
-        part.path.emplace_back().flat = job.part.flats[i];
+        PathEntry& flat = part.path.emplace_back();
+        flat.flat = job.part.flats[i];
+        if (!job.part.leg_tolerances.empty()) flat.leg_tolerance = job.part.leg_tolerances[i];
         if (i == job.part.bends.size()) break;
         const Bend& bend = job.part.bends[i];
         PathEntry& entry = part.path.emplace_back();
         entry.angle = bend.angle, entry.inside_radius = bend.inside_radius;
+        entry.angle_tolerance = bend.tolerance, entry.radius_tolerance = bend.radius_tolerance;
         if (bend.name != "bend " + std::to_string(i + 1)) entry.name = bend.name;
     }
     for (const Cutout& cutout : job.cutouts) {

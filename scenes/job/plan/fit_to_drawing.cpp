@@ -14,17 +14,11 @@ namespace overbend::job {
 
 namespace {
 
+constexpr double worth_overbend = 0.1 * degree;  // less is no reason to change a tool
 constexpr double worth_a_stop = 0.005 * degree;  // less is left alone: it would be noise in the file
 
 double off_by(const files::Case& c, const JobResult& job, int bend) {
     return std::abs(c.part.bends[bend].angle) - std::abs(job.finished_angle[bend]);
-}
-
-double worst_of(const files::Case& c, const JobResult& job) {
-    double worst = 0.0;
-    for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
-        worst = std::max(worst, std::abs(off_by(c, job, static_cast<int>(b))));
-    return worst;
 }
 
 // Of a step's bends, both must share what one stop can do.
@@ -127,6 +121,7 @@ void correct(const FitOptions& options, Fit& fit, Answers& answers) {
     lay_pairs(fit, missing, answers, blank);
     size_pairs(options, fit, missing, answers, blank);
     size_noses(options, fit, answers);
+    blank = in_hundredths(blank);
     fit.c.blank_length = blank.length;
     fit.c.bend_lines = blank.bend_line;
     for (std::size_t i = 0; i < fit.c.steps.size(); ++i)
@@ -144,7 +139,7 @@ bool give_overbend(const FitOptions& options, Fit& fit) {
         if (!closed || result.bends.empty()) continue;
         const BendResult& bend = result.bends.front();
         const double missing = std::abs(bend.drawing) - std::abs(bend.free);
-        if (missing <= options.angle) continue;
+        if (missing <= worth_overbend) continue;
         const std::string change = add_overbend(fit.c, fit.c.steps[i], missing, options.own_tools);
         if (change.empty()) continue;
         fit.changed_tools.push_back(change);
@@ -153,44 +148,12 @@ bool give_overbend(const FitOptions& options, Fit& fit) {
     return changed;
 }
 
-std::string runs_of(const Fit& fit) {
-    return counted(static_cast<std::size_t>(fit.runs), "run");
-}
-
-void say_of_profile(const FitOptions& options, Fit& fit) {
-    const ProfileFit& profile = fit.job.profile;
-    if (profile.worst_on_flats.off > options.profile)
-        fit.why_not.push_back(words("flat %d is %.2f mm off the drawing after %s",
-                                    profile.worst_on_flats.flat + 1, profile.worst_on_flats.off,
-                                    runs_of(fit).c_str()));
-    if (profile.worst_in_bends.off <= options.profile) return;
-    const int b = profile.worst_in_bends.bend;
-    const files::Bend& bend = fit.c.part.bends[b];
-    const double made =
-        radius_as_made(fit.job.blank, fit.job.steps.back().stroke.free, b) - 0.5 * fit.c.thickness;
-    const double by_radius = std::abs(made - bend.inside_radius) * sagitta(0.5 * std::abs(bend.angle));
-    fit.why_not.push_back(words(
-        "bend '%s' is %.2f mm off the drawing's arc: inside radius %.2f mm (best-fit arc), drawn %.2f mm%s",
-        bend.name.c_str(), profile.worst_in_bends.off, made, bend.inside_radius,
-        by_radius > 0.5 * options.profile ? "; remedy: another nose radius" : ""));
-}
-
-void say_why_not(const FitOptions& options, Fit& fit) {
-    const JobResult& job = fit.job;
-    if (!job.solved) {
-        fit.why_not = sentences(fit.c, with(job.findings, Severity::stops));
-        return;
-    }
-    for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
-        const double off = -off_by(fit.c, job, static_cast<int>(b));
-        if (std::abs(off) > options.angle)
-            fit.why_not.push_back(words("bend '%s' is %.2f degrees %s after %s",
-                                        fit.c.part.bends[b].name.c_str(), std::abs(off) / degree,
-                                        off > 0.0 ? "too sharp" : "too open", runs_of(fit).c_str()));
-    }
-    say_of_profile(options, fit);
-    for (const Finding& f : job.findings)
-        if (f.rule == Rule::stop_not_reached) fit.why_not.push_back(sentence(fit.c, f));
+void say_why_not(Fit& fit) {
+    fit.why_not =
+        sentences(fit.c, with(fit.job.solved ? of_group(fit.job.findings, RuleGroup::part) : fit.job.findings,
+                              Severity::stops));
+    for (const Finding& f : fit.job.findings)
+        if (fit.job.solved && f.rule == Rule::stop_not_reached) fit.why_not.push_back(sentence(fit.c, f));
 }
 
 void run_once(const FitOptions& options, Fit& fit) {
@@ -199,15 +162,30 @@ void run_once(const FitOptions& options, Fit& fit) {
         how.progress = [&](int step, double travel) { options.progress(fit.runs + 1, step, travel); };
     fit.job = run_process(fit.c, how);
     ++fit.runs;
-    if (!fit.job.solved) return;
-    fit.worst_angle = worst_of(fit.c, fit.job);
-    fit.meets = fit.worst_angle <= options.angle && fit.job.profile.greatest() <= options.profile;
+    fit.meets = fit.job.solved && std::all_of(fit.job.measures.begin(), fit.job.measures.end(),
+                                              [](const MeasuredSize& m) { return m.within(); });
 }
 
-// How far a run is from what is wanted; 1 and less meets it.
-double distance_of(const FitOptions& options, const Fit& fit) {
-    if (!fit.job.solved) return 1e300;
-    return std::max(fit.worst_angle / options.angle, fit.job.profile.greatest() / options.profile);
+// How far a run is from the middle of all tolerances.
+struct Distance {
+    int beyond = 0;      // sizes out of tolerance
+    double worst = 0.0;  // over what is allowed
+    double sum = 0.0;    // of squares
+    bool nearer_than(const Distance& other) const {
+        constexpr double worth_a_run = 0.98;
+        return beyond < other.beyond || (beyond == other.beyond && sum < worth_a_run * other.sum);
+    }
+};
+Distance distance_of(const Fit& fit) {
+    if (!fit.job.solved) return {1 << 20, 1e300, 1e300};
+    Distance d;
+    for (const MeasuredSize& m : fit.job.measures) {
+        if (m.reference) continue;
+        const double ratio = std::abs(m.off()) / m.allowed;
+        if (!m.within()) ++d.beyond;
+        d.worst = std::max(d.worst, ratio), d.sum += ratio * ratio;
+    }
+    return d;
 }
 
 // What became of the sizes of tools of two bends.
@@ -233,17 +211,19 @@ void tell_sizes(const files::Case& given, const FitOptions& options, Fit& fit) {
 }  // namespace
 
 Fit fit_to_drawing(const files::Case& c, const FitOptions& options) {
+    constexpr double near_the_middle = 0.2;  // of every tolerance
     Fit fit;
     fit.c = c;
     run_once(options, fit);
     Fit best = fit;
     Answers answers;
     int no_nearer = 0;
-    while (fit.job.solved && !fit.meets && fit.runs < options.most_runs && no_nearer < 3) {
+    while (fit.job.solved && distance_of(fit).worst > near_the_middle && fit.runs < options.most_runs &&
+           no_nearer < 2) {
         const bool retooled = give_overbend(options, fit);
         correct(options, fit, answers);
         run_once(options, fit);
-        const bool nearer = retooled || distance_of(options, fit) < distance_of(options, best);
+        const bool nearer = retooled || distance_of(fit).nearer_than(distance_of(best));
         no_nearer = nearer ? 0 : no_nearer + 1;
         if (nearer) best = fit;
     }
@@ -251,7 +231,7 @@ Fit fit_to_drawing(const files::Case& c, const FitOptions& options) {
     best.c.blank_length = best.job.blank.length;  // written down, even when nothing had to be corrected
     best.c.bend_lines = best.job.blank.bend_line;
     tell_sizes(c, options, best);
-    if (!best.meets) say_why_not(options, best);
+    if (!best.meets) say_why_not(best);
     return best;
 }
 

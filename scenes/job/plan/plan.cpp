@@ -7,6 +7,7 @@
 
 #include "scenes/job/plan/attempt.h"
 #include "scenes/job/plan/remedies.h"
+#include "scenes/job/shop/shop.h"
 #include "sim/errors.h"
 
 namespace overbend::job {
@@ -37,9 +38,15 @@ files::Case with_steps(const files::Case& c, const std::vector<files::Step>& ste
     return whole;
 }
 
+// What speaks against an order: all that the judge finds, but for the sizes of the part, which are fitted.
 void judge(const files::Case& c, const JobResult& job, RankedOrder& order) {
-    order.verdict = job.feasible() ? OrderVerdict::works : OrderVerdict::refused;
-    if (stops(job.findings)) order.words = why_not(c, job.findings);
+    JobResult judged = job;
+    look_at_shop(c, judged);
+    const Findings against = those(judged.findings, [](const Finding& f) {
+        return f.severity == Severity::stops && facts_of(f.rule).group != RuleGroup::part;
+    });
+    order.verdict = judged.solved && against.empty() ? OrderVerdict::works : OrderVerdict::refused;
+    if (!against.empty()) order.words = why_not(c, against);
 }
 
 // The cheapest is fitted to the drawing while the next ones are run once beside it.

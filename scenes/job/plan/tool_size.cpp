@@ -5,7 +5,6 @@
 
 #include "scenes/files/case/tool_outline.h"
 #include "scenes/files/case/work.h"
-#include "scenes/job/run/legs.h"
 #include "sim/errors.h"
 #include "sim/units.h"
 
@@ -73,21 +72,6 @@ bool resize_pair(files::Case& c, const files::Step& step, double size) {
     return true;
 }
 
-double sagitta(double half_turn) {
-    return 1.0 / std::cos(half_turn) - 1.0;
-}
-
-double radius_as_made(const Blank& blank, const strip::StripState& finished, int bend) {
-    constexpr int places = 200;
-    const double from = blank.flat_middle(bend), to = blank.flat_middle(bend + 1);
-    const FlatLine before = flat_line(blank, finished, bend), after = flat_line(blank, finished, bend + 1);
-    const Eigen::Vector2d corner = crossing(before, after);
-    double nearest = 1e300;
-    for (int i = 0; i <= places; ++i)
-        nearest = std::min(nearest, (point_of(finished, from + (to - from) * i / places) - corner).norm());
-    return nearest / sagitta(0.5 * std::acos(std::clamp(before.along.dot(after.along), -1.0, 1.0)));
-}
-
 double least_worst(const std::vector<Weighed>& values) {
     double best = values.empty() ? 0.0 : values.front().value, worst = 0.0;
     for (const Weighed& a : values)
@@ -113,12 +97,10 @@ std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int 
     std::vector<Weighed> missing;
     for (const files::Step& step : c.steps) {
         if (step.punch != tool) continue;
-        for (const int b : step.bends) {
-            const files::Bend& bend = c.part.bends[b];
-            const double made = radius_as_made(job.blank, job.steps.back().stroke.free, b);
-            missing.push_back(
-                {bend.inside_radius + 0.5 * c.thickness - made, sagitta(0.5 * std::abs(bend.angle))});
-        }
+        for (const MeasuredSize& m : job.measures)
+            if (m.what == SizeKind::radius && !m.reference &&
+                std::count(step.bends.begin(), step.bends.end(), m.index) > 0)
+                missing.push_back({-m.off(), 1.0 / m.allowed});
     }
     if (missing.empty()) return {};
     return NoseFit{*nose, least_worst(missing)};

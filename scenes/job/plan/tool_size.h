@@ -30,25 +30,17 @@ std::optional<double> pair_size(const files::Case& c, const files::Step& step,
 // false, and nothing changed, when no such tools can be made.
 bool resize_pair(files::Case& c, const files::Step& step, double size);
 
-// Of the arc between the lines of the two flats beside a bend that comes as near to their corner as the
-// mid-line does. A bend in a V is no arc: it is sharper in its middle and runs out into the flats.
-double radius_as_made(const Blank& blank, const strip::StripState& finished, int bend);
-
 // The value from which no other is further off than need be, each distance times its weight, > 0; 0 of none.
 struct Weighed {
     double value = 0.0, weight = 1.0;
 };
 double least_worst(const std::vector<Weighed>& values);
 
-// Distance from the corner of the flats' lines to the middle of the arc between them, over its radius.
-// half_turn: of the bend, rad, 0 to pi / 2.
-double sagitta(double half_turn);
-
 // The nose radius of a tool that has one.
 std::optional<double> nose_of(const files::Tool& tool);
 
-// A nose that may be changed, and how much larger its bends' arcs are drawn than they came out: where they
-// differ, so that no arc's middle is further off than need be.
+// A nose that may be changed, and how much larger its bends' inside radii are drawn than they came out: where
+// they differ, so that none is further off, over its tolerance, than need be.
 struct NoseFit {
     double nose_radius = 0.0;
     double missing = 0.0;

@@ -23,7 +23,8 @@ constexpr RuleWords all_words[] = {
     {Rule::open_balance, "the energy balance is off by %.2f per cent", "f"},
     {Rule::contact_balance, "the contact forces balance only to within %.2g of the peak force", "f"},
     {Rule::not_compared,
-     "%s: not compared with anything outside the program; how near its angle is, only a trial bend tells", "d"},
+     "%s: not compared with anything outside the program; how near its angle is, only a trial bend tells",
+     "d"},
     {Rule::gauge_without_edge,
      "the gauge does not touch an edge of the strip: at its height the strip continues past it"},
     {Rule::slide_in,
@@ -116,12 +117,23 @@ std::string special_words(const files::Case& c, const Finding& f) {
             return words("%.2f degrees instead of %.2f; tolerance %.2f", without_minus_zero(f.further[0]),
                          f.further[1], f.limit);
         case Rule::finished_leg:
-            return words("flat %.0f of %g mm comes out %.2f mm %s", f.further[0], f.further[1],
-                         std::abs(f.figure), f.figure > 0.0 ? "short" : "long");
+            return words("leg %.0f is %.2f mm instead of %.2f, measured outside; tolerance %.2f",
+                         f.further[2], f.further[0], f.further[1], f.limit);
+        case Rule::finished_radius:
+            return words("inside radius %.2f mm instead of %.2f; tolerance %.2f", f.further[0], f.further[1],
+                         f.limit);
+        case Rule::finished_profile:
+            return words("the finished profile is %.2f mm off the drawing", f.figure) +
+                   (f.further[0] > 0.0 ? words(" at flat %.0f", f.further[0]) : "") +
+                   words("; tolerance %.2f", f.limit);
+        case Rule::slip_of_units:
+            return words("it is drawn with %g degrees; if %.4g radians were meant, give %.4g degrees",
+                         f.further[0], f.further[0], f.further[1]);
         case Rule::outer_fibre_strain:
-            return words(
-                "%s the outer fibre is stretched by %.0f per cent, more than the card's elongation of %.0f",
-                f.further[0] > 0.0 ? "in the simulated bend" : "at the drawing's radius", f.figure, f.limit);
+            return words("the outer fibre is stretched by %.0f per cent; %.0f are borne by %s: it ", f.figure,
+                         f.limit,
+                         f.further[0] > 0.0 ? "the metal's reduction of area" : "bends of the least radius") +
+                   (f.severity == Severity::stops ? "will crack" : "may crack");
         case Rule::hole_to_bend:
             return (f.figure < 0.0
                         ? words("its edge reaches %.2f mm into the bend; keep it %.2f mm (r + 1.5 s) away",

@@ -1,6 +1,5 @@
 #include "scenes/job/run/fitted_blank.h"
 
-#include <Eigen/Core>
 #include <cmath>
 
 #include "scenes/job/run/legs.h"
@@ -9,32 +8,6 @@
 namespace overbend::job {
 
 namespace {
-
-using Vec2 = Eigen::Vector2d;
-
-// Where the leg of a flat ends at a bend, along `along`, which points from the flat to the bend.
-double leg_end(const files::Case& c, const Blank& blank, const strip::StripState& s, int flat, int bend,
-               const Vec2& along) {
-    if (is_doubled(c.part.bends[bend])) return furthest(blank, s, bend, along).dot(along);
-    const int other = flat == bend ? bend + 1 : bend;
-    return crossing(flat_line(blank, s, flat), flat_line(blank, s, other)).dot(along);
-}
-
-double made_leg(const files::Case& c, const Blank& blank, const strip::StripState& s, int flat) {
-    const Vec2 along = flat_line(blank, s, flat).along, back = -along;
-    const bool first = flat == 0, last = flat == static_cast<int>(c.part.bends.size());
-    const double left = first ? point_of(s, 0.0).dot(back) : leg_end(c, blank, s, flat, flat - 1, back);
-    const double right =
-        last ? point_of(s, blank.length).dot(along) : leg_end(c, blank, s, flat, flat, along);
-    return left + right;
-}
-
-double drawn_leg(const files::Case& c, int flat) {
-    double leg = c.part.flats[flat];
-    if (flat > 0) leg += drawn_half(c, c.part.bends[flat - 1]);
-    if (flat < static_cast<int>(c.part.bends.size())) leg += drawn_half(c, c.part.bends[flat]);
-    return leg;
-}
 
 // Where on the blank the strip has turned half of a bend.
 double middle_of_bend(const Blank& blank, const strip::StripState& s, int bend) {
@@ -63,11 +36,9 @@ std::vector<bool> with_next(const files::Case& c) {
 }  // namespace
 
 std::vector<double> legs_missing(const files::Case& c, const Blank& used, const strip::StripState& finished) {
-    const strip::StripState s = as_drawn(finished);
-    std::vector<double> missing;
-    missing.reserve(c.part.flats.size());
-    for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i)
-        missing.push_back(drawn_leg(c, i) - made_leg(c, used, s, i));
+    std::vector<double> missing = drawn_legs(c);
+    const std::vector<double> made = made_legs(c, used, bent_strip(finished));
+    for (std::size_t i = 0; i < missing.size(); ++i) missing[i] -= made[i];
     return missing;
 }
 
@@ -90,6 +61,13 @@ Blank fitted_blank(const files::Case& c, const Blank& used, const strip::StripSt
     }
     fitted.length += shift + missing.back();
     return fitted;
+}
+
+Blank in_hundredths(Blank blank) {
+    const auto hundredth = [](double value) { return std::round(100.0 * value) / 100.0; };
+    blank.length = hundredth(blank.length);
+    for (double& line : blank.bend_line) line = hundredth(line);
+    return blank;
 }
 
 }  // namespace overbend::job

@@ -1,10 +1,8 @@
 // The blank that would have given the drawing's legs, from the strip as it came out.
 //
-// Every flat of the finished strip is measured as a leg: to where its line crosses the next flat's, to the
-// strip's end, and at a bend of more than 170 degrees, whose lines cross nowhere near, to the furthest point
-// of the bend along the flat. What a leg came out short against the drawing, its piece of the blank gets.
-// Measured so, a leg holds the half of either bend beside it as it was formed: the bend line moves with the
-// legs left of it, and how a changed allowance is shared between left and right is in the measurement.
+// What a leg (legs.h) came out short against the drawing, its piece of the blank gets. A leg holds the half
+// of either bend beside it as it was formed: the bend line moves with the legs left of it, and how a changed
+// allowance is shared between left and right is in the measurement.
 //
 // Two bends that one stroke makes stand as far apart as its tools have them: the leg between them is the
 // tools', and the blank cannot correct it. Their lines move together, to where the bends are.
@@ -32,5 +30,8 @@ std::vector<double> legs_missing(const files::Case& c, const Blank& used, const 
 // half_arc stays what it was: it only says how far from the lines the flats begin, and wiping is placed by
 // it.
 Blank fitted_blank(const files::Case& c, const Blank& used, const strip::StripState& finished);
+
+// As it is cut: length and lines in hundredths of a millimetre.
+Blank in_hundredths(Blank blank);
 
 }  // namespace overbend::job

@@ -11,21 +11,11 @@ namespace overbend::job {
 
 namespace {
 
-// What the corner of a bend is along the mid-line as made, from flat to flat, and the blank between the same
-// places.
-double mechanics_allowance(const files::Case& c, const Blank& blank, const strip::StripState& s, int b) {
-    const FlatLine left = flat_line(blank, s, b), right = flat_line(blank, s, b + 1);
-    const Eigen::Vector2d back = -right.along;
-    double made = 0.0;
-    if (is_doubled(c.part.bends[b])) {
-        made = (furthest(blank, s, b, left.along) - left.at).dot(left.along) +
-               (furthest(blank, s, b, back) - right.at).dot(back);
-    } else {
-        const Eigen::Vector2d corner = crossing(left, right);
-        made = (corner - left.at).dot(left.along) + (corner - right.at).dot(back);
-    }
+// The blank that goes into a bend as drawn: what of the drawing's corner the made corner does not take beyond
+// the blank between the same places.
+double mechanics_allowance(const files::Case& c, const Blank& blank, const BentStrip& finished, int b) {
     const double flat_to_flat = blank.flat_middle(b + 1) - blank.flat_middle(b);
-    return 2.0 * drawn_half(c, c.part.bends[b]) - (made - flat_to_flat);
+    return drawn_corner(c, b) - (made_corner(c, blank, finished, b) - flat_to_flat);
 }
 
 // The bend as it was shaped last.
@@ -46,8 +36,8 @@ FlatBend flat_bend(const files::Case& c, const FlatPattern& pattern, int b) {
     flat.din = din_allowance(c, bend);
     flat.handbook = handbook_allowance(c, bend);
     if (!pattern.simulated) return flat;
-    const strip::StripState s = as_drawn(pattern.job.steps.back().stroke.free);
-    flat.mechanics = mechanics_allowance(c, pattern.blank, s, b);
+    const BentStrip finished = bent_strip(pattern.job.steps.back().stroke.free);
+    flat.mechanics = mechanics_allowance(c, pattern.blank, finished, b);
     const BendResult* made = last_made(pattern.job, b);
     flat.made_radius = made->shape_free.inside_radius;
     // Constant volume: what is thinner is longer.
@@ -55,18 +45,28 @@ FlatBend flat_bend(const files::Case& c, const FlatPattern& pattern, int b) {
     return flat;
 }
 
-BendLines lines_given(const files::Case& c) {
-    return c.bend_lines.empty() ? BendLines::by_rule : BendLines::of_the_case;
+BendLines lines_of(const files::Case& c, bool simulated) {
+    if (!c.bend_lines.empty()) return BendLines::of_the_case;
+    return simulated ? BendLines::fitted : BendLines::by_rule;
 }
 
-void run_twice(const files::Case& c, const ProcessOptions& options, FlatPattern& pattern) {
-    pattern.job = run_process(c, options);
-    pattern.blank = pattern.job.blank;
-    if (!pattern.job.solved) return;
-    pattern.job = run_process(with_blank(c, pattern.job.fitted), options);
-    pattern.blank = pattern.job.blank;
-    pattern.simulated = pattern.job.solved;
-    pattern.lines = BendLines::fitted;
+// A fitted blank is cut in hundredths; so are its allowances, that they add up to it.
+void round_allowances(const files::Case& c, FlatPattern& pattern) {
+    const auto hundredth = [](double value) { return std::round(100.0 * value) / 100.0; };
+    double left = pattern.blank.length;
+    for (const double flat : c.part.flats) left -= flat;
+    for (FlatBend& b : pattern.bends) b.mechanics = hundredth(b.mechanics), left -= b.mechanics;
+    for (std::size_t i = 0; std::abs(left) > 0.005 && i < pattern.bends.size(); ++i) {
+        const double part = hundredth(left / static_cast<double>(pattern.bends.size() - i));
+        pattern.bends[i].mechanics += part, left -= part;
+    }
+}
+
+double developed_mechanics(const files::Case& c, const FlatPattern& pattern) {
+    double length = 0.0;
+    for (const double flat : c.part.flats) length += flat;
+    for (const FlatBend& b : pattern.bends) length += b.mechanics;
+    return length;
 }
 
 // All that follows from the blank and the job.
@@ -78,7 +78,8 @@ void lay_out(const files::Case& c, FlatPattern& pattern) {
         pattern.cutouts.push_back({nearest_bend(c, pattern.blank, cutout)});
     pattern.din = developed_length(c, din_allowance);
     pattern.handbook = developed_length(c, handbook_allowance);
-    if (pattern.simulated) pattern.mechanics = pattern.job.fitted.length;
+    if (pattern.lines == BendLines::fitted && !c.blank_length) round_allowances(c, pattern);
+    if (pattern.simulated) pattern.mechanics = developed_mechanics(c, pattern);
     pattern.rules = job_rules(c, pattern.blank, pattern.job.steps);
 }
 
@@ -91,20 +92,15 @@ files::Case with_blank(files::Case c, const Blank& blank) {
 }
 
 FlatPattern flat_pattern(const files::Case& c, const ProcessOptions& options) {
-    FlatPattern pattern;
-    pattern.blank = make_blank(c);
-    pattern.lines = lines_given(c);
-    if (!c.steps.empty()) run_twice(c, options, pattern);
-    lay_out(c, pattern);
-    return pattern;
+    return pattern_of(c, run_process(c, options));
 }
 
 FlatPattern pattern_of(const files::Case& c, JobResult job) {
     FlatPattern pattern;
     pattern.job = std::move(job);
     pattern.blank = pattern.job.blank;
-    pattern.simulated = pattern.job.solved;
-    pattern.lines = lines_given(c);
+    pattern.simulated = pattern.job.solved && !c.steps.empty();
+    pattern.lines = lines_of(c, pattern.simulated);
     lay_out(c, pattern);
     return pattern;
 }

@@ -2,11 +2,10 @@
 // 6935 and by the handbook.
 //
 // An allowance is the blank that goes into a bend of the drawing, so that flats and allowances together are
-// the blank. By the mechanics it follows from the finished strip: the drawing's corner along the mid-line, 2
-// (r + s/2) tan(angle/2), less what the made corner is longer than the blank that went into it. Thinning, the
-// stretch of the mid-line and the true radius are in it; where a bend comes out sharper than it is drawn, the
-// corner holds more blank than its arc is long. Above 170 degrees legs end at the crown, and 2 (r + s/2)
-// stands for the corner.
+// the blank. By the mechanics it follows from the finished strip: what the bend takes of the drawing's legs
+// (legs.h), less what the made bend takes beyond the blank that went into it. Thinning, the stretch of the
+// mid-line and the true radius are in it; where a bend comes out sharper than it is drawn, the corner holds
+// more blank than its arc is long.
 //
 // Units  mm, rad.
 
@@ -25,7 +24,7 @@ struct FlatBend {
     double half_arc = 0.0;     // half of its allowance, as the blank has it
     double din = 0.0;          // allowances
     double handbook = 0.0;     // straight line for the card's class of hardness
-    double mechanics = 0.0;    // 0: not simulated
+    double mechanics = 0.0;    // 0: not simulated; flats and these are the fitted blank
     double made_radius = 0.0;  // inside radius as it comes out; 0: not simulated
     double mid_stretch = 0.0;  // of the mid-line where it is bent most, 0.01 for 1 per cent
 };
@@ -37,7 +36,7 @@ struct FlatCutout : NearestBend {
 enum class BendLines { by_rule, of_the_case, fitted };  // DIN 6935; as given; by the simulated strokes
 
 struct FlatPattern {
-    Blank blank;  // with the lines that the job was simulated with last, or by DIN 6935 when it was not
+    Blank blank;  // that the job was simulated with, or by DIN 6935 when it was not
     BendLines lines = BendLines::by_rule;
     bool simulated = false;
     double mass_g = 0.0;
@@ -48,8 +47,8 @@ struct FlatPattern {
     JobResult job;                    // the last run; without steps empty
 };
 
-// Runs the case, fits its blank and runs it once more with the fitted lines, so that they are proved. A case
-// without steps is not simulated; nor is one whose first run was not solved: then the job says why.
+// Runs the case on its blank, see run_process. A case without steps is not simulated; nor is one whose run was
+// not solved: then the job says why.
 FlatPattern flat_pattern(const files::Case& c, const ProcessOptions& options);
 
 // Of a job that was run already, with the blank that it was run with.

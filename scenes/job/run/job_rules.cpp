@@ -31,43 +31,57 @@ double hold_of_width(const files::Case& c) {
 
 // ---- the drawing's bends
 
-void radius_rule(const files::Case& c, int b, Findings& findings) {
-    const files::Bend& bend = c.part.bends[b];
+std::optional<plan::LeastRadius> least_radius_of(const files::Case& c, int b, std::string& why_not) {
     plan::RadiusQuery query;
     query.thickness = c.thickness;
-    query.bend_angle = std::abs(bend.angle);
+    query.bend_angle = std::abs(c.part.bends[b].angle);
     query.along_rolling = c.rolling == files::Rolling::crosswise;
-    std::string why_not;
-    const std::optional<plan::LeastRadius> least = plan::least_radius(c.material, query, why_not);
-    if (least)
-        add_at(findings, plan::too_sharp(bend.inside_radius, *least), On::bend, b);
-    else
-        not_checked(Rule::least_inside_radius, why_not, findings);
+    return plan::least_radius(c.material, query, why_not);
 }
 
-// The simulated strain where there is one, else that of the drawing's radius.
-void strain_rule(const files::Case& c, int b, const std::vector<StepResult>& steps, Findings& findings) {
-    if (c.material.elongation <= 0.0) {
-        not_checked(Rule::outer_fibre_strain, "the card gives no elongation", findings);
-        return;
-    }
-    double simulated = 0.0;
+// The bend as its strokes made it sharpest and stretched it most; none: it was not simulated.
+struct MadeBend {
+    double inside_radius = 1e300;
+    double outer_strain = 0.0;  // logarithmic
+};
+std::optional<MadeBend> made_bend(int b, const std::vector<StepResult>& steps) {
+    MadeBend found;
     for (const StepResult& step : steps)
-        for (const BendResult& made : step.bends)
-            if (made.bend == b) simulated = std::max(simulated, made.shape_loaded.outer_strain);
-    if (simulated > 0.0) {
-        add_at(findings, plan::overstrained(simulated, c.material.elongation, plan::StrainOf::simulated),
-               On::bend, b);
-        return;
-    }
+        for (const BendResult& made : step.bends) {
+            if (made.bend != b) continue;
+            found.outer_strain = std::max(found.outer_strain, made.shape_loaded.outer_strain);
+            if (made.shape_free.inside_radius > 0.0)
+                found.inside_radius = std::min(found.inside_radius, made.shape_free.inside_radius);
+        }
+    return found.inside_radius < 1e300 ? std::optional(found) : std::nullopt;
+}
+
+// Of the bend as it is made, or as it is drawn while nothing is simulated.
+void cracking_rules(const files::Case& c, int b, const std::vector<StepResult>& steps, Findings& findings) {
+    std::string why_not;
+    const std::optional<plan::LeastRadius> least = least_radius_of(c, b, why_not);
+    const std::optional<MadeBend> made = made_bend(b, steps);
+    const double radius = made ? made->inside_radius : c.part.bends[b].inside_radius;
+    if (least)
+        add_at(findings, plan::too_sharp(radius, *least), On::bend, b);
+    else
+        not_checked(Rule::least_inside_radius, why_not, findings);
     try {
-        const double drawn =
-            plan::outer_strain(c.material, c.thickness, c.part.bends[b].inside_radius, hold_of_width(c));
-        add_at(findings, plan::overstrained(drawn, c.material.elongation, plan::StrainOf::drawing), On::bend,
-               b);
+        const double hold = hold_of_width(c);
+        const std::optional<plan::StrainLimit> limit =
+            plan::strain_limit(c.material, c.thickness, hold, least);
+        if (!limit) {
+            not_checked(Rule::outer_fibre_strain,
+                        "the card gives no reduction of area, and no table a least radius", findings);
+            return;
+        }
+        // The limit of a radius is that of pure bending to it, and so is what is held against it.
+        const double strain = made && limit->by_area
+                                  ? made->outer_strain
+                                  : plan::outer_strain(c.material, c.thickness, radius, hold);
+        add_at(findings, plan::overstrained(strain, *limit), On::bend, b);
     } catch (const NotSolved&) {
-        not_checked(Rule::outer_fibre_strain, "no solution for pure bending to the drawing's radius",
-                    findings);
+        not_checked(Rule::outer_fibre_strain, "no solution for pure bending to this radius", findings);
     }
 }
 
@@ -212,8 +226,7 @@ NearestBend nearest_bend(const files::Case& c, const Blank& blank, const files::
 Findings job_rules(const files::Case& c, const Blank& blank, const std::vector<StepResult>& steps) {
     Findings findings;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
-        radius_rule(c, b, findings);
-        strain_rule(c, b, steps, findings);
+        cracking_rules(c, b, steps, findings);
     }
     for (int i = 0; i < static_cast<int>(c.cutouts.size()); ++i) cutout_rule(c, blank, i, findings);
     std::vector<bool> made(c.part.bends.size(), false);

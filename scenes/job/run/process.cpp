@@ -10,6 +10,7 @@
 #include "scenes/job/run/press_blocks.h"
 #include "scenes/job/run/scene.h"
 #include "scenes/job/run/step_clearance.h"
+#include "sim/counted.h"
 #include "sim/shop/press_check.h"
 #include "sim/strip/place.h"
 #include "sim/tolerances.h"
@@ -19,8 +20,7 @@ namespace overbend::job {
 
 namespace {
 
-constexpr double leg_as_drawn = 0.05;  // mm that a leg may miss before it is worth a note
-constexpr double balanced = 1e-3;      // of the peak force, that the contacts' sum may be open by
+constexpr double balanced = 1e-3;  // of the peak force, that the contacts' sum may be open by
 
 // Angles as drawn: a strip that lies face down shows them with the other sign.
 double angle_as_drawn(const strip::StripState& s, double angle) {
@@ -104,28 +104,48 @@ StepResult run_step(const files::Case& c, const Blank& blank, int index, const s
     return result;
 }
 
-void judge_part(const files::Case& c, const strip::StripState& finished, JobResult& job) {
-    for (std::size_t b = 0; b < job.finished_angle.size(); ++b) {
-        const double is = job.finished_angle[b] / degree, drawn = c.part.bends[b].angle / degree;
-        const double off = (job.finished_angle[b] - c.part.bends[b].angle) / degree;
-        const double allowed = c.part.angle_tolerance / degree;
-        if (std::abs(off) <= allowed) continue;
-        add(job.findings, {Severity::stops,
-                           Rule::finished_angle,
-                           off,
-                           allowed,
-                           {is, drawn},
-                           "",
-                           on_bend(static_cast<int>(b))});
+Finding finding_of(const MeasuredSize& m, const ProfileFit& profile) {
+    const double unit = m.what == SizeKind::angle ? degree : 1.0;
+    Finding f{Severity::stops, Rule::finished_angle, m.off() / unit, m.allowed / unit};
+    f.further = {m.made / unit, m.drawn / unit};
+    if (m.what == SizeKind::angle || m.what == SizeKind::radius) {
+        if (m.what == SizeKind::radius) f.rule = Rule::finished_radius;
+        f.place = on_bend(m.index);
+    } else if (m.what == SizeKind::leg) {
+        f.rule = Rule::finished_leg;
+        f.further.push_back(m.index + 1.0);
+    } else {
+        const ProfilePoint& point = profile.points[m.index];
+        f.rule = Rule::finished_profile;
+        f.further = {point.flat + 1.0};
+        if (point.bend >= 0) f.place = on_bend(point.bend);
     }
-    const std::vector<double> missing = legs_missing(c, job.blank, finished);
-    for (std::size_t i = 0; i < missing.size(); ++i)
-        if (std::abs(missing[i]) >= leg_as_drawn)
-            add(job.findings, {Severity::note,
-                               Rule::finished_leg,
-                               missing[i],
-                               leg_as_drawn,
-                               {1.0 + static_cast<double>(i), c.part.flats[i]}});
+    return f;
+}
+
+// The profile is said to be off where no angle, leg or radius is: otherwise it follows from them.
+void judge_part(JobResult& job) {
+    bool sizes_within = true;
+    for (const MeasuredSize& m : job.measures) {
+        if (m.within() || (m.what == SizeKind::profile && !sizes_within)) continue;
+        sizes_within = false;
+        add(job.findings, finding_of(m, job.profile));
+    }
+}
+
+// An angle that is likely to have been typed in radians.
+void judge_units(const files::Case& c, Findings& findings) {
+    for (std::size_t b = 0; b < c.part.bends.size(); ++b) {
+        const double typed = c.part.bends[b].angle / degree, meant = typed / degree;
+        if (std::abs(typed) > 3.15 || std::abs(meant - std::round(meant)) > 0.06) continue;
+        add(findings, {Severity::caution,
+                       Rule::slip_of_units,
+                       typed,
+                       meant,
+                       {typed, meant},
+                       "",
+                       on_bend(static_cast<int>(b))});
+    }
 }
 
 // A bend is looked at when the strip is free of the last stroke on it, a stroke when it is pressed furthest.
@@ -158,9 +178,18 @@ int state_at(const stroke::Recording& recording, double travel) {
     return best;
 }
 
-JobResult run_process(const files::Case& c, const ProcessOptions& options) {
+std::string verdict_words(const JobResult& job) {
+    if (!job.solved) return "Not feasible: a stroke was not solved.";
+    const std::size_t against = with(job.findings, Severity::stops).size();
+    return against == 0 ? "Feasible: no problems found."
+                        : "Not feasible: " + counted(against, "problem") + ".";
+}
+
+namespace {
+
+JobResult run_on(const Blank& blank, const files::Case& c, const ProcessOptions& options) {
     JobResult job;
-    job.blank = make_blank(c);
+    job.blank = blank;
     job.mass_g = blank_mass(c, job.blank);
     strip::StripState strip = make_strip(c, job.blank);
     std::vector<bool> made(c.part.bends.size(), false);
@@ -180,11 +209,27 @@ JobResult run_process(const files::Case& c, const ProcessOptions& options) {
                                                           job.blank.flat_middle(static_cast<int>(b) + 1))));
         job.profile = fit_profile(c, job.blank, strip);
         job.fitted = fitted_blank(c, job.blank, strip);
-        judge_part(c, strip, job);
+        job.measures = measure_part(c, job.blank, bent_strip(strip), job.finished_angle, job.profile);
+        judge_part(job);
     }
+    judge_units(c, job.findings);
     for (const Finding& f : job_rules(c, job.blank, job.steps)) add(job.findings, f);
     for (Finding& f : job.findings) find_state(c, job.steps, f.place);
     return job;
+}
+
+}  // namespace
+
+JobResult run_process(const files::Case& c, const ProcessOptions& options) {
+    const Blank by_rule = make_blank(c);
+    if (!c.bend_lines.empty() || c.steps.empty()) return run_on(by_rule, c, options);
+    ProcessOptions brief = options;
+    brief.record = false;
+    const JobResult first = run_on(by_rule, c, brief);
+    if (!first.solved) return run_on(by_rule, c, options);
+    Blank fitted = in_hundredths(first.fitted);
+    if (c.blank_length) fitted.length = *c.blank_length;
+    return run_on(fitted, c, options);
 }
 
 }  // namespace overbend::job

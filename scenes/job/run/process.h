@@ -12,6 +12,7 @@
 #include "scenes/files/case/case.h"
 #include "scenes/job/run/drawing.h"
 #include "scenes/job/run/findings.h"
+#include "scenes/job/run/measures.h"
 #include "scenes/job/run/profile.h"
 #include "scenes/job/run/profile_fit.h"
 #include "sim/clearance/access.h"
@@ -52,6 +53,7 @@ struct JobResult {
     std::vector<StepResult> steps;       // ends after a step that was not solved
     std::vector<double> finished_angle;  // of every bend in the end, signed as drawn; empty when not finished
     ProfileFit profile;                  // laid over the drawing; empty when not finished
+    std::vector<MeasuredSize> measures;       // of the finished part beside the drawing; empty when not finished
     double mass_g = 0.0;                 // of the blank less its cut-outs; 0 when the card has no density
     Blank fitted;                        // would have given the drawing's legs; of length 0 when not finished
     bool solved = false;                 // every stroke was
@@ -59,6 +61,10 @@ struct JobResult {
 
     bool feasible() const { return solved && !stops(findings); }
 };
+
+// The verdict in a few words, the same wherever it stands: "Feasible: no problems found.", "Not feasible: 2
+// problems."
+std::string verdict_words(const JobResult& job);
 
 struct ProcessOptions {
     bool record = true;  // all states, for pictures; false: loaded and free alone
@@ -71,6 +77,9 @@ Finding finding_of(const StepResult& result, int step, const Interference& hit);
 // While it is pressed, the state with the travel nearest to that one; -1: none is recorded.
 int state_at(const stroke::Recording& recording, double travel);
 
+// On the blank that the case states; where it states none, on the one that gives the drawing's legs: the job is
+// run on the blank by DIN 6935 first, and once more on the blank fitted to what came out. A length that is
+// stated without bend lines is kept.
 JobResult run_process(const files::Case& c, const ProcessOptions& options);
 
 }  // namespace overbend::job

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "scenes/job/run/bent_strip.h"
 #include "sim/material/section_shape.h"
 #include "sim/strip/place.h"
 #include "sim/stroke/recorded_section.h"
@@ -34,6 +35,7 @@ BendShape bend_shape(const stroke::Recording& r, const stroke::State& s, double 
     shape.angle = strip::turn_between(r.blank_position, s.theta, a, b);
     shape.thickness = r.thickness;
     const double low = std::min(a, b), high = std::max(a, b), window = 0.5 * r.thickness;
+    shape.inside_radius = inside_radius(bent_strip(r, s), low, high, r.thickness);
 
     material::SectionStrain sharpest(1.0, 0.0, 0.0, 0.0);
     constexpr int places = 400;
@@ -47,7 +49,7 @@ BendShape bend_shape(const stroke::Recording& r, const stroke::State& s, double 
     material::LayerHeights height;
     if (k * r.thickness < 1e-6 || !section.heights(sharpest, height)) return shape;
     const double outer_side = sharpest(1) > 0.0 ? -1.0 : 1.0;
-    shape.inside_radius = std::sqrt(section.face_square(sharpest, -outer_side)) / k;
+    shape.sharpest_radius = std::sqrt(section.face_square(sharpest, -outer_side)) / k;
     shape.thickness = height.y(section.face(1.0)) - height.y(section.face(-1.0));
     shape.outer_strain = 0.5 * std::log(section.face_square(sharpest, outer_side));
     return shape;

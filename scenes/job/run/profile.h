@@ -11,13 +11,15 @@ namespace overbend::job {
 // The bend between two blank positions, as it is in a state.
 struct BendShape {
     double angle = 0.0;          // rad as the strip lies, positive closes upwards
-    double inside_radius = 0.0;  // mm, of the inner surface where the strip is bent most; 0 when it is flat
-    double thickness = 0.0;      // there
-    double outer_strain = 0.0;   // logarithmic, at the convex surface there
+    double inside_radius = 0.0;  // mm, as a radius gauge reads it, see bent_strip.h; 0 when it is flat
+    // Where the strip is bent most:
+    double sharpest_radius = 0.0;  // mm, of the inner surface; 0 when it is flat
+    double thickness = 0.0;
+    double outer_strain = 0.0;  // logarithmic, at the convex surface
 };
 
-// a, b: blank positions on the flats either side of the bend. Radii and strains are means over half a
-// thickness of the strip around the section of greatest curvature: a finer figure would be the mesh's.
+// a, b: blank positions on the flats either side of the bend. What is said of the place that is bent most are
+// means over half a thickness of the strip around it: a finer figure would be the mesh's.
 BendShape bend_shape(const stroke::Recording& recording, const stroke::State& state, double a, double b);
 
 // What is read of a stroke: its state under load, and free. take: (state, whether it is the free one).

@@ -49,4 +49,11 @@ ShopReport look_at_shop(const files::Case& c, JobResult& job) {
     return report;
 }
 
+JudgedJob judge_job(const files::Case& c, const ProcessOptions& options) {
+    JudgedJob job;
+    job.result = run_process(c, options);
+    job.shop = look_at_shop(c, job.result);
+    return job;
+}
+
 }  // namespace overbend::job

@@ -91,8 +91,16 @@ struct ShopReport {
 // Throws OutOfRange: a sheet that no blank goes on.
 ShopReport shop_report(const files::Case& c, const JobResult& job);
 
-// The same; what is found goes to the job's own findings.
+// The same; what is found goes to the job's own findings, which are the whole verdict then.
 ShopReport look_at_shop(const files::Case& c, JobResult& job);
+
+// A job with the verdict on it: of its strokes, its part, the rules of the trade, press and tools.
+// Everything that prints a verdict has it from here.
+struct JudgedJob {
+    JobResult result;
+    ShopReport shop;
+};
+JudgedJob judge_job(const files::Case& c, const ProcessOptions& options);
 
 // From which batch on which of two ways is cheaper, as a sentence.
 std::string break_even_words(const std::string& own_name, const shop::CostSheet& own,

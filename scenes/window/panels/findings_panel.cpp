@@ -67,7 +67,9 @@ std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
     if (flow.button("Previous finding", {K::PageUp, false, true})) next(-1);
     if (flow.button("Next finding", {K::PageDown, false, true})) next(1);
     if (!job->wrong.empty()) ui.words(job->wrong, Ui::Weight::alarm);
-    if (count == 0) ui.words("Feasible: no problems found.", Ui::Weight::muted);
+    if (job->wrong.empty())
+        ui.words(job::verdict_words(job->result),
+                 job->result.feasible() ? Ui::Weight::muted : Ui::Weight::alarm);
     for (int i = 0; i < count; ++i) {
         const Finding& f = findings_[i];
         if (i == 0 || f.severity != findings_[i - 1].severity)

@@ -1,7 +1,8 @@
 // Sizes in words, with the general tolerances of ISO 2768-1:1989, class m (medium), if they are asked for.
 //
-// Source  its tables 1 to 3, from memory. Below 0.5 mm the standard has none: such sizes stand alone.
-// Units   mm, rad.
+// Below 0.5 mm the standard has none (sim/plan/general_tolerance.h): such sizes stand alone.
+//
+// Units  mm, rad.
 
 #pragma once
 
@@ -10,11 +11,6 @@
 namespace overbend::drawing {
 
 enum class Tolerances { none, iso_2768_m };
-
-// Either way; 0 where the standard has none (below 0.5 mm, above 4 m).
-double length_tolerance(double length);      // mm
-double radius_tolerance(double radius);      // mm, of external radii and chamfers
-double angle_tolerance(double shorter_leg);  // rad, by the length of the shorter leg
 
 // "12.5", "12.5 ±0.2"; up to three decimals, no trailing zeros.
 std::string length_words(double length, Tolerances tolerances);
