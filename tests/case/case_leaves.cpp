@@ -99,13 +99,17 @@ struct Leaves {
     }
 
     // ---- the part
+    void take(const std::string& path, const Tolerance& value) {
+        const auto& [either_way, reference] = value;
+        each(path, either_way, reference);
+    }
     void take(const std::string& path, const Bend& value) {
-        const auto& [name, angle, radius] = value;
-        each(path, name, angle, radius);
+        const auto& [name, angle, radius, tolerance, radius_tolerance] = value;
+        each(path, name, angle, radius, tolerance, radius_tolerance);
     }
     void take(const std::string& path, const Part& value) {
-        const auto& [flats, bends, tolerance] = value;
-        each(path, flats, bends, tolerance);
+        const auto& [flats, bends, legs, length, angle, radius, profile] = value;
+        each(path, flats, bends, legs, length, angle, radius, profile);
     }
     void take(const std::string& path, const Cutout& value) {
         const auto& [at, across, width, length] = value;

@@ -38,7 +38,9 @@ const std::vector<Document> documents = {{"case", whole_case, as_case},
 
 // What may be left out, as plain paths. All else is required.
 const std::set<std::string> optional_keys = {
-    "strip.bend_lines_mm", "strip.rolling", "part.angle_tolerance_deg", "part.path.name", "tool.height_mm",
+    "strip.bend_lines_mm", "strip.rolling", "part.angle_tolerance_deg", "part.length_tolerance_mm",
+    "part.radius_tolerance_mm", "part.profile_tolerance_mm", "part.path.tolerance_mm",
+    "part.path.tolerance_deg", "part.path.radius_tolerance_mm", "part.path.name", "tool.height_mm",
     "tool.shank_width_mm", "tool.faces.shoulder_radius_mm", "tool.faces.bottom_radius_mm",
     "tool.root_radius_mm", "tool.land_mm", "tool.side_relief_deg", "tool.shank", "tool.floor_crown_mm",
     "tool.points.radius_mm", "tool.points.bulge", "tool.layer", "tool.gap_mm", "tool.origin_mm",
@@ -177,6 +179,11 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"to_MPa", {"0", "1e9"}},
     {"rate", {"0", "1e6"}},
     {"angle_tolerance_deg", {"0", "-1", "46"}},
+    {"length_tolerance_mm", {"0", "-1", "101"}},
+    {"radius_tolerance_mm", {"0", "-1", "1001", "\"refrence\""}},
+    {"profile_tolerance_mm", {"0", "-1", "101"}},
+    {"tolerance_mm", {"0", "-1", "101", "\"none\""}},
+    {"tolerance_deg", {"0", "-1", "46", "\"none\""}},
     {"flat_mm", {"0", "-24", "5001"}},
     {"outside_mm", {"0", "-10", "5001", "1.1"}},
     {"bend_deg", {"0", "180.1", "-180.1", "200"}},

@@ -68,7 +68,16 @@ TEST_CASE("strip, material and drawing are read as they stand") {
     CHECK(job.part.bends[0].inside_radius == 1.5);
     CHECK(job.part.bends[1].name == "bend 2");
     CHECK(near(job.part.bends[2].angle, rad(-40.0)));
-    CHECK(near(job.part.angle_tolerance, rad(0.5)));
+    CHECK(near(*job.part.angle_tolerance, rad(0.5)));
+    CHECK(job.part.length_tolerance == 0.25);
+    CHECK(job.part.radius_tolerance == 0.35);
+    CHECK(job.part.profile_tolerance == 0.45);
+    CHECK(job.part.leg_tolerances.at(0).either_way == 0.15);
+    CHECK_FALSE(job.part.leg_tolerances.at(1).either_way);
+    CHECK(near(*job.part.bends[0].tolerance.either_way, rad(0.75)));
+    CHECK(job.part.bends[0].radius_tolerance.either_way == 0.55);
+    CHECK(job.part.bends[1].tolerance.reference);
+    CHECK_FALSE(job.part.bends[1].radius_tolerance.reference);
 
     REQUIRE(job.cutouts.size() == 2);
     CHECK(job.cutouts[0].at == 12.0);
@@ -173,6 +182,8 @@ TEST_CASE("what is left out has the values that are promised") {
                                                   "strip.bend_lines_mm",
                                                   "strip.rolling",
                                                   "part.angle_tolerance_deg",
+                                                  "part.length_tolerance_mm",
+                                                  "part.path[2].tolerance_deg",
                                                   "tool[1].height_mm",
                                                   "tool[1].shank_width_mm",
                                                   "tool[2].width_mm",
@@ -202,7 +213,9 @@ TEST_CASE("what is left out has the values that are promised") {
     CHECK_FALSE(job.blank_length.has_value());
     CHECK(job.bend_lines.empty());
     CHECK(job.rolling == Rolling::lengthwise);
-    CHECK(near(job.part.angle_tolerance, rad(1.0)));
+    CHECK_FALSE(job.part.angle_tolerance);
+    CHECK_FALSE(job.part.length_tolerance);
+    CHECK_FALSE(job.part.bends[0].tolerance.either_way);
     CHECK(shape_of<tool::VeePunch>(job, 0).height == 60.0);
     CHECK(shape_of<tool::VeePunch>(job, 0).shank_width == 12.0);
     CHECK(shape_of<tool::VeeDie>(job, 1).width == 10.0 + 4.0 * 1.5 + 16.0);

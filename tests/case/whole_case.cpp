@@ -26,18 +26,25 @@ n = 0.22
 
 [part]
 angle_tolerance_deg = 0.5
+length_tolerance_mm = 0.25
+radius_tolerance_mm = 0.35
+profile_tolerance_mm = 0.45
 
 [[part.path]]
 flat_mm = 24
+tolerance_mm = 0.15
 [[part.path]]
 bend_deg = 90
 inside_radius_mm = 1.5
 name = "lip"
+tolerance_deg = 0.75
+radius_tolerance_mm = 0.55
 [[part.path]]
 flat_mm = 20
 [[part.path]]
 bend_deg = 40
 inside_radius_mm = 1
+tolerance_deg = "reference"
 [[part.path]]
 flat_mm = 6.5
 [[part.path]]

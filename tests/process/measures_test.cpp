@@ -36,7 +36,8 @@ strip::StripState arc_strip(double radius, double turn) {
     const double sense = turn < 0.0 ? -1.0 : 1.0, bent = std::abs(turn), arc = radius * bent;
     for (int i = 0; i < nodes; ++i) {
         const double at = (2.0 * flat + arc) * i / (nodes - 1);
-        const double theta = std::clamp((at - flat) / radius, 0.0, bent), beyond = std::max(0.0, at - flat - arc);
+        const double theta = std::clamp((at - flat) / radius, 0.0, bent),
+                     beyond = std::max(0.0, at - flat - arc);
         const double straight = std::min(at, flat);
         s.blank_position.push_back(at);
         s.x.push_back(straight + radius * std::sin(theta) + beyond * std::cos(theta));
@@ -65,7 +66,9 @@ Blank arc_blank(double radius, double turn) {
 
 Case small() {
     const tests::OwnFolder folder;
-    return read_case(folder.write("case.toml", tests::small_case));
+    Case c = read_case(folder.write("case.toml", tests::small_case));
+    c.run.elements_per_thickness = 6.0;
+    return c;
 }
 
 }  // namespace
@@ -88,7 +91,9 @@ TEST_CASE("radius and legs of an arc between two flats are those of its closed f
                     if (end) strip::turn_end_for_end(s);
                     const BentStrip bent = bent_strip(s);
                     CHECK(inside_radius(bent, 0.25 * flat, blank.length - 0.25 * flat, thickness) ==
-                          doctest::Approx(std::sqrt(radius * radius - radius * thickness)).epsilon(0.005).scale(1));
+                          doctest::Approx(std::sqrt(radius * radius - radius * thickness))
+                              .epsilon(0.005)
+                              .scale(1));
                     for (const double leg : made_legs(c, blank, bent))
                         CHECK(leg == doctest::Approx(flat + corner).epsilon(5e-4));
                 }
@@ -96,7 +101,7 @@ TEST_CASE("radius and legs of an arc between two flats are those of its closed f
 }
 
 TEST_CASE("what sizes may be off, from the general to the one's own") {
-    Case c = small();  // flats of 20 mm and more beside bends of 90 and 60 degrees
+    Case c = small();  // legs of 13.4 and 22.8 mm beside bends of 60 degrees
     CHECK(allowed_angle(c, 0) == doctest::Approx(0.5 * degree));
     CHECK(allowed_leg(c, 0) == doctest::Approx(0.2));
     CHECK(allowed_radius(c, 0) == doctest::Approx(0.21));  // 15 per cent of 1.4
@@ -114,7 +119,8 @@ TEST_CASE("what sizes may be off, from the general to the one's own") {
     CHECK(allowed_radius(c, 1) == 0.05);
 }
 
-TEST_CASE("the profile may be off by what its sizes may be, more at its ends, and by anything beside a reference") {
+TEST_CASE(
+    "the profile may be off by what its sizes may be, more at its ends, and by anything beside a reference") {
     Case c = small();
     const std::vector<double> usual = allowed_profile(c);
     REQUIRE(usual.size() == drawing_points(c).size());

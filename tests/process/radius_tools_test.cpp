@@ -40,7 +40,7 @@ TEST_CASE("radius tools make the radius and the angle that are drawn") {
     REQUIRE(job.steps.size() == 1);
     REQUIRE(job.steps[0].bends.size() == 1);
     const BendResult& bend = job.steps[0].bends[0];
-    CHECK(std::abs(bend.free - bend.drawing) < c.part.angle_tolerance);
+    CHECK(std::abs(bend.free - bend.drawing) < allowed_angle(c, bend.bend));
     CHECK(bend.springback() > 1.0 * degree);
     CHECK(relative_error(gauge_radius(job.steps[0].stroke.free), c.part.bends[0].inside_radius) < 0.03);
     CHECK(job.profile.greatest() < 0.1);
