@@ -91,11 +91,11 @@ struct Leaves {
     }
     void take(const std::string& path, const material::Card& value) {
         const auto& [name, title, source, modulus, poisson, density, hardening, backstress, drop, r_value,
-                     strength, elongation, metal, hardness] = value;
+                     strength, elongation, reduction_of_area, metal, hardness, price, cutting_rate] = value;
         // a card in a file is called by its path, which the origin compares
         if (name.find(".toml") == std::string::npos) add(path + ".name", name);
         each(path, title, source, modulus, poisson, density, hardening, backstress, drop, r_value, strength,
-             elongation, metal, hardness);
+             elongation, reduction_of_area, metal, hardness, price, cutting_rate);
     }
 
     // ---- the part

@@ -58,8 +58,8 @@ const std::set<std::string> optional_keys = {
     // of a tool's steel
     "price_per_kg", "hardened", "sources.density_kg_m3", "sources.safety_tension",
     // of a card
-    "tensile_strength_MPa", "elongation_percent", "r_value", "metal", "hardness",
-    "sources.youngs_modulus_MPa", "sources.hardening"};
+    "tensile_strength_MPa", "elongation_percent", "reduction_of_area_percent", "cutting_mm2_per_s", "r_value",
+    "metal", "hardness", "sources.youngs_modulus_MPa", "sources.hardening"};
 
 // Required for one kind of tool or entry, optional for another; the places that are optional.
 const std::set<std::string> optional_places = {
@@ -219,6 +219,8 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"force_kN", {"0", "-1", "1e6"}},
     {"stroke_mm", {"0", "-1", "6000"}},
     {"r_value", {"0.05", "11"}},
+    {"reduction_of_area_percent", {"0", "100", "-1"}},
+    {"cutting_mm2_per_s", {"-1", "1e12"}},
     {"friction", {"-0.1", "0.31"}},
     {"layers", {"4", "42", "11.5"}},
     {"elements_per_thickness", {"0.9", "17"}},
