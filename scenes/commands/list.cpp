@@ -93,6 +93,8 @@ void list_materials(Lists& lists) {
          [](const Card& c) { return if_given(c.tensile_strength); }},
         {"elongation_percent", "Elongation", "%",
          [](const Card& c) { return if_given(100.0 * c.elongation); }},
+        {"reduction_of_area_percent", "Reduction of area", "%",
+         [](const Card& c) { return if_given(100.0 * c.reduction_of_area); }},
         {"youngs_modulus_MPa", "E", "MPa", [](const Card& c) { return c.youngs_modulus; }},
         {"density_kg_m3", "Density", "kg/m3", [](const Card& c) { return if_given(c.density); }}};
     std::vector<Card> cards;

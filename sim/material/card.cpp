@@ -135,6 +135,10 @@ void check(const Card& card) {
     demand(card.r_value >= 0.1 && card.r_value <= 10.0, "r-value", card.r_value, "give 0.1 to 10");
     demand_not_negative(card.tensile_strength, "tensile strength", " (MPa)");
     demand_not_negative(card.elongation, "elongation", "");
+    demand(card.reduction_of_area >= 0.0 && card.reduction_of_area < 1.0, "reduction of area",
+           card.reduction_of_area, "give 0 or more, below 1");
+    demand_not_negative(card.price, "price", " (per kg)");
+    demand_not_negative(card.cutting_rate, "cutting rate", " (mm2/s)");
 
     // No metal strip stretches a tenth before it yields: the units of one of the two must be wrong.
     const double yield = std::visit(FirstYield{card.youngs_modulus}, card.hardening);

@@ -63,9 +63,12 @@ struct Card {
     double r_value = 1.0;            // normal anisotropy, width over thickness strain in a tensile test, > 0
     double tensile_strength = 0.0;   // MPa, for handbook formulas; 0 when not given
     double elongation = 0.0;         // fracture elongation, 0.45 for 45 per cent; 0 when not given
-    double reduction_of_area = 0.0;  // at fracture, 0.6 for 60 per cent, below 1; 0 when not given
+    double reduction_of_area = 0.0;  // Z, of the section at fracture, 0.5 for 50 per cent; 0 when not given
     std::string metal;               // one of metal_words(), for the tables of the trade; empty: not given
     Hardness hardness = Hardness::medium;  // class of the handbook's straight lines for developed lengths
+    // Of the trade, for costs; 0 when not given.
+    double price = 0.0;         // of the strip, per kg
+    double cutting_rate = 0.0;  // of a laser: its speed times the thickness, mm2/s
 };
 
 // What tables of least radii have: "steel", "stainless-1.4310", "aluminium-6061-t6", ...

@@ -59,7 +59,7 @@ std::optional<LeastRadius> din(double strength, const RadiusQuery& query, std::s
                                        : "";
     return LeastRadius{row->radius[column],
                        words("steel to %g MPa, to %g mm%s", row->strength, din_thickness[column], because),
-                       "DIN 6935 (1975-10)"};
+                       "DIN 6935:2011-10"};
 }
 
 // ---- EN 10151

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "sim/errors.h"
+#include "sim/shop/tool_cost.h"
 #include "sim/words.h"
 
 namespace overbend::shop {
@@ -38,17 +39,14 @@ Strip strip_of(const CostRates& rates, const JobFigures& job) {
     return strip;
 }
 
-Traced nothing(const std::string& money) {
-    return {0.0, money, "nothing", {}};
-}
-
 CostLine material(const CostRates& r, const JobFigures& job, const Strip& strip) {
     const double scrap = strip.used_mass - job.part_mass;
-    Traced cost{strip.used_mass * r.strip_per_kg - scrap * r.scrap_per_kg,
+    const double price = r.strip_per_kg.value_or(job.strip_per_kg.value_or(usual_strip_per_kg));
+    Traced cost{strip.used_mass * price - scrap * r.scrap_per_kg,
                 r.money,
                 "strip a part x its price - (strip a part - mass of the part) x price of scrap",
                 {{"strip a part", strip.used_mass, "kg"},
-                 {"price of the strip", r.strip_per_kg, r.money + "/kg"},
+                 {"price of the strip", price, r.money + "/kg"},
                  {"mass of the part", job.part_mass, "kg"},
                  {"price of scrap", r.scrap_per_kg, r.money + "/kg"},
                  {"blank length", job.blank_length, "mm"},
@@ -58,22 +56,47 @@ CostLine material(const CostRates& r, const JobFigures& job, const Strip& strip)
     return {"material", cost, nothing(r.money)};
 }
 
+// A laser melts so much of an edge a second, so that thick strip is cut slowly; on short contours its axes
+// limit the speed.
+double cutting_speed(const CostRates& r, const JobFigures& job) {
+    if (r.cutting_speed) return *r.cutting_speed;
+    return std::min(r.cutting_most, job.cutting_rate.value_or(usual_cutting_rate) / job.thickness);
+}
+
 CostLine cutting(const CostRates& r, const JobFigures& job) {
     // A blank is cut off a coil across its width, and out of a sheet all round.
     const double outline = r.sheet ? 2.0 * (job.width + job.blank_length) : job.width;
     const int pierces = job.cutouts + (r.sheet ? 1 : 0);
-    const double seconds = (outline + job.cutout_perimeters) / r.cutting_speed + pierces * r.pierce;
-    return {"cutting",
-            {seconds / hour * r.cutting_per_hour,
-             r.money,
-             "((outline + cut-outs) / speed + pierces x time of one) / 3600 x price of an hour",
-             {{"outline", outline, "mm"},
-              {"cut-outs", job.cutout_perimeters, "mm"},
-              {"speed", r.cutting_speed, "mm/s"},
-              {"pierces", 1.0 * pierces, ""},
-              {"time of one", r.pierce, "s"},
-              {"price of an hour", r.cutting_per_hour, r.money + "/h"}}},
-            nothing(r.money)};
+    const double speed = cutting_speed(r, job);
+    const double seconds = (outline + job.cutout_perimeters) / speed + pierces * r.pierce;
+    Traced cost{seconds / hour * r.cutting_per_hour,
+                r.money,
+                "((outline + cut-outs) / speed + pierces x time of one) / 3600 x price of an hour",
+                {{"outline", outline, "mm"},
+                 {"cut-outs", job.cutout_perimeters, "mm"},
+                 {"speed", speed, "mm/s"},
+                 {"pierces", 1.0 * pierces, ""},
+                 {"time of one", r.pierce, "s"},
+                 {"price of an hour", r.cutting_per_hour, r.money + "/h"}}};
+    if (!r.cutting_speed) {
+        cost.formula += "; speed = rate of the metal / thickness, at most the greatest";
+        cost.inputs.push_back({"rate of the metal", job.cutting_rate.value_or(usual_cutting_rate), "mm2/s"});
+        cost.inputs.push_back({"thickness", job.thickness, "mm"});
+        cost.inputs.push_back({"greatest", r.cutting_most, "mm/s"});
+    }
+    return {"cutting", cost, nothing(r.money)};
+}
+
+// So many seconds of a worker, each part or each batch.
+Traced worker_time(const CostRates& r, const char* what, double seconds) {
+    return {seconds / hour * r.worker_per_hour,
+            r.money,
+            std::string(what) + " / 3600 x worker",
+            {{what, seconds, "s"}, {"worker", r.worker_per_hour, r.money + "/h"}}};
+}
+
+Traced price_a_part(const CostRates& r, double price) {
+    return {price, r.money, "price a part", {{"price a part", price, r.money}}};
 }
 
 double press_seconds(const CostRates& r, const JobFigures& job) {
@@ -106,38 +129,18 @@ CostLine set_up(const CostRates& r, const JobFigures& job) {
               {"worker", r.worker_per_hour, r.money + "/h"}}}};
 }
 
-Traced tool_cost(const CostRates& r, const ToolFigures& t) {
-    if (t.bought) return {*t.bought, r.money, "its price", {{"its price", *t.bought, r.money}}};
-    const double steel = t.steel_per_kg.value_or(r.tool_steel_per_kg);
-    const double hardening = t.hardened ? r.hardening_per_kg : 0.0;
-    const ToolStock& s = t.stock;
-    return {s.block_mass * steel + s.milling_hours * r.milling_per_hour +
-                s.erosion_hours * r.erosion_per_hour + s.mass * hardening +
-                r.making.fitting * r.fitting_per_hour,
-            r.money,
-            "block x steel + milling x its hour + erosion x its hour + tool x heat treatment + fitting x its "
-            "hour",
-            {{"block", s.block_mass, "kg"},
-             {"steel", steel, r.money + "/kg"},
-             {"milling", s.milling_hours, "h"},
-             {"hour of milling", r.milling_per_hour, r.money + "/h"},
-             {"erosion", s.erosion_hours, "h"},
-             {"hour of erosion", r.erosion_per_hour, r.money + "/h"},
-             {"tool", s.mass, "kg"},
-             {"heat treatment", hardening, r.money + "/kg"},
-             {"fitting", r.making.fitting, "h"},
-             {"hour of fitting", r.fitting_per_hour, r.money + "/h"}}};
-}
-
-CostLine tools(const CostRates& r, const std::vector<ToolCost>& each) {
-    Traced cost{0.0, r.money, "sum of the tools / batches that share them", {}};
-    for (const ToolCost& t : each) {
-        cost.value += t.cost.value;
-        cost.inputs.push_back({t.name, t.cost.value, r.money});
-    }
-    cost.value /= r.tool_batches;
-    cost.inputs.push_back({"batches that share them", 1.0 * r.tool_batches, ""});
-    return {"tools", nothing(r.money), cost};
+CostLine trial_parts(const CostRates& r, const CostLine& strip, const CostLine& cut,
+                     const CostLine& pressed) {
+    const double one = strip.per_part.value + cut.per_part.value + pressed.per_part.value;
+    return {"trial parts",
+            nothing(r.money),
+            {r.trial_parts * one,
+             r.money,
+             "parts x (material + cutting + pressing)",
+             {{"parts", 1.0 * r.trial_parts, ""},
+              {"material", strip.per_part.value, r.money},
+              {"cutting", cut.per_part.value, r.money},
+              {"pressing", pressed.per_part.value, r.money}}}};
 }
 
 CostLine inspection(const CostRates& r) {
@@ -177,6 +180,57 @@ CostLine energy(const CostRates& r, const JobFigures& job) {
             nothing(r.money)};
 }
 
+// What is spent on a part by the time that it is inspected is lost with it.
+CostLine rejects(const CostRates& r, const std::vector<CostLine>& until_inspected) {
+    double made = 0.0;
+    for (const CostLine& line : until_inspected) made += line.per_part.value;
+    return {"rejects",
+            {r.rejected / (1.0 - r.rejected) * made,
+             r.money,
+             "share / (1 - share) x cost of a part with its inspection",
+             {{"share", r.rejected, ""}, {"cost of a part with its inspection", made, r.money}}},
+            nothing(r.money)};
+}
+
+CostLine overhead(const CostRates& r, const std::vector<CostLine>& all_else) {
+    double part = 0.0, batch = 0.0;
+    for (const CostLine& line : all_else) part += line.per_part.value, batch += line.per_batch.value;
+    const auto share_of = [&](double sum) {
+        return Traced{r.overhead * sum,
+                      r.money,
+                      "share x sum of all other groups",
+                      {{"share", r.overhead, ""}, {"sum of all other groups", sum, r.money}}};
+    };
+    return {"overhead", share_of(part), share_of(batch)};
+}
+
+// In the order in which a part goes through the shop.
+std::vector<CostLine> lines_of(const CostRates& r, const JobFigures& job, const Strip& strip,
+                               const std::vector<ToolCost>& tools) {
+    const Traced none = nothing(r.money);
+    const CostLine from = material(r, job, strip), cut = cutting(r, job), pressed = pressing(r, job);
+    std::vector<CostLine> lines = {
+        from,
+        cut,
+        {"deburring", worker_time(r, "time of one", r.deburring), none},
+        set_up(r, job),
+        {"programming", none, worker_time(r, "time of a batch", r.programming)},
+        trial_parts(r, from, cut, pressed),
+        {"first article", none, worker_time(r, "time of a batch", r.first_article)},
+        pressed,
+        energy(r, job),
+        tools_line(r, tools),
+        wear_line(r, job, tools),
+        {"cleaning", price_a_part(r, r.cleaning), none},
+        inspection(r),
+    };
+    lines.push_back(rejects(r, lines));
+    lines.push_back({"packaging", price_a_part(r, r.packaging), none});
+    lines.push_back(storage(r));
+    lines.push_back(overhead(r, lines));
+    return lines;
+}
+
 }  // namespace
 
 int blanks_on(const Sheet& sheet, const JobFigures& job, double gap) {
@@ -193,10 +247,8 @@ CostSheet cost_sheet(const CostRates& rates, const JobFigures& job) {
     const Strip strip = strip_of(rates, job);
     CostSheet sheet;
     sheet.money = rates.money;
-    for (const ToolFigures& t : job.tools) sheet.tools.push_back({t.name, tool_cost(rates, t)});
-    sheet.lines = {
-        material(rates, job, strip), cutting(rates, job), pressing(rates, job), set_up(rates, job),
-        tools(rates, sheet.tools),   inspection(rates),   storage(rates),       energy(rates, job)};
+    sheet.tools = tool_costs(rates, job.tools);
+    sheet.lines = lines_of(rates, job, strip, sheet.tools);
     for (const CostLine& line : sheet.lines) {
         sheet.variable += line.per_part.value;
         sheet.fixed += line.per_batch.value;

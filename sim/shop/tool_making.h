@@ -13,10 +13,13 @@ namespace overbend::shop {
 
 // Common practice, no source; the case may give its own.
 struct MakingRates {
-    double allowance = 2.5;  // mm on every side of the block, milled off, >= 0
-    double milling = 15.0;   // cm3 a minute, > 0
-    double erosion = 100.0;  // mm2 a minute of wire: length of cut times height, > 0
-    double fitting = 1.0;    // h a tool: setting up its machines, fitting, trial, >= 0
+    double allowance = 2.5;    // mm on every side of the block, milled off, >= 0
+    double milling = 15.0;     // cm3 a minute, > 0
+    double erosion = 100.0;    // mm2 a minute of wire: length of cut times height, > 0
+    double fitting = 1.0;      // h a tool: setting up its machines, fitting, trial, >= 0
+    double design = 2.0;       // h a tool, >= 0
+    double programming = 1.0;  // h a tool: programs of its machines (CAM), >= 0
+    double grinding = 1.5;     // h of a hardened tool: its faces after heat treatment, >= 0
 };
 
 struct ToolStock {

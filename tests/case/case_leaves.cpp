@@ -91,11 +91,11 @@ struct Leaves {
     }
     void take(const std::string& path, const material::Card& value) {
         const auto& [name, title, source, modulus, poisson, density, hardening, backstress, drop, r_value,
-                     strength, elongation, metal, hardness] = value;
+                     strength, elongation, reduction_of_area, metal, hardness, price, cutting_rate] = value;
         // a card in a file is called by its path, which the origin compares
         if (name.find(".toml") == std::string::npos) add(path + ".name", name);
         each(path, title, source, modulus, poisson, density, hardening, backstress, drop, r_value, strength,
-             elongation, metal, hardness);
+             elongation, reduction_of_area, metal, hardness, price, cutting_rate);
     }
 
     // ---- the part
@@ -254,17 +254,23 @@ struct Leaves {
         each(path, length, width);
     }
     void take(const std::string& path, const shop::MakingRates& value) {
-        const auto& [allowance, milling, erosion, fitting] = value;
-        each(path, allowance, milling, erosion, fitting);
+        const auto& [allowance, milling, erosion, fitting, design, programming, grinding] = value;
+        each(path, allowance, milling, erosion, fitting, design, programming, grinding);
     }
     void take(const std::string& path, const shop::CostRates& value) {
-        const auto& [money, batch, strip, scrap, gap, end_scrap, sheet, cutting, pierce, cutting_hour, lay_in,
-                     press_hour, worker_hour, tool_steel, milling_hour, erosion_hour, fitting_hour, hardening,
-                     making, tool_batches, inspection, inspected, storage, months, energy, idle, efficiency] =
-            value;
-        each(path, money, batch, strip, scrap, gap, end_scrap, sheet, cutting, pierce, cutting_hour, lay_in,
-             press_hour, worker_hour, tool_steel, milling_hour, erosion_hour, fitting_hour, hardening, making,
-             tool_batches, inspection, inspected, storage, months, energy, idle, efficiency);
+        const auto& [money, batch, strip_per_kg, scrap_per_kg, gap, end_scrap, sheet, cutting_speed,
+                     cutting_most, pierce, cutting_per_hour, deburring, lay_in, press_per_hour,
+                     worker_per_hour, cleaning, programming, trial_parts, first_article, tool_steel_per_kg,
+                     milling_per_hour, erosion_per_hour, fitting_per_hour, grinding_per_hour, design_per_hour,
+                     hardening_per_kg, hardening_least, making, tool_batches, regrind_strokes, regrinds,
+                     regrind, inspection, inspected, rejected, packaging, storage, storage_months,
+                     energy_per_kWh, idle_power, efficiency, overhead] = value;
+        each(path, money, batch, strip_per_kg, scrap_per_kg, gap, end_scrap, sheet, cutting_speed,
+             cutting_most, pierce, cutting_per_hour, deburring, lay_in, press_per_hour, worker_per_hour,
+             cleaning, programming, trial_parts, first_article, tool_steel_per_kg, milling_per_hour,
+             erosion_per_hour, fitting_per_hour, grinding_per_hour, design_per_hour, hardening_per_kg,
+             hardening_least, making, tool_batches, regrind_strokes, regrinds, regrind, inspection, inspected,
+             rejected, packaging, storage, storage_months, energy_per_kWh, idle_power, efficiency, overhead);
     }
     void take(const std::string& path, const Handling& value) {
         const auto& [stroke, turn, flip, tool_change, gauge_change, slide] = value;

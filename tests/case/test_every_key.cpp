@@ -60,8 +60,8 @@ const std::set<std::string> optional_keys = {
     // of a tool's steel
     "price_per_kg", "hardened", "sources.density_kg_m3", "sources.safety_tension",
     // of a card
-    "tensile_strength_MPa", "elongation_percent", "r_value", "metal", "hardness",
-    "sources.youngs_modulus_MPa", "sources.hardening"};
+    "tensile_strength_MPa", "elongation_percent", "reduction_of_area_percent", "cutting_mm2_per_s", "r_value",
+    "metal", "hardness", "sources.youngs_modulus_MPa", "sources.hardening"};
 
 // Required for one kind of tool or entry, optional for another; the places that are optional.
 const std::set<std::string> optional_places = {
@@ -106,6 +106,24 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"erosion_price_per_h", {"-1", "1e12"}},
     {"fitting_price_per_h", {"-1", "1e12"}},
     {"hardening_price_per_kg", {"-1", "1e12"}},
+    {"deburring_s", {"-1", "1e12"}},
+    {"programming_s", {"-1", "1e12"}},
+    {"first_article_s", {"-1", "1e12"}},
+    {"design_h", {"-1", "1e12"}},
+    {"cam_h", {"-1", "1e12"}},
+    {"design_price_per_h", {"-1", "1e12"}},
+    {"grinding_h", {"-1", "1e12"}},
+    {"grinding_price_per_h", {"-1", "1e12"}},
+    {"hardening_least_price", {"-1", "1e12"}},
+    {"regrind_strokes", {"-1", "1e12"}},
+    {"regrind_h", {"-1", "1e12"}},
+    {"cleaning_price", {"-1", "1e12"}},
+    {"packaging_price", {"-1", "1e12"}},
+    {"overhead_percent", {"-1", "1e12"}},
+    {"cutting_most_mm_per_s", {"0", "-1", "1e12"}},
+    {"rejected_percent", {"-1", "91"}},
+    {"trial_parts", {"-1", "1.5"}},
+    {"regrinds", {"-1", "1.5"}},
     {"inspection_s", {"-1", "1e12"}},
     {"storage_price_per_month", {"-1", "1e12"}},
     {"storage_months", {"-1", "1e12"}},
@@ -226,6 +244,8 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"force_kN", {"0", "-1", "1e6"}},
     {"stroke_mm", {"0", "-1", "6000"}},
     {"r_value", {"0.05", "11"}},
+    {"reduction_of_area_percent", {"0", "100", "-1"}},
+    {"cutting_mm2_per_s", {"-1", "1e12"}},
     {"friction", {"-0.1", "0.31"}},
     {"layers", {"4", "42", "11.5"}},
     {"elements_per_thickness", {"0.9", "17"}},

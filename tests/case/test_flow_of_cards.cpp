@@ -10,10 +10,14 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <cstdio>
 #include <functional>
 #include <map>
 
+#include "scenes/files/case/named_asset.h"
 #include "scenes/files/case/read_card.h"
+#include "scenes/files/case/strict_table.h"
+#include "scenes/files/case/toml_file.h"
 #include "tests/tolerance.h"
 
 using namespace overbend;
@@ -63,7 +67,7 @@ const std::map<std::string, double> yield_of = {{"dc01", 210.0},
                                                 {"s235", 284.0},
                                                 {"dp600", 380.0},
                                                 {"stainless-1.4301", 275.0},
-                                                {"stainless-1.4310", 1059.0},
+                                                {"stainless-1.4310", 1190.0},
                                                 {"aluminium-5754-h22", 145.0},
                                                 {"aluminium-6061-t6", 276.0},
                                                 {"bronze-cusn6", 490.0},
@@ -88,6 +92,32 @@ TEST_CASE("every card gives back the strengths it claims") {
         CHECK(relative_error(found.strength, card.tensile_strength) < 0.005);
         const bool says_so = card.source.find(std::to_string(static_cast<int>(yield))) != std::string::npos;
         CHECK((says_so || name == "spring-steel-c75s-hardened"));  // that one says nine tenths of Rm
+    }
+}
+
+// Every number of a card names its source; what the trade pays and how fast it cuts is the middle of a range.
+TEST_CASE("every number of a card has a source") {
+    for (const std::string& name : known_cards()) {
+        CAPTURE(name);
+        const TomlFile file = read_toml(file_of(name, "", material_cards));
+        const CardTable given = read_card_table(StrictTable(file), name);
+        const material::Card& card = given.card;
+        std::map<std::string, std::string> sources(given.sources.begin(), given.sources.end());
+        for (const char* key :
+             {"youngs_modulus_MPa", "poisson", "density_kg_m3", "hardening", "tensile_strength_MPa",
+              "elongation_percent", "hardness", "price_per_kg", "cutting_mm2_per_s"})
+            CHECK_MESSAGE(sources.count(key) == 1, key);
+        CHECK((sources.count("r_value") == 1) == (card.r_value != 1.0));
+        CHECK((sources.count("reduction_of_area_percent") == 1) == (card.reduction_of_area > 0.0));
+        const std::pair<const char*, double> trade[] = {{"price_per_kg", card.price},
+                                                        {"cutting_mm2_per_s", card.cutting_rate}};
+        for (const auto& [key, value] : trade) {
+            CAPTURE(std::string(key));
+            double low = 0.0, high = 0.0;
+            REQUIRE(std::sscanf(sources[key].c_str(), "common practice, no source: %lf to %lf", &low,
+                                &high) == 2);
+            CHECK(value == doctest::Approx(0.5 * (low + high)));
+        }
     }
 }
 

@@ -58,6 +58,10 @@ TEST_CASE("every law is read as it stands") {
     CHECK(swift.density == 7850.0);
     CHECK(swift.tensile_strength == 350.0);
     CHECK(swift.elongation == 0.3);
+    CHECK(swift.reduction_of_area == doctest::Approx(0.625));
+    CHECK(swift.price == 2.5);
+    CHECK(swift.cutting_rate == 90.0);
+    CHECK(card_of(linear_card).reduction_of_area == 0.0);
     CHECK(swift.metal == "steel");
     CHECK(swift.hardness == material::Hardness::hard);
     CHECK(card_of(linear_card).metal.empty());

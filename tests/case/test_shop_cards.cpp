@@ -3,8 +3,11 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cstdio>
 #include <filesystem>
+#include <set>
 
+#include "scenes/files/case/describe.h"
 #include "scenes/files/case/named_asset.h"
 #include "scenes/files/case/read_case.h"
 #include "scenes/files/case/read_shop.h"
@@ -105,13 +108,37 @@ TEST_CASE("costs: what is left out is the press's, or the usual") {
     CHECK(job.cost->batch == 200);
     CHECK(job.cost->press_per_hour == 18.0);
     CHECK(job.cost->idle_power == 0.6);
-    CHECK(job.cost->strip_per_kg == shop::CostRates{}.strip_per_kg);
+    CHECK_FALSE(job.cost->strip_per_kg);  // the metal's
+    CHECK_FALSE(job.cost->cutting_speed);
     const Case own = case_of(racked_case + "\n[cost]\npress_price_per_h = 30\nend_scrap_percent = 7\n");
     CHECK(own.cost->press_per_hour == 30.0);
     CHECK(own.cost->end_scrap == Approx(0.07));
     const std::string text = write_case(own);
     CHECK(text.find("press_price_per_h = 30") != std::string::npos);
     CHECK(text.find("end_scrap_percent = 7") != std::string::npos);
+}
+
+// "... (common practice, no source: 1 to 5)": the default, at the end of what holds without the key ("2",
+// "the press's, or 30"), is the middle of the range.
+TEST_CASE("costs: each default is the middle of the range that its key states") {
+    const std::set<std::string> no_range = {"money", "batch", "sheet_mm", "tool_batches"};  // the case's own
+    int ranges = 0;
+    for (const KeyEntry& key : keys_of<CostTable>()) {
+        CAPTURE(key.name);
+        CAPTURE(key.words);
+        const std::size_t at = key.words.find("(common practice, no source: ");
+        REQUIRE((at == std::string::npos) == (no_range.count(key.name) == 1));
+        if (at == std::string::npos) continue;
+        double low = 0.0, high = 0.0;
+        REQUIRE(std::sscanf(key.words.c_str() + at, "(common practice, no source: %lf to %lf", &low, &high) ==
+                2);
+        const std::size_t digit = key.usual.find_first_of("0123456789");
+        REQUIRE(digit != std::string::npos);
+        CHECK(std::stod(key.usual.substr(digit)) == Approx(0.5 * (low + high)));
+        CHECK(low < high);
+        ++ranges;
+    }
+    CHECK(ranges == static_cast<int>(keys_of<CostTable>().size() - no_range.size()));
 }
 
 TEST_CASE("two hardnesses, and a sheet with one side, are refused") {

@@ -15,9 +15,12 @@ density_kg_m3 = 7850
 
 const std::string swift_card = card_head + R"(tensile_strength_MPa = 350
 elongation_percent = 30
+reduction_of_area_percent = 62.5
 r_value = 1.4
 metal = "steel"
 hardness = "hard"
+price_per_kg = 2.5
+cutting_mm2_per_s = 90
 [hardening]
 law = "swift"
 K_MPa = 520

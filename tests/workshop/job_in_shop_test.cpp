@@ -299,6 +299,13 @@ TEST_CASE("costs are the job's: strokes, set-ups, turns, cut-outs, mass") {
     double work = 0.0, cycles = 0.0;
     for (const StrokeOnPress& s : shop.strokes) work += s.demand.work, cycles += s.cycle_s;
     CHECK(f.work == Approx(work));
+    int strokes_of_tools = 0;  // each is of a punch and a die, and one has a pad
+    for (const shop::ToolFigures& t : f.tools) strokes_of_tools += t.strokes;
+    CHECK(strokes_of_tools == 2 * 6 + 1);
+    REQUIRE(f.strip_per_kg);
+    CHECK(*f.strip_per_kg == demo().material.price);
+    REQUIRE(f.cutting_rate);
+    CHECK(*f.cutting_rate == demo().material.cutting_rate);
     CHECK(f.press_cycles == Approx(cycles));
     CHECK(shop.cost.money == "EUR");
     CHECK(shop.cost.press_time == Approx(cycles + 6 * 3.0 + f.handling));
@@ -307,6 +314,7 @@ TEST_CASE("costs are the job's: strokes, set-ups, turns, cut-outs, mass") {
 // A wedge that is bought costs its price, whatever it weighs.
 TEST_CASE("a tool that is bought is not made") {
     Case c = demo();
+    c.cost->overhead = 0.0, c.cost->hardening_least = 0.0;  // which other tools would bear
     const double before = shop_report(c, demo_job()).cost.fixed;
     double made = 0.0;
     for (const shop::ToolCost& t : shop_report(c, demo_job()).cost.tools)

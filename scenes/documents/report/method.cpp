@@ -107,6 +107,7 @@ void add_material(const files::Case& c, report::Page& page) {
     if (m.r_value != 1.0) add("r-value", words("%g", m.r_value));
     if (m.tensile_strength > 0.0) add("Tensile strength", words("%g MPa", m.tensile_strength));
     if (m.elongation > 0.0) add("Elongation", words("%g %%", 100.0 * m.elongation));
+    if (m.reduction_of_area > 0.0) add("Reduction of area", words("%g %%", 100.0 * m.reduction_of_area));
     if (m.density > 0.0) add("Density", words("%g kg/m\u00b3", m.density));
     for (const auto& [key, source] : c.card_origin.sources) add("Source", key + ": " + source);
 }

@@ -204,15 +204,16 @@ Table springs_table(const files::Case& c, const job::ShopReport& shop) {
 Table cost_table(const job::ShopReport& shop) {
     const shop::CostSheet& cost = shop.cost;
     const int batch = shop.rates.batch;
-    Table table{"Cost",
-                {{"Cost"}, {"Value", "", 2}},
-                {{words("Per part (batch of %d)", batch), Cell(cost.per_part(batch), 3, cost.money)},
-                 {"Whole batch", Cell(cost.of_batch(batch), 2, cost.money)},
-                 {"Press time per part, with handling", Cell(cost.press_time, 1, "s")},
-                 {"Material used in the part", Cell(100.0 * cost.strip_yield, 1, "%")},
-                 {"Energy per thousand parts", Cell(cost.energy_per_thousand, 2, "kWh")}},
-                {shop.cost_asked ? "Rates that the case does not give are common values."
-                                 : "The case has no [cost] table, so common rates are used."}};
+    Table table{
+        "Cost",
+        {{"Cost"}, {"Value", "", 2}},
+        {{words("Per part (batch of %d)", batch), Cell(cost.per_part(batch), 3, cost.money)},
+         {"Whole batch", Cell(cost.of_batch(batch), 2, cost.money)},
+         {"Press time per part, with handling", Cell(cost.press_time, 1, "s")},
+         {"Material used in the part", Cell(100.0 * cost.strip_yield, 1, "%")},
+         {"Energy per thousand parts", Cell(cost.energy_per_thousand, 2, "kWh")}},
+        {shop.cost_asked ? "Rates that the case does not give are the middles of common ranges."
+                         : "The case has no [cost] table, so rates are the middles of common ranges."}};
     if (cost.blanks_a_sheet > 0)
         table.rows.push_back({"Blanks per sheet", Cell(1.0 * cost.blanks_a_sheet, 0, "")});
     return table;

@@ -37,9 +37,16 @@ void describe(Fields& f, CardTable& t) {
                 c.tensile_strength, {0.0, "not known"});
     f.number_or({"elongation_percent", "38.0", "Elongation at fracture"}, above_to(0.0, 100.0), c.elongation,
                 {0.0, "not known"});
+    f.number_or(
+        {"reduction_of_area_percent", "60.0", "Reduction of area Z: what the section loses at fracture"},
+        above_below(0.0, 100.0), c.reduction_of_area, {0.0, "not known"});
     f.choice_if({"metal", "\"steel\"", "Row of a table of least radii"}, material::metal_words(), c.metal);
     f.word_or({"hardness", "\"soft\"", "Class of the handbook's straight lines for developed lengths"},
               {"soft", "medium", "hard"}, c.hardness, material::Hardness::medium);
+    f.number_or({"price_per_kg", "3.0", "Price of the strip"}, from_to(0.0, 1e6), c.price,
+                {0.0, "the case's own"});
+    f.number_or({"cutting_mm2_per_s", "120.0", "Cutting speed of a laser, times the thickness"},
+                from_to(0.0, 1e6), c.cutting_rate, {0.0, "the case's own"});
     f.sources_if({"sources", "{ r_value = \"measured\" }", "Sources of single numbers"}, t.sources);
 }
 

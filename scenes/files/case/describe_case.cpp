@@ -31,7 +31,8 @@ void describe(Fields& f, TopTable& t) {
                 false);
     f.elsewhere({"handling", "", "Handling times"}, false);
     f.elsewhere({"cost", "",
-                 "Prices and rates, in any currency; the defaults are common values for a labour rate of 45 "
+                 "Prices and rates, in any currency; the defaults are the middles of common ranges for a "
+                 "labour rate of 45 "
                  "per hour"},
                 false);
     f.elsewhere({"run", "", "How it is computed"}, false);

@@ -7,10 +7,7 @@ namespace {
 constexpr Range block_size = above_to(0.0, 2000.0);  // mm, of what stands about the tools
 constexpr Range length = above_to(0.0, 5000.0);      // mm
 constexpr Range speed = above_to(0.0, 1e4);          // mm/s
-constexpr Range money = from_to(0.0, 1e9);
-constexpr Range shop_seconds = from_to(0.0, 1e5);
-constexpr Range rate = above_to(0.0, 1e6);
-constexpr Range strength = from_to(50.0, 1e4);  // MPa
+constexpr Range strength = from_to(50.0, 1e4);       // MPa
 constexpr Range safety = from_to(1.0, 20.0);
 
 }  // namespace
@@ -110,61 +107,6 @@ void describe(Fields& f, SteelTable& t) {
     f.truth_or_false({"hardened", "true", "Hardened and tempered after cutting"}, hardened);
     s.hardening = hardened ? shop::Hardening::through : shop::Hardening::none;
     f.sources_if({"sources", "{ density_kg_m3 = \"EN ISO 4957\" }", "Sources of single numbers"}, t.sources);
-}
-
-// ---- cost
-
-void describe(Fields& f, CostTable& t) {
-    shop::CostRates& r = t.rates;
-    const shop::CostRates& u = t.usual;
-    using Rates = shop::CostRates;
-    using Making = shop::MakingRates;
-    const auto number = numbers_as_in(f, r, u);
-    const auto making = numbers_as_in(f, r.making, u.making);
-    f.text_or({"money", "\"EUR\"", "Name of the currency"}, r.money, u.money);
-    f.whole_or({"batch", "500", "Parts in a batch"}, 1, 100000000, r.batch, u.batch);
-    number({"strip_price_per_kg", "3.0", "Price of the strip"}, money, &Rates::strip_per_kg);
-    number({"scrap_price_per_kg", "0.3", "Price of scrap"}, money, &Rates::scrap_per_kg);
-    number({"gap_mm", "2.0", "Gap between blanks"}, from_to(0.0, 1000.0), &Rates::gap);
-    f.number_or({"end_scrap_percent", "2.0", "Part of the strip lost at its ends and in setting up"},
-                from_to(0.0, 90.0), r.end_scrap, {u.end_scrap});
-    std::vector<double> sheet;
-    if (r.sheet) sheet = {r.sheet->length, r.sheet->width};
-    f.numbers_if(
-        {"sheet_mm", "[2000.0, 1000.0]", "Length, along the rolling direction, and width of a sheet"},
-        above_to(0.0, 20000.0), 2, sheet, "a coil of the part's width");
-    r.sheet.reset();
-    if (!sheet.empty()) r.sheet = shop::Sheet{sheet[0], sheet[1]};
-    number({"cutting_mm_per_s", "50.0", "Speed of cutting the blank"}, rate, &Rates::cutting_speed);
-    number({"pierce_s", "0.5", "Time per cut-out, and per blank on a sheet"}, shop_seconds, &Rates::pierce);
-    number({"cutting_price_per_h", "80.0", "Hourly rate of cutting"}, money, &Rates::cutting_per_hour);
-    number({"lay_in_s", "3.0", "Time per stroke: pick up, load, put down"}, shop_seconds, &Rates::lay_in);
-    f.number_or({"press_price_per_h", "30.0", "Hourly rate of the press"}, money, r.press_per_hour,
-                {u.press_per_hour, "the press's, or 30"});
-    number({"worker_price_per_h", "45.0", "Hourly rate of a worker"}, money, &Rates::worker_per_hour);
-    number({"tool_steel_price_per_kg", "8.0", "Price of tool steels that have none of their own"}, money,
-           &Rates::tool_steel_per_kg);
-    f.number_or({"block_allowance_mm", "2.5", "Allowance of the block on each side of the tool"},
-                from_to(0.0, 100.0), r.making.allowance, {u.making.allowance});
-    making({"milling_cm3_per_min", "15.0", "Milling rate"}, rate, &Making::milling);
-    making({"erosion_mm2_per_min", "100.0", "Wire-cutting rate"}, rate, &Making::erosion);
-    making({"fitting_h", "1.0", "Fitting time per tool"}, from_to(0.0, 1e4), &Making::fitting);
-    number({"milling_price_per_h", "60.0", "Hourly rate of milling"}, money, &Rates::milling_per_hour);
-    number({"erosion_price_per_h", "50.0", "Hourly rate of wire cutting"}, money, &Rates::erosion_per_hour);
-    number({"fitting_price_per_h", "60.0", "Hourly rate of fitting"}, money, &Rates::fitting_per_hour);
-    number({"hardening_price_per_kg", "6.0", "Hardening"}, money, &Rates::hardening_per_kg);
-    f.whole_or({"tool_batches", "10", "Batches that share the tools"}, 1, 100000, r.tool_batches,
-               u.tool_batches);
-    number({"inspection_s", "10.0", "Inspection time of a part"}, shop_seconds, &Rates::inspection);
-    number({"inspected_percent", "5.0", "Part of the batch that is inspected"}, from_to(0.0, 100.0),
-           &Rates::inspected);
-    number({"storage_price_per_month", "0.002", "Storage cost of a part per month"}, money, &Rates::storage);
-    number({"storage_months", "3.0", "Average storage time"}, from_to(0.0, 1200.0), &Rates::storage_months);
-    number({"energy_price_per_kWh", "0.25", "Electricity"}, money, &Rates::energy_per_kWh);
-    f.number_or({"idle_kW", "1.0", "Power of the press while it is manned"}, from_to(0.0, 1e4), r.idle_power,
-                {u.idle_power, "the press's, or 1"});
-    number({"efficiency_percent", "30.0", "Efficiency of the ram's drive"}, above_to(0.0, 100.0),
-           &Rates::efficiency);
 }
 
 }  // namespace overbend::files

@@ -16,9 +16,10 @@ struct Unit {
     const char* ending;
     const char* words;
 };
-constexpr std::array<Unit, 21> units = {{{"_mm_per_s", "mm/s"},
+constexpr std::array<Unit, 22> units = {{{"_mm_per_s", "mm/s"},
                                          {"_cm3_per_min", "cm3 per minute"},
                                          {"_mm2_per_min", "mm2 per minute"},
+                                         {"_mm2_per_s", "mm2/s"},
                                          {"_kN_per_m", "kN per metre"},
                                          {"_kN_m", "kN m"},
                                          {"_N_per_mm", "N per mm of strip width"},

@@ -105,6 +105,8 @@ shop::JobFigures job_figures(const files::Case& c, const JobResult& job,
     f.thickness = c.thickness, f.width = c.width, f.blank_length = job.blank.length;
     f.length_along_rolling = c.rolling == files::Rolling::lengthwise;
     f.density = c.material.density;
+    if (c.material.price > 0.0) f.strip_per_kg = c.material.price;
+    if (c.material.cutting_rate > 0.0) f.cutting_rate = c.material.cutting_rate;
     f.part_mass = job.mass_g / 1000.0;
     for (const files::Cutout& cutout : c.cutouts) f.cutout_perimeters += perimeter(cutout);
     f.cutouts = static_cast<int>(c.cutouts.size());
@@ -125,6 +127,7 @@ shop::JobFigures job_figures(const files::Case& c, const JobResult& job,
         figures.stock = t.stock;
         if (tool.make.card && tool.make.card->price > 0.0) figures.steel_per_kg = tool.make.card->price;
         figures.hardened = tool.make.card && tool.make.card->hardening == shop::Hardening::through;
+        figures.strokes = static_cast<int>(t.steps.size());
         f.tools.push_back(figures);
     }
     return f;
