@@ -64,26 +64,41 @@ bool acts_near(const Cut& cut, const std::vector<ToolForce>& forces) {
     });
 }
 
-SectionLoad load_on(const Cut& cut, const std::vector<PlacedForce>& all) {
-    const Vec2 middle = 0.5 * (cut.from + cut.to), along = (cut.to - cut.from) / cut.thickness;
-    const Vec2 out(along.y(), -along.x());  // towards the part that is looked at
-    Vec2 sum = Vec2::Zero();
-    double moment = 0.0;
-    for (const PlacedForce& f : all) {
-        if (f.along <= cut.low || f.along >= cut.high) continue;
-        sum += f.of.force, moment += turn(f.of.at - middle, f.of.force);
+// What acts on a stretch of the boundary is a difference of sums over all that comes before its ends.
+class Sums {
+  public:
+    explicit Sums(std::vector<PlacedForce> all) {
+        std::stable_sort(all.begin(), all.end(),
+                         [](const PlacedForce& a, const PlacedForce& b) { return a.along < b.along; });
+        for (const PlacedForce& f : all) {
+            along_.push_back(f.along);
+            force_.push_back(force_.back() + f.of.force);
+            turn_.push_back(turn_.back() + turn(f.of.at, f.of.force));
+        }
     }
-    SectionLoad load;
-    load.cut = cut;
-    load.axial = out.dot(sum);
-    load.shear = along.dot(sum);
-    load.bending = std::abs(moment);
-    const double mean = load.axial / cut.thickness,
-                 edge = 6.0 * load.bending / (cut.thickness * cut.thickness);
-    load.tension = std::max(0.0, mean + edge);
-    load.compression = std::max(0.0, edge - mean);
-    return load;
-}
+    SectionLoad load_on(const Cut& cut) const {
+        const auto first = std::upper_bound(along_.begin(), along_.end(), cut.low) - along_.begin();
+        const auto last = std::lower_bound(along_.begin(), along_.end(), cut.high) - along_.begin();
+        const Vec2 middle = 0.5 * (cut.from + cut.to), along = (cut.to - cut.from) / cut.thickness;
+        const Vec2 out(along.y(), -along.x());  // towards the part that is looked at
+        const Vec2 sum = force_[last] - force_[first];
+        SectionLoad load;
+        load.cut = cut;
+        load.axial = out.dot(sum);
+        load.shear = along.dot(sum);
+        load.bending = std::abs(turn_[last] - turn_[first] - turn(middle, sum));
+        const double mean = load.axial / cut.thickness,
+                     edge = 6.0 * load.bending / (cut.thickness * cut.thickness);
+        load.tension = std::max(0.0, mean + edge);
+        load.compression = std::max(0.0, edge - mean);
+        return load;
+    }
+
+  private:
+    std::vector<double> along_;
+    std::vector<Vec2> force_{Vec2::Zero()};  // one more than there are forces, as the next
+    std::vector<double> turn_{0.0};          // about the tool's origin
+};
 
 }  // namespace
 
@@ -93,22 +108,36 @@ double SectionLoad::share(const Allowable& steel) const {
 
 std::optional<SectionLoad> load_of(const ToolSections& sections, const Cut& cut,
                                    const std::vector<ToolForce>& forces) {
-    if (acts_near(cut, forces)) return std::nullopt;
-    return load_on(cut, placed(sections, forces));
+    if (cut.chip || acts_near(cut, forces)) return std::nullopt;
+    return Sums(placed(sections, forces)).load_on(cut);
 }
 
 std::optional<SectionLoad> weakest_section(const ToolSections& sections, const std::vector<ToolForce>& forces,
                                            const Allowable& steel) {
     std::optional<SectionLoad> weakest;
     if (forces.empty()) return weakest;
-    const std::vector<PlacedForce> all = placed(sections, forces);
+    const Sums all(placed(sections, forces));
     for (const Cut& cut : sections.cuts) {
-        const SectionLoad load = load_on(cut, all);
+        const SectionLoad load = all.load_on(cut);
         if (weakest && load.share(steel) <= weakest->share(steel)) continue;
-        if (acts_near(cut, forces)) continue;
+        if (cut.chip || acts_near(cut, forces)) continue;
         weakest = load;
     }
     return weakest;
+}
+
+HolderLoad holder_load(const ToolSections& s, const std::vector<ToolForce>& forces) {
+    const Vec2 middle = 0.5 * (s.held_from + s.held_to);
+    HolderLoad load;
+    load.width = (s.held_to - s.held_from).norm();
+    double turned = 0.0, up = 0.0;
+    for (const ToolForce& f : forces) {
+        load.thrust += f.force.x();
+        up += f.force.y(), turned += (f.at.x() - middle.x()) * f.force.y();
+    }
+    load.pressed = std::abs(up);
+    load.beside = up == 0.0 ? 0.0 : turned / up;
+    return load;
 }
 
 double thickness_that_bears(const SectionLoad& load, const Allowable& steel) {

@@ -19,11 +19,16 @@ namespace overbend::shop {
 enum class HeldBy { top, bottom };
 
 struct Cut {
-    tool::Vec2 from = tool::Vec2::Zero(), to = tool::Vec2::Zero();
-    double thickness = 0.0;  // from one to the other
+    tool::Vec2 from = tool::Vec2::Zero(), to = tool::Vec2::Zero();  // `from` lies at `low`
+    double thickness = 0.0;                                         // from one to the other
     double low = 0.0,
            high = 0.0;  // how far along the boundary either end lies, low < high: what lies between
                         // is the part to the right of the cut, walked from one end to the other
+    // It takes no more than a corner off the held face: one end is on that face, the other on the side that
+    // begins at its end. Nothing but the reaction of the held face presses on such a chip, and the holder
+    // gives that where it is stiff: no place where a tool fails. A cut from the held face to the floor of a
+    // groove is none: beyond it lies a whole half of the tool.
+    bool chip = false;
 };
 
 struct ToolSections {
