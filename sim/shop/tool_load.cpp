@@ -22,24 +22,27 @@ struct PlacedForce {
     double along = 0.0;
 };
 
-// What the held face gives back, in balance with the forces.
+// What the held face gives back, in balance with the forces: evenly, and rising from its middle so that it
+// turns back.
 std::vector<PlacedForce> reaction(const ToolSections& s, const std::vector<ToolForce>& forces) {
-    const Vec2 middle = 0.5 * (s.held_from + s.held_to), edge = s.held_to - s.held_from;
+    const Vec2 middle = held_middle(s);
     Vec2 sum = Vec2::Zero();
     double moment = 0.0;
     for (const ToolForce& f : forces) sum += f.force, moment += turn(f.at - middle, f.force);
-    // Evenly, and rising from the middle so that it turns back.
-    double arms = 0.0;
-    for (int i = 0; i < held_points; ++i) {
-        const double arm = ((i + 0.5) / held_points - 0.5) * edge.x();
-        arms += arm * arm;
-    }
-    const double start = place_along(s, s.held_from);
     std::vector<PlacedForce> back;
-    for (int i = 0; i < held_points; ++i) {
-        const double share = (i + 0.5) / held_points, arm = (share - 0.5) * edge.x();
-        const Vec2 force = -sum / held_points - Vec2(0.0, moment * arm / arms);
-        back.push_back({{s.held_from + share * edge, force}, start + share * edge.norm()});
+    std::vector<double> part;  // of the held face that each point stands for
+    double arms = 0.0;
+    for (const HeldStretch& h : s.held)
+        for (int i = 0; i < held_points; ++i) {
+            const double share = (i + 0.5) / held_points;
+            back.push_back({{h.from + share * (h.to - h.from), Vec2::Zero()}, h.along + share * h.length()});
+            part.push_back(h.length() / held_points / held_length(s));
+            const double arm = back.back().of.at.x() - middle.x();
+            arms += part.back() * arm * arm;
+        }
+    for (std::size_t i = 0; i < back.size(); ++i) {
+        const double arm = back[i].of.at.x() - middle.x();
+        back[i].of.force = -part[i] * (sum + Vec2(0.0, moment * arm / arms));
     }
     return back;
 }
@@ -100,6 +103,17 @@ class Sums {
     std::vector<double> turn_{0.0};          // about the tool's origin
 };
 
+// The held face, evenly pressed: what is left of a block that is too stout to have a beam's section.
+SectionLoad held_face(const ToolSections& s, const std::vector<ToolForce>& forces) {
+    SectionLoad load;
+    load.cut.from = s.held.front().from, load.cut.to = s.held.back().to;
+    load.cut.thickness = held_length(s);
+    for (const ToolForce& f : forces) load.axial += f.force.y();
+    load.axial = -std::abs(load.axial);
+    load.compression = -load.axial / load.cut.thickness;
+    return load;
+}
+
 }  // namespace
 
 double SectionLoad::share(const Allowable& steel) const {
@@ -123,13 +137,14 @@ std::optional<SectionLoad> weakest_section(const ToolSections& sections, const s
         if (cut.chip || acts_near(cut, forces)) continue;
         weakest = load;
     }
-    return weakest;
+    const SectionLoad face = held_face(sections, forces);
+    return weakest && weakest->share(steel) >= face.share(steel) ? *weakest : face;
 }
 
 HolderLoad holder_load(const ToolSections& s, const std::vector<ToolForce>& forces) {
-    const Vec2 middle = 0.5 * (s.held_from + s.held_to);
+    const Vec2 middle = held_middle(s);
     HolderLoad load;
-    load.width = (s.held_to - s.held_from).norm();
+    load.width = held_width(s);
     double turned = 0.0, up = 0.0;
     for (const ToolForce& f : forces) {
         load.thrust += f.force.x();

@@ -41,8 +41,8 @@ struct SectionLoad {
 std::optional<SectionLoad> load_of(const ToolSections& sections, const Cut& cut,
                                    const std::vector<ToolForce>& forces);
 
-// The section with the largest share; with equal limits (Allowable{1, 1}) the one that is stressed most.
-// nothing: no force, or no cut that is a beam's section.
+// The section with the largest share; with equal limits (Allowable{1, 1}) the one that is stressed most. The
+// held face counts too, as if it were pressed evenly: a stout block has no other section. nothing: no force.
 std::optional<SectionLoad> weakest_section(const ToolSections& sections, const std::vector<ToolForce>& forces,
                                            const Allowable& steel);
 

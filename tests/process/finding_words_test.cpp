@@ -68,10 +68,9 @@ TEST_CASE("words have the figures, and follow the severity and the side") {
     CHECK(finding_words(c, drill) ==
           "0.60 mm is less than one thickness, 1.00 mm: to be cut by laser, not punched");
     Finding thrust{Severity::note, Rule::side_thrust, 80.0, 0.0, {1.0, 3.2}, "the ram's guides"};
-    CHECK(
-        finding_words(c, thrust) ==
-        "side thrust of 80 kN per metre, 3.20 kN, pushes the punch to the right and the die to the left: to "
-        "be held by the ram's guides");
+    CHECK(finding_words(c, thrust) ==
+          "side thrust of 80 kN per metre (3.20 kN) pushes the punch to the right and the die to the left; "
+          "the ram's guides must hold them");
     thrust.further[0] = -1.0;
     CHECK(finding_words(c, thrust).find("the punch to the left and the die to the right") !=
           std::string::npos);

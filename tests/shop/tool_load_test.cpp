@@ -15,6 +15,7 @@
 #include "sim/tool/block.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::shop;
@@ -206,6 +207,40 @@ TEST_CASE("a corner that is cut off the held face is no section") {
     REQUIRE(weakest);
     CHECK(weakest->cut.thickness == Approx(20.0).epsilon(0.05));
     CHECK(weakest->compression == Approx(18.5).epsilon(0.01));
+}
+
+// A block of 20 x 12 mm is too stout for a beam's section across it: the face that it stands on counts, 100 / 20
+// = 5 MPa, evenly.
+TEST_CASE("a stout block has its held face for a section") {
+    const ToolSections block = sections_of(tool::block_facing_up({20.0, 0.0, 0.0, 12.0}), HeldBy::bottom);
+    const std::optional<SectionLoad> weakest =
+        weakest_section(block, {{{-5.0, 0.0}, {0.0, -50.0}}, {{5.0, 0.0}, {0.0, -50.0}}}, equal);
+    REQUIRE(weakest);
+    CHECK(weakest->compression >= Approx(5.0));
+}
+
+// A die with a groove above and one below stands on two lands: its middle is the block's.
+TEST_CASE("a die that is turned over stands on both lands beside its lower groove") {
+    tool::VeeDie die;
+    die.faces = {{84.0 * degree, 10.0, 1.0, 0.0}, {84.0 * degree, 12.0, 1.0, 0.0}};
+    die.width = 40.0, die.height = 40.0;
+    const ToolSections sections = sections_of(make_outline(die, 1), HeldBy::bottom);
+    CHECK(sections.held.size() == 2);
+    CHECK(held_middle(sections).x() == Approx(0.0));
+    CHECK(held_width(sections) == Approx(40.0));
+    CHECK(held_length(sections) == Approx(40.0 - 12.0));
+    const std::vector<ToolForce> both = {{{-5.0, 0.0}, {20.0, -50.0}}, {{5.0, 0.0}, {-20.0, -50.0}}};
+    CHECK(holder_load(sections, both).beside == Approx(0.0));
+    // Half of the load goes down through either leg.
+    int legs = 0;
+    for (const Cut& cut : sections.cuts) {
+        if (!level(cut) || cut.from.y() > -36.0) continue;
+        const std::optional<SectionLoad> load = load_of(sections, cut, both);
+        REQUIRE(load);
+        ++legs;
+        CHECK(load->axial == Approx(-50.0));
+    }
+    CHECK(legs > 2);
 }
 
 // The die of the groove above: its web goes from the floor of the slot down to the held face, with one leg

@@ -9,8 +9,8 @@ namespace overbend::job {
 
 namespace {
 
-// What a rule says of its figures, and which ones, in turn: f figure, l limit, 0 to 4 further, d detail, s
-// the name of its stroke, t that of its tool.
+// What a rule says of its figures, and which ones, in turn: f figure, l limit, 0 to 9 further, d detail, s
+// the name of its stroke.
 struct RuleWords {
     Rule rule;
     const char* form;
@@ -72,19 +72,18 @@ constexpr RuleWords all_words[] = {
      "harder steel",
      "012sf"},
     {Rule::spring_shear,
-     "springs of '%s': shear stress %.0f MPa (with Wahl's factor); %.0f allowed before %s of %g mm sets",
-     "tfld0"},
+     "its springs: shear stress %.0f MPa (with Wahl's factor); %.0f allowed before %s of %g mm sets", "fld0"},
     {Rule::spring_slenderness,
-     "springs of '%s': free length at least %.1f mm, %.2f times the coil diameter of %g mm; from %.2f times "
+     "its springs: free length at least %.1f mm, %.2f times the coil diameter of %g mm; from %.2f times "
      "they buckle unless a pin or a bore guides them",
-     "t0f1l"},
+     "0f1l"},
     {Rule::spring_room,
-     "springs of '%s': %.1f mm in diameter; %.0f of them in a block of %.1f x %.1f mm have %.1f mm each",
-     "tf012l"},
+     "its springs: %.1f mm in diameter; %.0f of them in a block of %.1f x %.1f mm have %.1f mm each",
+     "f012l"},
     {Rule::spring_length,
-     "springs of '%s': %.0f of %.1f mm in diameter need %.1f mm along the bend line, in a block %.1f mm wide "
+     "its springs: %.0f of %.1f mm in diameter need %.1f mm along the bend line, in a block %.1f mm wide "
      "and %.1f mm long; remedy: a longer one",
-     "t01f2l"},
+     "01f2l"},
     {Rule::other_springs,
      "sufficient: %.0f springs in %.0f rows along the bend line, wire %g mm, %s, coil %g mm, %g active "
      "turns, over %.1f mm at %.0f of %.0f MPa",
@@ -103,7 +102,6 @@ std::string filled(const files::Case& c, const Finding& f, const RuleWords& rule
         const char which = *figure++;
         if (which == 'd') text += f.detail;
         if (which == 's') text += c.steps[f.place.step].name;
-        if (which == 't') text += c.tools[f.place.tool].name;
         if (which == 'f') text += words(as.c_str(), f.figure);
         if (which == 'l') text += words(as.c_str(), f.limit);
         if (which >= '0' && which <= '9') text += words(as.c_str(), f.further[which - '0']);
@@ -196,14 +194,16 @@ std::string special_words(const files::Case& c, const Finding& f) {
                        : std::string();
         case Rule::side_thrust:
             return words(
-                "side thrust of %.0f kN per metre, %.2f kN, pushes the punch to the %s and the die to "
-                "the %s: to be held by %s",
+                "side thrust of %.0f kN per metre (%.2f kN) pushes the punch to the %s and the die to the "
+                "%s; "
+                "%s must hold them",
                 f.figure, f.further[1], f.further[0] > 0.0 ? "right" : "left",
                 f.further[0] > 0.0 ? "left" : "right", f.detail.c_str());
         case Rule::tilting:
             return words(
-                "its load is %.1f mm beside the middle of its held face, %.1f mm wide: %.2f N m tilt "
-                "it, to be held by %s",
+                "its load is %.1f mm beside the middle of the %.1f mm that it is held by: %.2f N m tilt it; "
+                "%s "
+                "must hold it",
                 f.figure, f.further[0], f.further[1], f.detail.c_str());
         default:
             return "";
