@@ -40,7 +40,9 @@ enum class Rule {
     // shop rules
     least_inside_radius,  // [; the table's row]
     outer_fibre_strain,   // [1 against the reduction of area, 0 against a least radius]
-    hole_to_bend,         // bend: the nearest
+    hole_to_bend,         // bend: the nearest [thicknesses beside the radius]
+    web_to_edge,          // [1 an end of the blank, 0 an edge along it]
+    least_hole,           // [mm below which it is no note but a caution]
     die_opening,          // [usual, least, most]
     least_flange,         // [side: -1 left of the bend, 1 right]
     flange_on_die,        // bend: made before, that comes onto the shoulder [side]
@@ -60,20 +62,25 @@ enum class Rule {
     gauge_out,
     gauge_in,
     press_energy,
+    crank_force,  // [mm above bottom dead centre, deg of crank, kN rated, deg at which that holds]
     // tools; step: the stroke that loads them most
     tool_strength,  // no steel is named
     tool_sections,  // none can be cut
     tool_rating,
-    tool_tension,        // [mm thick, x, y, MPa allowed, safety]
+    tool_tension,        // [mm thick, x, y, MPa allowed, safety, mm that would be sufficient]
     tool_compression,    // as tension
-    tool_contact,        // [mm of radius, x, y, MPa allowed, 1: all that the strip bears]
+    tool_line_load,      // [Vickers, kN per m from, to]
+    tool_contact,        // [mm of radius, x, y, Vickers, 1: all that the strip bears, mm of radius needed]
+    side_thrust,         // step [1: pushes the punch to the right, -1: to the left; kN; what holds it]
+    tilting,             // how far beside the middle [mm wide, N m; what holds it]
     spring_shear,        // [mm of wire; the wire's name]
     spring_slenderness,  // [mm long, mm of coil]
-    spring_room,
+    spring_room,         // [how many, mm of pad, mm along the bend line]
+    spring_length,       // mm along the bend line that the springs need [how many, mm in diameter, mm of pad]
     // remedies
     thicker_section,  // [mm thick, x, y]
     rounder_edge,     // [mm of radius, x, y]
-    other_springs     // [how many, mm of wire, mm of coil, turns, mm of travel; the wire's name]
+    other_springs     // [how many, mm of wire, mm of coil, turns, mm of travel, rows; the wire's name]
 };
 
 enum class On { job, bend, step, cutout, tool };

@@ -55,7 +55,7 @@ void paint_blank(DrawingList& list, const FlatLayout& s) {
     for (const FlatHole& hole : given.holes) {
         const Rect box{s.x(hole.at - 0.5 * hole.length), s.y(hole.across + 0.5 * hole.width),
                        s.scale * hole.length, s.scale * hole.width};
-        add_shape(list, rectangle(box, 0.5 * box.height), colours.page,
+        add_shape(list, rectangle(box, 0.5 * std::min(box.width, box.height)), colours.page,
                   hole.too_near ? alarm_colour() : flat_ink(), 0.1 * s.unit);
     }
     add_line(list, rectangle(s.blank), flat_ink(), 0.12 * s.unit);

@@ -128,7 +128,7 @@ void print_plan(const files::Case& c, const job::PlanResult& plan,
         print_list("Changes made by the planner:", plan.fit.changed_tools);
     }
     std::vector<std::string> rejected;
-    for (const job::Rejected& r : plan.rejected) rejected.push_back(r.what + ": " + r.why);
+    for (const job::Rejected& r : job::grouped(plan.rejected)) rejected.push_back(r.what + ": " + r.why);
     print_list("Rejected:", rejected);
     if (!plan.found) {
         print_list("No plan found for this part:", plan.reasons);

@@ -58,14 +58,42 @@ std::optional<Finding> overstrained(double outer_log_strain, const StrainLimit& 
                    {limit.by_area ? 1.0 : 0.0}};
 }
 
-double least_hole_distance(double inside_radius, double thickness) {
-    return inside_radius + 1.5 * thickness;
+namespace {
+
+// Thicknesses beside the radius that are left between a cut-out and a bend.
+double beside_radius(double side_along) {
+    if (side_along <= rounding) return 1.5;
+    if (side_along <= 25.0 + rounding) return 2.0;
+    return side_along <= 50.0 + rounding ? 2.5 : 3.0;
 }
 
-std::optional<Finding> too_near(double edge_to_bend, double inside_radius, double thickness) {
-    const double least = least_hole_distance(inside_radius, thickness);
+}  // namespace
+
+double least_hole_distance(double inside_radius, double thickness, double side_along) {
+    return inside_radius + beside_radius(side_along) * thickness;
+}
+
+std::optional<Finding> too_near(double edge_to_bend, double inside_radius, double thickness,
+                                double side_along) {
+    const double least = least_hole_distance(inside_radius, thickness, side_along);
     if (edge_to_bend >= least - rounding) return std::nullopt;
-    return Finding{Severity::caution, Rule::hole_to_bend, edge_to_bend, least};
+    return Finding{Severity::caution, Rule::hole_to_bend, edge_to_bend, least, {beside_radius(side_along)}};
+}
+
+std::optional<Finding> thin_web(double web, BlankEdge edge, double thickness) {
+    if (web >= thickness - rounding) return std::nullopt;
+    return Finding{
+        Severity::caution, Rule::web_to_edge, web, thickness, {edge == BlankEdge::end ? 1.0 : 0.0}};
+}
+
+std::optional<Finding> small_hole(double diameter, double thickness) {
+    if (diameter >= thickness - rounding) return std::nullopt;
+    const double by_laser = 0.5 * thickness;
+    return Finding{diameter < by_laser - rounding ? Severity::caution : Severity::note,
+                   Rule::least_hole,
+                   diameter,
+                   thickness,
+                   {by_laser}};
 }
 
 double usual_opening(double thickness) {

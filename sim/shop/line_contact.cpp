@@ -1,5 +1,6 @@
 #include "sim/shop/line_contact.h"
 
+#include <algorithm>
 #include <cassert>
 #include <cmath>
 
@@ -22,9 +23,11 @@ LineContact line_contact(double force, double modulus, double radius, double flo
     LineContact contact;
     contact.pressure = std::sqrt(force * modulus / (pi * radius));
     contact.half_width = std::sqrt(4.0 * force * radius / (pi * modulus));
+    contact.mean = 0.25 * pi * contact.pressure;
     const double most = borne * flow_stress;
     if (flow_stress > 0.0 && contact.pressure > most) {
         contact.pressure = most;
+        contact.mean = std::min(contact.mean, most);
         contact.half_width = 0.5 * force / most;
         contact.capped = true;
     }

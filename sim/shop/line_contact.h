@@ -6,7 +6,9 @@
 //          1/E* = (1 - nu1^2)/E1 + (1 - nu2^2)/E2
 // Holds  while both stay elastic and the band of contact is narrow beside R. A strip of metal that yields
 //        does not bear more than three times its flow stress (D. Tabor, The Hardness of Metals, Oxford 1951):
-//        the pressure is cut off there, which is what counts under a nose.
+//        the pressure is cut off there, which is what counts under a nose. The mean pressure, p0 pi/4 while
+//        both are elastic, is what indents: once one of them yields, the band widens and the mean is less
+//        than the elastic formula has it, so that this errs to the safe side.
 
 #pragma once
 
@@ -20,6 +22,7 @@ double contact_modulus(const Elastic& a, const Elastic& b);  // E*, MPa
 
 struct LineContact {
     double pressure = 0.0;    // MPa, greatest
+    double mean = 0.0;        // MPa, over the band
     double half_width = 0.0;  // mm, of the band of contact
     bool capped = false;      // the strip yields before the pressure of the elastic formula is reached
 };

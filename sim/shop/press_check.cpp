@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/units.h"
+
 namespace overbend::shop {
 
 namespace {
@@ -35,7 +37,7 @@ void short_tool(const PressLimits& press, const StrokeDemand& s, std::vector<Fin
     };
     ask("the punch", s.punch_rating);
     ask("the die", s.die_rating);
-    ask("the press's holders", press.line_load);
+    ask(holders_words, press.line_load);
 }
 
 void placing(const PressLimits& press, const StrokeDemand& s, std::vector<Finding>& all) {
@@ -51,7 +53,34 @@ void placing(const PressLimits& press, const StrokeDemand& s, std::vector<Findin
         all.push_back(check(Rule::gauge_in, *press.gauge_nearest, s.gauge, 1.0));
 }
 
+// The state with least force to spare, where it is above the rated angle; below it the rated force is judged.
+void crank(const PressLimits& press, const StrokeDemand& s, std::vector<Finding>& all) {
+    if (!press.eccentric) return;
+    std::optional<Finding> worst;
+    for (const ForceAt& at : s.on_the_way) {
+        const double force = at.force * s.strip_width / 1000.0;
+        const double there = crank_force(press.force, press.stroke, *press.eccentric, at.height);
+        if (force <= 0.0 || there >= press.force) continue;
+        if (worst && force * worst->limit <= worst->figure * there) continue;
+        worst = check(Rule::crank_force, force, there, full);
+        worst->further = {at.height, crank_angle(press.stroke, at.height), press.force,
+                          press.eccentric->rated_angle};
+    }
+    if (worst) all.push_back(*worst);
+}
+
 }  // namespace
+
+double crank_angle(double stroke, double height) {
+    const double radius = 0.5 * stroke;
+    return std::acos(std::clamp(1.0 - height / radius, -1.0, 1.0)) / degree;
+}
+
+double crank_force(double rated, double stroke, const Eccentric& drive, double height) {
+    const double now = std::sin(crank_angle(stroke, height) * degree);
+    const double at_rated = std::sin(drive.rated_angle * degree);
+    return now > at_rated ? rated * at_rated / now : rated;
+}
 
 Finding force_check(double rated, double peak_force, double strip_width) {
     return check(Rule::press_force, peak_force * strip_width / 1000.0, rated, full);
@@ -62,6 +91,7 @@ std::vector<Finding> press_checks(const PressLimits& press, const StrokeDemand& 
     room(press, stroke, all);
     short_tool(press, stroke, all);
     placing(press, stroke, all);
+    crank(press, stroke, all);
     if (press.energy) all.push_back(check(Rule::press_energy, stroke.work, *press.energy, full));
     return all;
 }

@@ -22,6 +22,21 @@ struct RamSpeeds {
     double dwell = 0.2;       // s, held at the stop
 };
 
+// The drive of an eccentric press. Its gears bear a torque, which is used up by the rated force at the rated
+// angle of the crank before bottom dead centre; above that the force falls.
+struct Eccentric {
+    double rated_angle = 30.0;  // deg, > 0, <= 90
+};
+
+// The force, kN, of an eccentric press at a height (mm) above bottom dead centre: the rated one times
+// sin(rated angle) / sin(angle), at most the rated one. Height = stroke/2 (1 - cos(angle)): the connecting
+// rod is taken as long beside the crank, which puts the angle a few degrees too high and the force on the
+// safe side.
+// Source  torque = force times crank times sin(angle), statics of the slider crank, any handbook of machine
+//         elements. Rated at 30 degrees: common practice for small open-front presses, no source.
+double crank_angle(double stroke, double height);  // deg, 0 at the bottom
+double crank_force(double rated, double stroke, const Eccentric& drive, double height);
+
 // Data of a press; what is absent is not checked.
 struct PressLimits {
     double force = 0.0;                   // kN, > 0
@@ -34,6 +49,13 @@ struct PressLimits {
     std::optional<double> off_centre;     // kN m, force times its distance from the ram's axis
     std::optional<double> energy;         // J a stroke: of a flywheel
     std::optional<RamSpeeds> speeds;
+    std::optional<Eccentric> eccentric;  // none: the rated force holds over the whole stroke
+};
+
+// A state of a stroke, the stop taken as bottom dead centre.
+struct ForceAt {
+    double height = 0.0;  // mm above the stop, >= 0
+    double force = 0.0;   // N per mm
 };
 
 // What a stroke requires of it, from the simulation.
@@ -49,7 +71,11 @@ struct StrokeDemand {
     double reach_back = 0.0;    // mm from the punch's axis, how far the strip goes back in any state
     double gauge = 0.0;         // mm from the punch's axis; 0: the strip does not lie against it
     std::optional<double> punch_rating, die_rating;  // kN per m that the tools are rated for
+    std::vector<ForceAt> on_the_way;                 // down, for an eccentric press
 };
+
+// Who bears the load per metre that the press is rated for.
+constexpr const char* holders_words = "the press's holders";
 
 // Of the rated force, kN, what a stroke takes: peak_force N per mm of a strip so wide.
 Finding force_check(double rated, double peak_force, double strip_width);

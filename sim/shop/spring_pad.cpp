@@ -114,4 +114,20 @@ std::optional<ChosenSpring> choose_spring(const SpringRequest& request) {
     return lightest;
 }
 
+SpringRows spring_rows(int count, double width, double length) {
+    SpringRows best;
+    for (int rows = 1; rows <= count; ++rows) {
+        if (count % rows != 0) continue;
+        const int in_a_row = count / rows;
+        const double each = std::min(width / in_a_row, length / rows);
+        if (each > best.each + 1e-9) best = {in_a_row, rows, each};
+    }
+    return best;
+}
+
+double spring_price(const ChosenSpring& spring) {
+    constexpr double of_one = 2.0, per_gram = 0.03;
+    return of_one + per_gram * spring.mass;
+}
+
 }  // namespace overbend::shop

@@ -79,6 +79,20 @@ ChosenSpring spring_at_work(const tool::HelicalSpring& spring, const SpringWire&
 ChosenSpring spring_of(const SpringRequest& request, const SpringWire& wire, double diameter,
                        double coil_diameter);
 
+// How springs stand in a block, and the room that each of them has: its outside diameter at most, so that
+// they touch at most. The arrangement in rows with most room; of equal ones that with most in a row.
+struct SpringRows {
+    int in_a_row = 1;   // across the block's width
+    int rows = 1;       // along the bend line
+    double each = 0.0;  // mm
+};
+// count >= 1; width and length of the block > 0, mm.
+SpringRows spring_rows(int count, double width, double length);
+
+// Price of one spring in the case's currency: 2 and 30 a kilogram.
+// Source  common practice, no source: single springs of this size from a dealer's shelf.
+double spring_price(const ChosenSpring& spring);
+
 constexpr double buckles_from = 5.26;  // free length / D
 
 }  // namespace overbend::shop

@@ -8,7 +8,8 @@
 // Holds  nominally. A cut that a force acts on within three quarters of its thickness is left out: there the
 //        stress is not a beam's (Saint-Venant), and what presses is judged as contact. An inner corner raises
 //        the stress beside it, a sharp one by two or three times. The held face is taken as held firmly all
-//        along: what it gives back rises or falls evenly from one end to the other.
+//        along: what it gives back rises or falls evenly from one end to the other. A chip of its corner
+//        does not count (tool_sections.h).
 
 #pragma once
 
@@ -36,14 +37,24 @@ struct SectionLoad {
     double share(const Allowable& steel) const;
 };
 
-// Of one cut. nothing: a force acts too near for it to be a beam's section.
+// Of one cut. nothing: it takes off a corner of the held face, or a force acts too near for it to be a beam's.
 std::optional<SectionLoad> load_of(const ToolSections& sections, const Cut& cut,
                                    const std::vector<ToolForce>& forces);
 
-// The section with the largest share; with equal limits (Allowable{1, 1}) the one that is stressed most.
-// nothing: no force, or no cut that is a beam's section.
+// The section with the largest share; with equal limits (Allowable{1, 1}) the one that is stressed most. The
+// held face counts too, as if it were pressed evenly: a stout block has no other section. nothing: no force.
 std::optional<SectionLoad> weakest_section(const ToolSections& sections, const std::vector<ToolForce>& forces,
                                            const Allowable& steel);
+
+// What the forces ask of the holder, beside bearing them.
+struct HolderLoad {
+    double pressed = 0.0;  // N per mm, >= 0, across the held face: what the tool is pressed with
+    double thrust = 0.0;   // N per mm along the held face, positive to the right
+    double beside = 0.0;   // mm from the face's middle to where the load comes in, positive to the right; as
+                           // the parts across the face alone have it, without the thrust
+    double width = 0.0;    // mm, of the held face
+};
+HolderLoad holder_load(const ToolSections& sections, const std::vector<ToolForce>& forces);
 
 // How thick the section would have to be for the same forces about its middle, mm:
 // from sigma h^2 = |N| h + 6 |M|.

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "sim/errors.h"
 #include "sim/units.h"
@@ -72,24 +73,62 @@ void cut_in_direction(ToolSections& s, double angle) {
     }
 }
 
-// The longest level stretch of the boundary at its top or bottom.
+// The level stretches of the boundary at its top or bottom.
 void find_held_face(ToolSections& s, HeldBy held) {
     const double sign = held == HeldBy::top ? 1.0 : -1.0;
     double extreme = -1e300;
     for (const Vec2& p : s.boundary) extreme = std::max(extreme, sign * p.y());
-    double longest = 1e-3;
     for (std::size_t i = 0; i < s.boundary.size(); ++i) {
         const Vec2 &a = s.boundary[i], &b = s.boundary[(i + 1) % s.boundary.size()];
         const bool level = sign * a.y() > extreme - 1e-6 && sign * b.y() > extreme - 1e-6;
-        if (!level || (b - a).norm() <= longest) continue;
-        longest = (b - a).norm();
-        s.held_from = a, s.held_to = b;
+        if (level && (b - a).norm() > 1e-3) s.held.push_back({a, b, s.along[i]});
     }
-    if (longest <= 1e-3)
+    if (s.held.empty())
         throw OutOfRange("tool",
                          held == HeldBy::top ? "it has no horizontal top face to hold it by"
                                              : "it has no horizontal bottom face to stand on",
                          "add one to its outline");
+}
+
+// ---- corners of the held face
+
+// The boundary from a point of the held face round one of its ends to where the cut comes out again.
+struct Round {
+    bool forward = true;
+    double from = 0.0, to = 0.0;  // along the boundary
+};
+
+// Whether it leads away from the held face all the time, once it has left it.
+bool leads_away(const ToolSections& s, const Round& way, double out_at) {
+    const std::size_t n = s.boundary.size();
+    const double whole = s.along.back(), held = s.held.front().from.y();
+    const double walk = std::fmod(way.forward ? way.to - way.from + whole : way.from - way.to + whole, whole);
+    std::vector<std::pair<double, double>> passed;  // how far along the way, how far from the held face
+    for (std::size_t i = 0; i < n; ++i) {
+        const double on = way.forward ? s.along[i] - way.from : way.from - s.along[i];
+        const double at = std::fmod(on + whole, whole);
+        if (at < walk) passed.emplace_back(at, std::abs(s.boundary[i].y() - held));
+    }
+    std::sort(passed.begin(), passed.end());
+    passed.emplace_back(walk, std::abs(out_at - held));
+    double last = 0.0;
+    bool left = false;
+    for (const auto& [at, away] : passed) {
+        if (left && away <= last + 1e-9) return false;
+        left = left || away > 1e-6;
+        last = away;
+    }
+    return left;
+}
+
+bool is_chip(const ToolSections& s, const Cut& cut) {
+    const double held = s.held.front().from.y();
+    const bool low_held = std::abs(cut.from.y() - held) < 1e-6,
+               high_held = std::abs(cut.to.y() - held) < 1e-6;
+    if (low_held == high_held) return false;
+    const double from = low_held ? cut.low : cut.high, to = low_held ? cut.high : cut.low;
+    const double out_at = low_held ? cut.to.y() : cut.from.y();
+    return leads_away(s, {true, from, to}, out_at) || leads_away(s, {false, from, to}, out_at);
 }
 
 }  // namespace
@@ -105,7 +144,29 @@ ToolSections sections_of(const tool::ArcOutline& outline, HeldBy held) {
     s.along.push_back(length);
     find_held_face(s, held);
     for (int k = 0; k < directions; ++k) cut_in_direction(s, pi * k / directions);
+    for (Cut& cut : s.cuts) cut.chip = is_chip(s, cut);
     return s;
+}
+
+double held_length(const ToolSections& s) {
+    double length = 0.0;
+    for (const HeldStretch& h : s.held) length += h.length();
+    return length;
+}
+
+double held_width(const ToolSections& s) {
+    double left = 1e300, right = -1e300;
+    for (const HeldStretch& h : s.held) {
+        left = std::min({left, h.from.x(), h.to.x()});
+        right = std::max({right, h.from.x(), h.to.x()});
+    }
+    return right - left;
+}
+
+Vec2 held_middle(const ToolSections& s) {
+    Vec2 sum = Vec2::Zero();
+    for (const HeldStretch& h : s.held) sum += 0.5 * h.length() * (h.from + h.to);
+    return sum / held_length(s);
 }
 
 double place_along(const ToolSections& s, const Vec2& at) {

@@ -24,7 +24,21 @@ Allowable allowables(const ToolSteel& steel) {
     require_at_least("safety in tension", steel.safety_tension, 1.0, "");
     require_at_least("safety in compression", steel.safety_compression, 1.0, "");
     const double compression = steel.compressive_yield / steel.safety_compression;
-    return {steel.bending_strength / steel.safety_tension, compression, 1.67 * compression};
+    return {steel.bending_strength / steel.safety_tension, compression, indentation_pressure(steel)};
+}
+
+double indentation_pressure(const ToolSteel& steel) {
+    constexpr double seen_from_above = 0.927;  // of the faces of a pyramid of 136 degrees: sin(68)
+    constexpr double standard_gravity = 9.80665;
+    return steel.hardness > 0.0 ? standard_gravity / seen_from_above * steel.hardness
+                                : 2.8 * steel.compressive_yield;
+}
+
+LineLoad usual_line_load(double vickers) {
+    // As rolled or normalised; hardened and tempered as delivered; hardened throughout.
+    if (vickers < 250.0) return {400.0, 300.0, 500.0};
+    if (vickers < 400.0) return {800.0, 600.0, 1000.0};
+    return {1500.0, 1000.0, 2000.0};
 }
 
 double vickers_of_rockwell(double hrc) {

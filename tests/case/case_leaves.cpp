@@ -239,15 +239,19 @@ struct Leaves {
         const auto& [height, length, draws_back, reach, nearest] = value;
         each(path, height, length, draws_back, reach, nearest);
     }
+    void take(const std::string& path, const shop::Eccentric& value) {
+        const auto& [rated_angle] = value;
+        each(path, rated_angle);
+    }
     void take(const std::string& path, const shop::RamSpeeds& value) {
         const auto& [approach, pressing, going_back, slow_above, dwell] = value;
         each(path, approach, pressing, going_back, slow_above, dwell);
     }
     void take(const std::string& path, const Press& value) {
         const auto& [title, force, stroke, punch_holder, die_holder, ram, bed, gauge, daylight, throat,
-                     line_load, off_centre, energy, speeds, price, idle] = value;
+                     line_load, off_centre, energy, eccentric, speeds, price, idle] = value;
         each(path, title, force, stroke, punch_holder, die_holder, ram, bed, gauge, daylight, throat,
-             line_load, off_centre, energy, speeds, price, idle);
+             line_load, off_centre, energy, eccentric, speeds, price, idle);
     }
     void take(const std::string& path, const shop::Sheet& value) {
         const auto& [length, width] = value;

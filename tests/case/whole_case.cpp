@@ -210,6 +210,9 @@ energy_J = 350
 price_per_h = 21
 idle_kW = 0.7
 
+[press.eccentric]
+rated_angle_deg = 25
+
 [press.speed]
 approach_mm_per_s = 80
 pressing_mm_per_s = 9

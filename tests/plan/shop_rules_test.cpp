@@ -89,6 +89,38 @@ TEST_CASE("hole to bend: r + 1.5 s from where the bend begins") {
     check_finding(too_near(-0.2, 2.0, 1.0), -0.2, 3.5);
 }
 
+// r + 2 s up to 25 mm of side along the bend, r + 2.5 s up to 50, r + 3 s beyond: common practice, from memory.
+TEST_CASE("hole to bend: a slot along the bend keeps further away, the longer it is") {
+    CHECK(least_hole_distance(2.0, 1.0, 0.0) == 3.5);
+    CHECK(least_hole_distance(2.0, 1.0, 0.1) == 4.0);
+    CHECK(least_hole_distance(2.0, 1.0, 25.0) == 4.0);
+    CHECK(least_hole_distance(2.0, 1.0, 25.1) == 4.5);
+    CHECK(least_hole_distance(2.0, 1.0, 50.0) == 4.5);
+    CHECK(least_hole_distance(2.0, 1.0, 50.1) == 5.0);
+    CHECK_FALSE(too_near(4.0, 2.0, 1.0, 10.0));
+    check_finding(too_near(3.9, 2.0, 1.0, 10.0), 3.9, 4.0);
+    CHECK_FALSE(too_near(3.9, 2.0, 1.0));
+    CHECK(too_near(3.9, 2.0, 1.0, 10.0)->further == std::vector<double>{2.0});
+    CHECK(too_near(3.4, 2.0, 1.0)->further == std::vector<double>{1.5});
+}
+
+// One thickness: common practice, no source.
+TEST_CASE("web to the edge: one thickness") {
+    CHECK_FALSE(thin_web(1.5, BlankEdge::along, 1.5));
+    check_finding(thin_web(1.49, BlankEdge::along, 1.5), 1.49, 1.5);
+    CHECK(thin_web(1.49, BlankEdge::along, 1.5)->further == std::vector<double>{0.0});
+    CHECK(thin_web(0.2, BlankEdge::end, 1.5)->further == std::vector<double>{1.0});
+}
+
+// One thickness, half of it by laser: common practice, no source.
+TEST_CASE("least hole: one thickness, and half of it by laser") {
+    CHECK_FALSE(small_hole(2.0, 2.0));
+    REQUIRE(small_hole(1.9, 2.0));
+    CHECK(small_hole(1.9, 2.0)->severity == Severity::note);
+    CHECK(small_hole(1.0, 2.0)->severity == Severity::note);
+    check_finding(small_hole(0.99, 2.0), 0.99, 2.0);
+}
+
 // V = 6 t to 2.5 mm, 8 t from 3 to 8, 10 t from 9 to 10, 12 t beyond: common practice, no standard.
 TEST_CASE("die opening: the usual one, and the band around it") {
     CHECK(usual_opening(1.0) == 6.0);

@@ -72,3 +72,22 @@ TEST_CASE("the step of two flats is the drawing's") {
     CHECK(drawn_step(c, 3) ==
           doctest::Approx(10.0 * std::sin(45.0 * degree) + 1.0 - std::cos(45.0 * degree)));
 }
+
+// Four pairs turned down for one reason that differs in its figure, two for another one, one alone.
+TEST_CASE("pairs that are turned down for one reason are counted, not listed") {
+    const std::vector<Rejected> all = {{"a", "closes at 80.5 degrees"},
+                                       {"b", "too wide"},
+                                       {"c", "closes at 78 degrees"},
+                                       {"d", "closes at 90.5 degrees"},
+                                       {"e", "too wide"},
+                                       {"f", "closes at 1 degrees"},
+                                       {"g", "no face"}};
+    const std::vector<Rejected> lines = grouped(all);
+    REQUIRE(lines.size() == 4);
+    CHECK(lines[0].what == "a, and 3 others alike");
+    CHECK(lines[0].why == "closes at 80.5 degrees");
+    CHECK(lines[1].what == "b");
+    CHECK(lines[2].what == "e");
+    CHECK(lines[3].what == "g");
+    CHECK(grouped({}).empty());
+}

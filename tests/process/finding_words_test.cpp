@@ -20,7 +20,7 @@ files::Case small() {
 
 // With a place and figures for the words of any rule.
 Finding sample(Rule rule) {
-    Finding f{Severity::caution, rule, 2.5, 2.0, {1.0, 2.0, 3.0, 4.0, 5.0}, "the detail"};
+    Finding f{Severity::caution, rule, 2.5, 2.0, {1.0, 2.0, 3.0, 4.0, 5.0, 6.0}, "the detail"};
     f.place.of = On::step, f.place.step = f.place.bend = f.place.cutout = f.place.tool = 0;
     return f;
 }
@@ -51,11 +51,29 @@ TEST_CASE("words have the figures, and follow the severity and the side") {
           "above the bed; remedy: pack 0.5 mm under the die");
     shut.severity = Severity::within;
     CHECK(finding_words(c, shut).find("pack") == std::string::npos);
-    Finding hole{Severity::caution, Rule::hole_to_bend, -0.2, 3.5};
+    Finding hole{Severity::caution, Rule::hole_to_bend, -0.2, 3.5, {1.5}};
     hole.place.of = On::cutout, hole.place.cutout = 1, hole.place.bend = 0;
     CHECK(sentence(c, hole) ==
           "cut-out 2: its edge reaches 0.20 mm into the bend; keep it 3.50 mm (r + "
           "1.5 s) away, bend 'heel'");
+    Finding slot{Severity::caution, Rule::hole_to_bend, 3.2, 4.0, {2.0}};
+    slot.place.of = On::cutout, slot.place.cutout = 0, slot.place.bend = 0;
+    CHECK(sentence(c, slot) ==
+          "cut-out 1: its edge is 3.20 mm from where the bend begins, less than 4.00 mm (r + 2 s), bend "
+          "'heel'");
+    Finding drill{Severity::caution, Rule::least_hole, 0.4, 1.0, {0.5}};
+    CHECK(finding_words(c, drill) ==
+          "0.40 mm is less than one thickness, 1.00 mm: too small for a laser as well; remedy: drill it");
+    drill.severity = Severity::note, drill.figure = 0.6;
+    CHECK(finding_words(c, drill) ==
+          "0.60 mm is less than one thickness, 1.00 mm: to be cut by laser, not punched");
+    Finding thrust{Severity::note, Rule::side_thrust, 80.0, 0.0, {1.0, 3.2}, "the ram's guides"};
+    CHECK(finding_words(c, thrust) ==
+          "side thrust of 80 kN per metre (3.20 kN) pushes the punch to the right and the die to the left; "
+          "the ram's guides must hold them");
+    thrust.further[0] = -1.0;
+    CHECK(finding_words(c, thrust).find("the punch to the left and the die to the right") !=
+          std::string::npos);
     Finding slips = sample(Rule::flange_on_die);
     slips.place.bend = -1, slips.succeeded = true;
     CHECK(finding_words(c, slips) ==

@@ -11,6 +11,7 @@
 #include "scenes/files/case/read_case.h"
 #include "scenes/job/run/job_rules.h"
 #include "scenes/job/run/process.h"
+#include "sim/plan/shop_rules.h"
 #include "sim/units.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
@@ -96,6 +97,34 @@ TEST_CASE("rules: cut-outs, from the nearest edge to where the nearest bend begi
     CHECK(f->figure == doctest::Approx(least - 0.1));
     CHECK(place_words(c, f->place) == "cut-out 2");
     CHECK(finding_words(c, *f).find("'heel'") != std::string::npos);
+}
+
+// 20 mm of strip, 1 mm thick. A hole of 5 mm with its middle 3.5 mm from the edge leaves a web of 1 mm; at 3.4
+// mm 0.9. A slot of 4 mm along the strip and 10 across has 6 mm of side along the bend line: r + 2 s.
+TEST_CASE("rules: cut-outs near an edge, small ones, slots along the bend") {
+    Case c = small();
+    const Blank blank = make_blank(c);
+    const double begins = blank.bend_line[0] - blank.half_arc[0];
+    const auto found = [&](const Cutout& cutout, Rule rule) {
+        c.cutouts = {cutout};
+        const Findings report = before_the_run(c);
+        return find(report, rule) ? find(report, rule)->figure : -1.0;
+    };
+    REQUIRE(c.width == 20.0);
+    CHECK(found({8.0, 3.5, 5.0, 5.0}, Rule::web_to_edge) == -1.0);
+    CHECK(found({8.0, 3.4, 5.0, 5.0}, Rule::web_to_edge) == doctest::Approx(0.9));
+    CHECK(found({8.0, 16.6, 5.0, 5.0}, Rule::web_to_edge) == doctest::Approx(0.9));
+    CHECK(found({2.9, 10.0, 4.0, 4.0}, Rule::web_to_edge) == doctest::Approx(0.9));
+    CHECK(found({3.0, 10.0, 4.0, 4.0}, Rule::web_to_edge) == -1.0);
+    CHECK(found({8.0, 10.0, 0.9, 4.0}, Rule::least_hole) == doctest::Approx(0.9));
+    CHECK(found({8.0, 10.0, 4.0, 0.9}, Rule::least_hole) == doctest::Approx(0.9));
+    CHECK(found({8.0, 10.0, 1.0, 4.0}, Rule::least_hole) == -1.0);
+    const double round = begins - (1.4 + 1.5), across = begins - (1.4 + 2.0);
+    CHECK(found({round - 2.0, 10.0, 4.0, 4.0}, Rule::hole_to_bend) == -1.0);
+    CHECK(found({round - 2.0, 10.0, 10.0, 4.0}, Rule::hole_to_bend) == doctest::Approx(2.9));
+    CHECK(found({across - 2.0, 10.0, 10.0, 4.0}, Rule::hole_to_bend) == -1.0);
+    CHECK(finding_words(c, *plan::thin_web(0.9, plan::BlankEdge::along, 1.0)) ==
+          "a web of 0.90 mm to the edge of the strip, less than one thickness, 1.00 mm: the web may tear");
 }
 
 // The groove has 84 degrees: 96 can be reached, less a few when the nose pinches first.

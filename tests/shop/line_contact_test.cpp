@@ -24,12 +24,15 @@ TEST_CASE("line contact of steel on steel") {
     CHECK(c.pressure == Approx(1916.5).epsilon(1e-4));
     CHECK(c.half_width == Approx(0.03322).epsilon(1e-3));
     CHECK_FALSE(c.capped);
+    CHECK(c.mean == Approx(1505.2).epsilon(1e-4));  // pi/4 of it
+    CHECK(c.mean * 2.0 * c.half_width == Approx(100.0));
 }
 
 TEST_CASE("a strip bears no more than three times its flow stress") {
     const LineContact c = line_contact(100.0, 115385.0, 1.0, 400.0);
     CHECK(c.capped);
     CHECK(c.pressure == 1200.0);
+    CHECK(c.mean == 1200.0);
     CHECK(2.0 * c.half_width * c.pressure == Approx(100.0));  // that much strip carries the force
     CHECK_FALSE(line_contact(10.0, 115385.0, 1.0, 400.0).capped);
 }

@@ -97,6 +97,53 @@ TEST_CASE("each check turns thin, then over") {
           Severity::stops);
 }
 
+// Stroke 60 mm, crank 30 mm, 60 kN from 30 degrees down.
+//   30 degrees: 30 (1 - cos 30) = 4.019 mm above the bottom: 60 kN up to there.
+//   60 degrees: 30 (1 - 0.5) = 15 mm: 60 sin 30 / sin 60 = 34.64 kN.
+//   90 degrees: 30 mm: 60 x 0.5 = 30 kN.
+TEST_CASE("an eccentric press gives less above the angle that it is rated at") {
+    const Eccentric drive{30.0};
+    CHECK(crank_angle(60.0, 15.0) == Approx(60.0));
+    CHECK(crank_force(60.0, 60.0, drive, 0.0) == 60.0);
+    CHECK(crank_force(60.0, 60.0, drive, 4.0) == 60.0);
+    CHECK(crank_force(60.0, 60.0, drive, 15.0) == Approx(34.641).epsilon(1e-4));
+    CHECK(crank_force(60.0, 60.0, drive, 30.0) == Approx(30.0));
+    CHECK(crank_force(60.0, 60.0, Eccentric{60.0}, 15.0) == Approx(60.0));
+}
+
+// The same press and 20 mm of strip. At 15 mm: 1732 N/mm are 34.64 kN, all that there is; four fifths of it
+// are 1386 N/mm. At the bottom 2900 N/mm are 58 kN, within the rated force, which is another check's matter.
+TEST_CASE("the force over the stroke is held against what the crank gives there") {
+    PressLimits press = bench();
+    press.stroke = 60.0, press.eccentric = Eccentric{30.0};
+    StrokeDemand s = stroke();
+    const auto severity_of = [&](double force) {
+        s.on_the_way = {{20.0, 0.0}, {15.0, force}, {10.0, 0.5 * force}, {0.0, 2900.0}};
+        return of(Rule::crank_force, press, s);
+    };
+    CHECK(severity_of(1380.0).severity == Severity::within);
+    CHECK(severity_of(1390.0).severity == Severity::caution);
+    CHECK(severity_of(1725.0).severity == Severity::caution);
+    const Finding over = severity_of(1740.0);
+    CHECK(over.severity == Severity::stops);
+    CHECK(over.figure == Approx(34.8));
+    CHECK(over.limit == Approx(34.641).epsilon(1e-4));
+    CHECK(over.further[0] == 15.0);
+    CHECK(over.further[1] == Approx(60.0));
+    // Below the rated angle, and of a press that is not eccentric, it is not asked.
+    const auto asked = [&] {
+        int found = 0;
+        for (const Finding& f : press_checks(press, s)) found += f.rule == Rule::crank_force;
+        return found;
+    };
+    CHECK(asked() == 1);
+    s.on_the_way = {{4.0, 2900.0}, {0.0, 2900.0}};
+    CHECK(asked() == 0);
+    s.on_the_way = {{15.0, 1740.0}};
+    press.eccentric.reset();
+    CHECK(asked() == 0);
+}
+
 TEST_CASE("what is not known of a press is not asked") {
     PressLimits press;
     press.force = 60.0, press.stroke = 80.0;

@@ -124,3 +124,29 @@ TEST_CASE("room, and requests that cannot be") {
     request.force_end = 500.0, request.travel = 0.0;
     CHECK_THROWS_AS(choose_spring(request), OutOfRange);
 }
+
+// Pad of 40 x 60 mm. 1: 40 mm. 2: one behind the other along the bend line, 30 mm each, not side by side at
+// 20. 4: two by two, 20 and 30: 20 mm. 6: two by three, 20 and 20. 3: one row of each, 40 and 20: 20 mm.
+TEST_CASE("springs stand side by side in both directions of a pad") {
+    const auto each = [](int count) { return spring_rows(count, 40.0, 60.0).each; };
+    CHECK(each(1) == Approx(40.0));
+    CHECK(each(2) == Approx(30.0));
+    CHECK(each(3) == Approx(20.0));
+    CHECK(each(4) == Approx(20.0));
+    CHECK(each(6) == Approx(20.0));
+    CHECK(each(8) == Approx(15.0));  // two by four: 20 and 15
+    for (const int count : {1, 2, 3, 4, 6, 8}) {
+        const SpringRows rows = spring_rows(count, 40.0, 60.0);
+        CHECK(rows.in_a_row * rows.rows == count);
+        CHECK(rows.in_a_row * rows.each <= 40.0 + 1e-9);
+        CHECK(rows.rows * rows.each <= 60.0 + 1e-9);
+    }
+    CHECK(spring_rows(2, 60.0, 40.0).rows == 1);
+}
+
+// 2 and 0.03 a gram: a spring of 50 g costs 3.50.
+TEST_CASE("a spring costs more the heavier it is") {
+    ChosenSpring spring;
+    spring.mass = 50.0;
+    CHECK(spring_price(spring) == Approx(3.5));
+}

@@ -15,6 +15,7 @@
 #include "sim/tool/block.h"
 #include "sim/tool/die.h"
 #include "sim/tool/punch.h"
+#include "sim/units.h"
 
 using namespace overbend;
 using namespace overbend::shop;
@@ -183,6 +184,96 @@ TEST_CASE("the thickness that bears is the one at which a limit is met") {
     }
 }
 
+// A block 20 mm wide and 30 high stands on its bottom and is pressed at its right edge, x = 9 of 10: the held
+// face gives back 100 / 20 (1 + 12 x 9 x / 20^2) N per mm, 18.5 MPa at x = 10. A corner of it with nothing but
+// that on it would look as if it were the weakest section, since nothing else is loaded like it; so the
+// cut across the whole block counts: 100 / 20 + 6 x 900 / 400 = 18.5 MPa.
+TEST_CASE("a corner that is cut off the held face is no section") {
+    const ToolSections block = sections_of(tool::block_facing_up({20.0, 0.0, 0.0, 30.0}), HeldBy::bottom);
+    const std::vector<ToolForce> forces = {{{9.0, 0.0}, {0.0, -100.0}}};
+    int chips = 0, whole = 0;
+    for (const Cut& cut : block.cuts) {
+        const bool on_bottom = std::abs(cut.from.y() + 30.0) < 1e-6 || std::abs(cut.to.y() + 30.0) < 1e-6;
+        const bool on_top = std::abs(cut.from.y()) < 1e-6 || std::abs(cut.to.y()) < 1e-6;
+        const bool on_side = !level(cut) && on_bottom && !on_top;
+        CHECK(cut.chip == on_side);
+        chips += on_side;
+        if (on_side) CHECK_FALSE(load_of(block, cut, forces));
+        if (level(cut)) ++whole;
+    }
+    CHECK(chips > 100);
+    CHECK(whole > 50);
+    const std::optional<SectionLoad> weakest = weakest_section(block, forces, equal);
+    REQUIRE(weakest);
+    CHECK(weakest->cut.thickness == Approx(20.0).epsilon(0.05));
+    CHECK(weakest->compression == Approx(18.5).epsilon(0.01));
+}
+
+// A block of 20 x 12 mm is too stout for a beam's section across it: the face that it stands on counts, 100 / 20
+// = 5 MPa, evenly.
+TEST_CASE("a stout block has its held face for a section") {
+    const ToolSections block = sections_of(tool::block_facing_up({20.0, 0.0, 0.0, 12.0}), HeldBy::bottom);
+    const std::optional<SectionLoad> weakest =
+        weakest_section(block, {{{-5.0, 0.0}, {0.0, -50.0}}, {{5.0, 0.0}, {0.0, -50.0}}}, equal);
+    REQUIRE(weakest);
+    CHECK(weakest->compression >= Approx(5.0));
+}
+
+// A die with a groove above and one below stands on two lands: its middle is the block's.
+TEST_CASE("a die that is turned over stands on both lands beside its lower groove") {
+    tool::VeeDie die;
+    die.faces = {{84.0 * degree, 10.0, 1.0, 0.0}, {84.0 * degree, 12.0, 1.0, 0.0}};
+    die.width = 40.0, die.height = 40.0;
+    const ToolSections sections = sections_of(make_outline(die, 1), HeldBy::bottom);
+    CHECK(sections.held.size() == 2);
+    CHECK(held_middle(sections).x() == Approx(0.0));
+    CHECK(held_width(sections) == Approx(40.0));
+    CHECK(held_length(sections) == Approx(40.0 - 12.0));
+    const std::vector<ToolForce> both = {{{-5.0, 0.0}, {20.0, -50.0}}, {{5.0, 0.0}, {-20.0, -50.0}}};
+    CHECK(holder_load(sections, both).beside == Approx(0.0));
+    // Half of the load goes down through either leg.
+    int legs = 0;
+    for (const Cut& cut : sections.cuts) {
+        if (!level(cut) || cut.from.y() > -36.0) continue;
+        const std::optional<SectionLoad> load = load_of(sections, cut, both);
+        REQUIRE(load);
+        ++legs;
+        CHECK(load->axial == Approx(-50.0));
+    }
+    CHECK(legs > 2);
+}
+
+// The die of the groove above: its web goes from the floor of the slot down to the held face, with one leg
+// or with both of them loaded.
+TEST_CASE("the web under a groove is a section, whatever leg is loaded") {
+    tool::OpenDie die;
+    die.die_opening = 8.0, die.shoulder_radius = 1.0, die.depth = 20.0, die.width = 20.0;
+    const ToolSections sections = sections_of(make_outline(die), HeldBy::bottom);
+    int webs = 0;
+    for (const Cut& cut : sections.cuts) {
+        const double low = std::min(cut.from.y(), cut.to.y()), high = std::max(cut.from.y(), cut.to.y());
+        if (std::abs(low + 25.0) > 1e-6 || std::abs(high + 20.0) > 1e-6) continue;
+        ++webs;
+        CHECK_FALSE(cut.chip);
+        CHECK(load_of(sections, cut, {{{3.0, -1.0}, {50.0, 0.0}}}));
+    }
+    CHECK(webs > 20);
+}
+
+// 100 N per mm at x = -10 on the L-shaped foot, whose shank stands from x = 4 to 10: 17 mm beside its
+// middle. A thrust to the right is told apart from it.
+TEST_CASE("what a tool asks of its holder") {
+    const ToolSections punch = sections_of(make_outline(l_foot()), HeldBy::top);
+    const HolderLoad load = holder_load(punch, {{{-10.0, 0.0}, {0.0, 100.0}}, {{-10.0, 2.0}, {30.0, 0.0}}});
+    CHECK(load.pressed == Approx(100.0));
+    CHECK(load.thrust == Approx(30.0));
+    CHECK(load.beside == Approx(-17.0));
+    CHECK(load.width == Approx(6.0));
+    const HolderLoad both = holder_load(punch, {{{-10.0, 0.0}, {0.0, 50.0}}, {{10.0, 0.0}, {0.0, 50.0}}});
+    CHECK(both.beside == Approx(-7.0));
+    CHECK(both.thrust == 0.0);
+}
+
 TEST_CASE("a tool without a level top is refused") {
     const tool::ArcOutline wedge =
         tool::round_corners({{{0.0, 0.0}, 0.0}, {{10.0, 20.0}, 0.0}, {{-10.0, 30.0}, 0.0}});
@@ -196,7 +287,7 @@ TEST_CASE("what a steel may be asked to bear") {
     const Allowable allowed = allowables(steel);
     CHECK(allowed.tension == Approx(600.0));
     CHECK(allowed.compression == Approx(1400.0));
-    CHECK(allowed.contact == Approx(1.67 * 1400.0));
+    CHECK(allowed.contact == Approx(2.8 * 2100.0));  // no hardness is given
     steel.safety_tension = 0.9;
     CHECK_THROWS_AS(allowables(steel), OutOfRange);
     CHECK(vickers_of_rockwell(60.0) == Approx(697.0));

@@ -22,11 +22,11 @@ Piece half_circle(const Vec2& start, const Vec2& centre) {
 }
 
 std::vector<Piece> cutout_outline(const files::Cutout& cut) {
-    const double radius = 0.5 * cut.width, straight = 0.5 * (cut.length - cut.width);
-    const Vec2 middle(cut.at, cut.across), right = middle + Vec2(straight, 0.0),
-                                           left = middle - Vec2(straight, 0.0);
-    const Vec2 up(0.0, radius);
-    if (straight < 1e-9) return {half_circle(right - up, right), half_circle(right + up, right)};
+    // Along the strip; turned where it lies across.
+    const Vec2 way = cut.width > cut.length ? Vec2(0.0, 1.0) : Vec2(1.0, 0.0);
+    const Vec2 middle(cut.at, cut.across), up = 0.5 * cut.narrow() * Vec2(-way.y(), way.x());
+    const Vec2 right = middle + 0.5 * cut.straight() * way, left = middle - 0.5 * cut.straight() * way;
+    if (!cut.is_slot()) return {half_circle(right - up, right), half_circle(right + up, right)};
     return {half_circle(right - up, right), Piece{right + up, left + up}, half_circle(left + up, left),
             Piece{left - up, right - up}};
 }
@@ -82,9 +82,8 @@ void add_cutouts(drawing::DrawingSheet& sheet, const files::Case& c) {
         letter = letter == 'Z' ? 'A' : static_cast<char>(letter + 1);
         sheet.dimensions.push_back(mark({cut.at, c.width}, Beside::above, name));
         const auto plain = [](double value) { return length_words(value, drawing::Tolerances::none); };
-        const std::string size = cut.length > cut.width + 1e-9
-                                     ? "slot " + plain(cut.length) + " \u00d7 " + plain(cut.width)
-                                     : "hole, diameter " + plain(cut.width);
+        const std::string size = cut.is_slot() ? "slot " + plain(cut.length) + " \u00d7 " + plain(cut.width)
+                                               : "hole, diameter " + plain(cut.width);
         sheet.notes.push_back(name + ": " + size + ", its middle " + plain(cut.at) +
                               " from the left end and " + plain(cut.across) + " from the lower edge.");
     }

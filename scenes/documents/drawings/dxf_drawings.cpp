@@ -75,12 +75,12 @@ files::DxfDrawing blank_dxf(const files::Case& c, const job::Blank& blank) {
                       {text, files::DxfStroke::continuous, 5}};
     add_outline(drawing, contour, blank_outlines(c, blank).front());
     for (const files::Cutout& cut : c.cutouts) {
-        if (cut.length > cut.width + 1e-9) continue;
+        if (cut.is_slot()) continue;
         drawing.entities.push_back({cut_out, files::DxfCircle{{cut.at, cut.across}, 0.5 * cut.width}});
     }
     const std::vector<std::vector<Piece>> outlines = blank_outlines(c, blank);
     for (std::size_t i = 0; i < c.cutouts.size(); ++i)
-        if (c.cutouts[i].length > c.cutouts[i].width + 1e-9) add_outline(drawing, cut_out, outlines[i + 1]);
+        if (c.cutouts[i].is_slot()) add_outline(drawing, cut_out, outlines[i + 1]);
     for (std::size_t i = 0; i < blank.bend_line.size(); ++i)
         drawing.entities.push_back(
             {c.part.bends[i].angle > 0.0 ? bend_up : bend_down,

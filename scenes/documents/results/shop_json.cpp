@@ -47,6 +47,7 @@ Json contact_json(const files::Case& c, const std::optional<job::WorstContact>& 
             {"radius_mm", worst->radius},
             {"force_N_per_mm", worst->force},
             {"pressure_MPa", worst->contact.pressure},
+            {"mean_pressure_MPa", worst->contact.mean},
             {"half_width_mm", worst->contact.half_width},
             {"strip_yields", worst->contact.capped}};
 }
@@ -56,6 +57,7 @@ Json springs_json(const std::optional<job::SpringAdvice>& advice) {
     const shop::ChosenSpring& s = advice->each;
     return {{"given", advice->given},
             {"count", advice->count},
+            {"rows", advice->rows.rows},
             {"wire", s.wire},
             {"wire_mm", s.spring.wire},
             {"coil_mm", s.spring.coil_diameter},

@@ -126,7 +126,7 @@ Table strength_table(const files::Case& c, const job::ShopReport& shop) {
          {"Margin", "times", 2}},
         {},
         {"Weakest section: the section nearest to the limit of its steel, with its thickness. Contact: "
-         "greatest pressure on a rounded edge. Margin: allowed stress divided by actual stress, the "
+         "mean pressure on a rounded edge; a tool is indented at 10.6 MPa for each Vickers unit. Margin: allowed stress divided by actual stress, the "
          "smaller of section and contact; above 1 is within the limit. Stresses are nominal: at an inner "
          "corner they are higher, at a sharp one two or three times."}};
     for (const job::ToolInShop& t : shop.tools) {
@@ -137,7 +137,7 @@ Table strength_table(const files::Case& c, const job::ShopReport& shop) {
                               t.peak, unless(!tool.make.rating, tool.make.rating.value_or(0.0)),
                               unless(!t.section, load.cut.thickness), unless(!t.section, load.tension),
                               unless(!t.section, load.compression),
-                              t.contact ? Cell(t.contact->contact.pressure) : Cell(),
+                              t.contact ? Cell(t.contact->contact.mean) : Cell(),
                               unless(!margin, margin.value_or(0.0))});
         if (margin && *margin < 1.0) table.rows.back().back().severity = Severity::caution;
     }

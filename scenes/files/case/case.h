@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <algorithm>
+#include <cmath>
 #include <optional>
 #include <string>
 #include <tuple>
@@ -44,12 +46,15 @@ struct Part {
     std::optional<double> profile_tolerance = std::nullopt;  // mm
 };
 
-// A hole (round) or slot (along the strip, with round ends) in the blank.
+// A hole (round) or slot (along the strip or across it, with round ends) in the blank.
 struct Cutout {
     double at = 0.0;      // mm from the blank's left end
     double across = 0.0;  // mm from the strip's lower edge in the flat pattern
-    double width = 0.0;   // mm, diameter of the hole or width of the slot
-    double length = 0.0;  // mm over all; equals width for a hole
+    double width = 0.0;   // mm, across the strip: diameter of the hole, or what the slot measures that way
+    double length = 0.0;  // mm, along the strip; equals width for a hole
+    double narrow() const { return std::min(width, length); }     // mm, diameter of the round ends
+    double straight() const { return std::abs(length - width); }  // mm, of either side between them
+    bool is_slot() const { return straight() > 1e-9; }
 };
 
 // What a tool is made of and may be loaded with.
@@ -135,6 +140,7 @@ struct Press {
     std::optional<double> line_load = std::nullopt;   // kN per m
     std::optional<double> off_centre = std::nullopt;  // kN m
     std::optional<double> energy = std::nullopt;      // J
+    std::optional<shop::Eccentric> eccentric = std::nullopt;
     std::optional<shop::RamSpeeds> speeds = std::nullopt;
     std::optional<double> price_per_hour = std::nullopt;
     std::optional<double> idle_power = std::nullopt;  // kW

@@ -79,6 +79,7 @@ void describe(Fields& f, StopTable& t);
 void describe(Fields& f, Press& t);
 void describe(Fields& f, PressBlock& t);
 void describe(Fields& f, Gauge& t);
+void describe(Fields& f, shop::Eccentric& t);
 void describe(Fields& f, shop::RamSpeeds& t);
 void describe(Fields& f, Handling& t);
 void describe(Fields& f, CostTable& t);

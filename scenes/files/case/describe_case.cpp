@@ -99,7 +99,7 @@ void describe(Fields& f, CutoutEntry& t) {
     f.number({"at_mm", "12.0", "Its middle, from the blank's left end"}, place_on_blank, t.at);
     f.number({"across_mm", "10.0", "Its middle, from the strip's lower edge"}, place_on_blank, t.across);
     f.number_if({"hole_mm", "5.0", "Diameter of a hole"}, cutout_size, t.hole, "slot_mm");
-    f.numbers_if({"slot_mm", "[8.0, 4.0]", "Length, along the strip, and width of a slot"}, cutout_size, 0,
+    f.numbers_if({"slot_mm", "[8.0, 4.0]", "Length, along the strip, and width, across it, of a slot"}, cutout_size, 0,
                  t.slot, "hole_mm");
 }
 

@@ -35,6 +35,9 @@ void describe_machine(Fields& f, Press& t) {
     f.number_if({"off_centre_kN_m", "2.0", "Rated off-centre moment of the ram's guides"}, above_to(0.0, 1e5),
                 t.off_centre);
     f.number_if({"energy_J", "900.0", "Energy available per stroke"}, above_to(0.0, 1e7), t.energy);
+    f.table_if({"eccentric", "{ rated_angle_deg = 30.0 }",
+                "The drive of an eccentric press: its force falls with the height above the bottom"},
+               t.eccentric, "the rated force holds over the whole stroke");
     f.table_if({"speed", "{ approach_mm_per_s = 60.0, pressing_mm_per_s = 8.0, return_mm_per_s = 60.0 }",
                 "Speeds of the ram"},
                t.speeds, "not known");
@@ -63,6 +66,13 @@ void describe(Fields& f, Gauge& t) {
     f.number_if({"reach_mm", "300.0", "Furthest from the punch's axis"}, length, t.reach, "not checked");
     f.number_if({"nearest_mm", "8.0", "Nearest to the punch's axis"},
                 from_to(0.0, t.reach.value_or(0.0) > 0.0 ? *t.reach : 5000.0), t.nearest, "not checked");
+}
+
+void describe(Fields& f, shop::Eccentric& t) {
+    f.number_or({"rated_angle_deg", "30.0",
+                 "Angle of the crank before bottom dead centre from which the rated force holds; 30: common "
+                 "practice"},
+                from_to(1.0, 90.0), t.rated_angle, {shop::Eccentric{}.rated_angle});
 }
 
 void describe(Fields& f, shop::RamSpeeds& t) {

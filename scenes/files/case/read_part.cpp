@@ -118,8 +118,8 @@ Cutout cutout_of(const StrictTable& table, const CutoutEntry& given) {
                        "give either hole_mm = diameter or slot_mm = [length, width]");
     if (hole) return {given.at, given.across, *given.hole, *given.hole};
     const bool two = given.slot.size() == 2;
-    if (!two || given.slot[0] < given.slot[1])
-        table.complain("slot_mm", two ? "the slot is wider than it is long" : "a slot has two sizes",
+    if (!two)
+        table.complain("slot_mm", "a slot has two sizes",
                        "give slot_mm = [length, width], its length along the strip");
     return {given.at, given.across, given.slot[1], given.slot[0]};
 }

@@ -37,10 +37,12 @@ std::vector<std::string> why_not(Attempt& attempt) {
     std::vector<std::string> sentences;
     for (const int b : attempt.choices.unserved) {
         std::string why = "no tool in the case makes bend '" + attempt.c.part.bends[b].name + "'";
+        std::vector<Rejected> of_bend;
         for (const Rejected& r : attempt.choices.rejected)
             if (r.what.find("'" + attempt.c.part.bends[b].name + "'", r.what.find(" for ")) !=
                 std::string::npos)
-                why += "; " + r.what + ": " + r.why;
+                of_bend.push_back(r);
+        for (const Rejected& r : grouped(of_bend)) why += "; " + r.what + ": " + r.why;
         sentences.push_back(why);
     }
     if (!sentences.empty()) return sentences;

@@ -117,6 +117,32 @@ void add(const files::Case& c, const Blank& blank, const std::vector<int>& bends
 
 }  // namespace
 
+std::vector<Rejected> grouped(const std::vector<Rejected>& all) {
+    constexpr std::size_t told_one_by_one = 2;
+    const auto reason = [](std::string why) {
+        why.erase(
+            std::remove_if(why.begin(), why.end(),
+                           [](char letter) { return (letter >= '0' && letter <= '9') || letter == '.'; }),
+            why.end());
+        return why;
+    };
+    std::vector<Rejected> lines;
+    std::vector<std::string> reasons;
+    for (const Rejected& r : all) {
+        const std::string why = reason(r.why);
+        if (std::find(reasons.begin(), reasons.end(), why) != reasons.end()) continue;
+        reasons.push_back(why);
+        std::vector<Rejected> alike;
+        for (const Rejected& other : all)
+            if (reason(other.why) == why) alike.push_back(other);
+        if (alike.size() <= told_one_by_one)
+            lines.insert(lines.end(), alike.begin(), alike.end());
+        else
+            lines.push_back({r.what + ", and " + std::to_string(alike.size() - 1) + " others alike", r.why});
+    }
+    return lines;
+}
+
 Choices choices_of(const files::Case& c, const Blank& blank) {
     const int bends = static_cast<int>(c.part.bends.size());
     Choices choices;

@@ -38,6 +38,10 @@ struct Rejected {
     std::string why;
 };
 
+// For people: one line for those that are turned down for one reason, its figures aside: the first of them, and
+// how many others. Two alike are still told one by one.
+std::vector<Rejected> grouped(const std::vector<Rejected>& all);
+
 struct Choices {
     std::vector<files::Step> possible;  // their bends and tools
     std::vector<Rejected> rejected;

@@ -44,7 +44,7 @@ double blank_mass(const files::Case& c, const Blank& blank) {
     double area = blank.length * c.width;
     for (const files::Cutout& cut : c.cutouts) {
         constexpr double quarter_circle = 0.78539816339744831;
-        area -= quarter_circle * cut.width * cut.width + (cut.length - cut.width) * cut.width;
+        area -= quarter_circle * cut.narrow() * cut.narrow() + cut.straight() * cut.narrow();
     }
     return area * c.thickness * c.material.density * 1e-6;  // mm3 kg/m3 = 1e-6 g
 }

@@ -9,8 +9,8 @@ namespace overbend::job {
 
 namespace {
 
-// What a rule says of its figures, and which ones, in turn: f figure, l limit, 0 to 4 further, d detail, s
-// the name of its stroke, t that of its tool.
+// What a rule says of its figures, and which ones, in turn: f figure, l limit, 0 to 9 further, d detail, s
+// the name of its stroke.
 struct RuleWords {
     Rule rule;
     const char* form;
@@ -47,6 +47,10 @@ constexpr RuleWords all_words[] = {
     {Rule::gauge_out, "the gauge is at %.2f mm; its limit is %g mm", "fl"},
     {Rule::gauge_in, "the gauge is at %.2f mm; its nearest position is %g mm", "lf"},
     {Rule::press_energy, "%.2f J of the %g J that the press delivers in a stroke", "fl"},
+    {Rule::crank_force,
+     "%.2f kN are needed %.2f mm above the bottom, where the crank stands at %.0f degrees; there the press "
+     "gives %.2f kN (its %g kN hold from %g degrees down)",
+     "f01l23"},
     {Rule::tool_rating, "%.0f kN per metre, rated at %g kN/m", "fl"},
     {Rule::tool_tension,
      "section %.1f mm thick about x %.1f, y %.1f mm, stroke '%s': tension %.0f MPa, allowed %.0f (%.0f with "
@@ -60,23 +64,33 @@ constexpr RuleWords all_words[] = {
     {Rule::thicker_section,
      "section %.1f mm thick about x %.1f, y %.1f mm, stroke '%s': remedy: make it at least %.1f mm thick",
      "012sf"},
-    {Rule::tool_contact, "edge of radius %g mm at x %.1f, y %.1f mm, stroke '%s': contact pressure %.0f MPa",
-     "012sf"},
+    {Rule::tool_line_load,
+     "%.0f kN per metre; tools of %.0f HV are usually rated at %.0f kN/m (%.0f to %.0f)", "f0l12"},
+    {Rule::tool_contact,
+     "edge of radius %g mm at x %.1f, y %.1f mm, stroke '%s': mean contact pressure %.0f MPa, a steel of "
+     "%.0f HV is indented from %.0f",
+     "012sf3l"},
     {Rule::rounder_edge,
      "edge of radius %g mm at x %.1f, y %.1f mm, stroke '%s': remedy: a radius of at least %.1f mm, or a "
      "harder steel",
      "012sf"},
     {Rule::spring_shear,
-     "springs of '%s': shear stress %.0f MPa (with Wahl's factor); %.0f allowed before %s of %g mm sets",
-     "tfld0"},
+     "its springs: shear stress %.0f MPa (with Wahl's factor); %.0f allowed before %s of %g mm sets", "fld0"},
     {Rule::spring_slenderness,
-     "springs of '%s': free length at least %.1f mm, %.2f times the coil diameter of %g mm; from %.2f times "
+     "its springs: free length at least %.1f mm, %.2f times the coil diameter of %g mm; from %.2f times "
      "they buckle unless a pin or a bore guides them",
-     "t0f1l"},
-    {Rule::spring_room, "springs of '%s': %.1f mm across, in a block of %.1f mm", "tfl"},
+     "0f1l"},
+    {Rule::spring_room,
+     "its springs: %.1f mm in diameter; %.0f of them in a block of %.1f x %.1f mm have %.1f mm each",
+     "f012l"},
+    {Rule::spring_length,
+     "its springs: %.0f of %.1f mm in diameter need %.1f mm along the bend line, in a block %.1f mm wide "
+     "and %.1f mm long; remedy: a longer one",
+     "01f2l"},
     {Rule::other_springs,
-     "sufficient: %.0f springs of %g mm %s, coil %g mm, %g active turns, over %.1f mm at %.0f of %.0f MPa",
-     "01d234fl"},
+     "sufficient: %.0f springs in %.0f rows along the bend line, wire %g mm, %s, coil %g mm, %g active "
+     "turns, over %.1f mm at %.0f of %.0f MPa",
+     "051d234fl"},
 };
 
 // The form with its figures put in.
@@ -91,7 +105,6 @@ std::string filled(const files::Case& c, const Finding& f, const RuleWords& rule
         const char which = *figure++;
         if (which == 'd') text += f.detail;
         if (which == 's') text += c.steps[f.place.step].name;
-        if (which == 't') text += c.tools[f.place.tool].name;
         if (which == 'f') text += words(as.c_str(), f.figure);
         if (which == 'l') text += words(as.c_str(), f.limit);
         if (which >= '0' && which <= '9') text += words(as.c_str(), f.further[which - '0']);
@@ -136,11 +149,11 @@ std::string special_words(const files::Case& c, const Finding& f) {
                    (f.severity == Severity::stops ? "will crack" : "may crack");
         case Rule::hole_to_bend:
             return (f.figure < 0.0
-                        ? words("its edge reaches %.2f mm into the bend; keep it %.2f mm (r + 1.5 s) away",
-                                -f.figure, f.limit)
+                        ? words("its edge reaches %.2f mm into the bend; keep it %.2f mm (r + %g s) away",
+                                -f.figure, f.limit, f.further[0])
                         : words("its edge is %.2f mm from where the bend begins, less than %.2f "
-                                "mm (r + 1.5 s)",
-                                f.figure, f.limit)) +
+                                "mm (r + %g s)",
+                                f.figure, f.limit, f.further[0])) +
                    ", bend '" + other + "'";
         case Rule::die_opening:
             return words(
@@ -173,9 +186,39 @@ std::string special_words(const files::Case& c, const Finding& f) {
         case Rule::shut_height:
             if (f.severity == Severity::within) return "";
             return words("; remedy: pack %.1f mm under the die", f.figure - f.limit);
+        case Rule::web_to_edge:
+            return words("%s %s, less than one thickness, %.2f mm: the web may tear",
+                         f.figure < 0.0 ? "it is open at" : words("a web of %.2f mm to", f.figure).c_str(),
+                         f.further[0] > 0.0 ? "an end of the blank" : "the edge of the strip", f.limit);
+        case Rule::least_hole:
+            return words("%.2f mm is less than one thickness, %.2f mm: ", f.figure, f.limit) +
+                   (f.severity == Severity::caution ? "too small for a laser as well; remedy: drill it"
+                                                    : "to be cut by laser, not punched");
+        case Rule::tool_line_load:
+            return f.severity == Severity::within ? "" : ": its edges wear early; remedy: a harder steel";
         case Rule::tool_contact:
-            return words("%s, allowed %.0f", f.further[4] > 0.0 ? " (limited by the yield of the strip)" : "",
-                         f.further[3]);
+            return (f.further[4] > 0.0 ? " (limited by the yield of the strip)" : "") +
+                   (f.severity == Severity::within
+                        ? std::string()
+                        : words("; remedy: a radius of at least %.1f mm, or a harder steel", f.further[5]));
+        case Rule::tool_tension:
+        case Rule::tool_compression:
+            return f.further[5] > f.further[0]
+                       ? words("; remedy: make it at least %.1f mm thick", f.further[5])
+                       : std::string();
+        case Rule::side_thrust:
+            return words(
+                "side thrust of %.0f kN per metre (%.2f kN) pushes the punch to the %s and the die to the "
+                "%s; "
+                "%s must hold them",
+                f.figure, f.further[1], f.further[0] > 0.0 ? "right" : "left",
+                f.further[0] > 0.0 ? "left" : "right", f.detail.c_str());
+        case Rule::tilting:
+            return words(
+                "its load is %.1f mm beside the middle of the %.1f mm that it is held by: %.2f N m tilt it; "
+                "%s "
+                "must hold it",
+                f.figure, f.further[0], f.further[1], f.detail.c_str());
         default:
             return "";
     }

@@ -9,6 +9,7 @@ constexpr const char* by_tools = "geometry of the tools";
 constexpr const char* by_practice = "common practice";
 constexpr const char* by_beams = "beam theory";
 constexpr const char* by_hertz = "Hertz, line contact; Johnson, Contact Mechanics";
+constexpr const char* by_statics = "statics of the strip's forces on the tool";
 constexpr const char* by_springs = "Shigley, chapter 10";
 
 constexpr RuleFacts all_rules[] = {
@@ -32,6 +33,8 @@ constexpr RuleFacts all_rules[] = {
      "the condition behind Kalpakjian and Schmid's least radius"},
     {Rule::hole_to_bend, RuleGroup::trade, "hole to bend", "mm",
      "design guideline, lecture text in a public repository"},
+    {Rule::web_to_edge, RuleGroup::trade, "web to the edge", "mm", by_practice},
+    {Rule::least_hole, RuleGroup::trade, "least hole", "mm", by_practice},
     {Rule::die_opening, RuleGroup::trade, "die opening", "mm", "common practice; the band is overbend's"},
     {Rule::least_flange, RuleGroup::trade, "least flange", "mm", "common practice, from memory"},
     {Rule::flange_on_die, RuleGroup::trade, "flange on the die", "mm",
@@ -52,15 +55,22 @@ constexpr RuleFacts all_rules[] = {
     {Rule::gauge_out, RuleGroup::press, "gauge", "mm", by_practice},
     {Rule::gauge_in, RuleGroup::press, "gauge", "mm", by_practice},
     {Rule::press_energy, RuleGroup::press, "energy", "J", by_practice},
+    {Rule::crank_force, RuleGroup::press, "force above the bottom", "kN",
+     "statics of the crank; the rated angle by common practice"},
     {Rule::tool_strength, RuleGroup::tool, "tool strength", "", by_beams},
     {Rule::tool_sections, RuleGroup::tool, "sections of the tool", "", by_beams},
     {Rule::tool_rating, RuleGroup::tool, "rating", "kN/m", "its maker"},
     {Rule::tool_tension, RuleGroup::tool, "tension", "MPa", by_beams},
     {Rule::tool_compression, RuleGroup::tool, "compression", "MPa", by_beams},
-    {Rule::tool_contact, RuleGroup::tool, "contact", "MPa", by_hertz},
+    {Rule::tool_line_load, RuleGroup::tool, "line load", "kN/m", by_practice},
+    {Rule::tool_contact, RuleGroup::tool, "contact", "MPa",
+     "Hertz, line contact; full indentation: Tabor, The Hardness of Metals"},
+    {Rule::side_thrust, RuleGroup::tool, "side thrust", "kN/m", by_statics},
+    {Rule::tilting, RuleGroup::tool, "load beside the holder", "mm", by_statics},
     {Rule::spring_shear, RuleGroup::tool, "spring", "MPa", by_springs},
     {Rule::spring_slenderness, RuleGroup::tool, "spring's slenderness", "", by_springs},
     {Rule::spring_room, RuleGroup::tool, "spring's room", "mm", "by geometry"},
+    {Rule::spring_length, RuleGroup::tool, "spring's room", "mm", "by geometry"},
     {Rule::thicker_section, RuleGroup::tool, "thicker section", "mm", by_beams},
     {Rule::rounder_edge, RuleGroup::tool, "rounder edge", "mm", by_hertz},
     {Rule::other_springs, RuleGroup::tool, "other springs", "MPa", by_springs},

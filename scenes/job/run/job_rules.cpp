@@ -88,10 +88,16 @@ void cracking_rules(const files::Case& c, int b, const std::vector<StepResult>& 
 // ---- cut-outs
 
 void cutout_rule(const files::Case& c, const Blank& blank, int index, Findings& findings) {
-    const NearestBend nearest = nearest_bend(c, blank, c.cutouts[index]);
+    const files::Cutout& cut = c.cutouts[index];
+    const double edge = std::min(cut.across, c.width - cut.across) - 0.5 * cut.width,
+                 end = std::min(cut.at, blank.length - cut.at) - 0.5 * cut.length;
+    add_at(findings, plan::thin_web(edge, plan::BlankEdge::along, c.thickness), On::cutout, index);
+    add_at(findings, plan::thin_web(end, plan::BlankEdge::end, c.thickness), On::cutout, index);
+    add_at(findings, plan::small_hole(cut.narrow(), c.thickness), On::cutout, index);
+    const NearestBend nearest = nearest_bend(c, blank, cut);
     if (nearest.bend < 0) return;
-    std::optional<Finding> f =
-        plan::too_near(nearest.edge_to_bend, c.part.bends[nearest.bend].inside_radius, c.thickness);
+    std::optional<Finding> f = plan::too_near(nearest.edge_to_bend, c.part.bends[nearest.bend].inside_radius,
+                                              c.thickness, side_along_bend(cut));
     if (f) f->place.bend = nearest.bend;
     add_at(findings, f, On::cutout, index);
 }
@@ -211,12 +217,17 @@ void vee_rules(const files::Case& c, const Blank& blank, const std::vector<bool>
 
 }  // namespace
 
+double side_along_bend(const files::Cutout& cutout) {
+    return std::max(0.0, cutout.width - cutout.length);
+}
+
 NearestBend nearest_bend(const files::Case& c, const Blank& blank, const files::Cutout& cutout) {
     NearestBend found;
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
         const double middle = std::abs(cutout.at - blank.bend_line[b]);
         const double distance = middle - 0.5 * cutout.length - blank.half_arc[b];
-        const double least = plan::least_hole_distance(c.part.bends[b].inside_radius, c.thickness);
+        const double least =
+            plan::least_hole_distance(c.part.bends[b].inside_radius, c.thickness, side_along_bend(cutout));
         if (found.bend < 0 || distance - least < found.edge_to_bend - found.least)
             found = {b, distance, least};
     }

@@ -26,6 +26,8 @@ struct NearestBend {
                          // it reaches into the bend
     double least = 0.0;  // by the rule
 };
+// mm of straight side that a slot has along the bend lines; 0: a hole, or a slot along the strip.
+double side_along_bend(const files::Cutout& cutout);
 NearestBend nearest_bend(const files::Case& c, const Blank& blank, const files::Cutout& cutout);
 
 }  // namespace overbend::job

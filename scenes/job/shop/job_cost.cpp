@@ -17,7 +17,7 @@ constexpr double beyond_the_strip = 10.0;  // mm of tool on either side of it
 
 // Round ends joined by straight sides.
 double perimeter(const files::Cutout& cutout) {
-    return pi * cutout.width + 2.0 * (cutout.length - cutout.width);
+    return pi * cutout.narrow() + 2.0 * cutout.straight();
 }
 
 bool slides(const StepResult& step) {
@@ -129,6 +129,11 @@ shop::JobFigures job_figures(const files::Case& c, const JobResult& job,
         figures.hardened = tool.make.card && tool.make.card->hardening == shop::Hardening::through;
         figures.strokes = static_cast<int>(t.steps.size());
         f.tools.push_back(figures);
+        if (!t.springs || tool.make.price) continue;  // a tool that is bought has them
+        shop::ToolFigures springs;
+        springs.name = tool.name + ", springs";
+        springs.bought = t.springs->count * shop::spring_price(t.springs->each);
+        f.tools.push_back(springs);
     }
     return f;
 }

@@ -75,6 +75,16 @@ double part_room(const files::Case& c, const StepResult& step) {
     return std::max(0.0, room - tip);
 }
 
+// Down to the stop, which is the bottom of an eccentric press.
+std::vector<shop::ForceAt> on_the_way(const stroke::StrokeResult& stroke) {
+    std::vector<shop::ForceAt> all;
+    for (const stroke::CurvePoint& p : stroke.curve) {
+        all.push_back({stroke.stop_travel - p.travel, p.force});
+        if (p.travel >= stroke.stop_travel) break;
+    }
+    return all;
+}
+
 double reach_back(const files::Case& c, const Recording& r) {
     double back = 0.0;
     for (const State& s : r.states) back = std::max(back, extent_of(s, c.thickness, 0.0).back);
@@ -89,7 +99,7 @@ shop::PressLimits press_limits(const files::Press& press) {
     limits.daylight = press.daylight, limits.throat = press.throat;
     if (press.gauge) limits.gauge_reach = press.gauge->reach, limits.gauge_nearest = press.gauge->nearest;
     limits.line_load = press.line_load, limits.off_centre = press.off_centre, limits.energy = press.energy;
-    limits.speeds = press.speeds;
+    limits.speeds = press.speeds, limits.eccentric = press.eccentric;
     return limits;
 }
 
@@ -110,6 +120,7 @@ StrokeOnPress stroke_on_press(const files::Case& c, const JobResult& job, int in
     d.gauge = run.gauge;
     d.punch_rating = c.tools[step.punch].make.rating;
     d.die_rating = c.tools[step.die].make.rating;
+    d.on_the_way = on_the_way(run.stroke);
     on.cycle_s = c.handling.stroke;  // with loading; see job_figures
     if (!c.press) return on;
     const shop::PressLimits limits = press_limits(*c.press);

@@ -33,6 +33,11 @@ struct WorstSection {
     int face = 1;  // of a die with two grooves, the one that was up
     double travel = 0.0;
 };
+struct WorstHold {  // where it tilts the tool most
+    shop::HolderLoad load;
+    int step = 0;
+    double travel = 0.0;
+};
 struct WorstContact {
     shop::LineContact contact;
     double force = 0.0;                  // N per mm
@@ -47,6 +52,9 @@ struct SpringAdvice {
     int count = 1;
     bool given = false;   // the case's own springs
     double travel = 0.0;  // that they are compressed by in the job
+    shop::SpringRows rows = {};
+    // mm along the bend line that they stand on
+    double row_length() const { return rows.rows * (each.spring.coil_diameter + each.spring.wire); }
 };
 
 struct ToolInShop {
@@ -55,7 +63,9 @@ struct ToolInShop {
     bool made = true;        // else it is bought
     double length = 0.0;     // along the bend line
     shop::ToolStock stock;
-    double peak = 0.0;                    // kN per m, that the strip presses it with
+    double peak = 0.0;              // kN per m, the greatest that the strip presses it with in any state
+    int peak_step = 0;              // in which stroke
+    std::optional<WorstHold> held;  // none: no force, or no face to be held by
     std::optional<WorstSection> section;  // none: no cut that is a beam's section, or no force
     std::optional<WorstContact> contact;  // none: nothing bears on a rounded edge
     std::optional<SpringAdvice> springs;
@@ -106,7 +116,8 @@ JudgedJob judge_job(const files::Case& c, const ProcessOptions& options);
 std::string break_even_words(const std::string& own_name, const shop::CostSheet& own,
                              const CostAlternative& other);
 
-// What the steel may be asked to bear over what it bears, the least of section and contact: above 1 within.
+// What the steel may be asked to bear over what it bears, the least of section and contact (mean pressure
+// that indents it over the mean pressure): above 1 within.
 // nothing: no steel, or negligible stress.
 std::optional<double> steel_margin(const files::Case& c, const ToolInShop& tool);
 

@@ -33,8 +33,8 @@ const shop::SpringWire& wire_for(double diameter) {
     return shop::spring_wires().back();
 }
 
-SpringAdvice as_given(const files::Tool& tool, const files::WoundSprings& wound, double travel,
-                      Findings& checks) {
+SpringAdvice as_given(const files::Case& c, const files::Tool& tool, const files::WoundSprings& wound,
+                      double travel, Findings& checks) {
     const shop::SpringWire& wire = wire_for(wound.each.wire);
     SpringAdvice advice;
     advice.given = true, advice.count = wound.count, advice.travel = travel;
@@ -47,25 +47,60 @@ SpringAdvice as_given(const files::Tool& tool, const files::WoundSprings& wound,
     check(Rule::spring_shear, s.stress, s.allowed_stress, {wound.each.wire}, wire.name);
     check(Rule::spring_slenderness, s.slenderness, shop::buckles_from,
           {s.free_length, s.spring.coil_diameter}, "");
-    check(Rule::spring_room, s.spring.coil_diameter + s.spring.wire, sprung(tool).width, {}, "");
+    const double width = sprung(tool).width, length = tool_length(c, tool);
+    advice.rows = shop::spring_rows(wound.count, width, length);
+    check(Rule::spring_room, s.spring.coil_diameter + s.spring.wire, advice.rows.each,
+          {1.0 * wound.count, width, length}, "");
     return advice;
 }
 
-// The fewest that do it.
-std::optional<SpringAdvice> chosen_for(const files::Case& c, const files::Tool& tool,
-                                       const tool::Spring& spring, double travel) {
+// What each of so many springs has to do; nothing: no wound spring does that.
+std::optional<shop::SpringRequest> request_of(const files::Case& c, const tool::Spring& spring, double travel,
+                                              int count) {
     const double start = spring.preload * c.width, end = start + spring.rate * travel * c.width;
     shop::SpringRequest request;
     request.travel = travel;
-    request.most_outside = sprung(tool).width;
+    request.force_start = start / count;
+    request.force_end = std::max(end, start * (spring.rate > 0.0 ? 1.0 : constant_rises)) / count;
+    if (!(request.force_end > request.force_start)) return std::nullopt;
+    return request;
+}
+
+double outside(const shop::ChosenSpring& s) {
+    return s.spring.coil_diameter + s.spring.wire;
+}
+
+// The fewest that do it and have room under the block, side by side across it and along the bend line. Where
+// none have, those in a single row that want the least length of it.
+std::optional<SpringAdvice> chosen_for(const files::Case& c, const files::Tool& tool,
+                                       const tool::Spring& spring, double travel) {
+    const double width = sprung(tool).width, length = tool_length(c, tool);
+    std::optional<SpringAdvice> shortest;
     for (const int count : counts) {
-        request.force_start = start / count;
-        request.force_end = std::max(end, start * (spring.rate > 0.0 ? 1.0 : constant_rises)) / count;
-        if (!(request.force_end > request.force_start)) return std::nullopt;
-        const std::optional<shop::ChosenSpring> each = shop::choose_spring(request);
-        if (each) return SpringAdvice{*each, count, false, travel};
+        std::optional<shop::SpringRequest> request = request_of(c, spring, travel, count);
+        if (!request) return std::nullopt;
+        const shop::SpringRows rows = shop::spring_rows(count, width, length);
+        request->most_outside = rows.each;
+        std::optional<shop::ChosenSpring> each = shop::choose_spring(*request);
+        if (each) return SpringAdvice{*each, count, false, travel, rows};
+        request->most_outside = width;
+        each = shop::choose_spring(*request);
+        if (!each) continue;
+        const SpringAdvice row{*each, count, false, travel, {1, count, outside(*each)}};
+        if (!shortest || row.row_length() < shortest->row_length()) shortest = row;
     }
-    return std::nullopt;
+    return shortest;
+}
+
+// Springs that have no room as the block is.
+void tell_of_length(const files::Case& c, const files::Tool& tool, const SpringAdvice& chosen,
+                    Findings& checks) {
+    const double length = tool_length(c, tool), needed = chosen.row_length();
+    checks.push_back({needed > length + 1e-9 ? Severity::caution : Severity::within,
+                      Rule::spring_length,
+                      needed,
+                      length,
+                      {1.0 * chosen.count, outside(chosen.each), sprung(tool).width}});
 }
 
 }  // namespace
@@ -77,9 +112,12 @@ std::optional<SpringAdvice> spring_advice(const files::Case& c, int index, doubl
     if (!by.spring) return std::nullopt;
     const double travel = std::max(compression, least_travel);
     std::optional<SpringAdvice> chosen = chosen_for(c, tool, *by.spring, travel);
-    if (!by.wound) return chosen;
+    if (!by.wound) {
+        if (chosen) tell_of_length(c, tool, *chosen, checks);
+        return chosen;
+    }
     const std::size_t before = checks.size();
-    const SpringAdvice given = as_given(tool, *by.wound, travel, checks);
+    const SpringAdvice given = as_given(c, tool, *by.wound, travel, checks);
     bool is_fine = true;
     for (std::size_t i = before; i < checks.size(); ++i) {
         is_fine = is_fine && checks[i].severity == Severity::within;
@@ -92,7 +130,8 @@ std::optional<SpringAdvice> spring_advice(const files::Case& c, int index, doubl
                      Rule::other_springs,
                      s.stress,
                      s.allowed_stress,
-                     {1.0 * chosen->count, s.spring.wire, s.spring.coil_diameter, s.spring.turns, travel},
+                     {1.0 * chosen->count, s.spring.wire, s.spring.coil_diameter, s.spring.turns, travel,
+                      1.0 * chosen->rows.rows},
                      s.wire});
     return given;
 }

@@ -9,6 +9,7 @@
 #include "scenes/job/shop/shop_parts.h"
 #include "sim/errors.h"
 #include "sim/material/flow_curve.h"
+#include "sim/units.h"
 
 namespace overbend::job {
 
@@ -16,8 +17,6 @@ namespace {
 
 using stroke::State;
 
-constexpr int states_looked_at = 12;      // of a stroke, beside the hardest
-constexpr double worth_a_look = 0.5;      // of the hardest, on that tool
 constexpr double rated_full = 0.8;        // of what a tool is rated for, as of a press
 constexpr double steel_density = 7850.0;  // kg/m3, of tools whose steel is not given
 constexpr double bent_strain = 0.2;       // at which the strip's flow stress is taken
@@ -42,35 +41,11 @@ const std::optional<shop::ToolSections>& sections(SectionsOf& known, const files
     return place->second;
 }
 
-double total(const State& s, int k) {
-    double sum = 0.0;
-    for (const stroke::ContactForce& f : s.contacts)
-        if (f.tool == k) sum += f.force.norm();
-    return sum;
-}
-
 std::vector<shop::ToolForce> forces_on(const stroke::Recording& r, const State& s, int k) {
     std::vector<shop::ToolForce> forces;
     for (const stroke::ContactForce& f : s.contacts)
         if (f.tool == k) forces.push_back({f.at - stroke::tool_position(r.tools, k, s), -f.force});
     return forces;
-}
-
-// The hardest state of a tool, and some others that press it hard.
-std::vector<const State*> hard_states(const stroke::Recording& r, int k) {
-    std::vector<std::pair<double, const State*>> all;
-    double most = 0.0;
-    for (const State& s : r.states) {
-        const double force = total(s, k);
-        most = std::max(most, force);
-        if (force > 0.0) all.emplace_back(force, &s);
-    }
-    std::stable_sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
-    while (!all.empty() && all.back().first < worth_a_look * most) all.pop_back();
-    std::vector<const State*> picked;
-    const std::size_t stride = std::max<std::size_t>(1, all.size() / states_looked_at);
-    for (std::size_t i = 0; i < all.size(); i += stride) picked.push_back(all[i].second);
-    return picked;
 }
 
 // What a tool without a steel is looked at with: the stress that is greatest counts.
@@ -117,13 +92,23 @@ void look_at_contacts(const files::Case& c, const tool::ArcOutline& outline,
         if (radius <= 0.0) continue;
         const shop::LineContact contact =
             shop::line_contact(force, modulus, radius, strip_flow_stress(c.material));
-        const bool more = !t.contact || contact.pressure > t.contact->contact.pressure ||
-                          (contact.pressure == t.contact->contact.pressure && force > t.contact->force);
+        const bool more = !t.contact || contact.mean > t.contact->contact.mean ||
+                          (contact.mean == t.contact->contact.mean && force > t.contact->force);
         if (more) t.contact = WorstContact{contact, force, radius, f.at, step};
     }
 }
 
-// One tool in one stroke. k: its place among the recording's.
+// What the ram pressed with at most, where the punch alone goes with it: of a recording that has only some of
+// the stroke's states.
+double peak_on_punch(const stroke::StrokeResult& stroke, int k) {
+    const tool::ToolSet& tools = stroke.recording.tools;
+    const bool alone = std::none_of(tools.begin(), tools.end(), [](const tool::RigidTool& t) {
+        return t.role == tool::Role::clamp && t.moves_with_ram();
+    });
+    return tools[k].role == tool::Role::punch && alone ? stroke.peak_force : 0.0;
+}
+
+// One tool in one stroke: the worst of all its states. k: its place among the recording's.
 void look_at_stroke(const files::Case& c, const JobResult& job, int step, int k, SectionsOf& known,
                     ToolInShop& t, Findings& findings) {
     const stroke::Recording& r = job.steps[step].stroke.recording;
@@ -131,16 +116,23 @@ void look_at_stroke(const files::Case& c, const JobResult& job, int step, int k,
     const std::optional<shop::ToolSections>& cuts =
         sections(known, c, t.tool, face, r.tools[k].role, findings);
     const shop::Allowable limits = limits_of(c.tools[t.tool]);
-    for (const State* s : hard_states(r, k)) {
-        const std::vector<shop::ToolForce> forces = forces_on(r, *s, k);
+    const double ram = peak_on_punch(job.steps[step].stroke, k);
+    if (ram > t.peak) t.peak = ram, t.peak_step = step;
+    for (const State& s : r.states) {
+        const std::vector<shop::ToolForce> forces = forces_on(r, s, k);
+        if (forces.empty()) continue;
         look_at_contacts(c, r.tools[k].outline, forces, step, t);
         double up = 0.0;
         for (const shop::ToolForce& f : forces) up += f.force.y();
-        t.peak = std::max(t.peak, std::abs(up));
+        if (std::abs(up) > t.peak) t.peak = std::abs(up), t.peak_step = step;
         if (!cuts) continue;
+        const shop::HolderLoad held = shop::holder_load(*cuts, forces);
+        if (!t.held ||
+            held.pressed * std::abs(held.beside) > t.held->load.pressed * std::abs(t.held->load.beside))
+            t.held = WorstHold{held, step, s.travel};
         const std::optional<shop::SectionLoad> load = shop::weakest_section(*cuts, forces, limits);
         if (!load || (t.section && load->share(limits) <= t.section->load.share(limits))) continue;
-        t.section = WorstSection{*load, step, face, s->travel};
+        t.section = WorstSection{*load, step, face, s.travel};
     }
 }
 
@@ -150,31 +142,45 @@ void judge_section(const files::Case& c, const WorstSection& worst, ToolInShop& 
     const shop::SectionLoad& load = worst.load;
     const tool::Vec2 middle = 0.5 * (load.cut.from + load.cut.to);
     const std::vector<double> where = {load.cut.thickness, middle.x(), middle.y()};
+    const double sufficient = shop::thickness_that_bears(load, limits);
     const auto check = [&](Rule rule, double stress, double strength, double allowed, double safety) {
         t.checks.push_back({judged(stress, strength, 1.0 / safety), rule, stress, strength, where});
-        t.checks.back().further.insert(t.checks.back().further.end(), {allowed, safety});
+        t.checks.back().further.insert(t.checks.back().further.end(), {allowed, safety, sufficient});
     };
     check(Rule::tool_tension, load.tension, steel.bending_strength, limits.tension, steel.safety_tension);
     check(Rule::tool_compression, load.compression, steel.compressive_yield, limits.compression,
           steel.safety_compression);
     if (load.share(limits) > 1.0)
-        t.mends.push_back({Severity::caution, Rule::thicker_section, shop::thickness_that_bears(load, limits),
-                           load.cut.thickness, where});
+        t.mends.push_back({Severity::caution, Rule::thicker_section, sufficient, load.cut.thickness, where});
 }
 
+// Only a dent speaks against a job: what wears the edge is the load per metre.
 void judge_contact(const files::Case& c, const WorstContact& worst, ToolInShop& t) {
     const shop::ToolSteel& steel = *c.tools[t.tool].make.card;
-    const shop::Allowable limits = shop::allowables(steel);
-    const double strength = limits.contact * steel.safety_compression, pressure = worst.contact.pressure;
-    const std::vector<double> where = {worst.radius, worst.at.x(), worst.at.y(), limits.contact,
-                                       worst.contact.capped ? 1.0 : 0.0};
-    t.checks.push_back({judged(pressure, strength, 1.0 / steel.safety_compression), Rule::tool_contact,
-                        pressure, strength, where});
-    if (pressure <= limits.contact) return;
+    const double dents = shop::indentation_pressure(steel), pressure = worst.contact.mean;
     const double modulus = shop::contact_modulus({steel.youngs_modulus, steel.poisson},
                                                  {c.material.youngs_modulus, c.material.poisson});
-    t.mends.push_back({Severity::caution, Rule::rounder_edge,
-                       shop::radius_for_pressure(worst.force, modulus, limits.contact), worst.radius, where});
+    const double radius = shop::radius_for_pressure(worst.force, modulus, 4.0 / pi * dents);
+    const std::vector<double> where = {
+        worst.radius, worst.at.x(), worst.at.y(), steel.hardness, worst.contact.capped ? 1.0 : 0.0, radius};
+    t.checks.push_back({judged(pressure, dents, 1.0), Rule::tool_contact, pressure, dents, where});
+    if (pressure > dents)
+        t.mends.push_back({Severity::caution, Rule::rounder_edge, radius, worst.radius, where});
+}
+
+void judge_load(const files::Tool& tool, ToolInShop& t) {
+    if (tool.make.rating) {
+        t.checks.push_back(
+            {judged(t.peak, *tool.make.rating, rated_full), Rule::tool_rating, t.peak, *tool.make.rating});
+    } else if (tool.make.card) {
+        const double hardness = tool.make.card->hardness;
+        const shop::LineLoad usual = shop::usual_line_load(hardness);
+        t.checks.push_back({t.peak > usual.usual ? Severity::caution : Severity::within,
+                            Rule::tool_line_load,
+                            t.peak,
+                            usual.usual,
+                            {hardness, usual.least, usual.most}});
+    }
 }
 
 // Each check at the stroke and the state that asks most.
@@ -183,6 +189,10 @@ void set_place(const JobResult& job, Rule rule, const ToolInShop& t, FindingPlac
     double travel = 1e300;
     if (rule == Rule::tool_contact || rule == Rule::rounder_edge) {
         place.step = t.contact->step;
+    } else if (rule == Rule::tool_rating || rule == Rule::tool_line_load) {
+        place.step = t.peak_step;
+    } else if (rule == Rule::tilting) {
+        place.step = t.held->step, travel = t.held->travel;
     } else if (t.section) {
         place.step = t.section->step, travel = t.section->travel;
     }
@@ -191,11 +201,10 @@ void set_place(const JobResult& job, Rule rule, const ToolInShop& t, FindingPlac
 
 void judge(const files::Case& c, const JobResult& job, double compression, ToolInShop& t) {
     const files::Tool& tool = c.tools[t.tool];
-    if (tool.make.rating)
-        t.checks.push_back(
-            {judged(t.peak, *tool.make.rating, rated_full), Rule::tool_rating, t.peak, *tool.make.rating});
+    judge_load(tool, t);
     if (tool.make.card && t.section) judge_section(c, *t.section, t);
     if (tool.make.card && t.contact) judge_contact(c, *t.contact, t);
+    judge_holding(c, job, t);
     t.springs = spring_advice(c, t.tool, compression, t.checks, t.mends);
     for (Finding& f : t.checks) set_place(job, f.rule, t, f.place);
     for (Finding& f : t.mends) set_place(job, f.rule, t, f.place);
@@ -250,7 +259,7 @@ std::optional<double> steel_margin(const files::Case& c, const ToolInShop& tool)
     const shop::Allowable limits = shop::allowables(*card);
     double share = 0.0;
     if (tool.section) share = tool.section->load.share(limits);
-    if (tool.contact) share = std::max(share, tool.contact->contact.pressure / limits.contact);
+    if (tool.contact) share = std::max(share, tool.contact->contact.mean / limits.contact);
     return share > 0.0 ? std::optional<double>(1.0 / share) : std::nullopt;
 }
 
