@@ -21,6 +21,7 @@ struct BendLine {
     double inside_radius = 0.0;          // mm, of the drawing
     std::optional<double> made = {};     // bend angle of the finished part, signed as drawn
     std::optional<double> allowed = {};  // rad, that it may be off either way; none: it is not judged
+    std::optional<double> spread = {};   // rad, that another coil may put it off either way; none: not known
 };
 
 struct BendMark {

@@ -7,6 +7,7 @@
 #include "render/picture/turning.h"
 #include "render/report/sheet_pages.h"
 #include "sim/counted.h"
+#include "sim/units.h"
 
 namespace overbend::report {
 
@@ -99,7 +100,13 @@ std::string allowed_words(const std::vector<BendLine>& bends) {
         if (alike && &bend != &bends.front()) break;
         words += (words.empty() ? "" : ", ") + (alike ? "" : bend.name + " ") + allowed_of(bend);
     }
-    return " Angles, free: " + words + ".";
+    words = " Angles, free: " + words + ".";
+    std::string coils;
+    for (const BendLine& bend : bends)
+        if (bend.spread)
+            coils += (coils.empty() ? "" : ", ") + bend.name + " \u00b1" + fixed(*bend.spread / degree, 1) +
+                     "\u00b0";
+    return words + (coils.empty() ? "" : " Coils of this grade may differ: " + coils + ".");
 }
 
 void add_overview(Paper& paper, const ShownJob& job) {

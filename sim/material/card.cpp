@@ -113,6 +113,23 @@ const std::vector<std::string>& metal_words() {
     return words;
 }
 
+Card with_strength(Card card, double factor) {
+    struct Scaled {
+        double factor;
+        void operator()(Swift& law) const { law.K *= factor; }
+        void operator()(Hollomon& law) const { law.K *= factor; }
+        void operator()(Voce& law) const { law.Y *= factor, law.Q *= factor; }
+        void operator()(Linear& law) const { law.Y *= factor, law.H *= factor; }
+        void operator()(Table& law) const {
+            for (double& stress : law.stress) stress *= factor;
+        }
+    };
+    std::visit(Scaled{factor}, card.hardening);
+    for (Backstress& b : card.backstress) b.C *= factor;
+    card.tensile_strength *= factor;
+    return card;
+}
+
 void check(const Card& card) {
     demand_positive(card.youngs_modulus, "Young's modulus", " (MPa)");
     demand(card.poisson >= 0.0 && card.poisson < 0.5, "Poisson's ratio", card.poisson,
@@ -135,6 +152,8 @@ void check(const Card& card) {
     demand(card.r_value >= 0.1 && card.r_value <= 10.0, "r-value", card.r_value, "give 0.1 to 10");
     demand_not_negative(card.tensile_strength, "tensile strength", " (MPa)");
     demand_not_negative(card.elongation, "elongation", "");
+    demand(card.strength_range >= 0.0 && card.strength_range <= 0.5, "strength range", card.strength_range,
+           "give 0 to 0.5");
     demand(card.reduction_of_area >= 0.0 && card.reduction_of_area < 1.0, "reduction of area",
            card.reduction_of_area, "give 0 or more, below 1");
     demand_not_negative(card.price, "price", " (per kg)");

@@ -63,6 +63,7 @@ struct Card {
     double r_value = 1.0;            // normal anisotropy, width over thickness strain in a tensile test, > 0
     double tensile_strength = 0.0;   // MPa, for handbook formulas; 0 when not given
     double elongation = 0.0;         // fracture elongation, 0.45 for 45 per cent; 0 when not given
+    double strength_range = 0.1;     // of a coil of the grade, of its flow stress either way, 0 to 0.5
     double reduction_of_area = 0.0;  // Z, of the section at fracture, 0.5 for 50 per cent; 0 when not given
     std::string metal;               // one of metal_words(), for the tables of the trade; empty: not given
     Hardness hardness = Hardness::medium;  // class of the handbook's straight lines for developed lengths
@@ -73,6 +74,9 @@ struct Card {
 
 // What tables of least radii have: "steel", "stainless-1.4310", "aluminium-6061-t6", ...
 const std::vector<std::string>& metal_words();
+
+// The same metal with a flow stress so many times as high, back stresses with it. factor > 0
+Card with_strength(Card card, double factor);
 
 // Throws OutOfRange for a value out of its range.
 void check(const Card& card);

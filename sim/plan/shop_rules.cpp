@@ -82,8 +82,8 @@ std::optional<Finding> too_near(double edge_to_bend, double inside_radius, doubl
 
 std::optional<Finding> thin_web(double web, BlankEdge edge, double thickness) {
     if (web >= thickness - rounding) return std::nullopt;
-    return Finding{
-        Severity::caution, Rule::web_to_edge, web, thickness, {edge == BlankEdge::end ? 1.0 : 0.0}};
+    const Severity severity = web < -rounding ? Severity::stops : Severity::caution;
+    return Finding{severity, Rule::web_to_edge, web, thickness, {edge == BlankEdge::end ? 1.0 : 0.0}};
 }
 
 std::optional<Finding> small_hole(double diameter, double thickness) {

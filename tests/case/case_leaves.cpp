@@ -91,11 +91,12 @@ struct Leaves {
     }
     void take(const std::string& path, const material::Card& value) {
         const auto& [name, title, source, modulus, poisson, density, hardening, backstress, drop, r_value,
-                     strength, elongation, reduction_of_area, metal, hardness, price, cutting_rate] = value;
+                     strength, elongation, range, reduction_of_area, metal, hardness, price, cutting_rate] =
+            value;
         // a card in a file is called by its path, which the origin compares
         if (name.find(".toml") == std::string::npos) add(path + ".name", name);
         each(path, title, source, modulus, poisson, density, hardening, backstress, drop, r_value, strength,
-             elongation, reduction_of_area, metal, hardness, price, cutting_rate);
+             elongation, range, reduction_of_area, metal, hardness, price, cutting_rate);
     }
 
     // ---- the part
@@ -285,11 +286,11 @@ struct Leaves {
         each(path, friction, layers, elements, gravity);
     }
     void take(const Case& value) {
-        const auto& [file, title, card, origin, thickness, width, blank_length, bend_lines, rolling, part,
-                     cutouts, rack, tools, steps, press, press_name, cost, handling, run] = value;
+        const auto& [file, title, card, origin, thickness, off, width, blank_length, bend_lines, rolling,
+                     part, cutouts, rack, tools, steps, press, press_name, cost, handling, run] = value;
         (void)file;
-        each("case", title, card, origin, thickness, width, blank_length, bend_lines, rolling, part, cutouts,
-             rack, tools, steps, press, press_name, cost, handling, run);
+        each("case", title, card, origin, thickness, off, width, blank_length, bend_lines, rolling, part,
+             cutouts, rack, tools, steps, press, press_name, cost, handling, run);
     }
 };
 

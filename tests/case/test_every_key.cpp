@@ -38,10 +38,10 @@ const std::vector<Document> documents = {{"case", whole_case, as_case},
 
 // What may be left out, as plain paths. All else is required.
 const std::set<std::string> optional_keys = {
-    "strip.bend_lines_mm", "strip.rolling", "part.angle_tolerance_deg", "part.length_tolerance_mm",
-    "part.radius_tolerance_mm", "part.profile_tolerance_mm", "part.path.tolerance_mm",
-    "part.path.tolerance_deg", "part.path.radius_tolerance_mm", "part.path.name", "tool.height_mm",
-    "tool.shank_width_mm", "tool.faces.shoulder_radius_mm", "tool.faces.bottom_radius_mm",
+    "strip.bend_lines_mm", "strip.thickness_tolerance_mm", "strip.rolling", "part.angle_tolerance_deg",
+    "part.length_tolerance_mm", "part.radius_tolerance_mm", "part.profile_tolerance_mm",
+    "part.path.tolerance_mm", "part.path.tolerance_deg", "part.path.radius_tolerance_mm", "part.path.name",
+    "tool.height_mm", "tool.shank_width_mm", "tool.faces.shoulder_radius_mm", "tool.faces.bottom_radius_mm",
     "tool.root_radius_mm", "tool.land_mm", "tool.side_relief_deg", "tool.shank", "tool.floor_crown_mm",
     "tool.points.radius_mm", "tool.points.bulge", "tool.layer", "tool.gap_mm", "tool.origin_mm",
     "tool.turn_deg", "step.die.face", "step.place.face", "step.place.first", "step.place.shift_mm",
@@ -60,8 +60,8 @@ const std::set<std::string> optional_keys = {
     // of a tool's steel
     "price_per_kg", "hardened", "sources.density_kg_m3", "sources.safety_tension",
     // of a card
-    "tensile_strength_MPa", "elongation_percent", "reduction_of_area_percent", "cutting_mm2_per_s", "r_value",
-    "metal", "hardness", "sources.youngs_modulus_MPa", "sources.hardening"};
+    "tensile_strength_MPa", "elongation_percent", "strength_range_percent", "reduction_of_area_percent",
+    "cutting_mm2_per_s", "r_value", "metal", "hardness", "sources.youngs_modulus_MPa", "sources.hardening"};
 
 // Required for one kind of tool or entry, optional for another; the places that are optional.
 const std::set<std::string> optional_places = {
@@ -198,6 +198,8 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"to_MPa", {"0", "1e9"}},
     {"rate", {"0", "1e6"}},
     {"angle_tolerance_deg", {"0", "-1", "46"}},
+    {"thickness_tolerance_mm", {"0", "-1", "6"}},
+    {"strength_range_percent", {"-1", "51"}},
     {"length_tolerance_mm", {"0", "-1", "101"}},
     {"radius_tolerance_mm", {"0", "-1", "1001", "\"refrence\""}},
     {"profile_tolerance_mm", {"0", "-1", "101"}},

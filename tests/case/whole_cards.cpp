@@ -15,6 +15,7 @@ density_kg_m3 = 7850
 
 const std::string swift_card = card_head + R"(tensile_strength_MPa = 350
 elongation_percent = 30
+strength_range_percent = 12
 reduction_of_area_percent = 62.5
 r_value = 1.4
 metal = "steel"

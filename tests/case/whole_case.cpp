@@ -7,6 +7,7 @@ title = "Clip with everything"
 
 [strip]
 thickness_mm = 1
+thickness_tolerance_mm = 0.03
 width_mm = 20.5
 blank_length_mm = 150
 bend_lines_mm = [25.5, 47.5, 55, 82, 112.5]

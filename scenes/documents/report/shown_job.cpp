@@ -174,6 +174,7 @@ std::vector<picture::BendLine> bend_lines(const files::Case& c, const job::JobRe
         const files::Bend& bend = c.part.bends[b];
         lines.push_back({bend.name, job.blank.bend_line[b], bend.angle, bend.inside_radius, {}});
         if (!bend.tolerance.reference) lines.back().allowed = job::allowed_angle(c, static_cast<int>(b));
+        if (!job.spread.empty()) lines.back().spread = job.spread[b].whole();
         if (!job.finished_angle.empty()) lines.back().made = job.finished_angle[b];
     }
     return lines;

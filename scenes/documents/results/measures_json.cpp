@@ -8,6 +8,18 @@ namespace overbend::documents {
 
 using Json = nlohmann::ordered_json;
 
+namespace {
+
+Json spread_json(const job::AngleSpread& s) {
+    return {{"whole_deg", s.whole() / degree},
+            {"strength_deg", s.strength / degree},
+            {"thickness_deg", s.thickness / degree},
+            {"friction_deg", s.friction / degree},
+            {"mechanics_deg", s.mechanics ? Json(*s.mechanics / degree) : Json(nullptr)}};
+}
+
+}  // namespace
+
 Json measures_json(const files::Case& c, const job::JobResult& job) {
     constexpr const char* kinds[] = {"angle", "leg", "inside radius", "profile"};  // as SizeKind has them
     Json list = Json::array();
@@ -20,6 +32,7 @@ Json measures_json(const files::Case& c, const job::JobResult& job) {
         size["allowed"] = m.reference ? Json("reference") : Json(m.allowed / unit);
         size["unit"] = angle ? "deg" : "mm";
         size["within"] = m.within();
+        if (angle && !job.spread.empty()) size["may_be_off"] = spread_json(job.spread[m.index]);
         list.push_back(size);
     }
     return list;

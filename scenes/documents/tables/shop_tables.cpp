@@ -126,7 +126,8 @@ Table strength_table(const files::Case& c, const job::ShopReport& shop) {
          {"Margin", "times", 2}},
         {},
         {"Weakest section: the section nearest to the limit of its steel, with its thickness. Contact: "
-         "mean pressure on a rounded edge; a tool is indented at 10.6 MPa for each Vickers unit. Margin: allowed stress divided by actual stress, the "
+         "mean pressure on a rounded edge; a tool is indented at 10.6 MPa for each Vickers unit. Margin: "
+         "allowed stress divided by actual stress, the "
          "smaller of section and contact; above 1 is within the limit. Stresses are nominal: at an inner "
          "corner they are higher, at a sharp one two or three times."}};
     for (const job::ToolInShop& t : shop.tools) {

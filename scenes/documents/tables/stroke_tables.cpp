@@ -131,16 +131,28 @@ Table clearances_table(const files::Case&, const job::JobResult& job) {
     return table;
 }
 
+namespace {
+
+Cell spread_of(const job::JobResult& job, const job::MeasuredSize& m) {
+    if (m.what != job::SizeKind::angle || job.spread.empty()) return "";
+    return {job.spread[m.index].whole() / degree, 1, "deg"};
+}
+
+}  // namespace
+
 Table finished_table(const files::Case& c, const job::JobResult& job) {
     Table table{"Finished part",
                 {{"Size"},
                  {"Drawing", "", 2, "drawn"},
                  {"Finished", "", 2, "made"},
                  {"Difference", "", 2, "off"},
-                 {"Tolerance", "", 2, "allowed"}},
+                 {"Tolerance", "", 2, "allowed"},
+                 {"May be off", "", 1, "may be off"}},
                 {},
                 {"Bend angles: 0 is flat; minus is down. Legs: measured outside. Inside radii: of the arc "
-                 "that fits the middle of the bend. Tolerance: plus or minus."}};
+                 "that fits the middle of the bend. Tolerance: plus or minus.",
+                 "May be off: for another coil of this grade and thickness, by friction, and by what the "
+                 "mechanics was off finite elements; plus or minus."}};
     for (const job::MeasuredSize& m : job.measures) {
         const bool angle = m.what == job::SizeKind::angle;
         const auto figure = [&](double value) {
@@ -149,7 +161,7 @@ Table finished_table(const files::Case& c, const job::JobResult& job) {
         const bool profile = m.what == job::SizeKind::profile;
         table.rows.push_back({job::size_name(c, m), profile ? Cell() : figure(m.drawn),
                               profile ? Cell() : figure(m.made), figure(m.off()),
-                              m.reference ? Cell("reference") : figure(m.allowed)});
+                              m.reference ? Cell("reference") : figure(m.allowed), spread_of(job, m)});
         if (!m.within()) table.rows.back()[3].severity = Severity::stops;
     }
     return table;

@@ -177,12 +177,16 @@ struct CardOrigin {
     std::vector<std::pair<std::string, std::string>> sources;
 };
 
+// Of cold-rolled strip, of its thickness, either way: common practice, no source.
+constexpr double usual_thickness_tolerance = 0.05;
+
 struct Case {
     std::string file;  // as it was read, for messages
     std::string title;
     material::Card material;
     CardOrigin card_origin;
     double thickness = 0.0;
+    std::optional<double> thickness_tolerance;  // mm, either way; usual_thickness_tolerance of it when absent
     double width = 0.0;
     std::optional<double> blank_length;  // mm; worked out from the drawing when absent
     std::vector<double> bend_lines;      // mm from the blank's left end, one a bend; empty: worked out

@@ -208,6 +208,8 @@ std::vector<std::string> case_changes(const Case& from, const Case& to) {
     lines.differ("title", from.title, to.title);
     lines.differ("material", from.material.name, to.material.name);
     lines.number("thickness", from.thickness, to.thickness, "mm");
+    lines.differ("thickness tolerance", tolerance_words({from.thickness_tolerance}, 1.0, "mm"),
+                 tolerance_words({to.thickness_tolerance}, 1.0, "mm"));
     lines.number("width", from.width, to.width, "mm");
     lines.differ("blank's length", blank_words(from), blank_words(to));
     const auto rolled = [](const Case& c) {

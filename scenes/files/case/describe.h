@@ -17,7 +17,7 @@ struct TopTable {  // of a case: what is no table
 struct StripTable {
     std::string material;  // empty: a table of its own
     double thickness = 0.0, width = 0.0;
-    std::optional<double> blank_length;
+    std::optional<double> thickness_tolerance, blank_length;
     std::vector<double> bend_lines;
     Rolling rolling = Rolling::lengthwise;
 };

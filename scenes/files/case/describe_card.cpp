@@ -35,6 +35,9 @@ void describe(Fields& f, CardTable& t) {
                 from_to(0.1, 10.0), c.r_value, {1.0});
     f.number_or({"tensile_strength_MPa", "330.0", "Tensile strength, for handbook formulas"}, stress,
                 c.tensile_strength, {0.0, "not known"});
+    f.number_or(
+        {"strength_range_percent", "15.0", "What coils of the grade differ in flow stress, plus or minus"},
+        from_to(0.0, 50.0), c.strength_range, {0.1, "10 (common practice)"});
     f.number_or({"elongation_percent", "38.0", "Elongation at fracture"}, above_to(0.0, 100.0), c.elongation,
                 {0.0, "not known"});
     f.number_or(

@@ -42,6 +42,8 @@ void describe(Fields& f, StripTable& t) {
     f.text_or({"material", "\"dc01\"", "The strip's card, by its name or as a .toml file"}, t.material, "",
               "the table [material]");
     f.number({"thickness_mm", "1.0", "Thickness of the strip"}, from_to(0.05, 20.0), t.thickness);
+    f.number_if({"thickness_tolerance_mm", "0.04", "What the thickness may be off, plus or minus"},
+                above_to(0.0, 5.0), t.thickness_tolerance, "5 per cent of it (common practice)");
     f.number({"width_mm", "20.0", "Width of the strip, along the bend lines"}, from_to(0.5, 5000.0), t.width);
     f.number_if({"blank_length_mm", "120.0", "Length of the blank"}, above_to(0.0, 1e5), t.blank_length,
                 "calculated");
@@ -99,8 +101,8 @@ void describe(Fields& f, CutoutEntry& t) {
     f.number({"at_mm", "12.0", "Its middle, from the blank's left end"}, place_on_blank, t.at);
     f.number({"across_mm", "10.0", "Its middle, from the strip's lower edge"}, place_on_blank, t.across);
     f.number_if({"hole_mm", "5.0", "Diameter of a hole"}, cutout_size, t.hole, "slot_mm");
-    f.numbers_if({"slot_mm", "[8.0, 4.0]", "Length, along the strip, and width, across it, of a slot"}, cutout_size, 0,
-                 t.slot, "hole_mm");
+    f.numbers_if({"slot_mm", "[8.0, 4.0]", "Length, along the strip, and width, across it, of a slot"},
+                 cutout_size, 0, t.slot, "hole_mm");
 }
 
 void describe(Fields& f, StepTable& t) {

@@ -155,6 +155,7 @@ void check_plannable(const StrictTable& part, const Case& job) {
 void read_strip(const StrictTable& strip, Case& job) {
     const StripTable given = read_as<StripTable>(strip);
     job.thickness = given.thickness, job.width = given.width, job.rolling = given.rolling;
+    job.thickness_tolerance = given.thickness_tolerance;
     job.blank_length = given.blank_length, job.bend_lines = given.bend_lines;
 }
 

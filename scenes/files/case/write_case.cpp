@@ -13,7 +13,10 @@ std::string headed(const std::string& header, const Entries& entries) {
 }
 
 StripTable strip_of(const Case& job) {
-    StripTable strip{"", job.thickness, job.width, job.blank_length, job.bend_lines, job.rolling};
+    StripTable strip;
+    strip.thickness = job.thickness, strip.width = job.width, strip.rolling = job.rolling;
+    strip.thickness_tolerance = job.thickness_tolerance;
+    strip.blank_length = job.blank_length, strip.bend_lines = job.bend_lines;
     if (job.card_origin.from == CardOrigin::From::assets) strip.material = job.material.name;
     if (job.card_origin.from == CardOrigin::From::file) strip.material = job.card_origin.file;
     return strip;

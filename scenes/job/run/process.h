@@ -6,6 +6,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -36,6 +37,15 @@ struct Interference {
     clearance::Closest deepest;
 };
 
+// What a finished angle may be off from one coil to the next, and by the mechanics itself; rad, either way.
+// See spread.h.
+struct AngleSpread {
+    double strength = 0.0, thickness = 0.0, friction = 0.0;
+    std::optional<double> mechanics;  // not known: the whole is without it
+
+    double whole() const;
+};
+
 struct StepResult {
     std::string name;
     stroke::StrokeResult stroke;
@@ -53,7 +63,8 @@ struct JobResult {
     std::vector<StepResult> steps;       // ends after a step that was not solved
     std::vector<double> finished_angle;  // of every bend in the end, signed as drawn; empty when not finished
     ProfileFit profile;                  // laid over the drawing; empty when not finished
-    std::vector<MeasuredSize> measures;       // of the finished part beside the drawing; empty when not finished
+    std::vector<MeasuredSize> measures;  // of the finished part beside the drawing; empty when not finished
+    std::vector<AngleSpread> spread;     // of every bend; empty when not known
     double mass_g = 0.0;                 // of the blank less its cut-outs; 0 when the card has no density
     Blank fitted;                        // would have given the drawing's legs; of length 0 when not finished
     bool solved = false;                 // every stroke was

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "scenes/files/case/read_shop.h"
+#include "scenes/job/run/spread.h"
 #include "scenes/job/shop/shop_parts.h"
 
 namespace overbend::job {
@@ -80,6 +81,7 @@ ShopReport look_at_shop(const files::Case& c, JobResult& job) {
 JudgedJob judge_job(const files::Case& c, const ProcessOptions& options) {
     JudgedJob job;
     job.result = run_process(c, options);
+    job.result.spread = angle_spread(c, job.result);
     job.shop = look_at_shop(c, job.result);
     return job;
 }

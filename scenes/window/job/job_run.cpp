@@ -1,5 +1,7 @@
 #include "scenes/window/job/job_run.h"
 
+#include "scenes/job/run/spread.h"
+
 namespace overbend::window {
 
 std::vector<int> RanJob::recorded() const {
@@ -27,6 +29,8 @@ RanJob run_job(const files::Case& c, const Wanted& wanted, RunProgress& progress
     }
     wanted.check();
     try {
+        job.result.spread = job::angle_spread(c, job.result);
+        wanted.check();
         job.shop = job::look_at_shop(c, job.result);
         // The recordings are lent to it.
         job.pattern = job::pattern_of(c, std::move(job.result));
