@@ -1,10 +1,11 @@
 // Least inside radii by the tables of the trade: sharper bends are prone to crack on the outside.
 //
 // Sources by the card's metal
-//   steel              DIN 6935:2011-10, table of least radii by tensile strength and thickness, to 640 MPa and
-//                      20 mm. Read in the edition of 1975-10, as reproduced at scribd.com/document/74375167;
-//                      that the newer one kept the table is from memory. Bend lines along the rolling
-//                      direction, and bend angles above 120 degrees: the next thicker column.
+//   steel              DIN 6935:2011-10, table of least radii by tensile strength and thickness, to 640 MPa
+//                      and 20 mm. Read in the edition of 1975-10, as reproduced at
+//                      scribd.com/document/74375167; that the newer one kept the table is from memory. Bend
+//                      lines along the rolling direction, and bend angles above 120 degrees: the next
+//                      thicker column.
 //                      From 1200 MPa, hardened and tempered strip: 5 thicknesses across, 8 along the rolling
 //                      direction; common practice, no source.
 //   stainless-1.4310   r/t by strength, thickness and direction, 1150 to 1900 MPa and 0.05 to 1 mm: a

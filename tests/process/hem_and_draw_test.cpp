@@ -43,7 +43,7 @@ TEST_CASE("a hem is closed by force: its faces meet and stay together") {
     HemBend b = plain<HemBend>();
     b.nose_radius = 1.0;
     b.die_opening = 9.0;
-    const StripResult r = bend_hem(b, {{}, 300.0}, {});
+    const StripResult r = bend_hem(b, {{}, 323.0}, {});
     check_done(r.stroke);
     CHECK(std::abs(r.bends[0].free / degree - 180.0) < 3.0);
     REQUIRE(r.measures.size() == 1);

@@ -15,6 +15,7 @@
 
 #include "scenes/files/case/read_case.h"
 #include "scenes/job/run/legs.h"
+#include "scenes/job/run/process.h"
 #include "sim/strip/place.h"
 #include "sim/units.h"
 #include "tests/files/own_folder.h"

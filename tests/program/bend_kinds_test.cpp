@@ -102,7 +102,7 @@ TEST_CASE("bend: a flange is wiped to a travel and to a free angle, under a firm
 }
 
 TEST_CASE("bend: a hem says what is left between its faces") {
-    const json r = parsed(hem + "--force-per-mm 300");
+    const json r = parsed(hem + "--force-per-mm 323");
     CHECK(std::abs(free_deg(r, 0) - 180.0) < 3.0);
     CHECK(r["gap_free_mm"].get<double>() < 0.1);
     CHECK(parsed(hem + "--gap 1.2")["gap_free_mm"].get<double>() > 0.5);

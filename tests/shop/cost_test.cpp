@@ -142,8 +142,8 @@ TEST_CASE("the least charge for heat treatment is that of all tools together") {
     CHECK(heat(80.0, 2) == 0.0);
 }
 
-// By thickness: 120 mm2/s is 60 mm/s at 2 mm, 20 mm / 60 / 3600 x 80; at 0.5 mm it would be 240, and 150 is the
-// most. The case's own speed and price hold before the metal's.
+// By thickness: 120 mm2/s is 60 mm/s at 2 mm, 20 mm / 60 / 3600 x 80; at 0.5 mm it would be 240, and 150 is
+// the most. The case's own speed and price hold before the metal's.
 TEST_CASE("the metal has its price and its cutting speed by thickness") {
     JobFigures j = job();
     j.cutouts = 0, j.cutout_perimeters = 0.0;
@@ -162,7 +162,7 @@ TEST_CASE("the metal has its price and its cutting speed by thickness") {
     CHECK(line(own, "material").per_part.value == Approx(0.0320408 * 2.0 - 0.0010408 * 0.3).epsilon(1e-4));
 }
 
-// A tool that is never reground is bought anew after 1000 strokes: 6 / 1000 of it a part.
+// A tool that is never reground is replaced after 1000 strokes: 6 / 1000 of it a part.
 TEST_CASE("wear without regrinds, and none") {
     CostRates rates;
     rates.regrinds = 0, rates.regrind_strokes = 1000.0;
