@@ -46,7 +46,8 @@ std::optional<Finding> overstrained(double outer_log_strain, const StrainLimit& 
 //
 // Source  text of a lecture on design for bending in a public repository, which does not say from where x is
 //         measured. Here x lies on the blank, from the cut-out's nearest edge to where the bend begins, the
-//         stricter reading; below 0 the cut-out reaches into the bend. Of slots: common practice, from memory.
+//         stricter reading; below 0 the cut-out reaches into the bend. Of slots: common practice, from
+//         memory.
 // side_along  mm of straight side that runs along the bend line; 0: a hole, or a slot across the bend line
 std::optional<Finding> too_near(double edge_to_bend, double inside_radius, double thickness,
                                 double side_along = 0.0);
@@ -58,9 +59,9 @@ double least_hole_distance(double inside_radius, double thickness, double side_a
 enum class BlankEdge { along, end };  // along the strip's length; an end of the blank
 std::optional<Finding> thin_web(double web, BlankEdge edge, double thickness);
 
-// "least hole": a hole's diameter, or a slot's width, of one thickness at least. Below that a punch breaks and
-// a laser cuts slowly: a note. Below half of it a laser burns it out of shape too: a caution.
-// Source  common practice, no source.
+// "least hole": a hole's diameter, or a slot's width, of one thickness at least. Below that a punch breaks
+// and a laser cuts slowly: a note. Below half of it a laser burns it out of shape too: a caution. Source
+// common practice, no source.
 std::optional<Finding> small_hole(double diameter, double thickness);
 
 // "die opening": V = 6 s up to 2.5 mm, 8 s up to 8, 10 s up to 10, 12 s beyond; a caution below two thirds of

@@ -37,7 +37,8 @@ struct SectionLoad {
     double share(const Allowable& steel) const;
 };
 
-// Of one cut. nothing: it takes off a corner of the held face, or a force acts too near for it to be a beam's.
+// Of one cut. nothing: it takes off a corner of the held face, or a force acts too near for it to be a
+// beam's.
 std::optional<SectionLoad> load_of(const ToolSections& sections, const Cut& cut,
                                    const std::vector<ToolForce>& forces);
 

@@ -9,6 +9,7 @@
 #include <filesystem>
 
 #include "render/picture/painter.h"
+#include "scenes/documents/drawings/blank_sheet.h"
 #include "scenes/documents/drawings/drawings.h"
 #include "scenes/documents/drawings/tool_sheet.h"
 #include "scenes/files/case/read_case.h"
@@ -80,8 +81,9 @@ TEST_CASE("random tools of every kind have readable drawings") {
         for (int i = 0; i < 8; ++i) {
             CAPTURE(kind);
             CAPTURE(i);
-            const DrawingSheet sheet = tool_sheet(tests::random_tool(kind, random),
-                                                  i % 2 == 0 ? drawing::Tolerances::none : drawing::Tolerances::iso_2768_m);
+            const DrawingSheet sheet =
+                tool_sheet(tests::random_tool(kind, random),
+                           i % 2 == 0 ? drawing::Tolerances::none : drawing::Tolerances::iso_2768_m);
             missing += check_sheet(draw_sheet(sheet));
             dimensions += static_cast<int>(sheet.dimensions.size());
         }
@@ -132,4 +134,31 @@ TEST_CASE("scales are told as the standard has them, and what cannot be drawn is
     CHECK(scale_words(1.0) == "1:1");
     CHECK(scale_words(0.02) == "1:50");
     CHECK_THROWS(draw_sheet(DrawingSheet{}));
+}
+
+// 8 x 3 mm about (35, 10): its sides run from 2.5 mm on one side of the middle to 2.5 on the other, 1.5 mm
+// beside it. Counter-clockwise, each piece begins where the last ends; the half circles bulge outwards.
+TEST_CASE("the outline of a slot lies along the strip or across it") {
+    Case c = read_case("cases/one-bend-dc01/case.toml");
+    for (const bool across : {false, true}) {
+        CAPTURE(across);
+        c.cutouts = {across ? Cutout{35.0, 10.0, 8.0, 3.0} : Cutout{35.0, 10.0, 3.0, 8.0}};
+        const std::vector<tool::Piece> slot = blank_outlines(c, make_blank(c)).back();
+        REQUIRE(slot.size() == 4);
+        const tool::Vec2 middle(35.0, 10.0);
+        for (std::size_t i = 0; i < 4; ++i) {
+            const tool::Piece &piece = slot[i], &next = slot[(i + 1) % 4];
+            CHECK((piece.end - next.start).norm() < 1e-12);
+            const tool::Vec2 from = piece.start - middle;
+            CHECK(std::abs(across ? from.y() : from.x()) == doctest::Approx(2.5));
+            CHECK(std::abs(across ? from.x() : from.y()) == doctest::Approx(1.5));
+            if (piece.is_arc()) {
+                CHECK(piece.radius == doctest::Approx(1.5));
+                CHECK(piece.sweep > 0.0);
+                const tool::Vec2 centre = piece.centre - middle;
+                CHECK(std::abs(across ? centre.y() : centre.x()) == doctest::Approx(2.5));
+                CHECK(from.x() * (piece.end - middle).y() - from.y() * (piece.end - middle).x() > 0.0);
+            }
+        }
+    }
 }

@@ -89,7 +89,8 @@ TEST_CASE("hole to bend: r + 1.5 s from where the bend begins") {
     check_finding(too_near(-0.2, 2.0, 1.0), -0.2, 3.5);
 }
 
-// r + 2 s up to 25 mm of side along the bend, r + 2.5 s up to 50, r + 3 s beyond: common practice, from memory.
+// r + 2 s up to 25 mm of side along the bend, r + 2.5 s up to 50, r + 3 s beyond: common practice, from
+// memory.
 TEST_CASE("hole to bend: a slot along the bend keeps further away, the longer it is") {
     CHECK(least_hole_distance(2.0, 1.0, 0.0) == 3.5);
     CHECK(least_hole_distance(2.0, 1.0, 0.1) == 4.0);

@@ -81,3 +81,15 @@ TEST_CASE("flat pattern: without steps by DIN 6935 and the handbook alone") {
     CHECK_FALSE(pattern.cutouts[1].too_near());
     CHECK(pattern.cutouts[0].least == 2.5);
 }
+
+// A slot of 8 x 3 takes pi/4 3^2 + 5 x 3 = 22.07 mm2 out of the blank, whichever way it lies.
+TEST_CASE("flat pattern: a slot takes as much out across the strip as along it") {
+    Case c = read_case("cases/one-bend-dc01/case.toml");
+    const Blank blank = make_blank(c);
+    const double whole = blank_mass(c, blank);
+    for (const Cutout& slot : {Cutout{15.0, 12.0, 3.0, 8.0}, Cutout{15.0, 12.0, 8.0, 3.0}}) {
+        c.cutouts = {slot};
+        CHECK(whole - blank_mass(c, blank) ==
+              doctest::Approx((0.25 * pi * 9.0 + 15.0) * c.thickness * c.material.density * 1e-6));
+    }
+}

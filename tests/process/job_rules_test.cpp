@@ -99,8 +99,8 @@ TEST_CASE("rules: cut-outs, from the nearest edge to where the nearest bend begi
     CHECK(finding_words(c, *f).find("'heel'") != std::string::npos);
 }
 
-// 20 mm of strip, 1 mm thick. A hole of 5 mm with its middle 3.5 mm from the edge leaves a web of 1 mm; at 3.4
-// mm 0.9. A slot of 4 mm along the strip and 10 across has 6 mm of side along the bend line: r + 2 s.
+// 20 mm of strip, 1 mm thick. A hole of 5 mm with its middle 3.5 mm from the edge leaves a web of 1 mm; at
+// 3.4 mm 0.9. A slot of 4 mm along the strip and 10 across has 6 mm of side along the bend line: r + 2 s.
 TEST_CASE("rules: cut-outs near an edge, small ones, slots along the bend") {
     Case c = small();
     const Blank blank = make_blank(c);

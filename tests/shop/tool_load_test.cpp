@@ -185,8 +185,8 @@ TEST_CASE("the thickness that bears is the one at which a limit is met") {
 }
 
 // A block 20 mm wide and 30 high stands on its bottom and is pressed at its right edge, x = 9 of 10: the held
-// face gives back 100 / 20 (1 + 12 x 9 x / 20^2) N per mm, 18.5 MPa at x = 10. A corner of it with nothing but
-// that on it would look as if it were the weakest section, since nothing else is loaded like it; so the
+// face gives back 100 / 20 (1 + 12 x 9 x / 20^2) N per mm, 18.5 MPa at x = 10. A corner of it with nothing
+// but that on it would look as if it were the weakest section, since nothing else is loaded like it; so the
 // cut across the whole block counts: 100 / 20 + 6 x 900 / 400 = 18.5 MPa.
 TEST_CASE("a corner that is cut off the held face is no section") {
     const ToolSections block = sections_of(tool::block_facing_up({20.0, 0.0, 0.0, 30.0}), HeldBy::bottom);
@@ -209,8 +209,8 @@ TEST_CASE("a corner that is cut off the held face is no section") {
     CHECK(weakest->compression == Approx(18.5).epsilon(0.01));
 }
 
-// A block of 20 x 12 mm is too stout for a beam's section across it: the face that it stands on counts, 100 / 20
-// = 5 MPa, evenly.
+// A block of 20 x 12 mm is too stout for a beam's section across it: the face that it stands on counts, 100
+// / 20 = 5 MPa, evenly.
 TEST_CASE("a stout block has its held face for a section") {
     const ToolSections block = sections_of(tool::block_facing_up({20.0, 0.0, 0.0, 12.0}), HeldBy::bottom);
     const std::optional<SectionLoad> weakest =

@@ -130,8 +130,9 @@ TEST_CASE("side thrust is noted for the strokes that have any") {
     CHECK(of_rule(lug.findings, Rule::side_thrust).size() == 1);
 }
 
-// The shank of the foot is 7 mm wide, at the right of a foot of 18.9: its load is beside it. The wedge and the
-// block of the V strokes have theirs in the middle, and the block stands on both lands beside its lower groove.
+// The shank of the foot is 7 mm wide, at the right of a foot of 18.9: its load is beside it. The wedge and
+// the block of the V strokes have theirs in the middle, and the block stands on both lands beside its lower
+// groove.
 TEST_CASE("a load beside what holds the tool is noted, of an L-shaped punch and not of others") {
     const ShopReport shop = shop_report(demo(), demo_job());
     const Findings tilt = of_rule(shop.findings, Rule::tilting);
@@ -144,8 +145,8 @@ TEST_CASE("a load beside what holds the tool is noted, of an L-shaped punch and 
     CHECK(tilt.front().further[1] == Approx(foot.held->load.pressed * tilt.front().figure * 0.02));
 }
 
-// Three springs of 18 mm want 54 mm along the bend line: the pad has 55. With 40 mm there is no room for any set,
-// and a longer pad is asked for.
+// Three springs of 18 mm want 54 mm along the bend line: the pad has 55. With 40 mm there is no room for any
+// set, and a longer pad is asked for.
 TEST_CASE("springs that are proposed have room below the pad, or it is told how long it must be") {
     Case c = demo();
     const ToolInShop pad = tool_called(c, shop_report(c, demo_job()), "floor pad");
@@ -186,8 +187,8 @@ TEST_CASE("springs are part of the cost, unless the pad is bought with them") {
     CHECK(cost_of(shop_report(c, demo_job()), "floor pad, springs") == -1.0);
 }
 
-// The demo's block of 1.2842 made of C45 and of 1.2312, the wedge too: ordinary V strokes in 1 mm of stainless
-// steel.
+// The demo's block of 1.2842 made of C45 and of 1.2312, the wedge too: ordinary V strokes in 1 mm of
+// stainless steel.
 TEST_CASE("V tools of C45 and of prehardened steel raise no alarm in ordinary strokes") {
     for (const char* steel : {"C45", "1.2312"}) {
         CAPTURE(steel);
@@ -253,7 +254,7 @@ TEST_CASE("one finding for one matter") {
     CHECK(said == 1);
 }
 
-// The demo's offset on an eccentric press of 8 kN, which would do at the bottom: it presses 5.4 kN there.
+// The heights are those above the stop, the forces those of the curve.
 TEST_CASE("an eccentric press is asked for the force over the stroke") {
     Case c = demo();
     c.press->eccentric = shop::Eccentric{30.0};
@@ -268,7 +269,8 @@ TEST_CASE("an eccentric press is asked for the force over the stroke") {
         CHECK(most == Approx(run.peak_force));
     }
     CHECK(of_rule(shop.findings, Rule::crank_force).empty());  // 60 kN are plenty
-    // A short stroke and a small force: the crank is far up while the strip is bent, and the press is too weak there.
+    // A short stroke and a small force: the crank is far up while the strip is bent, and the press is too
+    // weak there.
     c.press->force = 2.0, c.press->eccentric->rated_angle = 5.0;
     const ShopReport weak = shop_report(c, demo_job());
     const Findings told = of_rule(weak.findings, Rule::crank_force);
@@ -278,5 +280,14 @@ TEST_CASE("an eccentric press is asked for the force over the stroke") {
         // and not its rated force again
         for (const Finding& other : of_rule(weak.findings, Rule::press_force))
             if (other.place.step == f.place.step) CHECK(other.figure / other.limit >= f.figure / f.limit);
+    }
+}
+
+// A slot of 8 x 3: pi 3 + 2 x 5 = 19.42 mm round, whichever way it lies.
+TEST_CASE("a slot across the strip is cut as far round as one along it") {
+    for (const Cutout& slot : {Cutout{35.0, 10.0, 3.0, 8.0}, Cutout{35.0, 10.0, 8.0, 3.0}}) {
+        Case c = demo();
+        c.cutouts = {slot};
+        CHECK(shop_report(c, demo_job()).figures.cutout_perimeters == Approx(pi * 3.0 + 10.0));
     }
 }

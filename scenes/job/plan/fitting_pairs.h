@@ -38,8 +38,8 @@ struct Rejected {
     std::string why;
 };
 
-// For people: one line for those that are turned down for one reason, its figures aside: the first of them, and
-// how many others. Two alike are still told one by one.
+// For people: one line for those that are turned down for one reason, its figures aside: the first of them,
+// and how many others. Two alike are still told one by one.
 std::vector<Rejected> grouped(const std::vector<Rejected>& all);
 
 struct Choices {

@@ -29,8 +29,8 @@ bool is_said_worse(const Finding& f, const Findings& checks) {
     return pair(Rule::tool_tension, Rule::tool_compression) || pair(Rule::press_force, Rule::crank_force);
 }
 
-// One sentence for one matter. The load per metre on a tool that is rated is said of the tool, at the worst of
-// its strokes; what a section or an edge should measure is said with its stress.
+// One sentence for one matter. The load per metre on a tool that is rated is said of the tool, at the worst
+// of its strokes; what a section or an edge should measure is said with its stress.
 void take(const Findings& checks, ShopReport& report) {
     for (const Finding& f : checks) {
         if (f.severity == Severity::within || is_said_worse(f, checks)) continue;

@@ -16,7 +16,7 @@ std::vector<ToolInShop> tools_in_shop(const files::Case& c, const JobResult& job
 // Face of the die in a step; 1 of every other tool.
 int face_up(const files::Case& c, const files::Step& step, int tool);
 
-// What holds a punch or a die whose load does not stand over the face that it is held by.
+// What holds a punch or a die whose load is beside the face that it is held by.
 void judge_holding(const files::Case& c, const JobResult& job, ToolInShop& tool);
 // Side thrust of the strokes, as notes: one a stroke that has any worth telling.
 void tell_of_side_thrust(const files::Case& c, const JobResult& job, Findings& findings);

@@ -154,7 +154,7 @@ void judge_section(const files::Case& c, const WorstSection& worst, ToolInShop& 
         t.mends.push_back({Severity::caution, Rule::thicker_section, sufficient, load.cut.thickness, where});
 }
 
-// Only a dent speaks against a job: what wears the edge is the load per metre.
+// Only a dent is a problem: what wears the edge is the load per metre.
 void judge_contact(const files::Case& c, const WorstContact& worst, ToolInShop& t) {
     const shop::ToolSteel& steel = *c.tools[t.tool].make.card;
     const double dents = shop::indentation_pressure(steel), pressure = worst.contact.mean;
