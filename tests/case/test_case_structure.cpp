@@ -125,7 +125,7 @@ TEST_CASE("bend lines lie on the blank, in order, with room for the bends") {
 
 TEST_CASE("a path goes flat, bend, flat") {
     const std::vector<Mistake> mistakes = {
-        {"bend first", "[[part.path]]\nflat_mm = 24\n", "", "bend_deg = 90\ninside_radius_mm = 1.5",
+        {"bend first", "[[part.path]]\nflat_mm = 24\ntolerance_mm = 0.15\n", "", "bend_deg = 90\ninside_radius_mm = 1.5",
          "part.path[1].bend_deg", "a flat belongs here", "flat, bend, flat"},
         {"bend last", "[[part.path]]\nflat_mm = 15\n", "", "[[part.path]]\nbend_deg = 90.0", "part.path[10]",
          "ends with a bend", "flat, bend, flat"},

@@ -111,6 +111,7 @@ TEST_CASE("web to the edge: one thickness") {
     check_finding(thin_web(1.49, BlankEdge::along, 1.5), 1.49, 1.5);
     CHECK(thin_web(1.49, BlankEdge::along, 1.5)->further == std::vector<double>{0.0});
     CHECK(thin_web(0.2, BlankEdge::end, 1.5)->further == std::vector<double>{1.0});
+    CHECK(thin_web(-0.1, BlankEdge::end, 1.5)->severity == Severity::stops);  // beyond the blank
 }
 
 // One thickness, half of it by laser: common practice, no source.

@@ -41,9 +41,14 @@ Case small() {
     return c;
 }
 
+// On the blank by DIN 6935.
+JobResult by_rule(const Case& c) {
+    return run_process(with_blank(c, make_blank(c)), {});
+}
+
 // A second run with the fitted blank has the drawing's legs.
 void check_second_run(const Case& c, double least_before, double allowed) {
-    const JobResult first = run_process(c, {});
+    const JobResult first = by_rule(c);
     REQUIRE(first.solved);
     CHECK(greatest(missing_of(c, first)) > least_before);
     const JobResult second = run_process(with_blank(c, first.fitted), {});
@@ -61,9 +66,24 @@ TEST_CASE("a second run with the fitted lines has the drawing's legs") {
     check_second_run(read_case("cases/wiped-angle/case.toml"), 0.5, 0.02);
 }
 
+TEST_CASE("a case that states no blank is run on the fitted one, in hundredths; a stated length is kept") {
+    Case c = small();
+    const JobResult job = run_process(c, {});
+    const JobResult by_hand = run_process(with_blank(c, in_hundredths(by_rule(c).fitted)), {});
+    CHECK(job.blank.length == by_hand.blank.length);
+    CHECK(job.blank.bend_line == by_hand.blank.bend_line);
+    CHECK(job.finished_angle == by_hand.finished_angle);
+    CHECK(std::abs(100.0 * job.blank.length - std::round(100.0 * job.blank.length)) < 1e-9);
+    c.blank_length = job.blank.length + 0.5;
+    const JobResult longer = run_process(c, {});
+    CHECK(longer.blank.length == *c.blank_length);
+    CHECK(longer.blank.bend_line[1] == doctest::Approx(job.blank.bend_line[1]).epsilon(0.001));
+    CHECK_FALSE(longer.feasible());  // its last leg is half a millimetre long
+}
+
 TEST_CASE("a hem's legs are measured to its crown") {
     const Case c = read_case("cases/flat-hem/case.toml");
-    const JobResult first = run_process(c, {});
+    const JobResult first = by_rule(c);
     const JobResult second = run_process(with_blank(c, first.fitted), {});
     REQUIRE(second.solved);
     CHECK(greatest(missing_of(c, first)) > 0.3);

@@ -100,7 +100,7 @@ std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int 
         for (const MeasuredSize& m : job.measures)
             if (m.what == SizeKind::radius && !m.reference &&
                 std::count(step.bends.begin(), step.bends.end(), m.index) > 0)
-                missing.push_back({-m.off(), 1.0 / m.allowed});
+                missing.push_back({c.part.bends[m.index].inside_radius - m.made, 1.0 / m.allowed});
     }
     if (missing.empty()) return {};
     return NoseFit{*nose, least_worst(missing)};

@@ -187,9 +187,12 @@ std::string special_words(const files::Case& c, const Finding& f) {
             if (f.severity == Severity::within) return "";
             return words("; remedy: pack %.1f mm under the die", f.figure - f.limit);
         case Rule::web_to_edge:
-            return words("%s %s, less than one thickness, %.2f mm: the web may tear",
-                         f.figure < 0.0 ? "it is open at" : words("a web of %.2f mm to", f.figure).c_str(),
-                         f.further[0] > 0.0 ? "an end of the blank" : "the edge of the strip", f.limit);
+            return f.figure < 0.0
+                       ? words("it reaches %.2f mm beyond %s", -f.figure,
+                               f.further[0] > 0.0 ? "an end of the blank" : "the edge of the strip")
+                       : words("a web of %.2f mm to %s, less than one thickness, %.2f mm: the web may tear",
+                               f.figure, f.further[0] > 0.0 ? "an end of the blank" : "the edge of the strip",
+                               f.limit);
         case Rule::least_hole:
             return words("%.2f mm is less than one thickness, %.2f mm: ", f.figure, f.limit) +
                    (f.severity == Severity::caution ? "too small for a laser as well; remedy: drill it"
