@@ -63,8 +63,8 @@ void crank(const PressLimits& press, const StrokeDemand& s, std::vector<Finding>
         if (force <= 0.0 || there >= press.force) continue;
         if (worst && force * worst->limit <= worst->figure * there) continue;
         worst = check(Rule::crank_force, force, there, full);
-        worst->further = {at.height, crank_angle(press.stroke, at.height), press.force,
-                          press.eccentric->rated_angle};
+        worst->further = {at.height, crank_angle(press.stroke, at.height) / degree, press.force,
+                          press.eccentric->rated_angle / degree};
     }
     if (worst) all.push_back(*worst);
 }
@@ -73,12 +73,12 @@ void crank(const PressLimits& press, const StrokeDemand& s, std::vector<Finding>
 
 double crank_angle(double stroke, double height) {
     const double radius = 0.5 * stroke;
-    return std::acos(std::clamp(1.0 - height / radius, -1.0, 1.0)) / degree;
+    return std::acos(std::clamp(1.0 - height / radius, -1.0, 1.0));
 }
 
 double crank_force(double rated, double stroke, const Eccentric& drive, double height) {
-    const double now = std::sin(crank_angle(stroke, height) * degree);
-    const double at_rated = std::sin(drive.rated_angle * degree);
+    const double now = std::sin(crank_angle(stroke, height));
+    const double at_rated = std::sin(drive.rated_angle);
     return now > at_rated ? rated * at_rated / now : rated;
 }
 

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "sim/finding.h"
+#include "sim/units.h"
 
 namespace overbend::shop {
 
@@ -25,7 +26,7 @@ struct RamSpeeds {
 // The drive of an eccentric press. Its gears bear a torque, which is used up by the rated force at the rated
 // angle of the crank before bottom dead centre; above that the force falls.
 struct Eccentric {
-    double rated_angle = 30.0;  // deg, > 0, <= 90
+    double rated_angle = 30.0 * degree;  // rad, > 0, <= a right angle
 };
 
 // The force, kN, of an eccentric press at a height (mm) above bottom dead centre: the rated one times
@@ -34,7 +35,7 @@ struct Eccentric {
 // safe side.
 // Source  torque = force times crank times sin(angle), statics of the slider crank, any handbook of machine
 //         elements. Rated at 30 degrees: common practice for small open-front presses, no source.
-double crank_angle(double stroke, double height);  // deg, 0 at the bottom
+double crank_angle(double stroke, double height);  // rad, 0 at the bottom
 double crank_force(double rated, double stroke, const Eccentric& drive, double height);
 
 // Data of a press; what is absent is not checked.

@@ -12,6 +12,7 @@
 #include "scenes/files/case/read_case.h"
 #include "scenes/files/case/read_shop.h"
 #include "scenes/files/case/write_case.h"
+#include "sim/units.h"
 #include "tests/case/case_leaves.h"
 #include "tests/case/case_mistakes.h"
 #include "tests/case/whole_cases.h"
@@ -36,6 +37,16 @@ TEST_CASE("the presses that come with the program are whole") {
         CHECK(press.punch_holder);
         CHECK(press.bed);
     }
+}
+
+// What the card gives in degrees is an angle inside; a press that does not say has 30 degrees.
+TEST_CASE("an eccentric press is rated at an angle of its crank") {
+    const Press press = read_press_card("eccentric-160", "");
+    REQUIRE(press.eccentric);
+    CHECK(press.eccentric->rated_angle == Approx(30.0 * degree));
+    CHECK(shop::Eccentric{}.rated_angle == Approx(30.0 * degree));
+    CHECK_FALSE(read_press_card("bench-60", "").eccentric);
+    CHECK(case_of(whole_case).press->eccentric->rated_angle == Approx(25.0 * degree));
 }
 
 // Tabor: a Vickers hardness is near three times the flow stress, in kgf/mm2. A yield strength of 0.2 per cent

@@ -102,20 +102,20 @@ TEST_CASE("each check turns thin, then over") {
 //   60 degrees: 30 (1 - 0.5) = 15 mm: 60 sin 30 / sin 60 = 34.64 kN.
 //   90 degrees: 30 mm: 60 x 0.5 = 30 kN.
 TEST_CASE("an eccentric press gives less above the angle that it is rated at") {
-    const Eccentric drive{30.0};
-    CHECK(crank_angle(60.0, 15.0) == Approx(60.0));
+    const Eccentric drive{30.0 * degree};
+    CHECK(crank_angle(60.0, 15.0) == Approx(60.0 * degree));
     CHECK(crank_force(60.0, 60.0, drive, 0.0) == 60.0);
     CHECK(crank_force(60.0, 60.0, drive, 4.0) == 60.0);
     CHECK(crank_force(60.0, 60.0, drive, 15.0) == Approx(34.641).epsilon(1e-4));
     CHECK(crank_force(60.0, 60.0, drive, 30.0) == Approx(30.0));
-    CHECK(crank_force(60.0, 60.0, Eccentric{60.0}, 15.0) == Approx(60.0));
+    CHECK(crank_force(60.0, 60.0, Eccentric{60.0 * degree}, 15.0) == Approx(60.0));
 }
 
 // The same press and 20 mm of strip. At 15 mm: 1732 N/mm are 34.64 kN, all that there is; four fifths of it
 // are 1386 N/mm. At the bottom 2900 N/mm are 58 kN, within the rated force, which is another check's matter.
 TEST_CASE("the force over the stroke is held against what the crank gives there") {
     PressLimits press = bench();
-    press.stroke = 60.0, press.eccentric = Eccentric{30.0};
+    press.stroke = 60.0, press.eccentric = Eccentric{30.0 * degree};
     StrokeDemand s = stroke();
     const auto severity_of = [&](double force) {
         s.on_the_way = {{20.0, 0.0}, {15.0, force}, {10.0, 0.5 * force}, {0.0, 2900.0}};
@@ -130,6 +130,7 @@ TEST_CASE("the force over the stroke is held against what the crank gives there"
     CHECK(over.limit == Approx(34.641).epsilon(1e-4));
     CHECK(over.further[0] == 15.0);
     CHECK(over.further[1] == Approx(60.0));
+    CHECK(over.further[3] == Approx(30.0));
     // Below the rated angle, and of a press that is not eccentric, it is not asked.
     const auto asked = [&] {
         int found = 0;

@@ -213,10 +213,12 @@ TEST_CASE("a corner that is cut off the held face is no section") {
 // / 20 = 5 MPa, evenly.
 TEST_CASE("a stout block has its held face for a section") {
     const ToolSections block = sections_of(tool::block_facing_up({20.0, 0.0, 0.0, 12.0}), HeldBy::bottom);
-    const std::optional<SectionLoad> weakest =
-        weakest_section(block, {{{-5.0, 0.0}, {0.0, -50.0}}, {{5.0, 0.0}, {0.0, -50.0}}}, equal);
+    std::vector<ToolForce> evenly;
+    for (int i = 0; i < 40; ++i) evenly.push_back({{-9.75 + 0.5 * i, 0.0}, {0.0, -2.5}});
+    const std::optional<SectionLoad> weakest = weakest_section(block, evenly, equal);
     REQUIRE(weakest);
-    CHECK(weakest->compression >= Approx(5.0));
+    CHECK(weakest->compression == Approx(5.0));
+    CHECK(weakest->cut.thickness == Approx(20.0));
 }
 
 // A die with a groove above and one below stands on two lands: its middle is the block's.

@@ -257,7 +257,7 @@ TEST_CASE("one finding for one matter") {
 // The heights are those above the stop, the forces those of the curve.
 TEST_CASE("an eccentric press is asked for the force over the stroke") {
     Case c = demo();
-    c.press->eccentric = shop::Eccentric{30.0};
+    c.press->eccentric = shop::Eccentric{30.0 * degree};
     const ShopReport shop = shop_report(c, demo_job());
     for (const StrokeOnPress& s : shop.strokes) {
         const stroke::StrokeResult& run = demo_job().steps[s.step].stroke;
@@ -271,7 +271,7 @@ TEST_CASE("an eccentric press is asked for the force over the stroke") {
     CHECK(of_rule(shop.findings, Rule::crank_force).empty());  // 60 kN are plenty
     // A short stroke and a small force: the crank is far up while the strip is bent, and the press is too
     // weak there.
-    c.press->force = 2.0, c.press->eccentric->rated_angle = 5.0;
+    c.press->force = 2.0, c.press->eccentric->rated_angle = 5.0 * degree;
     const ShopReport weak = shop_report(c, demo_job());
     const Findings told = of_rule(weak.findings, Rule::crank_force);
     REQUIRE_FALSE(told.empty());
