@@ -32,11 +32,11 @@ enum class Rule {
     slide_in,   // [; the tool in the way]
     slide_off,  // [; the tool in the way]
     // the finished part
-    finished_angle,   // how far it is off [deg finished, deg drawn]
-    finished_leg,     // how far it is off [mm finished, mm drawn, number of the flat]
-    finished_radius,  // how far it is off [mm finished, mm drawn]
-    finished_profile,  // how far it is off where it is furthest over its limit [number of the flat; 0: at a bend]
-    slip_of_units,  // [deg drawn, deg that it is in radians]
+    finished_angle,    // how far it is off [deg finished, deg drawn]
+    finished_leg,      // how far it is off [mm finished, mm drawn, number of the flat]
+    finished_radius,   // how far it is off [mm finished, mm drawn]
+    finished_profile,  // how far it is off, furthest over its limit [number of the flat; 0: at a bend]
+    slip_of_units,     // [deg drawn, deg that it is in radians]
     // shop rules
     least_inside_radius,  // [; the table's row]
     outer_fibre_strain,   // [1 against the reduction of area, 0 against a least radius]

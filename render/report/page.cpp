@@ -56,8 +56,9 @@ std::string verdict_section(const Page& page) {
     const bool good = page.verdict == Verdict::feasible;
     std::string html = "<section id=\"verdict\" aria-labelledby=\"verdict-head\">\n<div class=\"verdict " +
                        std::string(good ? "good" : "bad") + "\">" + (good ? good_sign : bad_sign) +
-                       "<div><h2 id=\"verdict-head\">" + (good ? "Feasible" : "Not feasible") + "</h2><p>" +
-                       escaped(page.verdict_words) + "</p></div></div>\n";
+                       "<div><h2 id=\"verdict-head\">" + escaped(page.verdict_head) + "</h2>" +
+                       (page.verdict_words.empty() ? "" : "<p>" + escaped(page.verdict_words) + "</p>") +
+                       "</div></div>\n";
     if (!page.findings.empty()) html += "<div class=\"findings\">" + list_html(page.findings) + "</div>\n";
     return html + terms_html(page.facts, "facts") + "</section>\n";
 }

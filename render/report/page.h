@@ -47,7 +47,8 @@ enum class Verdict { feasible, not_feasible };
 struct Page {
     std::string title, subtitle, generator;
     Verdict verdict = Verdict::feasible;
-    std::string verdict_words;
+    std::string verdict_head;   // "Feasible: no problems found."
+    std::string verdict_words;  // what else is to be said; may be empty
     std::vector<std::string> findings;
     std::vector<Term> facts;
 

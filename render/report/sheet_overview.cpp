@@ -100,13 +100,16 @@ std::string allowed_words(const std::vector<BendLine>& bends) {
         if (alike && &bend != &bends.front()) break;
         words += (words.empty() ? "" : ", ") + (alike ? "" : bend.name + " ") + allowed_of(bend);
     }
-    words = " Angles, free: " + words + ".";
-    std::string coils;
+    return " Angles, free: " + words + ".";
+}
+
+std::string coil_words(const std::vector<BendLine>& bends) {
+    std::string words;
     for (const BendLine& bend : bends)
         if (bend.spread)
-            coils += (coils.empty() ? "" : ", ") + bend.name + " \u00b1" + fixed(*bend.spread / degree, 1) +
-                     "\u00b0";
-    return words + (coils.empty() ? "" : " Coils of this grade may differ: " + coils + ".");
+            words += (words.empty() ? " Another coil of this grade: " : ", ") + bend.name + " \u00b1" +
+                     fixed(*bend.spread / degree, 1) + "\u00b0";
+    return words.empty() ? "" : words + ".";
 }
 
 void add_overview(Paper& paper, const ShownJob& job) {

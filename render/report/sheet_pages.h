@@ -19,6 +19,9 @@ void add_stroke(Paper& paper, const picture::ShownJob& job, int index);
 // What angles may be off: " Angles, free: ±1°." or with the bends' names where they differ.
 std::string allowed_words(const std::vector<picture::BendLine>& bends);
 
+// What another coil may put them off: " Another coil of this grade: lip ±0.8°."
+std::string coil_words(const std::vector<picture::BendLine>& bends);
+
 // The part as it is drawn: its profile to scale, bends numbered, flats with their lengths.
 void add_part(picture::DrawingList& list, const picture::Rect& box, const picture::ShownPart& part,
               double thickness, double unit);

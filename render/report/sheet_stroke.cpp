@@ -198,7 +198,7 @@ void add_angles(Paper& paper, const ShownJob& job, const ShownStroke& stroke) {
     for (const BendLine& line : job.bends)
         for (const BendMark& bend : stroke.bends)
             if (bend.name == line.name) own.push_back(line);
-    add_paragraph(paper, "Bend angles: flat is 0\u00b0." + allowed_words(own));
+    add_paragraph(paper, "Bend angles: flat is 0\u00b0." + allowed_words(own) + coil_words(own));
     paper.y += 4.0;
     add_write_ins(paper,
                   {{"travel set, mm", 0.15, 0.16}, {"force read, kN", 0.16, 0.16}, {"date", 0.07, 0.3}});

@@ -1,7 +1,7 @@
 // Shop rules about a bend and what lies near it on the blank. Rules about tools: tool_rules.h.
 //
-// A rule has a finding or none. All but one of them are cautions: they say where trouble is to be expected, not
-// that a strip cannot be bent so.
+// A rule has a finding or none. Most are cautions: they say where trouble is to be expected, not that a strip
+// cannot be bent so.
 //
 // Units  mm, MPa, rad; strains logarithmic.
 
@@ -15,8 +15,9 @@
 
 namespace overbend::plan {
 
-// "least inside radius": the radius below the table's, see least_radius.h, by more than the tolerance that such
-// a radius has when it is drawn (0.2 mm or 15 per cent): what is drawn as the table allows may come out so.
+// "least inside radius": the radius below the table's, see least_radius.h, by more than the tolerance that
+// such a radius has when it is drawn (0.2 mm or 15 per cent): what is drawn as the table allows may come out
+// so.
 std::optional<Finding> too_sharp(double inside_radius, const LeastRadius& least);
 // The least that raises no alarm.
 double allowed_radius(const LeastRadius& least);

@@ -48,7 +48,7 @@ place = { face = "down" }
 
 [run]
 layers = 5
-elements_per_thickness = 1
+elements_per_thickness = 3
 )";
 
 std::string unsolvable_case() {

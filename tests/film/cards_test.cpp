@@ -69,8 +69,11 @@ TEST_CASE("the last card has every bend's angle, as drawn and as made") {
 
 TEST_CASE("the last card has the findings, the gravest first, and counts those without room") {
     WithPart film;
-    CHECK(all_words(draw_finished_card(film.job, {})).find("Feasible: no problems found.") !=
-          std::string::npos);
+    film.job.verdict = "Feasible: no problems found.";
+    for (const DrawingList& card : {draw_title_card(film.job, {}), draw_finished_card(film.job, {})})
+        CHECK(all_words(card).find(film.job.verdict) != std::string::npos);
+    film.job.verdict = "Not feasible: 1 problem.", film.job.feasible = false;
+    CHECK(all_words(draw_title_card(film.job, {})).find(film.job.verdict) != std::string::npos);
     film.job.findings = {{Severity::stops, "Problems", "Bend 'root': finished 66.2, drawn 68.8 degrees."},
                          {Severity::caution, "Cautions", "Bend 'lip': the die opening is wide."},
                          {Severity::caution, "Cautions", "Bend 'root': the die opening is wide."}};

@@ -58,7 +58,7 @@ const AllowedFolders& allowed_folders() {
         {"render/output", {}},
         {"render/picture", {"render/output", "sim/"}},
         {"render/chart", {"render/picture", "sim/"}},
-        {"render/drawing", {"render/picture", "sim/tool"}},
+        {"render/drawing", {"render/picture", "sim/plan", "sim/tool"}},
         {"render/film", {"render/output", "render/picture", "sim/"}},
         {"render/report", {"render/picture", "render/chart", "sim/"}},
         {"render/ui", {"render/picture"}},

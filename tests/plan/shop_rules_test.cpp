@@ -30,8 +30,8 @@ TEST_CASE("least inside radius: the table's own is allowed, less is not") {
     CHECK(too_sharp(1.35, least)->detail == "row");
 }
 
-// R/T = 50/Z - 1 (Kalpakjian and Schmid, from memory) with e = 1/(2 R/T + 1): e = Z/(100 - Z). Z = 20: R = 1.5 t,
-// 25 per cent.
+// R/T = 50/Z - 1 (Kalpakjian and Schmid, from memory) with e = 1/(2 R/T + 1): e = Z/(100 - Z). Z = 20:
+// R = 1.5 t, 25 per cent.
 TEST_CASE("outer-fibre strain: against the reduction of area, as engineering strains") {
     material::Card card;
     card.reduction_of_area = 0.2;

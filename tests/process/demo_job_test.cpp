@@ -37,8 +37,8 @@ TEST_CASE("the demo's six strokes make its drawing") {
     for (std::size_t b = 0; b < job.finished_angle.size(); ++b)
         CHECK(std::abs(job.finished_angle[b] - c.part.bends[b].angle) <
               allowed_angle(c, static_cast<int>(b)));
-    // What shear its layers kept when it was released relaxes as the strip is pressed again, and the wall below
-    // the first one goes through the channel die: some hundredths of a degree.
+    // What shear its layers kept when it was released relaxes as the strip is pressed again, and the wall
+    // below the first one goes through the channel die: some hundredths of a degree.
     CHECK(std::abs(job.finished_angle[0] - job.steps[0].bends[0].free) < 0.1 * degree);
 
     const std::string first = results_json(c, job);

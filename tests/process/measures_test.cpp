@@ -1,5 +1,5 @@
-// What is measured on a finished part: inside radius and legs of strips whose shape is known, whichever way they
-// lie, and what sizes may be off.
+// What is measured on a finished part: inside radius and legs of strips whose shape is known, whichever way
+// they lie, and what sizes may be off.
 //
 // Closed forms  An arc of the mid-line of radius R, its area kept: the surfaces have sqrt(R^2 -+ R t), from
 //               (R^2 - r^2)/2 = R t/2. Up to 90 degrees the outer faces of the flats cross

@@ -26,7 +26,8 @@ double finished(files::Case c, const JobResult& nominal) {
 
 }  // namespace
 
-// Full runs at the range's end, on the case's own mesh: the coarse difference may be off by a fifth of itself.
+// Full runs at the range's end, on the case's own mesh: the coarse difference may be off by a fifth of
+// itself.
 TEST_CASE("the spread of an angle is what runs at the ends of the ranges give") {
     const files::Case c = files::read_case("cases/one-bend-dc01/case.toml");
     const JobResult nominal = run_process(c, {});

@@ -39,7 +39,7 @@ json results_in(const std::string& folder) {
     REQUIRE(files.count("results.json") == 1);
     json results = json::parse(files.at("results.json"), nullptr, false);
     REQUIRE(results.is_object());
-    CHECK(results["format"] == 1);
+    CHECK(results["format"] == 2);
     return results;
 }
 

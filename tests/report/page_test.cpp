@@ -109,9 +109,9 @@ TEST_CASE("page: the same case gives the same bytes") {
 
 TEST_CASE("page: a job with findings says so first, and one without that nothing was found") {
     const RanJob good = ran_job(small_case);
-    CHECK(good.html.find("id=\"verdict-head\">Feasible<") != std::string::npos);
+    CHECK(good.html.find("id=\"verdict-head\">Feasible: no problems found.<") != std::string::npos);
     const RanJob bad = ran_job(replaced(small_case, "free_deg = 60.0", "free_deg = 50.0"));
-    CHECK(bad.html.find("id=\"verdict-head\">Not feasible<") != std::string::npos);
+    CHECK(bad.html.find("id=\"verdict-head\">Not feasible: ") != std::string::npos);
     REQUIRE(job::stops(bad.job().findings));
     const std::size_t finding = bad.html.find(report::escaped(job::why_not(bad.c, bad.job().findings)));
     CHECK(finding != std::string::npos);

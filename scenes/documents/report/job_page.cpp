@@ -16,15 +16,13 @@ namespace overbend::documents {
 
 namespace {
 
-std::string verdict_words(const files::Case& c, const job::JobResult& job) {
-    std::string text = job::verdict_words(job);
-    if (!job.feasible()) return text;
+std::string more_words(const files::Case& c, const job::JobResult& job) {
+    if (!job.feasible()) return "";
     const std::size_t cautions = job::with(job.findings, Severity::caution).size();
-    text += " " + counted(c.part.bends.size(), "bend") + " in " + counted(job.steps.size(), "stroke") +
-            "; angles, legs, inside radii and profile are within tolerance, and the strip hits neither tools "
-            "nor press.";
-    if (cautions > 0) text += " " + counted(cautions, "caution") + ".";
-    return text;
+    return counted(c.part.bends.size(), "bend") + " in " + counted(job.steps.size(), "stroke") +
+           "; angles, legs, inside radii and profile are within tolerance, and the strip hits neither tools "
+           "nor press." +
+           (cautions > 0 ? " " + counted(cautions, "caution") + "." : "");
 }
 
 void add_facts(const files::Case& c, const job::JobResult& job, report::Page& page) {
@@ -68,7 +66,7 @@ report::Page job_page(const files::Case& c, const job::FlatPattern& pattern, con
     page.subtitle = c.material.title + ", " + words("%g mm thick, %g mm wide", c.thickness, c.width);
     page.generator = generator;
     page.verdict = job.feasible() ? report::Verdict::feasible : report::Verdict::not_feasible;
-    page.verdict_words = verdict_words(c, job);
+    page.verdict_head = job::verdict_words(job), page.verdict_words = more_words(c, job);
     page.findings = job::sentences(c, job::with(job.findings, Severity::stops));
     add_facts(c, job, page);
     add_part(c, job, page);

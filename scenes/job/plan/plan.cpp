@@ -38,7 +38,7 @@ files::Case with_steps(const files::Case& c, const std::vector<files::Step>& ste
     return whole;
 }
 
-// What speaks against an order: all that the judge finds, but for the sizes of the part, which are fitted.
+// Problems of an order: all that the judge finds, but for the sizes of the part, which are fitted.
 void judge(const files::Case& c, const JobResult& job, RankedOrder& order) {
     JobResult judged = job;
     look_at_shop(c, judged);

@@ -136,7 +136,7 @@ std::string special_words(const files::Case& c, const Finding& f) {
             return words("inside radius %.2f mm instead of %.2f; tolerance %.2f", f.further[0], f.further[1],
                          f.limit);
         case Rule::finished_profile:
-            return words("the finished profile is %.2f mm off the drawing", f.figure) +
+            return words("the finished profile deviates by %.2f mm from the drawing", f.figure) +
                    (f.further[0] > 0.0 ? words(" at flat %.0f", f.further[0]) : "") +
                    words("; tolerance %.2f", f.limit);
         case Rule::slip_of_units:

@@ -47,8 +47,8 @@ struct FlatPattern {
     JobResult job;                    // the last run; without steps empty
 };
 
-// Runs the case on its blank, see run_process. A case without steps is not simulated; nor is one whose run was
-// not solved: then the job says why.
+// Runs the case on its blank, see run_process. A case without steps is not simulated; nor is one whose run
+// was not solved: then the job says why.
 FlatPattern flat_pattern(const files::Case& c, const ProcessOptions& options);
 
 // Of a job that was run already, with the blank that it was run with.

@@ -1,7 +1,7 @@
 // What finished angles may be off from one coil to the next, and by the mechanics itself.
 //
-// The press repeats its travels. The job is run again with a stronger coil, a thinner strip and other friction,
-// on a coarser mesh, since only differences count, and each difference is taken to the range:
+// The press repeats its travels. The job is run again with a stronger coil, a thinner strip and other
+// friction, on a coarser mesh, since only differences count, and each difference is taken to the range:
 //   strength   of the card's grade (strength_range_percent)
 //   thickness  of the strip (thickness_tolerance_mm)
 //   friction   0.05 either way, common practice, no source

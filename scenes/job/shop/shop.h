@@ -104,7 +104,7 @@ ShopReport shop_report(const files::Case& c, const JobResult& job);
 // The same; what is found goes to the job's own findings, which are the whole verdict then.
 ShopReport look_at_shop(const files::Case& c, JobResult& job);
 
-// A job with the verdict on it: of its strokes, its part, the rules of the trade, press and tools.
+// A job with the verdict on it: of its strokes, its part, the shop rules, press and tools.
 // Everything that prints a verdict has it from here.
 struct JudgedJob {
     JobResult result;
