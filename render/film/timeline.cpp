@@ -77,6 +77,7 @@ View view_of(const ShownStroke& stroke, const FilmOptions& options) {
     wanted.charts = options.charts;
     wanted.lens = options.lens;
     wanted.bends = stroke.bends;
+    for (const ShownHit& hit : stroke.hits) wanted.interferences.push_back(hit.deepest);
     return choose_view(*stroke.recording, options.size, wanted);
 }
 

@@ -85,6 +85,7 @@ View choose_view(const Recording& recording, const PictureSize& size, const Stag
     options.charts = info.charts;
     options.lens = info.lens;
     for (const BendMark& bend : info.bends) options.bend_lines.push_back(bend.blank_position);
+    for (const InterferenceMark& hit : info.interferences) options.places.push_back(hit.at);
     View view = choose_view(recording, size, options);
     view.angles =
         place_angles(recording, view, lay_out(size, info.charts), with_reach(recording, info.bends));

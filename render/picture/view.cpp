@@ -76,9 +76,14 @@ Rect note_place(const Recording& recording, const View& view, const Layout& layo
 }
 
 // With some room below left for the magnifier.
-View fitted_view(const Recording& recording, const Layout& layout, double room_below) {
+View fitted_view(const Recording& recording, const Layout& layout, const std::vector<Place>& places,
+                 double room_below) {
     const double u = layout.unit;
-    const Box box = worth_seeing(recording);
+    Box box = worth_seeing(recording);
+    for (const Place& place : places) {
+        const Place around = 2.0 * recording.thickness * Place::Ones();
+        box.low = box.low.cwiseMin(place - around), box.high = box.high.cwiseMax(place + around);
+    }
     // Bands above and below are left for the names of the tools and for the scale.
     const double top = 2.6 * u;
     const double bottom = 3.0 * u + room_below;
@@ -95,17 +100,17 @@ View fitted_view(const Recording& recording, const Layout& layout, double room_b
 }
 
 // The view with the largest magnifier: the strip is drawn smaller only when there is no room for a large one.
-View view_with_lens(const Recording& recording, const Layout& layout, const std::vector<double>& bend_lines) {
+View view_with_lens(const Recording& recording, const Layout& layout, const ViewOptions& options) {
     constexpr double large = 12.0;      // units
     constexpr double least_part = 0.8;  // of the strip's size without a magnifier, once there is one
     const double u = layout.unit;
-    View best = fitted_view(recording, layout, 0.0);
+    View best = fitted_view(recording, layout, options.places, 0.0);
     const double whole = best.scale;
     for (const double room : {0.0, 4.0, 8.0, 11.0}) {
         if (room > 0.4 * layout.stage.height / u) break;
-        View view = fitted_view(recording, layout, room * u);
+        View view = fitted_view(recording, layout, options.places, room * u);
         if (best.lens && view.scale < least_part * whole) break;
-        view.lens = place_lens(recording, view, layout, bend_lines);
+        view.lens = place_lens(recording, view, layout, options.bend_lines);
         if (view.lens && (!best.lens || view.lens->box.height > best.lens->box.height)) best = view;
         if (best.lens && best.lens->box.height >= large * u) break;
     }
@@ -123,8 +128,8 @@ Rect key_box(const Layout& layout) {
 View choose_view(const Recording& recording, const PictureSize& size, const ViewOptions& options) {
     check_recording(recording);
     const Layout layout = lay_out(size, options.charts);
-    View view = options.lens == Lens::shown ? view_with_lens(recording, layout, options.bend_lines)
-                                            : fitted_view(recording, layout, 0.0);
+    View view = options.lens == Lens::shown ? view_with_lens(recording, layout, options)
+                                            : fitted_view(recording, layout, options.places, 0.0);
     view.labels = place_labels(recording, view, layout);
     return view;
 }

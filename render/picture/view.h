@@ -48,6 +48,7 @@ struct ViewOptions {
     Lens lens = Lens::hidden;
     std::vector<double>
         bend_lines;  // of the stroke, mm from the blank's left end; the lens is over the first
+    std::vector<Place> places = {};  // to be inside, mm in the press: where the strip hits a tool
 };
 
 struct View {

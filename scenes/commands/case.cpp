@@ -31,7 +31,7 @@ width_mm = 20.0
 [part]                # the drawing: flats and bends in turn, from the left
 path = [
   { flat_mm = 25.0 },
-  { bend_deg = 90.0, inside_radius_mm = 1.2, name = "corner" },  # positive turns the right-hand side up
+  { bend_deg = 90.0, inside_radius_mm = 0.9, name = "corner" },  # positive turns the right-hand side up
   { flat_mm = 30.0 },
 ]
 angle_tolerance_deg = 1.0

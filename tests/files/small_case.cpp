@@ -52,8 +52,10 @@ elements_per_thickness = 3
 )";
 
 std::string unsolvable_case() {
-    return replaced(replaced(small_case, "stop = { free_deg = 60.0 }", "stop = { force_kN = 10000 }"),
-                    "thickness_mm = 1.0", "thickness_mm = 0.8");
+    return replaced(
+        replaced(replaced(small_case, "stop = { free_deg = 60.0 }", "stop = { force_kN = 10000 }"),
+                 "thickness_mm = 1.0", "thickness_mm = 0.8"),
+        "elements_per_thickness = 3", "elements_per_thickness = 1");
 }
 
 }  // namespace overbend::tests

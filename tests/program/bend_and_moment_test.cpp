@@ -85,7 +85,8 @@ TEST_CASE("bend: the table says the same as the JSON, with units") {
     const Run run = run_overbend(bend + "--travel 2 --quiet");
     CHECK(run.status == 0);
     CHECK(run.error.empty());
-    for (const char* words : {"bend angle free", "springback", " deg\n", "travel", "2.000  mm\n", " N/mm\n"}) {
+    for (const char* words :
+         {"bend angle free", "springback", " deg\n", "travel", "2.000  mm\n", " N/mm\n"}) {
         CAPTURE(words);
         CHECK(run.out.find(words) != std::string::npos);
     }

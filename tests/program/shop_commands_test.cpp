@@ -87,7 +87,8 @@ TEST_CASE("cost: another order, two dies for a two-way one, bought tools for mad
     const OwnFolder folder;
     const std::string demo_file = "cases/cable-hook/case.toml",
                       rail_file = "cases/channel-with-pad/case.toml";
-    const std::string demo = bytes_of(demo_file), rail = bytes_of(rail_file), manual = bytes_of("assets/manual/commands.md");
+    const std::string demo = bytes_of(demo_file), rail = bytes_of(rail_file),
+                      manual = bytes_of("assets/manual/commands.md");
     const auto crossing = [&](const std::string& file, const std::string& text, const char* large) {
         const Run run = run_overbend("cost " + file + " --against " +
                                      quoted(folder.write("other.toml", text)) + " --json");

@@ -124,6 +124,7 @@ void add_findings(const files::Case& c, const job::Findings& findings, int index
     for (const Finding& f : findings) {
         const bool of_step = f.place.of == On::step;
         if (f.place.step != index || !(of_step || f.place.of == On::bend)) continue;
+        if (f.rule == Rule::not_compared) continue;  // for who plans, not for who presses
         (f.severity == Severity::note ? shown.remarks : shown.findings)
             .push_back(as_sentence(of_step ? job::finding_words(c, f) : job::sentence(c, f)));
     }

@@ -11,11 +11,12 @@ using Json = nlohmann::ordered_json;
 namespace {
 
 Json spread_json(const job::AngleSpread& s) {
-    return {{"whole_deg", s.whole() / degree},
-            {"strength_deg", s.strength / degree},
-            {"thickness_deg", s.thickness / degree},
-            {"friction_deg", s.friction / degree},
-            {"mechanics_deg", s.mechanics ? Json(*s.mechanics / degree) : Json(nullptr)}};
+    Json json = {{"whole_deg", s.whole() / degree},
+                 {"strength_deg", s.strength / degree},
+                 {"thickness_deg", s.thickness / degree},
+                 {"friction_deg", s.friction / degree}};
+    if (s.mechanics) json["mechanics_deg"] = *s.mechanics / degree;
+    return json;
 }
 
 }  // namespace
