@@ -1,5 +1,6 @@
 // overbend check: the whole job of a case, numbers and verdict.
 
+#include <cmath>
 #include <cstdio>
 #include <iostream>
 #include <memory>
@@ -17,6 +18,8 @@
 namespace overbend::commands {
 
 namespace {
+
+constexpr double worth_a_word = 0.05;  // mm, that a stated blank is off the fitted one
 
 struct CheckOptions {
     std::string file;
@@ -37,8 +40,10 @@ void print_job(const files::Case& c, const job::JobResult& job, const job::ShopR
         print_table(documents::finished_table(c, job));
         std::printf(
             "Deviation of the finished profile from the drawing: at most %.2f mm on its flats, %.2f mm "
-            "in its bends. A blank of %.2f mm gives the drawing's leg lengths.\n",
-            job.profile.worst_on_flats.off, job.profile.worst_in_bends.off, job.fitted.length);
+            "in its bends.\n",
+            job.profile.worst_on_flats.off, job.profile.worst_in_bends.off);
+        if (std::abs(job.fitted.length - job.blank.length) > worth_a_word)
+            std::printf("A blank of %.2f mm gives the drawing's leg lengths.\n", job.fitted.length);
     }
     print_verdict(c, job, output);
     if (shop.cost_asked)

@@ -37,7 +37,7 @@ TEST_CASE("report: a verdict of no is a page all the same, and the status says i
         folder.write("case.toml", replaced(small_case, "free_deg = 60.0", "free_deg = 50.0")).string();
     CHECK(run_overbend("report '" + file + "' --only page --quiet --out '" + folder / "out" + "'").status ==
           1);
-    CHECK(files_below(folder / "out").at("report.html").find("Not feasible<") != std::string::npos);
+    CHECK(files_below(folder / "out").at("report.html").find("Not feasible: ") != std::string::npos);
 }
 
 TEST_CASE("report: its parts can be chosen, and what is none is refused with those that are") {
