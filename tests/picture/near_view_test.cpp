@@ -90,8 +90,9 @@ TEST_CASE("carried along, a name goes with what it lies on, or is left out") {
 TEST_CASE("an interference beyond what is seen stands at the stage's edge and says so") {
     const stroke::Recording r = synthetic_recording();
     StageInfo there = info();
+    const View view = choose_view(r, size, there);  // without them: a view that knows of them holds them
     const auto says = [&](const std::string& words) {
-        const std::vector<Text> all = tests::words_of(draw_stage(r, 20.0, there, size));
+        const std::vector<Text> all = tests::words_of(draw_stage(r, 20.0, there, size, view));
         return std::any_of(all.begin(), all.end(), [&](const Text& t) { return t.words == words; });
     };
     there.interferences = {{{6.0, 7.0}, 0.42, "flange and punch"}};
@@ -100,7 +101,7 @@ TEST_CASE("an interference beyond what is seen stands at the stage's edge and sa
     there.interferences = {{{6.0, 700.0}, 0.42, "flange and punch"}};
     CHECK(says("interference 0.42 mm"));
     CHECK(says("outside the picture"));
-    tests::check_words(draw_stage(r, 20.0, there, size));
+    tests::check_words(draw_stage(r, 20.0, there, size, view));
 }
 
 TEST_CASE("a place on the strip is found again, with its layer") {

@@ -1,4 +1,5 @@
-// Cautions on cracking against the tables of least radii: what a table allows raises no alarm, half of it does.
+// Cautions on cracking against the tables of least radii: what a table allows raises no alarm, half of it
+// does.
 //
 // Source  the rows of tests/outside/handbook.csv (DIN 6935, EN 10151, Aluminum Association; Kalpakjian and
 //         Schmid from memory); strips of the cards that come along, bent in the air round a nose of the
@@ -71,6 +72,7 @@ TEST_CASE("cracking: no alarm at the table's least radius, one at half of it, as
                 if (!job.solved) continue;
                 const bool alarm = alarms(job.findings);
                 const double made = job.steps[0].bends[0].shape_free.inside_radius;
+                if (share == 0.5 && made > plan::allowed_radius(*least)) continue;  // the die made it rounder
                 (share == 1.0 ? allowed : sharp) += 1;
                 if (share == 1.0 && alarm) ++false_alarms;
                 if (share == 0.5 && !alarm) ++misses;

@@ -67,6 +67,7 @@ TEST_CASE("flat pattern: without steps by DIN 6935 and the handbook alone") {
     c.cutouts = {{8.1, 10.0, 3.0, 3.0}, {22.0, 10.0, 3.0, 3.0}};
     const FlatPattern pattern = flat_pattern(c, {});
     CHECK_FALSE(pattern.simulated);
+    CHECK(pattern.job.findings.empty());  // nothing was made that could be measured
     CHECK(pattern.lines != BendLines::fitted);
     CHECK(pattern.mechanics == 0.0);
     for (const FlatBend& b : pattern.bends) {

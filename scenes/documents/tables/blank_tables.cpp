@@ -12,7 +12,7 @@ Table lengths_table(const job::FlatPattern& p) {
     const auto known = [](bool there, double value) { return there ? Cell(value) : Cell(); };
     return {"Developed length",
             {{"Length"}, {"Figure", "mm", 2}},
-            {{"Blank, as simulated", p.blank.length},
+            {{p.simulated ? "Blank, as simulated" : "Blank", p.blank.length},
              {"By the mechanics", known(p.simulated, p.mechanics)},
              {"By DIN 6935", p.din},
              {"By the handbook rule", p.handbook}}};

@@ -5,6 +5,7 @@
 
 #include "scenes/files/case/tool_outline.h"
 #include "scenes/files/case/work.h"
+#include "scenes/job/run/step_tools.h"
 #include "sim/errors.h"
 #include "sim/units.h"
 
@@ -81,13 +82,6 @@ double least_worst(const std::vector<Weighed>& values) {
             if (off > worst) worst = off, best = between;
         }
     return best;
-}
-
-std::optional<double> nose_of(const files::Tool& tool) {
-    files::Tool copy = tool;
-    const files::WorkKind& work = files::work_of(tool);
-    const double* nose = work.nose ? work.nose(copy) : nullptr;
-    return nose ? std::optional(*nose) : std::nullopt;
 }
 
 std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int tool,

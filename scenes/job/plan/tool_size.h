@@ -36,9 +36,6 @@ struct Weighed {
 };
 double least_worst(const std::vector<Weighed>& values);
 
-// The nose radius of a tool that has one.
-std::optional<double> nose_of(const files::Tool& tool);
-
 // A nose that may be changed, and how much larger its bends' inside radii are drawn than they came out: where
 // they differ, so that none is further off, over its tolerance, than need be.
 struct NoseFit {

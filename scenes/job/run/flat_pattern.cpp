@@ -92,7 +92,10 @@ files::Case with_blank(files::Case c, const Blank& blank) {
 }
 
 FlatPattern flat_pattern(const files::Case& c, const ProcessOptions& options) {
-    return pattern_of(c, run_process(c, options));
+    if (!c.steps.empty()) return pattern_of(c, run_process(c, options));
+    JobResult not_run;
+    not_run.blank = make_blank(c);
+    return pattern_of(c, not_run);
 }
 
 FlatPattern pattern_of(const files::Case& c, JobResult job) {

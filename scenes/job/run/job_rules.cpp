@@ -39,19 +39,23 @@ std::optional<plan::LeastRadius> least_radius_of(const files::Case& c, int b, st
     return plan::least_radius(c.material, query, why_not);
 }
 
-// The bend as its strokes made it sharpest and stretched it most; none: it was not simulated.
+// The bend as its strokes made it sharpest and stretched it most; none: it was not simulated. The tables' radii
+// are those of the tool that a strip is bent round, off which it lifts in the middle as it does here: a bend
+// that comes out sharper than its nose is as sharp as that.
 struct MadeBend {
     double inside_radius = 1e300;
     double outer_strain = 0.0;  // logarithmic
 };
-std::optional<MadeBend> made_bend(int b, const std::vector<StepResult>& steps) {
+std::optional<MadeBend> made_bend(const files::Case& c, int b, const std::vector<StepResult>& steps) {
     MadeBend found;
-    for (const StepResult& step : steps)
-        for (const BendResult& made : step.bends) {
+    for (std::size_t i = 0; i < steps.size(); ++i)
+        for (const BendResult& made : steps[i].bends) {
             if (made.bend != b) continue;
             found.outer_strain = std::max(found.outer_strain, made.shape_loaded.outer_strain);
-            if (made.shape_free.inside_radius > 0.0)
-                found.inside_radius = std::min(found.inside_radius, made.shape_free.inside_radius);
+            if (made.shape_free.inside_radius <= 0.0) continue;
+            const double nose = nose_of(c.tools[c.steps[i].punch]).value_or(0.0);
+            found.inside_radius =
+                std::min(found.inside_radius, std::max(nose, made.shape_free.inside_radius));
         }
     return found.inside_radius < 1e300 ? std::optional(found) : std::nullopt;
 }
@@ -60,7 +64,7 @@ std::optional<MadeBend> made_bend(int b, const std::vector<StepResult>& steps) {
 void cracking_rules(const files::Case& c, int b, const std::vector<StepResult>& steps, Findings& findings) {
     std::string why_not;
     const std::optional<plan::LeastRadius> least = least_radius_of(c, b, why_not);
-    const std::optional<MadeBend> made = made_bend(b, steps);
+    const std::optional<MadeBend> made = made_bend(c, b, steps);
     const double radius = made ? made->inside_radius : c.part.bends[b].inside_radius;
     if (least)
         add_at(findings, plan::too_sharp(radius, *least), On::bend, b);

@@ -222,7 +222,7 @@ JobResult run_on(const Blank& blank, const files::Case& c, const ProcessOptions&
 
 JobResult run_process(const files::Case& c, const ProcessOptions& options) {
     const Blank by_rule = make_blank(c);
-    if (!c.bend_lines.empty() || c.steps.empty()) return run_on(by_rule, c, options);
+    if (!c.bend_lines.empty()) return run_on(by_rule, c, options);
     ProcessOptions brief = options;
     brief.record = false;
     const JobResult first = run_on(by_rule, c, brief);

@@ -88,9 +88,9 @@ Finding finding_of(const StepResult& result, int step, const Interference& hit);
 // While it is pressed, the state with the travel nearest to that one; -1: none is recorded.
 int state_at(const stroke::Recording& recording, double travel);
 
-// On the blank that the case states; where it states none, on the one that gives the drawing's legs: the job
-// is run on the blank by DIN 6935 first, and once more on the blank fitted to what came out. A length that
-// is stated without bend lines is kept.
+// On the blank that the case, which has steps, states; where it states none, on the one that gives the
+// drawing's legs: the job is run on the blank by DIN 6935 first, and once more on the blank fitted to what
+// came out. A length that is stated without bend lines is kept.
 JobResult run_process(const files::Case& c, const ProcessOptions& options);
 
 }  // namespace overbend::job

@@ -1,6 +1,7 @@
 #include "scenes/job/run/step_tools.h"
 
 #include "scenes/files/case/tool_outline.h"
+#include "scenes/files/case/work.h"
 
 namespace overbend::job {
 
@@ -30,6 +31,13 @@ tool::ToolSet tools_of(const files::Case& c, const files::Step& step) {
         tools.back().clamp_on_ram = step.clamp_on == files::ClampOn::ram;
     }
     return tools;
+}
+
+std::optional<double> nose_of(const files::Tool& tool) {
+    files::Tool copy = tool;
+    const files::WorkKind& work = files::work_of(tool);
+    const double* nose = work.nose ? work.nose(copy) : nullptr;
+    return nose ? std::optional(*nose) : std::nullopt;
 }
 
 }  // namespace overbend::job

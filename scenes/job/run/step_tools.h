@@ -4,6 +4,8 @@
 
 #pragma once
 
+#include <optional>
+
 #include "scenes/files/case/work.h"
 #include "scenes/job/run/drawing.h"
 #include "sim/tool/tool_set.h"
@@ -15,5 +17,8 @@ Hold hold_of(const files::Case& c, const Blank& blank, const files::Step& step);
 
 // Punch first, then the die, the pad, the clamp; heights are left to stroke::place.
 tool::ToolSet tools_of(const files::Case& c, const files::Step& step);
+
+// The nose radius of a tool that has one, mm.
+std::optional<double> nose_of(const files::Tool& tool);
 
 }  // namespace overbend::job
