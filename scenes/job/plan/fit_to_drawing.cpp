@@ -6,6 +6,7 @@
 
 #include "scenes/job/plan/tool_size.h"
 #include "scenes/job/run/fitted_blank.h"
+#include "scenes/job/run/step_tools.h"
 #include "sim/counted.h"
 #include "sim/units.h"
 #include "sim/words.h"

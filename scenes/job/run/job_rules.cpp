@@ -39,9 +39,9 @@ std::optional<plan::LeastRadius> least_radius_of(const files::Case& c, int b, st
     return plan::least_radius(c.material, query, why_not);
 }
 
-// The bend as its strokes made it sharpest and stretched it most; none: it was not simulated. The tables' radii
-// are those of the tool that a strip is bent round, off which it lifts in the middle as it does here: a bend
-// that comes out sharper than its nose is as sharp as that.
+// The bend as its strokes made it sharpest and stretched it most; none: it was not simulated. The tables'
+// radii are those of the tool that a strip is bent round, off which it lifts in the middle as it does here: a
+// bend that comes out sharper than its nose is as sharp as that.
 struct MadeBend {
     double inside_radius = 1e300;
     double outer_strain = 0.0;  // logarithmic
