@@ -81,7 +81,7 @@ TEST_CASE("the tables have the figures of results.json") {
             const std::vector<Cell>& cells = bends.rows[row++];
             CHECK(printed(bends.columns[0], cells[0]) == bend["name"]);
             CHECK(printed(bends.columns[4], cells[4]) == words("%.2f", bend["free_deg"].get<double>()));
-            CHECK(printed(bends.columns[9], cells[9]) == words("%.3f", bend["thickness_mm"].get<double>()));
+            CHECK(printed(bends.columns[10], cells[10]) == words("%.3f", bend["thickness_mm"].get<double>()));
         }
     CHECK(row == bends.rows.size());
     const Table strokes = documents::strokes_table(demo().c, demo().result);
