@@ -43,7 +43,7 @@ enum class Rule {
     hole_to_bend,         // bend: the nearest [thicknesses beside the radius]
     web_to_edge,          // [1 an end of the blank, 0 an edge along it]
     least_hole,           // [mm below which it is no note but a caution]
-    die_opening,          // [usual, least, most]
+    die_opening,          // between arc centres [usual, least, most, between corners]
     least_flange,         // [side: -1 left of the bend, 1 right]
     flange_on_die,        // bend: made before, that comes onto the shoulder [side]
     nose_angle,           // [; what does not match]

@@ -18,26 +18,37 @@ std::string plain(double value) {
     return text;
 }
 
-std::string either_way(double tolerance, const char* unit) {
-    return tolerance > 0.0 ? " \u00b1" + plain(tolerance) + unit : "";
+std::string with(const Allowed& allowed, const std::string& size, double either_way, const char* unit) {
+    if (allowed.reference) return "(" + size + ")";
+    return either_way > 0.0 ? size + " \u00b1" + plain(either_way) + unit : size;
+}
+
+Allowed general(Tolerances tolerances, double either_way) {
+    return {tolerances == Tolerances::none ? 0.0 : either_way};
 }
 
 }  // namespace
 
+std::string length_words(double length, const Allowed& allowed) {
+    return with(allowed, plain(length), allowed.either_way, "");
+}
 std::string length_words(double length, Tolerances tolerances) {
-    return plain(length) +
-           (tolerances == Tolerances::none ? "" : either_way(plan::length_tolerance(length), ""));
+    return length_words(length, general(tolerances, plan::length_tolerance(length)));
 }
 
+std::string radius_words(double radius, int count, const Allowed& allowed) {
+    return with(allowed, (count > 1 ? std::to_string(count) + "\u00d7 R" : "R") + plain(radius),
+                allowed.either_way, "");
+}
 std::string radius_words(double radius, int count, Tolerances tolerances) {
-    return (count > 1 ? std::to_string(count) + "\u00d7 R" : "R") + plain(radius) +
-           (tolerances == Tolerances::none ? "" : either_way(plan::radius_tolerance(radius), ""));
+    return radius_words(radius, count, general(tolerances, plan::radius_tolerance(radius)));
 }
 
+std::string angle_words(double angle, const Allowed& allowed) {
+    return with(allowed, plain(angle / degree) + "\u00b0", allowed.either_way / degree, "\u00b0");
+}
 std::string angle_words(double angle, double shorter_leg, Tolerances tolerances) {
-    const double tolerance = plan::angle_tolerance(shorter_leg);
-    return plain(angle / degree) + "\u00b0" +
-           (tolerances == Tolerances::none ? "" : either_way(tolerance / degree, "\u00b0"));
+    return angle_words(angle, general(tolerances, plan::angle_tolerance(shorter_leg)));
 }
 
 std::string tolerances_words(Tolerances tolerances) {

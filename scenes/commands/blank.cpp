@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
+#include "render/output/whole_file.h"
 #include "render/picture/cautions.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/drawing_files.h"
@@ -13,6 +14,7 @@
 #include "scenes/commands/shop_print.h"
 #include "scenes/documents/report/part_sheets.h"
 #include "scenes/documents/tables/job_tables.h"
+#include "scenes/files/case/write_case.h"
 #include "sim/units.h"
 
 namespace overbend::commands {
@@ -103,10 +105,15 @@ ordered_json pattern_json(const files::Case& c, const FlatPattern& pattern) {
 Exit blank(const BlankOptions& options) {
     const files::Case c = read_drawing_or_job(options.file, options.out);
     const job::FlatPattern pattern = judged_pattern(c, options.output);
-    if (options.out)
+    if (options.out) {
+        const std::filesystem::path folder = make_folder(*options.out);
         write_sheet(
             [&](int height) { return picture::draw_flat(documents::pattern_sheet(c, pattern), height); },
-            make_folder(*options.out), "blank");
+            folder, "blank");
+        output::write_whole(folder / "case.toml",
+                            files::write_case(job::with_blank(c, pattern.blank),
+                                              "From " + c.file + ", with the blank fitted to its tools.\n"));
+    }
     if (options.output.json)
         print_json(pattern_json(c, pattern));
     else
@@ -120,7 +127,8 @@ void add_blank(Program& app) {
     Command command = app.command("blank", "Flat pattern of a case: bend lines, allowances, drawings");
     const auto options = std::make_shared<BlankOptions>();
     command.option("case", options->file, "The case file").required();
-    command.option("--out", options->out, "Folder for blank.svg, blank.pdf and blank.png");
+    command.option("--out", options->out,
+                   "Folder for blank.svg, blank.pdf and blank.png, and for case.toml with this blank");
     add_output(command, options->output);
     command.footer("Example: overbend blank cases/cable-hook/case.toml --out out/hook");
     command.runs([options] { return blank(*options); });

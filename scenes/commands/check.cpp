@@ -57,7 +57,7 @@ void print_job(const files::Case& c, const job::JobResult& job, const job::ShopR
 }
 
 Exit check(const CheckOptions& options) {
-    const Job job = run_job(options.file, options.out, options.output);
+    const Job job = run_job(options.file, options.out, options.output, job::Spread::worked_out);
     const std::string json = documents::results_json(job.c, job.result, job.shop);
     if (options.out) output::write_whole(make_folder(*options.out) / "results.json", json);
     if (options.output.json)

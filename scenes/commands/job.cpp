@@ -57,10 +57,11 @@ void clear_progress(const Output& output) {
     if (shows_progress(output)) std::cerr << "\r" << std::string(78, ' ') << "\r";
 }
 
-Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output) {
+Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output,
+            job::Spread spread) {
     Job job;
     job.c = read_job_case(file, out);
-    job::JudgedJob judged = job::judge_job(job.c, with_progress(job.c, output));
+    job::JudgedJob judged = job::judge_job(job.c, with_progress(job.c, output), spread);
     clear_progress(output);
     job.result = std::move(judged.result), job.shop = std::move(judged.shop);
     return job;

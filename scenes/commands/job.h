@@ -32,7 +32,8 @@ job::ProcessOptions with_progress(const files::Case& c, const Output& output);
 void clear_progress(const Output& output);
 
 // Reads the case as above, and runs the job.
-Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output);
+Job run_job(const std::string& file, const std::optional<std::string>& out, const Output& output,
+            job::Spread spread = job::Spread::left_out);
 
 // The pattern of a job with the verdict on it; of a drawing without steps, by the rules.
 job::FlatPattern judged_pattern(const files::Case& c, const Output& output);

@@ -30,7 +30,7 @@ struct ReportCommand {
 };
 
 Exit report(const ReportCommand& given) {
-    Job job = run_job(given.file, given.out, given.output);
+    Job job = run_job(given.file, given.out, given.output, job::Spread::worked_out);
     if (!job.result.solved) throw NotSolved(job::why_not(job.c, job.result.findings));
     if (given.against) add_alternative(job, *given.against, given.out, given.output);
     const auto tell = [&](const std::string& what) {

@@ -62,13 +62,14 @@ void print_refusal(const files::Case& c, const job::JobResult& job) {
 }
 
 void print_findings(const files::Case& c, const job::Findings& findings) {
-    const job::Findings list = job::by_severity(findings);
+    const std::vector<job::Findings> list = job::alike(c, job::by_severity(findings));
     for (std::size_t i = 0; i < list.size(); ++i) {
-        const Finding& f = list[i];
-        if (i == 0 || f.severity != list[i - 1].severity) std::printf("\n%s:\n", job::heading_of(f.severity));
+        const Finding& f = list[i].front();
+        if (i == 0 || f.severity != list[i - 1].front().severity)
+            std::printf("\n%s:\n", job::heading_of(f.severity));
         const bool sourced =
             job::facts_of(f.rule).group == job::RuleGroup::trade && f.severity != Severity::not_checked;
-        std::printf("  - %s%s\n", job::sentence(c, f).c_str(),
+        std::printf("  - %s%s\n", job::sentence(c, list[i]).c_str(),
                     sourced ? (" [" + job::source_of(f) + "]").c_str() : "");
     }
 }

@@ -15,7 +15,8 @@ constexpr double rounding = 1e-9;  // mm, of figures that are meant to be equal
 
 double allowed_radius(const LeastRadius& least) {
     constexpr double share = 0.15, amount = 0.2;  // mm
-    return std::max(0.0, least.radius - std::max(amount, share * least.radius));
+    constexpr double most = 0.4;  // of it: half of a table's radius is too sharp, however small it is
+    return least.radius - std::min(std::max(amount, share * least.radius), most * least.radius);
 }
 
 std::optional<Finding> too_sharp(double inside_radius, const LeastRadius& least) {

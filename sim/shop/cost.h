@@ -55,6 +55,8 @@ struct CostRates {
     double design_per_hour = 70.0;  // of design and of programs for the machines
     double hardening_per_kg = 6.0;
     double hardening_least = 60.0;  // of all hardened tools of a job together
+    double spring = 2.0;            // each, of the wound springs under pads
+    double spring_per_kg = 30.0;    // and by their mass
     MakingRates making;
     int tool_batches = 1;           // batches that share the tools, >= 1
     double regrind_strokes = 60e3;  // of a tool until it is worn, >= 0; 0: tools do not wear

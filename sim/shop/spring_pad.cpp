@@ -125,9 +125,4 @@ SpringRows spring_rows(int count, double width, double length) {
     return best;
 }
 
-double spring_price(const ChosenSpring& spring) {
-    constexpr double of_one = 2.0, per_gram = 0.03;
-    return of_one + per_gram * spring.mass;
-}
-
 }  // namespace overbend::shop

@@ -89,10 +89,6 @@ struct SpringRows {
 // count >= 1; width and length of the block > 0, mm.
 SpringRows spring_rows(int count, double width, double length);
 
-// Price of one spring in the case's currency: 2 and 30 a kilogram.
-// Source  common practice, no source: single springs of this size from a dealer's shelf.
-double spring_price(const ChosenSpring& spring);
-
 constexpr double buckles_from = 5.26;  // free length / D
 
 }  // namespace overbend::shop

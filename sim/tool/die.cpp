@@ -86,6 +86,10 @@ void check_block(const VeeDie& die) {
 
 }  // namespace
 
+double corner_to_centre(double shoulder_radius, double angle) {
+    return shoulder_radius * std::tan(0.25 * (pi - angle));
+}
+
 double groove_depth(const VeeFace& face) {
     check_face(face);
     return sharp_depth(face) - face.bottom_radius * (1.0 / std::sin(0.5 * face.angle) - 1.0);

@@ -32,6 +32,11 @@ struct VeeDie {
 // face: 1 or 2, the one that is up.
 ArcOutline make_outline(const VeeDie& die, int face);
 
+// From where a shoulder's flank meets the top face, both prolonged past the arc, to the arc's centre, along
+// the face. mm
+// angle: rad, included, of the groove; 0 for upright walls
+double corner_to_centre(double shoulder_radius, double angle);
+
 // How deep a groove is, from the top face to the bottom of its rounded bottom. mm
 double groove_depth(const VeeFace& face);
 

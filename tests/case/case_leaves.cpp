@@ -267,15 +267,16 @@ struct Leaves {
                      cutting_most, pierce, cutting_per_hour, deburring, lay_in, press_per_hour,
                      worker_per_hour, cleaning, programming, trial_parts, first_article, tool_steel_per_kg,
                      milling_per_hour, erosion_per_hour, fitting_per_hour, grinding_per_hour, design_per_hour,
-                     hardening_per_kg, hardening_least, making, tool_batches, regrind_strokes, regrinds,
-                     regrind, inspection, inspected, rejected, packaging, storage, storage_months,
-                     energy_per_kWh, idle_power, efficiency, overhead] = value;
+                     hardening_per_kg, hardening_least, spring, spring_per_kg, making, tool_batches,
+                     regrind_strokes, regrinds, regrind, inspection, inspected, rejected, packaging, storage,
+                     storage_months, energy_per_kWh, idle_power, efficiency, overhead] = value;
         each(path, money, batch, strip_per_kg, scrap_per_kg, gap, end_scrap, sheet, cutting_speed,
              cutting_most, pierce, cutting_per_hour, deburring, lay_in, press_per_hour, worker_per_hour,
              cleaning, programming, trial_parts, first_article, tool_steel_per_kg, milling_per_hour,
              erosion_per_hour, fitting_per_hour, grinding_per_hour, design_per_hour, hardening_per_kg,
-             hardening_least, making, tool_batches, regrind_strokes, regrinds, regrind, inspection, inspected,
-             rejected, packaging, storage, storage_months, energy_per_kWh, idle_power, efficiency, overhead);
+             hardening_least, spring, spring_per_kg, making, tool_batches, regrind_strokes, regrinds, regrind,
+             inspection, inspected, rejected, packaging, storage, storage_months, energy_per_kWh, idle_power,
+             efficiency, overhead);
     }
     void take(const std::string& path, const Handling& value) {
         const auto& [stroke, turn, flip, tool_change, gauge_change, slide] = value;

@@ -53,7 +53,7 @@ shoulder_radius_mm = 1
 [[tool]]
 name = "wide slot"
 kind = "open-die"
-opening_mm = 16
+opening_at_corners_mm = 12
 shoulder_radius_mm = 2
 
 [[tool]]

@@ -125,8 +125,9 @@ TEST_CASE("bend lines lie on the blank, in order, with room for the bends") {
 
 TEST_CASE("a path goes flat, bend, flat") {
     const std::vector<Mistake> mistakes = {
-        {"bend first", "[[part.path]]\nflat_mm = 24\ntolerance_mm = 0.15\n", "", "bend_deg = 90\ninside_radius_mm = 1.5",
-         "part.path[1].bend_deg", "a flat belongs here", "flat, bend, flat"},
+        {"bend first", "[[part.path]]\nflat_mm = 24\ntolerance_mm = 0.15\n", "",
+         "bend_deg = 90\ninside_radius_mm = 1.5", "part.path[1].bend_deg", "a flat belongs here",
+         "flat, bend, flat"},
         {"bend last", "[[part.path]]\nflat_mm = 15\n", "", "[[part.path]]\nbend_deg = 90.0", "part.path[10]",
          "ends with a bend", "flat, bend, flat"},
         {"two flats", "flat_mm = 24", "flat_mm = 4\n[[part.path]]\nflat_mm = 20.5", "flat_mm = 20.5",
@@ -196,7 +197,10 @@ TEST_CASE("a tool that cannot be is told on the line of the tool") {
          "\"wedge\"", "a different name"},
         {"a key of another kind", "kind = \"open-die\"", "kind = \"open-die\"\nland_mm = 1.75",
          "land_mm = 1.75", "tool[3].land_mm", "unknown key",
-         "name, kind, opening_mm, shoulder_radius_mm, depth_mm, width_mm"},
+         "name, kind, shoulder_radius_mm, opening_mm, opening_at_corners_mm, depth_mm, width_mm"},
+        {"an opening twice", "opening_mm = 8\nshoulder_radius_mm = 1\n",
+         "opening_mm = 8\nopening_at_corners_mm = 6\nshoulder_radius_mm = 1\n", "opening_at_corners_mm",
+         "tool[3].opening_at_corners_mm", "beside opening_mm", "instead"},
         {"three grooves", "[[tool.faces]]\nangle_deg = 86",
          "[[tool.faces]]\nangle_deg = 90\nopening_mm = 6\n"
          "[[tool.faces]]\nangle_deg = 86",

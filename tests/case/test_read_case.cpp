@@ -88,6 +88,26 @@ TEST_CASE("strip, material and drawing are read as they stand") {
     CHECK(job.cutouts[1].width == 4.2);
 }
 
+// By trigonometry: the corner of a groove of 60 degrees lies r tan(30 deg) inside its arc's centre, that of
+// upright walls r.
+TEST_CASE("a catalogue's opening, between the corners, is read as that between the arcs' centres") {
+    const auto opening = [](const char* key, const std::string& kind) {
+        std::string text = whole_case;
+        const std::string at = kind == "open-die" ? "opening_mm = 8\nshoulder_radius_mm = 1\n"
+                                                  : "angle_deg = 62\nopening_mm = 8\n";
+        const std::string by = kind == "open-die" ? std::string(key) + " = 8\nshoulder_radius_mm = 1\n"
+                                                  : "angle_deg = 60\n" + std::string(key) + " = 8\n";
+        REQUIRE(text.find(at) != std::string::npos);
+        text.replace(text.find(at), at.size(), by);
+        const Case job = case_of(text);
+        return kind == "open-die" ? shape_of<tool::OpenDie>(job, 2).die_opening
+                                  : shape_of<tool::VeeDie>(job, 1).faces[1].die_opening;
+    };
+    CHECK(opening("opening_mm", "vee-die") == 8.0);
+    CHECK(near(opening("opening_at_corners_mm", "vee-die"), 8.0 + 2.0 / std::sqrt(3.0)));
+    CHECK(near(opening("opening_at_corners_mm", "open-die"), 10.0));
+}
+
 TEST_CASE("V tools are read as they stand") {
     const Case job = case_of(whole_case);
     REQUIRE(job.tools.size() == 8);

@@ -10,18 +10,6 @@ namespace overbend::tests {
 
 namespace {
 
-// Where a position lies among rising places: index of the one before it, and how far on to the next.
-struct Between {
-    std::size_t index = 0;
-    double share = 0.0;
-};
-Between between(const std::vector<double>& places, double position) {
-    const auto above = std::upper_bound(places.begin(), places.end(), position);
-    const auto i = std::clamp<std::ptrdiff_t>(above - places.begin() - 1, 0,
-                                              static_cast<std::ptrdiff_t>(places.size()) - 2);
-    return {static_cast<std::size_t>(i), (position - places[i]) / (places[i + 1] - places[i])};
-}
-
 // Length of a surface between two blank positions.
 double arc_of(const BentShape& s, double side, double from, double to) {
     double sum = 0.0;
@@ -75,7 +63,10 @@ double lift_off(const BentShape& strip, double side, const tool::ArcOutline& too
 }
 
 double tension(const stroke::Recording& recording, const stroke::State& state, double position) {
-    const std::size_t e = between(recording.blank_position, position).index, layers = recording.layers();
+    const std::vector<double>& places = recording.blank_position;
+    const auto beyond = std::upper_bound(places.begin() + 1, places.end() - 1, position);
+    const auto e = static_cast<std::size_t>(beyond - places.begin() - 1);
+    const std::size_t layers = recording.layers();
     const double G = state.stretch[e], k = state.curvature[e];
     double sum = 0.0;
     for (std::size_t i = 0; i < layers; ++i)

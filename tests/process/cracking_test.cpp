@@ -63,7 +63,7 @@ TEST_CASE("cracking: no alarm at the table's least radius, one at half of it, as
             const material::Card metal = one_bend(card, thickness, thickness).material;
             const std::optional<plan::LeastRadius> least =
                 plan::least_radius(metal, {thickness, 90.0 * degree, false}, why_not);
-            if (!least || least->radius < 0.4) continue;  // what is sharper has a tolerance of half of it
+            if (!least || least->radius < 0.1) continue;
             for (const double share : {1.0, 0.5}) {
                 const JobResult job = run_process(one_bend(card, thickness, share * least->radius), {});
                 CAPTURE(card);

@@ -67,13 +67,18 @@ TEST_CASE("words have the figures, and follow the severity and the side") {
     drill.severity = Severity::note, drill.figure = 0.6;
     CHECK(finding_words(c, drill) ==
           "0.60 mm is less than one thickness, 1.00 mm: to be cut by laser, not punched");
-    Finding thrust{Severity::note, Rule::side_thrust, 80.0, 0.0, {1.0, 3.2}, "the ram's guides"};
+    Finding thrust{Severity::note, Rule::side_thrust, 80.0, 0.0, {1.0, 3.2}, "good guides"};
     CHECK(finding_words(c, thrust) ==
           "side thrust of 80 kN per metre (3.20 kN) pushes the punch to the right and the die to the left; "
-          "the ram's guides must hold them");
+          "it needs good guides");
     thrust.further[0] = -1.0;
     CHECK(finding_words(c, thrust).find("the punch to the left and the die to the right") !=
           std::string::npos);
+    Finding wide{Severity::caution, Rule::die_opening, 12.5, 12.0, {6.0, 4.0, 12.0, 11.6}};
+    CHECK(
+        finding_words(c, wide) ==
+        "a die opening of 12.5 mm between arc centres (11.6 mm at the corners) is far from the 6.0 mm usual "
+        "for this thickness (4.0 to 12.0): flanges must be long, and springback varies");
     Finding slips = sample(Rule::flange_on_die);
     slips.place.bend = -1, slips.succeeded = true;
     CHECK(finding_words(c, slips) ==

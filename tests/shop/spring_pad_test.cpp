@@ -143,10 +143,3 @@ TEST_CASE("springs stand side by side in both directions of a pad") {
     }
     CHECK(spring_rows(2, 60.0, 40.0).rows == 1);
 }
-
-// 2 and 0.03 a gram: a spring of 50 g costs 3.50.
-TEST_CASE("a spring costs more the heavier it is") {
-    ChosenSpring spring;
-    spring.mass = 50.0;
-    CHECK(spring_price(spring) == Approx(3.5));
-}

@@ -12,23 +12,16 @@
 #include "sim/units.h"
 #include "sim/words.h"
 #include "tests/files/own_folder.h"
+#include "tests/workshop/demo_job.h"
 
 using namespace overbend;
 using namespace overbend::documents;
 using namespace overbend::files;
 using namespace overbend::job;
+using namespace overbend::tests;
 using doctest::Approx;
 
 namespace {
-
-const Case& demo() {
-    static const Case c = read_case("cases/cable-hook/case.toml");
-    return c;
-}
-const JobResult& demo_job() {
-    static const JobResult job = run_process(demo(), {});
-    return job;
-}
 
 const ToolInShop& tool_called(const Case& c, const ShopReport& shop, const std::string& name) {
     for (const ToolInShop& t : shop.tools)

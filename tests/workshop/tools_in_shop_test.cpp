@@ -11,22 +11,15 @@
 #include "scenes/files/case/tool_outline.h"
 #include "scenes/job/shop/shop.h"
 #include "sim/units.h"
+#include "tests/workshop/demo_job.h"
 
 using namespace overbend;
 using namespace overbend::files;
 using namespace overbend::job;
+using namespace overbend::tests;
 using doctest::Approx;
 
 namespace {
-
-const Case& demo() {
-    static const Case c = read_case("cases/cable-hook/case.toml");
-    return c;
-}
-const JobResult& demo_job() {
-    static const JobResult job = run_process(demo(), {});
-    return job;
-}
 
 int index_of(const Case& c, const std::string& name) {
     const auto found =
@@ -182,7 +175,7 @@ TEST_CASE("springs are part of the cost, unless the pad is bought with them") {
         return -1.0;
     };
     CHECK(cost_of(shop, "floor pad, springs") ==
-          Approx(pad.springs->count * shop::spring_price(pad.springs->each)));
+          Approx(pad.springs->count * (2.0 + 0.03 * pad.springs->each.mass)));
     c.tools[pad.tool].make.price = 100.0;
     CHECK(cost_of(shop_report(c, demo_job()), "floor pad, springs") == -1.0);
 }

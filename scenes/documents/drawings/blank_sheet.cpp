@@ -4,6 +4,7 @@
 
 #include "render/drawing/measurer.h"
 #include "render/picture/text_width.h"
+#include "scenes/documents/drawings/part_tolerances.h"
 #include "sim/units.h"
 
 namespace overbend::documents {
@@ -54,11 +55,11 @@ void add_bends(drawing::DrawingSheet& sheet, const files::Case& c, const job::Fl
                                  Vec2(std::min(pattern.blank.length, bend.at + bend.half_arc), c.width));
         sheet.dimensions.push_back(mark({bend.at, c.width}, Beside::above, name));
         sheet.dimensions.push_back(mark({bend.at, 0.0}, Beside::below, at));
-        const double turned = std::abs(drawn.angle);
         sheet.table.rows.push_back(
             {name, drawn.name, at, up ? "up" : "down",
-             angle_words(turned, std::min(c.part.flats[bend.bend], c.part.flats[bend.bend + 1]), tolerances),
-             radius_words(drawn.inside_radius, 1, tolerances), picture::fixed(2.0 * bend.half_arc, 2)});
+             angle_words(std::abs(drawn.angle), written_angle(c, bend.bend, tolerances)),
+             radius_words(drawn.inside_radius, 1, written_radius(c, bend.bend, tolerances)),
+             picture::fixed(pattern.simulated ? bend.mechanics : 2.0 * bend.half_arc, 2)});
     }
     if (number > 0) {
         sheet.notes.push_back(

@@ -5,6 +5,7 @@
 #include <map>
 
 #include "render/drawing/measurer.h"
+#include "scenes/documents/drawings/part_tolerances.h"
 #include "sim/units.h"
 
 namespace overbend::documents {
@@ -107,7 +108,7 @@ struct PartMeasurer {
             d.from = walk.flats[i].from;
             d.to = walk.flats[i].to;
             d.half_thickness = 0.5 * c.thickness;
-            d.words = length_words(c.part.flats[i], tolerances);
+            d.words = length_words(c.part.flats[i], written_leg(c, static_cast<int>(i), tolerances));
             sheet.dimensions.push_back(d);
         }
     }
@@ -131,18 +132,21 @@ struct PartMeasurer {
             d.first_from = d.second_from = tangent;
             d.first_to = sign > 0.0 ? after : before;
             d.second_to = sign > 0.0 ? before : after;
-            d.words = angle_words(included, std::min(c.part.flats[i], c.part.flats[i + 1]), tolerances);
+            d.words = angle_words(included, written_angle(c, static_cast<int>(i), tolerances));
             sheet.dimensions.push_back(d);
         }
     }
 
     // Inside radii, equal ones once.
     void radii() const {
-        std::map<long, std::vector<std::size_t>> same;
+        const auto allowed = [&](std::size_t i) {
+            return written_radius(c, static_cast<int>(i), tolerances);
+        };
+        std::map<std::string, std::vector<std::size_t>> same;
         for (std::size_t i = 0; i < walk.corners.size(); ++i)
             if (c.part.bends[i].inside_radius > 0.0)
-                same[std::lround(2000.0 * c.part.bends[i].inside_radius)].push_back(i);
-        for (const auto& [key, bends] : same) {
+                same[radius_words(c.part.bends[i].inside_radius, 1, allowed(i))].push_back(i);
+        for (const auto& [words, bends] : same) {
             const Walk::Corner& corner = walk.corners[bends.front()];
             const double sign = corner.angle > 0.0 ? 1.0 : -1.0;
             Dimension d;
@@ -152,7 +156,7 @@ struct PartMeasurer {
             d.start = corner.turn_before + (sign > 0.0 ? -0.5 * pi : 0.5 * pi + corner.angle);
             d.sweep = std::abs(corner.angle);
             d.convex = false;
-            d.words = radius_words(d.radius, static_cast<int>(bends.size()), tolerances);
+            d.words = radius_words(d.radius, static_cast<int>(bends.size()), allowed(bends.front()));
             sheet.dimensions.push_back(d);
         }
     }
@@ -213,9 +217,11 @@ drawing::DrawingSheet part_sheet(const files::Case& c, drawing::Tolerances toler
     measurer.angles();
     measurer.radii();
     measurer.over_all(sheet.outlines.front());
-    sheet.notes.push_back("Strip " + length_words(c.thickness, drawing::Tolerances::none) + " mm thick, " +
-                          length_words(c.width, drawing::Tolerances::none) +
-                          " mm wide. Straight lengths run between the ends of the bends; radii are inside.");
+    sheet.notes.push_back(
+        "Strip " + length_words(c.thickness, drawing::Tolerances::none) + " mm thick, " +
+        length_words(c.width, drawing::Tolerances::none) +
+        " mm wide. Straight lengths run between the ends of the bends, their tolerances hold for "
+        "the legs as measured outside; radii are inside.");
     return sheet;
 }
 

@@ -20,8 +20,10 @@ std::string as_sentence(const std::string& words) {
 
 std::vector<picture::ShownFinding> shown_findings(const files::Case& c, const job::Findings& findings) {
     std::vector<picture::ShownFinding> shown;
-    for (const Finding& f : job::by_severity(findings))
-        shown.push_back({f.severity, job::heading_of(f.severity), as_sentence(job::sentence(c, f))});
+    for (const job::Findings& group : job::alike(c, job::by_severity(findings))) {
+        const Severity severity = group.front().severity;
+        shown.push_back({severity, job::heading_of(severity), as_sentence(job::sentence(c, group))});
+    }
     return shown;
 }
 

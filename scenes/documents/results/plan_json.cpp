@@ -39,7 +39,8 @@ Json order_json(const files::Case& c, const job::RankedOrder& order) {
 std::string plan_json(const files::Case& c, const job::PlanResult& plan) {
     Json orders = Json::array(), rejected = Json::array(), lines = Json::array();
     for (const job::RankedOrder& o : plan.ranked) orders.push_back(order_json(c, o));
-    for (const job::Rejected& r : plan.rejected) rejected.push_back({{"what", r.what}, {"why", r.why}});
+    for (const job::Rejected& r : job::grouped(plan.rejected))
+        rejected.push_back({{"what", r.what}, {"why", r.why}});
     Json all = {{"format", 2},
                 {"title", c.title},
                 {"found", plan.found},

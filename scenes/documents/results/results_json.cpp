@@ -187,6 +187,7 @@ std::string results_json(const files::Case& c, const job::JobResult& job, const 
                       {"section", section_words(c)},
                       {"width_hold", material::width_hold(c.width / c.thickness)},
                       {"feasible", job.feasible()},
+                      {"verdict", job::verdict_words(job)},
                       {"findings", told(job.findings, Severity::stops)},
                       {"rules", rules_json(c, of_trade)},
                       {"rules_not_checked", told(of_trade, Severity::not_checked)},

@@ -44,6 +44,10 @@ struct Part {
     std::optional<double> angle_tolerance = std::nullopt;    // rad
     std::optional<double> radius_tolerance = std::nullopt;   // mm
     std::optional<double> profile_tolerance = std::nullopt;  // mm
+
+    Tolerance leg_tolerance(std::size_t flat) const {
+        return leg_tolerances.empty() ? Tolerance() : leg_tolerances[flat];
+    }
 };
 
 // A hole (round) or slot (along the strip or across it, with round ends) in the blank.

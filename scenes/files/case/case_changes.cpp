@@ -159,7 +159,7 @@ void compare_part(const Part& from, const Part& to, Lines& lines) {
                      tolerance_words(to.bends[i].radius_tolerance, 1.0, "mm"));
     }
     const auto of_leg = [](const Part& part, std::size_t i) {
-        return tolerance_words(part.leg_tolerances.empty() ? Tolerance{} : part.leg_tolerances[i], 1.0, "mm");
+        return tolerance_words(part.leg_tolerance(i), 1.0, "mm");
     };
     for (std::size_t i = 0; i < from.flats.size(); ++i)
         lines.differ(words("tolerance of flat %zu", i + 1), of_leg(from, i), of_leg(to, i));

@@ -113,6 +113,10 @@ void describe_tool_making(Fields& f, Rates& r, const Rates& u) {
     number({"hardening_least_price", "60.0",
             "Least charge for heat treatment of all tools together (common practice, no source: 40 to 80)"},
            money, &Rates::hardening_least);
+    number({"spring_price", "2.0", "Price of a wound spring (common practice, no source: 1 to 3)"}, money,
+           &Rates::spring);
+    number({"spring_price_per_kg", "30.0", "And per mass of it (common practice, no source: 20 to 40)"},
+           money, &Rates::spring_per_kg);
     f.whole_or({"tool_batches", "10", "Batches that share the tools"}, 1, 100000, r.tool_batches,
                u.tool_batches);
 }

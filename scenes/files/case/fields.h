@@ -65,6 +65,11 @@ class Fields {
     // ---- what a Fields does with a key that stands there; here: nothing
 
     virtual void number(const Key&, const Range&, double&) {}
+    // A number under one of two keys; under the other it is so much less.
+    virtual void number_either(const Key& key, const Key& /*other*/, const Range& range, double& value,
+                               double /*less*/) {
+        number(key, range, value);
+    }
     // A number, or this word instead of one.
     virtual void number_or_word(const Key&, const Range&, const char* /*word*/,
                                 std::optional<double>& /*number*/, bool& /*worded*/) {}

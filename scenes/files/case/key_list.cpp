@@ -57,6 +57,12 @@ class Lister : public Fields {
     void number(const Key& key, const Range& range, double&) override {
         add(key, range_words(range)).range = range;
     }
+    void number_either(const Key& key, const Key& other, const Range& range, double& value, double) override {
+        stands(key, {0.0, other.name}, false);
+        number(key, range, value);
+        stands(other, {0.0, key.name}, false);
+        number(other, range, value);
+    }
     void number_or_word(const Key& key, const Range& range, const char* word, std::optional<double>&,
                         bool&) override {
         add(key, range_words(range) + ", or \"" + word + "\"").range = range;

@@ -156,6 +156,9 @@ void read_strip(const StrictTable& strip, Case& job) {
     const StripTable given = read_as<StripTable>(strip);
     job.thickness = given.thickness, job.width = given.width, job.rolling = given.rolling;
     job.thickness_tolerance = given.thickness_tolerance;
+    if (given.thickness_tolerance.value_or(0.0) > 0.5 * given.thickness)
+        strip.complain("thickness_tolerance_mm", "is more than half of thickness_mm",
+                       "give what the thickness may be off, at most half of it");
     job.blank_length = given.blank_length, job.bend_lines = given.bend_lines;
 }
 

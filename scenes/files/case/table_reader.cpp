@@ -33,6 +33,17 @@ class Reader : public Fields {
     void number(const Key& key, const Range& range, double& value) override {
         value = in_case(key.name, table_.number(key.name, range));
     }
+    void number_either(const Key& key, const Key& other, const Range& range, double& value,
+                       double less) override {
+        const std::string either =
+            std::string("give ") + key.name + ", " + range_words(range) + ", or " + other.name + " instead";
+        if (!table_.has(key.name) && !table_.has(other.name)) table_.complain_missing(key.name, either);
+        if (!table_.has(other.name)) return number(key, range, value);
+        if (table_.has(key.name))
+            table_.complain(other.name, std::string("stands beside ") + key.name, either);
+        number(other, range, value);
+        value += less;
+    }
     void number_or_word(const Key& key, const Range& range, const char* word, std::optional<double>& value,
                         bool& worded) override {
         worded = table_.is_text(key.name);

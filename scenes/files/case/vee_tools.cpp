@@ -54,6 +54,22 @@ void measure_relief(const drawing::Measurer& m, const tool::Relief& r) {
     m.note("Relief: faces at 45\u00b0, neck at least " + m.plain(r.neck) + " thick.");
 }
 
+// An opening is given between the arcs' centres, or as catalogues often have it.
+// angle: of the groove
+void opening(Fields& f, const char* example, double& value, double shoulder_radius, double angle) {
+    f.number_either(
+        {"opening_mm", example, "Between the centres of the shoulders' arcs"},
+        {"opening_at_corners_mm", example,
+         "The same opening between the corners, where flanks and top face would meet without arcs"},
+        size, value, 2.0 * tool::corner_to_centre(shoulder_radius, angle));
+}
+
+std::string opening_words(double value, double shoulder_radius, double angle) {
+    return words(
+        "opening %.4g mm between its arcs' centres (%.4g mm at its corners), shoulder radius %.4g mm", value,
+        value - 2.0 * tool::corner_to_centre(shoulder_radius, angle), shoulder_radius);
+}
+
 // top: y of the face; up: 1 where the groove opens upwards, -1 where it hangs below.
 void measure_groove(const drawing::Measurer& m, const tool::VeeFace& face, double top, double up) {
     const double half = 0.5 * face.angle, s = std::sin(half), c = std::cos(half);
@@ -83,8 +99,8 @@ void describe(Fields& f, tool::Relief& t) {
 
 void describe(Fields& f, tool::VeeFace& t) {
     f.number({"angle_deg", "85.0", "Included angle of the groove"}, groove_angle, t.angle);
-    f.number({"opening_mm", "8.0", "Between the centres of the shoulders' arcs"}, size, t.die_opening);
     f.number_or({"shoulder_radius_mm", "1.0", "Radius of the shoulders"}, size, t.shoulder_radius, {1.0});
+    opening(f, "8.0", t.die_opening, t.shoulder_radius, t.angle);
     f.number_or({"bottom_radius_mm", "0.4", "Radius at the bottom of the groove"}, size_or_none,
                 t.bottom_radius, {0.4});
 }
@@ -154,8 +170,8 @@ std::string figures(const tool::VeeDie& t) {
     for (std::size_t i = 0; i < t.faces.size(); ++i) {
         const tool::VeeFace& f = t.faces[i];
         if (t.faces.size() > 1) text += words("%sface %zu: ", i > 0 ? "; " : "", i + 1);
-        text += words("groove of %.4g\u00b0, opening %.4g mm, shoulder radius %.4g mm", f.angle / degree,
-                      f.die_opening, f.shoulder_radius);
+        text += words("groove of %.4g\u00b0, ", f.angle / degree) +
+                opening_words(f.die_opening, f.shoulder_radius, f.angle);
     }
     return text;
 }
@@ -166,7 +182,11 @@ void measure(const drawing::Measurer& m, const tool::VeeDie& t) {
     if (t.faces.size() > 1) measure_groove(m, t.faces[1], -t.height, -1.0);
     m.size(t.faces.size() > 1 ? Beside::above : Beside::below);
     if (t.faces.size() > 1) m.note("Face 1 is drawn above, face 2 below.");
-    m.note("Openings: between the centres of the shoulder radii.");
+    std::string corners;
+    for (const tool::VeeFace& face : t.faces)
+        corners += (corners.empty() ? "" : " and ") +
+                   m.plain(face.die_opening - 2.0 * tool::corner_to_centre(face.shoulder_radius, face.angle));
+    m.note("Openings: between the centres of the shoulder radii; between the corners " + corners + ".");
 }
 
 Kind vee_die() {
@@ -177,15 +197,15 @@ Kind vee_die() {
 // ---- open-die
 
 void describe(Fields& f, tool::OpenDie& t) {
-    f.number({"opening_mm", "12.0", "Between the centres of the shoulders' arcs"}, size, t.die_opening);
     shoulder(f, t.shoulder_radius);
+    opening(f, "12.0", t.die_opening, t.shoulder_radius, 0.0);
     f.number_or({"depth_mm", "25.0", "Depth of the slot"}, size, t.depth,
                 {2.0 * t.die_opening, "2 openings"});
     die_width(f, "40.0", t.width, usual_die_width(t.die_opening, t.shoulder_radius));
 }
 
 std::string figures(const tool::OpenDie& t) {
-    return words("opening %.4g mm, shoulder radius %.4g mm", t.die_opening, t.shoulder_radius);
+    return opening_words(t.die_opening, t.shoulder_radius, 0.0);
 }
 
 void measure(const drawing::Measurer& m, const tool::OpenDie& t) {
@@ -194,7 +214,8 @@ void measure(const drawing::Measurer& m, const tool::OpenDie& t) {
     m.across({-middle, 0.0}, {middle, 0.0}, Beside::above);
     m.upright({wall, 0.0}, {0.5 * wall, -t.depth}, Beside::left, {0.5 * wall});
     m.size(Beside::below);
-    m.note("Opening: between the centres of the shoulder radii.");
+    m.note("Opening: between the centres of the shoulder radii; between the corners " +
+           m.plain(t.die_opening - 2.0 * t.shoulder_radius) + ".");
 }
 
 Kind open_die() {

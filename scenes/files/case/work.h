@@ -119,6 +119,7 @@ void check_pair(const Tool& punch, const Tool& die, int die_face, double thickne
 struct Shoulders {
     double opening = 0.0, radius = 0.0;
     const tool::VeeFace* groove = nullptr;  // null: open below
+    double opening_at_corners() const;
 };
 Shoulders shoulders_of(const Tool& die, int die_face);
 

@@ -69,6 +69,10 @@ double* vee_nose(Tool& tool) {
 
 }  // namespace
 
+double Shoulders::opening_at_corners() const {
+    return opening - 2.0 * tool::corner_to_centre(radius, groove ? groove->angle : 0.0);
+}
+
 Shoulders shoulders_of(const Tool& die, int die_face) {
     if (const auto* vee = shape_of<tool::VeeDie>(die)) {
         const tool::VeeFace& groove = vee->faces[die_face - 1];

@@ -29,7 +29,7 @@ PartTable part_of(const Case& job) {
     for (std::size_t i = 0; i < job.part.flats.size(); ++i) {
         PathEntry& flat = part.path.emplace_back();
         flat.flat = job.part.flats[i];
-        if (!job.part.leg_tolerances.empty()) flat.leg_tolerance = job.part.leg_tolerances[i];
+        flat.leg_tolerance = job.part.leg_tolerance(i);
         if (i == job.part.bends.size()) break;
         const Bend& bend = job.part.bends[i];
         PathEntry& entry = part.path.emplace_back();

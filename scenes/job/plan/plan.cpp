@@ -40,12 +40,12 @@ files::Case with_steps(const files::Case& c, const std::vector<files::Step>& ste
 
 // Problems of an order: all that the judge finds, but for the sizes of the part, which are fitted.
 void judge(const files::Case& c, const JobResult& job, RankedOrder& order) {
-    JobResult judged = job;
-    look_at_shop(c, judged);
-    const Findings against = those(judged.findings, [](const Finding& f) {
+    const auto speaks_against = [](const Finding& f) {
         return f.severity == Severity::stops && facts_of(f.rule).group != RuleGroup::part;
-    });
-    order.verdict = judged.solved && against.empty() ? OrderVerdict::works : OrderVerdict::refused;
+    };
+    Findings against = those(job.findings, speaks_against);
+    for (const Finding& f : those(shop_report(c, job).findings, speaks_against)) add(against, f);
+    order.verdict = job.solved && against.empty() ? OrderVerdict::works : OrderVerdict::refused;
     if (!against.empty()) order.words = why_not(c, against);
 }
 
@@ -191,6 +191,9 @@ PlanResult plan_case(const files::Case& given, const PlanOptions& options) {
     result.planned = result.fit.c;
     name_steps(result.planned);
     leave_out_unused(result.planned, given_tools, result.proposed);
+    // What `check` of the planned case finds.
+    result.fit.job.spread = angle_spread(result.planned, result.fit.job);
+    look_at_shop(result.planned, result.fit.job);
     return result;
 }
 

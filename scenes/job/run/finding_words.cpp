@@ -1,7 +1,9 @@
 // What the figures of a finding say, in words.
 
+#include <algorithm>
 #include <cmath>
 
+#include "scenes/files/case/nearest_key.h"
 #include "scenes/job/run/findings.h"
 #include "sim/words.h"
 
@@ -155,9 +157,9 @@ std::string special_words(const files::Case& c, const Finding& f) {
                    ", bend '" + other + "'";
         case Rule::die_opening:
             return words(
-                "a die opening of %.1f mm is far from the %.1f mm usual for this thickness (%.1f to "
-                "%.1f): %s",
-                f.figure, f.further[0], f.further[1], f.further[2],
+                "a die opening of %.1f mm between arc centres (%.1f mm at the corners) is far from the %.1f "
+                "mm usual for this thickness (%.1f to %.1f): %s",
+                f.figure, f.further[3], f.further[0], f.further[1], f.further[2],
                 f.figure < f.further[0] ? "the force is high, and the shoulders mark the strip"
                                         : "flanges must be long, and springback varies");
         case Rule::least_flange:
@@ -210,15 +212,13 @@ std::string special_words(const files::Case& c, const Finding& f) {
         case Rule::side_thrust:
             return words(
                 "side thrust of %.0f kN per metre (%.2f kN) pushes the punch to the %s and the die to the "
-                "%s; "
-                "%s must hold them",
+                "%s; it needs %s",
                 f.figure, f.further[1], f.further[0] > 0.0 ? "right" : "left",
                 f.further[0] > 0.0 ? "left" : "right", f.detail.c_str());
         case Rule::tilting:
             return words(
-                "its load is %.1f mm beside the middle of the %.1f mm that it is held by: %.2f N m tilt it; "
-                "%s "
-                "must hold it",
+                "its load acts %.1f mm from the middle of the face that holds it, %.1f mm wide, and tilts it "
+                "with %.2f N m; it needs %s",
                 f.figure, f.further[0], f.further[1], f.detail.c_str());
         default:
             return "";
@@ -273,9 +273,41 @@ std::string sentence(const files::Case& c, const Finding& f) {
     return (whose.empty() ? "" : whose + ": ") + finding_words(c, f);
 }
 
+std::vector<Findings> alike(const files::Case& c, const Findings& list) {
+    std::vector<Findings> groups;
+    for (const Finding& f : list) {
+        const auto same = std::find_if(groups.begin(), groups.end(), [&](const Findings& group) {
+            const Finding& g = group.front();
+            return f.severity != Severity::stops && f.severity == g.severity && f.rule == g.rule &&
+                   f.place.of == g.place.of && source_of(f) == source_of(g) &&
+                   finding_words(c, f) == finding_words(c, g);
+        });
+        if (same == groups.end())
+            groups.push_back({f});
+        else
+            same->push_back(f);
+    }
+    return groups;
+}
+
+std::string sentence(const files::Case& c, const Findings& alike) {
+    const Finding& first = alike.front();
+    if (alike.size() == 1 || first.severity == Severity::not_checked) return sentence(c, first);
+    // "step 'hook'": what it is, and whose.
+    const std::string of_first = place_words(c, first.place);
+    const std::size_t space = of_first.find(' ');
+    std::vector<std::string> whose;
+    for (const Finding& f : alike) {
+        const std::string name = place_words(c, f.place).substr(space + 1);
+        if (std::find(whose.begin(), whose.end(), name) == whose.end()) whose.push_back(name);
+    }
+    if (whose.size() == 1) return sentence(c, first);
+    return of_first.substr(0, space) + "s " + files::listed(whose, " and ") + ": " + finding_words(c, first);
+}
+
 std::vector<std::string> sentences(const files::Case& c, const Findings& list) {
     std::vector<std::string> all;
-    for (const Finding& f : list) all.push_back(sentence(c, f));
+    for (const Findings& group : alike(c, list)) all.push_back(sentence(c, group));
     return all;
 }
 

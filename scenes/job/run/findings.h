@@ -59,6 +59,12 @@ std::string place_words(const files::Case& c, const FindingPlace& place);
 std::string finding_words(const files::Case& c, const Finding& finding);
 // With its place: "step 'hook': ..."; of what was not checked with the rule's name.
 std::string sentence(const files::Case& c, const Finding& finding);
+// In turn, cautions and notes that say the same of several bends, steps or tools together. Problems are
+// counted, so each stands alone.
+std::vector<Findings> alike(const files::Case& c, const Findings& list);
+// Of findings that are alike: "steps 'hook' and 'lip': ..."
+std::string sentence(const files::Case& c, const Findings& alike);
+// One for all that are alike.
 std::vector<std::string> sentences(const files::Case& c, const Findings& list);
 // The first that stops the job; empty: none does.
 std::string why_not(const files::Case& c, const Findings& list);

@@ -11,6 +11,8 @@ namespace overbend::job {
 
 namespace {
 
+constexpr double same_length = 0.05;  // mm, that the blank of a case may be off the fitted one
+
 // The blank that goes into a bend as drawn: what of the drawing's corner the made corner does not take beyond
 // the blank between the same places.
 double mechanics_allowance(const files::Case& c, const Blank& blank, const BentStrip& finished, int b) {
@@ -50,7 +52,14 @@ BendLines lines_of(const files::Case& c, bool simulated) {
     return simulated ? BendLines::fitted : BendLines::by_rule;
 }
 
-// A fitted blank is cut in hundredths; so are its allowances, that they add up to it.
+double developed_mechanics(const files::Case& c, const FlatPattern& pattern) {
+    double length = 0.0;
+    for (const double flat : c.part.flats) length += flat;
+    for (const FlatBend& b : pattern.bends) length += b.mechanics;
+    return length;
+}
+
+// A blank is cut in hundredths; so are its allowances, that they add up to it.
 void round_allowances(const files::Case& c, FlatPattern& pattern) {
     const auto hundredth = [](double value) { return std::round(100.0 * value) / 100.0; };
     double left = pattern.blank.length;
@@ -62,13 +71,6 @@ void round_allowances(const files::Case& c, FlatPattern& pattern) {
     }
 }
 
-double developed_mechanics(const files::Case& c, const FlatPattern& pattern) {
-    double length = 0.0;
-    for (const double flat : c.part.flats) length += flat;
-    for (const FlatBend& b : pattern.bends) length += b.mechanics;
-    return length;
-}
-
 // All that follows from the blank and the job.
 void lay_out(const files::Case& c, FlatPattern& pattern) {
     pattern.mass_g = blank_mass(c, pattern.blank);
@@ -78,9 +80,11 @@ void lay_out(const files::Case& c, FlatPattern& pattern) {
         pattern.cutouts.push_back({nearest_bend(c, pattern.blank, cutout)});
     pattern.din = developed_length(c, din_allowance);
     pattern.handbook = developed_length(c, handbook_allowance);
-    if (pattern.lines == BendLines::fitted && !c.blank_length) round_allowances(c, pattern);
-    if (pattern.simulated) pattern.mechanics = developed_mechanics(c, pattern);
     pattern.rules = job_rules(c, pattern.blank, pattern.job.steps);
+    if (!pattern.simulated) return;
+    if (std::abs(developed_mechanics(c, pattern) - pattern.blank.length) < same_length)
+        round_allowances(c, pattern);
+    pattern.mechanics = developed_mechanics(c, pattern);
 }
 
 }  // namespace

@@ -112,7 +112,7 @@ void cutout_rule(const files::Case& c, const Blank& blank, int index, Findings& 
 struct VeeStroke {
     const files::Step* step = nullptr;
     int index = 0, bend = 0;
-    double die_opening = 0.0, shoulder_radius = 0.0;
+    double die_opening = 0.0, opening_at_corners = 0.0, shoulder_radius = 0.0;
     const tool::VeePunch* punch = nullptr;  // null: an outline
     const tool::VeeFace* face = nullptr;    // null: an open die
     double radius = 0.0;                    // inside, under load
@@ -127,6 +127,7 @@ std::optional<VeeStroke> vee_stroke(const files::Case& c, int index, const std::
     v.punch = files::shape_of<tool::VeePunch>(c.tools[v.step->punch]);
     const files::Shoulders over = files::shoulders_of(c.tools[v.step->die], v.step->die_face);
     v.face = over.groove, v.die_opening = over.opening, v.shoulder_radius = over.radius;
+    v.opening_at_corners = over.opening_at_corners();
     if (v.die_opening <= 0.0 || v.step->bends.size() != 1) return std::nullopt;
 
     const files::Bend& bend = c.part.bends[v.bend];
@@ -203,7 +204,9 @@ void return_rule(const files::Case& c, const std::vector<bool>& made, const VeeS
 void vee_rules(const files::Case& c, const Blank& blank, const std::vector<bool>& made, const VeeStroke& v,
                Findings& findings) {
     const std::size_t before = findings.size();
-    add_at(findings, plan::odd_opening(v.die_opening, c.thickness), On::step, v.index);
+    std::optional<Finding> odd = plan::odd_opening(v.die_opening, c.thickness);
+    if (odd) odd->further.push_back(v.opening_at_corners);
+    add_at(findings, odd, On::step, v.index);
     flange_rules(c, blank, made, v, findings);
     return_rule(c, made, v, findings);
     if (v.punch && v.face) {

@@ -32,6 +32,8 @@ double end_at_bend(const files::Case& c, const Blank& blank, const BentStrip& st
         const FaceLine other = face_line(blank, strip, flat == bend ? bend + 1 : bend, outer);
         const Place a = own.along, b = other.along, between = other.at - own.at;
         const double cross = a.x() * b.y() - a.y() * b.x();
+        // Of a bend that is hardly bent the faces cross nowhere near: its bend line ends the leg.
+        if (std::abs(cross) < 0.01) return std::abs(blank.bend_line[bend] - blank.flat_middle(flat));
         return (a * ((between.x() * b.y() - between.y() * b.x()) / cross)).dot(way);
     }
     double furthest = 0.0;

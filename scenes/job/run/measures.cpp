@@ -15,11 +15,6 @@ namespace {
 
 constexpr double beyond_any = 1e300;  // no distance is greater
 
-const files::Tolerance& leg_tolerance(const files::Part& part, int flat) {
-    static const files::Tolerance none;
-    return part.leg_tolerances.empty() ? none : part.leg_tolerances[flat];
-}
-
 // ---- what legs, angles and radii could put the profile off by
 
 // A size of the part changed, the legs left as they are.
@@ -75,11 +70,6 @@ std::vector<double> distances(const std::vector<ProfilePoint>& drawn,
     return found;
 }
 
-MeasuredSize judged_measure(SizeKind what, int index, double drawn, double made, double allowed,
-                            const files::Tolerance& own) {
-    return {what, index, drawn, made, allowed, own.reference};
-}
-
 MeasuredSize profile_measure(const files::Case& c, const ProfileFit& profile) {
     const std::vector<double> allowed = allowed_profile(c);
     std::size_t nearest = 0;
@@ -121,7 +111,7 @@ double allowed_angle(const files::Case& c, int bend) {
 }
 
 double allowed_leg(const files::Case& c, int flat) {
-    if (const auto own = leg_tolerance(c.part, flat).either_way) return *own;
+    if (const auto own = c.part.leg_tolerance(static_cast<std::size_t>(flat)).either_way) return *own;
     if (c.part.length_tolerance) return *c.part.length_tolerance;
     return plan::length_tolerance(std::clamp(drawn_legs(c)[flat], 0.5, 4000.0));
 }
@@ -148,7 +138,7 @@ std::vector<double> allowed_profile(const files::Case& c) {
         other.part = c.part;
     };
     for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i)
-        add(SizeKind::leg, i, allowed_leg(c, i), leg_tolerance(c.part, i));
+        add(SizeKind::leg, i, allowed_leg(c, i), c.part.leg_tolerance(static_cast<std::size_t>(i)));
     for (int b = 0; b < static_cast<int>(c.part.bends.size()); ++b) {
         add(SizeKind::angle, b, allowed_angle(c, b), c.part.bends[b].tolerance);
         add(SizeKind::radius, b, allowed_radius(c, b), c.part.bends[b].radius_tolerance);
@@ -161,18 +151,21 @@ std::vector<MeasuredSize> measure_part(const files::Case& c, const Blank& used, 
     std::vector<MeasuredSize> measures;
     const int bends = static_cast<int>(c.part.bends.size());
     const std::vector<double> drawn = drawn_legs(c), made = made_legs(c, used, finished);
-    for (int b = 0; b < bends; ++b)
-        measures.push_back(judged_measure(SizeKind::angle, b, c.part.bends[b].angle, angles[b],
-                                          allowed_angle(c, b), c.part.bends[b].tolerance));
-    for (int i = 0; i <= bends; ++i)
-        measures.push_back(
-            judged_measure(SizeKind::leg, i, drawn[i], made[i], allowed_leg(c, i), leg_tolerance(c.part, i)));
     for (int b = 0; b < bends; ++b) {
         const files::Bend& bend = c.part.bends[b];
         measures.push_back(
-            judged_measure(SizeKind::radius, b, bend.inside_radius,
-                           inside_radius(finished, used.flat_middle(b), used.flat_middle(b + 1), c.thickness),
-                           allowed_radius(c, b), bend.radius_tolerance));
+            {SizeKind::angle, b, bend.angle, angles[b], allowed_angle(c, b), bend.tolerance.reference});
+    }
+    for (int i = 0; i <= bends; ++i)
+        measures.push_back({SizeKind::leg, i, drawn[i], made[i], allowed_leg(c, i),
+                            c.part.leg_tolerance(static_cast<std::size_t>(i)).reference});
+    for (int b = 0; b < bends; ++b) {
+        const files::Bend& bend = c.part.bends[b];
+        const double radius =
+            inside_radius(finished, used.flat_middle(b), used.flat_middle(b + 1), c.thickness);
+        // A bend that was not made has no radius; its angle says so.
+        measures.push_back({SizeKind::radius, b, bend.inside_radius, radius, allowed_radius(c, b),
+                            bend.radius_tolerance.reference || radius == 0.0});
     }
     measures.push_back(profile_measure(c, profile));
     return measures;

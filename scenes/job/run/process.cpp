@@ -137,7 +137,8 @@ void judge_part(JobResult& job) {
 void judge_units(const files::Case& c, Findings& findings) {
     for (std::size_t b = 0; b < c.part.bends.size(); ++b) {
         const double typed = c.part.bends[b].angle / degree, meant = typed / degree;
-        if (std::abs(typed) > 3.15 || std::abs(meant - std::round(meant)) > 0.06) continue;
+        // 1.57 is 89.95 degrees, which is 90; 1.5 is 85.94, and no slip.
+        if (std::abs(typed) > 3.15 || std::abs(std::remainder(meant, 5.0)) > 0.06) continue;
         add(findings, {Severity::caution,
                        Rule::slip_of_units,
                        typed,

@@ -10,10 +10,7 @@ namespace overbend::job {
 
 namespace {
 
-constexpr double friction_range = 0.05;
-
-// Small against the ranges, so that tools that close on the strip still take it.
-constexpr double strength_step = 0.05, thickness_step = -0.02, friction_step = 0.03;
+constexpr double friction_range = 0.05, most_friction = 0.3;
 
 files::Case coarse(const files::Case& c, const JobResult& job) {
     files::Case like = c;
@@ -29,11 +26,11 @@ files::Case coarse(const files::Case& c, const JobResult& job) {
 }
 
 // The ram stops where it did: a thinner strip is touched later.
-files::Case thinner(files::Case c, double share) {
-    const double more = share * c.thickness;
-    c.thickness += more;
+files::Case thinner(files::Case c) {
+    const double less = c.thickness_tolerance.value_or(files::usual_thickness_tolerance * c.thickness);
+    c.thickness -= less;
     for (files::Step& step : c.steps)
-        if (step.stop == files::StopKind::travel) step.stop_value += more;
+        if (step.stop == files::StopKind::travel) step.stop_value -= less;
     return c;
 }
 
@@ -44,15 +41,12 @@ std::vector<double> angles_of(const files::Case& c) {
     return run_process(c, brief).finished_angle;
 }
 
+// The last stroke on a bend makes it what it is.
 std::optional<double> mechanics_of(const files::Case& c, int bend) {
-    std::optional<double> worst;
-    for (const files::Step& step : c.steps) {
-        if (std::count(step.bends.begin(), step.bends.end(), bend) == 0) continue;
-        const double agreed = files::agreement(c, step);
-        if (agreed == 0.0) return std::nullopt;
-        worst = agreed;  // the last stroke makes it what it is
-    }
-    return worst;
+    double agreed = 0.0;
+    for (const files::Step& step : c.steps)
+        if (std::count(step.bends.begin(), step.bends.end(), bend) > 0) agreed = files::agreement(c, step);
+    return agreed > 0.0 ? std::optional<double>(agreed) : std::nullopt;
 }
 
 }  // namespace
@@ -66,26 +60,21 @@ std::vector<AngleSpread> angle_spread(const files::Case& c, const JobResult& job
     if (job.finished_angle.empty()) return {};
     const files::Case base = coarse(c, job);
     files::Case stronger = base, rougher = base;
-    stronger.material = material::with_strength(c.material, 1.0 + strength_step);
-    const double rub = c.run.friction + friction_step > 0.3 ? -friction_step : friction_step;
-    rougher.run.friction += rub;
+    stronger.material = material::with_strength(c.material, 1.0 + c.material.strength_range);
+    rougher.run.friction +=
+        c.run.friction + friction_range > most_friction ? -friction_range : friction_range;
     // Two at a time.
     auto beside = std::async(std::launch::async,
                              [&] { return std::make_pair(angles_of(stronger), angles_of(rougher)); });
-    const std::vector<double> as_is = angles_of(base), thin = angles_of(thinner(base, thickness_step));
+    const std::vector<double> as_is = angles_of(base), thin = angles_of(thinner(base));
     const auto [strong, rough] = beside.get();
     if (as_is.empty() || thin.empty() || strong.empty() || rough.empty()) return {};
 
-    const double thickness_range =
-        c.thickness_tolerance.value_or(files::usual_thickness_tolerance * c.thickness) / c.thickness;
     std::vector<AngleSpread> spread(as_is.size());
     for (std::size_t b = 0; b < spread.size(); ++b) {
-        const auto to_range = [&](double other, double step, double range) {
-            return std::abs((other - as_is[b]) / step) * range;
-        };
-        spread[b].strength = to_range(strong[b], strength_step, c.material.strength_range);
-        spread[b].thickness = to_range(thin[b], thickness_step, thickness_range);
-        spread[b].friction = to_range(rough[b], rub, friction_range);
+        spread[b].strength = std::abs(strong[b] - as_is[b]);
+        spread[b].thickness = std::abs(thin[b] - as_is[b]);
+        spread[b].friction = std::abs(rough[b] - as_is[b]);
         spread[b].mechanics = mechanics_of(c, static_cast<int>(b));
     }
     return spread;

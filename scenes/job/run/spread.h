@@ -1,7 +1,7 @@
 // What finished angles may be off from one coil to the next, and by the mechanics itself.
 //
-// The press repeats its travels. The job is run again with a stronger coil, a thinner strip and other
-// friction, on a coarser mesh, since only differences count, and each difference is taken to the range:
+// The press repeats its travels. The job is run again with the strongest coil, the thinnest strip and other
+// friction, each at the end of its range, on a coarser mesh, since only differences count:
 //   strength   of the card's grade (strength_range_percent)
 //   thickness  of the strip (thickness_tolerance_mm)
 //   friction   0.05 either way, common practice, no source
@@ -18,6 +18,9 @@
 #include "scenes/job/run/process.h"
 
 namespace overbend::job {
+
+// Whether it is worked out: four more runs.
+enum class Spread { left_out, worked_out };
 
 // One a bend, in turn. Empty: the part is not finished, or one of these runs was not solved.
 std::vector<AngleSpread> angle_spread(const files::Case& c, const JobResult& job);

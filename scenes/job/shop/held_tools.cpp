@@ -36,7 +36,7 @@ void tell_of_side_thrust(const files::Case& c, const JobResult& job, Findings& f
         if (std::abs(most) <= worth_telling * stroke.peak_force) continue;
         Finding f{Severity::note, Rule::side_thrust, std::abs(most), 0.0};
         f.further = {most > 0.0 ? 1.0 : -1.0, std::abs(most) * c.width / 1000.0};
-        f.detail = "the ram's guides, and a key or a stop beside each of the two,";
+        f.detail = "good guides of the ram, and a key or a stop beside either tool";
         f.place = on_step(i, at);
         add(findings, f);
     }

@@ -99,8 +99,8 @@ std::vector<SharedBlock> shared_blocks(const files::Case& c, const std::vector<T
 }
 
 shop::JobFigures job_figures(const files::Case& c, const JobResult& job,
-                             const std::vector<StrokeOnPress>& strokes,
-                             const std::vector<ToolInShop>& tools) {
+                             const std::vector<StrokeOnPress>& strokes, const std::vector<ToolInShop>& tools,
+                             const shop::CostRates& rates) {
     shop::JobFigures f;
     f.thickness = c.thickness, f.width = c.width, f.blank_length = job.blank.length;
     f.length_along_rolling = c.rolling == files::Rolling::lengthwise;
@@ -132,7 +132,8 @@ shop::JobFigures job_figures(const files::Case& c, const JobResult& job,
         if (!t.springs || tool.make.price) continue;  // a tool that is bought has them
         shop::ToolFigures springs;
         springs.name = tool.name + ", springs";
-        springs.bought = t.springs->count * shop::spring_price(t.springs->each);
+        springs.bought =
+            t.springs->count * (rates.spring + rates.spring_per_kg * t.springs->each.mass / 1000.0);
         f.tools.push_back(springs);
     }
     return f;

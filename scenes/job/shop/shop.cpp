@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "scenes/files/case/read_shop.h"
-#include "scenes/job/run/spread.h"
 #include "scenes/job/shop/shop_parts.h"
 
 namespace overbend::job {
@@ -66,7 +65,7 @@ ShopReport shop_report(const files::Case& c, const JobResult& job) {
         if (job.steps[i].stroke.solved()) report.strokes.push_back(stroke_on_press(c, job, i));
     report.tools = tools_in_shop(c, job, report.rates.making, report.findings);
     report.shared = shared_blocks(c, report.tools, report.rates.making);
-    report.figures = job_figures(c, job, report.strokes, report.tools);
+    report.figures = job_figures(c, job, report.strokes, report.tools, report.rates);
     report.cost = shop::cost_sheet(report.rates, report.figures);
     collect(c, job, report);
     return report;
@@ -78,10 +77,10 @@ ShopReport look_at_shop(const files::Case& c, JobResult& job) {
     return report;
 }
 
-JudgedJob judge_job(const files::Case& c, const ProcessOptions& options) {
+JudgedJob judge_job(const files::Case& c, const ProcessOptions& options, Spread spread) {
     JudgedJob job;
     job.result = run_process(c, options);
-    job.result.spread = angle_spread(c, job.result);
+    if (spread == Spread::worked_out) job.result.spread = angle_spread(c, job.result);
     job.shop = look_at_shop(c, job.result);
     return job;
 }

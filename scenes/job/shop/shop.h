@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "scenes/job/run/process.h"
+#include "scenes/job/run/spread.h"
 #include "sim/shop/cost.h"
 #include "sim/shop/line_contact.h"
 #include "sim/shop/press_check.h"
@@ -110,7 +111,7 @@ struct JudgedJob {
     JobResult result;
     ShopReport shop;
 };
-JudgedJob judge_job(const files::Case& c, const ProcessOptions& options);
+JudgedJob judge_job(const files::Case& c, const ProcessOptions& options, Spread spread = Spread::left_out);
 
 // From which batch on which of two ways is cheaper, as a sentence.
 std::string break_even_words(const std::string& own_name, const shop::CostSheet& own,

@@ -30,6 +30,7 @@ std::vector<SharedBlock> shared_blocks(const files::Case& c, const std::vector<T
                                        const shop::MakingRates& rates);
 
 shop::JobFigures job_figures(const files::Case& c, const JobResult& job,
-                             const std::vector<StrokeOnPress>& strokes, const std::vector<ToolInShop>& tools);
+                             const std::vector<StrokeOnPress>& strokes, const std::vector<ToolInShop>& tools,
+                             const shop::CostRates& rates);
 
 }  // namespace overbend::job

@@ -49,9 +49,9 @@ std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
         return {};
     }
     if (job != job_) {
-        job_ = job, findings_ = job::by_severity(job->result.findings), chosen_ = -1;
+        job_ = job, findings_ = job::alike(job->c, job::by_severity(job->result.findings)), chosen_ = -1;
         places_.clear();
-        for (const Finding& f : findings_) places_.push_back(seen_at(*job, f));
+        for (const job::Findings& group : findings_) places_.push_back(seen_at(*job, group.front()));
     }
     const int count = static_cast<int>(findings_.size());
     std::optional<FindingPlace> place;
@@ -71,11 +71,12 @@ std::optional<FindingPlace> FindingsPanel::draw(Ui& ui, const SharedJob& job) {
         ui.words(job::verdict_words(job->result),
                  job->result.feasible() ? Ui::Weight::muted : Ui::Weight::alarm);
     for (int i = 0; i < count; ++i) {
-        const Finding& f = findings_[i];
-        if (i == 0 || f.severity != findings_[i - 1].severity)
+        const Finding& f = findings_[i].front();
+        if (i == 0 || f.severity != findings_[i - 1].front().severity)
             ui.words(job::heading_of(f.severity), Ui::Weight::heading);
         const Ui::Weight weight = f.severity == Severity::stops ? Ui::Weight::alarm : Ui::Weight::plain;
-        if (draw_row(ui, job::sentence(job->c, f), weight, places_[i].has_value(), i + 1, i == chosen_))
+        if (draw_row(ui, job::sentence(job->c, findings_[i]), weight, places_[i].has_value(), i + 1,
+                     i == chosen_))
             choose(i);
     }
     return place;

@@ -20,8 +20,8 @@ class FindingsPanel {
     std::optional<FindingPlace> draw(ui::Ui& ui, const SharedJob& job);
 
   private:
-    SharedJob job_;           // whose findings these are
-    job::Findings findings_;  // the gravest first
+    SharedJob job_;                        // whose findings these are
+    std::vector<job::Findings> findings_;  // alike together, the gravest first
     std::vector<std::optional<FindingPlace>> places_;
     int chosen_ = -1;
 };
