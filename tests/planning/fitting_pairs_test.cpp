@@ -74,20 +74,20 @@ TEST_CASE("the step of two flats is the drawing's") {
 }
 
 // Four pairs turned down for one reason that differs in its figure, two for another one, one alone.
-TEST_CASE("pairs that are turned down for one reason are counted, not listed") {
-    const std::vector<Rejected> all = {{"a", "closes at 80.5 degrees"},
+TEST_CASE("pairs that are turned down for one reason are counted, not listed, the nearest miss told first") {
+    const std::vector<Rejected> all = {{"a", "closes at 80.5 degrees", 0.3},
                                        {"b", "too wide"},
-                                       {"c", "closes at 78 degrees"},
-                                       {"d", "closes at 90.5 degrees"},
-                                       {"e", "too wide"},
-                                       {"f", "closes at 1 degrees"},
+                                       {"c", "closes at 78 degrees", 0.32},
+                                       {"d", "closes at 90.5 degrees", 0.1},
+                                       {"e", "too wide", 0.05},
+                                       {"f", "closes at 1 degrees", 0.9},
                                        {"g", "no face"}};
     const std::vector<Rejected> lines = grouped(all);
     REQUIRE(lines.size() == 4);
-    CHECK(lines[0].what == "a, and 3 others alike");
-    CHECK(lines[0].why == "closes at 80.5 degrees");
-    CHECK(lines[1].what == "b");
-    CHECK(lines[2].what == "e");
+    CHECK(lines[0].what == "e");
+    CHECK(lines[1].what == "d, and 3 others alike");
+    CHECK(lines[1].why == "closes at 90.5 degrees");
+    CHECK(lines[2].what == "b");
     CHECK(lines[3].what == "g");
     CHECK(grouped({}).empty());
 }

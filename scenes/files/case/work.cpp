@@ -172,9 +172,10 @@ std::string pair_of_bends(const Case& c, int left_bend) {
     return "'" + c.part.bends[left_bend].name + "' and '" + c.part.bends[left_bend + 1].name + "'";
 }
 
-std::string closes_early(double reached, double needed) {
-    if (reached >= needed) return "";
-    return words("it closes at %.1f degrees; %.1f are needed under load", reached / degree, needed / degree);
+Shortfall closes_early(double reached, double needed) {
+    if (reached >= needed) return {};
+    return {words("it closes at %.1f degrees; %.1f are needed under load", reached / degree, needed / degree),
+            1.0 - reached / needed};
 }
 
 double whole_degrees_up(double angle) {

@@ -44,6 +44,12 @@ struct MayChange {
     bool punch = false, die = false;
 };
 
+// What tools lack to make a bend.
+struct Shortfall {
+    std::string why;    // empty: nothing
+    double miss = 1.0;  // of what is needed, the share that is missing, 0 to 1; 1 for what cannot be measured
+};
+
 struct WorkKind {
     Work work = Work::any;
     const char* stroke = "";  // "a V stroke": what messages call it
@@ -74,8 +80,8 @@ struct WorkKind {
     double (*springing_length)(double arc, double thickness) = nullptr;
     // The greatest bend angle under load that the punch allows. Absent: any.
     double (*most_loaded)(const Tool& punch) = nullptr;
-    // Why a step's tools, which go together, do not make its bends; empty: they do. Absent: they always do.
-    std::string (*misfit)(const Case& c, const Blank& blank, const Step& step) = nullptr;
+    // Why a step's tools, which go together, do not make its bends. Absent: they always do.
+    Shortfall (*misfit)(const Case& c, const Blank& blank, const Step& step) = nullptr;
     // Tools for these bends; for two only where their angles are alike and within this range.
     ProposedTools (*propose)(const Case& c, const Blank& blank, const std::vector<int>& bends) = nullptr;
     Range proposed_for = {};  // rad
@@ -177,7 +183,7 @@ double halves_up(double value);  // up to half millimetres and degrees
 // "'hook' and 'lip'": two neighbours.
 std::string pair_of_bends(const Case& c, int left_bend);
 // "it closes at 88.0 degrees; 91.5 are needed under load"; empty: it reaches what is needed.
-std::string closes_early(double reached, double needed);
+Shortfall closes_early(double reached, double needed);
 // What the planner adds to an angle of tools: up to whole degrees.
 double whole_degrees_up(double angle);
 // "'block' now has a groove of 82.0 degrees, for the overbend"

@@ -78,13 +78,14 @@ double width_inside(const Case& c, int left_bend) {
     return c.part.flats[left_bend + 1] + 2.0 * c.part.bends[left_bend].inside_radius;
 }
 
-std::string channel_misfit(const Case& c, const Blank&, const Step& step) {
+Shortfall channel_misfit(const Case& c, const Blank&, const Step& step) {
     const ChannelPunch& foot = std::get<ChannelPunch>(c.tools[step.punch].shape);
     const Bend& bend = c.part.bends[step.bends.front()];
-    if (std::abs(bend.angle) > 91.0 * degree) return "it can press its walls to at most 90 degrees";
+    if (std::abs(bend.angle) > 91.0 * degree) return {"it can press its walls to at most 90 degrees"};
     const double inside = width_inside(c, step.bends.front());
-    if (std::abs(foot.width - inside) <= c.thickness) return "";
-    return words("its foot is %.2f mm wide; this channel is %.2f mm wide inside", foot.width, inside);
+    if (std::abs(foot.width - inside) <= c.thickness) return {};
+    return {words("its foot is %.2f mm wide; this channel is %.2f mm wide inside", foot.width, inside),
+            std::min(1.0, std::abs(foot.width - inside) / inside)};
 }
 
 // How far a flange that closes over the mouth reaches inwards from its wall's inner face, and how high its

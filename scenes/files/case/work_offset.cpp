@@ -41,13 +41,14 @@ void offset_set_path(const Case& c, const Blank& blank, const Step& step, plan::
                   (blank.bend_line[step.bends.front()] - blank.half_arc[step.bends.front()]);
 }
 
-std::string offset_misfit(const Case& c, const Blank& blank, const Step& step) {
+Shortfall offset_misfit(const Case& c, const Blank& blank, const Step& step) {
     const OffsetDie& die = std::get<OffsetDie>(c.tools[step.die].shape);
-    const std::string early = closes_early(die.angle, stroke_path(c, blank, step).loaded);
-    if (!early.empty()) return early;
+    const Shortfall early = closes_early(die.angle, stroke_path(c, blank, step).loaded);
+    if (!early.why.empty()) return early;
     const double drawn = drawn_step(c, step.bends.front());
-    if (die.offset >= least_step * drawn && die.offset <= most_step * drawn) return "";
-    return words("its offset is %.2f mm; this step needs %.2f mm", die.offset, drawn);
+    if (die.offset >= least_step * drawn && die.offset <= most_step * drawn) return {};
+    return {words("its offset is %.2f mm; this step needs %.2f mm", die.offset, drawn),
+            std::min(1.0, std::abs(die.offset - drawn) / drawn)};
 }
 
 ProposedTools propose_offset(const Case& c, const Blank& blank, const std::vector<int>& bends) {

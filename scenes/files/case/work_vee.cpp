@@ -41,10 +41,10 @@ void vee_set_path(const Case& c, const Blank&, const Step& step, plan::StrokePat
     path.shoulder_x = 0.5 * over.opening;
 }
 
-std::string vee_misfit(const Case& c, const Blank& blank, const Step& step) {
+Shortfall vee_misfit(const Case& c, const Blank& blank, const Step& step) {
     const auto* punch = shape_of<tool::VeePunch>(c.tools[step.punch]);
     const auto* groove = shoulders_of(c.tools[step.die], step.die_face).groove;
-    if (!punch || !groove) return "";
+    if (!punch || !groove) return {};
     return closes_early(tool::largest_bend_angle(*punch, *groove, c.thickness),
                         stroke_path(c, blank, step).loaded);
 }

@@ -60,11 +60,12 @@ void wiping_check_step(const StrictTable& table, const Step& step, const Case& j
                        "give at least clearance_mm = " + worked_out(job.thickness));
 }
 
-std::string wiping_misfit(const Case& c, const Blank&, const Step& step) {
+Shortfall wiping_misfit(const Case& c, const Blank&, const Step& step) {
     const WipingPunch& punch = std::get<WipingPunch>(c.tools[step.punch].shape);
-    if (punch.clearance < c.thickness) return too_near(punch.clearance);
+    if (punch.clearance < c.thickness)
+        return {too_near(punch.clearance), 1.0 - punch.clearance / c.thickness};
     const bool past = std::abs(c.part.bends[step.bends.front()].angle) > 92.0 * degree;
-    return past ? "wiping cannot bend past 90 degrees" : "";
+    return past ? Shortfall{"wiping cannot bend past 90 degrees"} : Shortfall{};
 }
 
 }  // namespace

@@ -53,23 +53,23 @@ class Fitter {
     }
 
     void judge(const files::WorkKind& work) {
-        const std::string why = why_not(work);
-        if (why.empty())
+        const files::Shortfall lacking = shortfall(work);
+        if (lacking.why.empty())
             fitting_.pairs.push_back(stroke_);
         else
-            fitting_.misfits.push_back({stroke_, why});
+            fitting_.misfits.push_back({stroke_, lacking.why, lacking.miss});
     }
 
-    std::string why_not(const files::WorkKind& work) const {
+    files::Shortfall shortfall(const files::WorkKind& work) const {
         try {
             files::check_pair(c_.tools[stroke_.punch], c_.tools[stroke_.die], stroke_.die_face, c_.thickness);
         } catch (const OutOfRange& error) {
-            return error.name + ": " + error.wrong;
+            return {error.name + ": " + error.wrong};
         }
         if (!files::have_like_angles(c_.part.bends[stroke_.bends.front()],
                                      c_.part.bends[stroke_.bends.back()]))
-            return "it makes two equal bends; these two have different angles";
-        return work.misfit ? work.misfit(c_, blank_, stroke_) : "";
+            return {"it makes two equal bends; these two have different angles"};
+        return work.misfit ? work.misfit(c_, blank_, stroke_) : files::Shortfall{};
     }
 
     int count() const { return static_cast<int>(c_.tools.size()); }
@@ -109,7 +109,7 @@ void add(const files::Case& c, const Blank& blank, const std::vector<int>& bends
         const auto same = [&](const Rejected& r) { return r.why == m.why && r.what.rfind(pair, 0) == 0; };
         const auto before = std::find_if(choices.rejected.begin(), choices.rejected.end(), same);
         if (before == choices.rejected.end())
-            choices.rejected.push_back({pair + bend_words(c, bends), m.why});
+            choices.rejected.push_back({pair + bend_words(c, bends), m.why, m.miss});
         else
             before->what += ", " + bend_words(c, bends);
     }
@@ -126,6 +126,7 @@ std::vector<Rejected> grouped(const std::vector<Rejected>& all) {
             why.end());
         return why;
     };
+    const auto nearer = [](const Rejected& a, const Rejected& b) { return a.miss < b.miss; };
     std::vector<Rejected> lines;
     std::vector<std::string> reasons;
     for (const Rejected& r : all) {
@@ -135,11 +136,15 @@ std::vector<Rejected> grouped(const std::vector<Rejected>& all) {
         std::vector<Rejected> alike;
         for (const Rejected& other : all)
             if (reason(other.why) == why) alike.push_back(other);
-        if (alike.size() <= told_one_by_one)
-            lines.insert(lines.end(), alike.begin(), alike.end());
-        else
-            lines.push_back({r.what + ", and " + std::to_string(alike.size() - 1) + " others alike", r.why});
+        std::stable_sort(alike.begin(), alike.end(), nearer);
+        if (alike.size() > told_one_by_one) {
+            const Rejected& nearest = alike.front();
+            alike = {{nearest.what + ", and " + std::to_string(alike.size() - 1) + " others alike",
+                      nearest.why, nearest.miss}};
+        }
+        lines.insert(lines.end(), alike.begin(), alike.end());
     }
+    std::stable_sort(lines.begin(), lines.end(), nearer);
     return lines;
 }
 

@@ -16,6 +16,7 @@ namespace overbend::job {
 struct Misfit {
     files::Step stroke;
     std::string why;
+    double miss = 1.0;  // see files::Shortfall
 };
 
 // Strokes: these bends, between these tools.
@@ -36,10 +37,11 @@ std::string pair_words(const files::Case& c, const files::Step& stroke);
 struct Rejected {
     std::string what;
     std::string why;
+    double miss = 1.0;  // see files::Shortfall
 };
 
-// For people: one line for those that are turned down for one reason, its figures aside: the first of them,
-// and how many others. Two alike are still told one by one.
+// For people, the nearest miss first: one line for those that are turned down for one reason, its figures
+// aside: the nearest of them, and how many others. Two alike are still told one by one.
 std::vector<Rejected> grouped(const std::vector<Rejected>& all);
 
 struct Choices {
