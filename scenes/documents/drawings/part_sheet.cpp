@@ -217,11 +217,11 @@ drawing::DrawingSheet part_sheet(const files::Case& c, drawing::Tolerances toler
     measurer.angles();
     measurer.radii();
     measurer.over_all(sheet.outlines.front());
-    sheet.notes.push_back(
-        "Strip " + length_words(c.thickness, drawing::Tolerances::none) + " mm thick, " +
-        length_words(c.width, drawing::Tolerances::none) +
-        " mm wide. Straight lengths run between the ends of the bends, their tolerances hold for "
-        "the legs as measured outside; radii are inside.");
+    sheet.notes.push_back("Strip " + length_words(c.thickness, drawing::Tolerances::none) + " mm thick, " +
+                          length_words(c.width, drawing::Tolerances::none) +
+                          " mm wide. Straight lengths run between the ends of the bends; radii are inside.");
+    if (tolerances != drawing::Tolerances::none || c.part.length_tolerance || !c.part.leg_tolerances.empty())
+        sheet.notes.push_back("Tolerances of lengths are those of the legs, measured outside.");
     return sheet;
 }
 
