@@ -106,7 +106,7 @@ void print_orders(const job::PlanResult& plan) {
 void print_fit(const files::Case& c, const job::PlanResult& plan) {
     const job::Fit& fit = plan.fit;
     std::printf("\nBlank %.2f mm long (DIN 6935: %.2f); bend lines at", fit.job.blank.length,
-                job::make_blank(c).length);
+                job::developed_length(c, job::din_allowance));
     for (const double line : fit.job.blank.bend_line) std::printf(" %.2f", line);
     std::printf(" mm; fitted in %s.\n", counted(static_cast<std::size_t>(fit.runs), "run").c_str());
 }

@@ -42,7 +42,8 @@ Case small() {
 }
 
 // On the blank by DIN 6935.
-JobResult by_rule(const Case& c) {
+JobResult by_rule(Case c) {
+    c.blank_length.reset(), c.bend_lines.clear();
     return run_process(with_blank(c, make_blank(c)), {});
 }
 
