@@ -15,8 +15,6 @@ constexpr double unknown_reach = -1e300;
 constexpr int last_instant = 192;      // of the instants that are looked at, at even steps of s
 constexpr int least_instants = 4;      // between two that are
 constexpr double longest_step = 0.25;  // of s
-constexpr double lies_deep = 0.1;  // thicknesses: less is no overlap with what the strip lies on; shapes by
-                                   // rule are no better than that
 
 Vector2d stands(const Obstacle& o, double ram) {
     return o.stands + Vector2d(0.0, o.with_ram ? ram : 0.0);
@@ -135,7 +133,7 @@ bool StrokeRoom::goes_through(const Half& half, const std::vector<Convex>& piece
                 const double margin = o.lies_on ? 0.0 : options_.margin;
                 const double distance =
                     clearance::gap(*o.solid, stands(o, point.ram), here, margin + speed * step).distance;
-                if (distance < (o.lies_on ? -lies_deep * path_.thickness : margin)) return false;
+                if (distance < (o.lies_on ? -options_.lies_deep * path_.thickness : margin)) return false;
                 if (distance < margin + speed * step) step = std::max(0.0, distance - margin) / speed;
             }
         }
@@ -185,6 +183,23 @@ std::uint8_t StrokeRoom::mark_of(Half& half, int group, BendSet made) {
     if (marks.empty()) marks.assign(std::size_t{1} << group, 0);
     if (!(marks[bits] & known)) marks[bits] = look(half, group, bits);
     return marks[bits];
+}
+
+std::vector<Vector2d> StrokeRoom::swept(bool left, BendSet made) const {
+    constexpr int every = 4;  // instants
+    const Half& half = left ? left_ : right_;
+    std::vector<Vector2d> points;
+    for (int group = 1; group < half.side.groups(); ++group)
+        for (const Convex& piece : pieces_of(half.side, group, low_bits(made, group), 0.0))
+            for (std::size_t k = 0; k < piece.corners.size(); ++k) {
+                const Vector2d &a = piece.corners[k], &b = piece.corners[(k + 1) % piece.corners.size()];
+                const int parts = std::max(1, static_cast<int>((b - a).norm() / path_.thickness));
+                for (int part = 0; part < parts; ++part)
+                    for (int i = 0; i <= last_instant; i += every)
+                        points.push_back(placed(half, a + (b - a) * part / parts, instants_[i]) -
+                                         Vector2d(0.0, instants_[i].ram));
+            }
+    return points;
 }
 
 // ---- the strip against itself
@@ -300,7 +315,8 @@ std::optional<Hit> StrokeRoom::worst_hit(BendSet made_left, BendSet made_right) 
                         const Obstacle& o = obstacles_[k];
                         const clearance::Gap gap = clearance::gap(
                             *o.solid, stands(o, point.ram), placed(half, piece, point), options_.margin);
-                        const double limit = o.lies_on ? -lies_deep * path_.thickness : options_.margin;
+                        const double limit =
+                            o.lies_on ? -options_.lies_deep * path_.thickness : options_.margin;
                         if (gap.distance >= limit) continue;
                         if (worst && worst->depth >= -gap.distance) continue;
                         worst = Hit{half.mirror, g, k, -gap.distance, s, gap.on_strip};

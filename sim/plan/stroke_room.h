@@ -18,6 +18,7 @@
 
 #include "sim/clearance/solid.h"
 #include "sim/plan/stroke_path.h"
+#include "sim/tool/tool_set.h"
 
 namespace overbend::plan {
 
@@ -26,12 +27,14 @@ struct Obstacle {
     Eigen::Vector2d stands = Eigen::Vector2d::Zero();  // with the punch's origin at height 0
     bool with_ram = false;
     bool lies_on = false;  // the strip may lie on it
-    std::string words;     // "punch 'wedge'"
+    tool::Role role = tool::Role::die;
+    std::string words;  // "punch 'wedge'"
 };
 
 struct RoomOptions {
-    double margin = 0.2;    // mm, minimum clearance to everything that the strip does not lie on
-    double raised = 100.0;  // mm, from touch to where the ram stands open
+    double margin = 0.2;     // mm, minimum clearance to everything that the strip does not lie on
+    double lies_deep = 0.1;  // thicknesses that it may be in what it lies on: less is no overlap
+    double raised = 100.0;   // mm, from touch to where the ram stands open
     double gauge_low = 0.0, gauge_high = 0.0;  // heights between which the gauge touches the strip
 };
 
@@ -64,6 +67,11 @@ class StrokeRoom {
     // How much too short the straight next to the bend is, left and right; <= 0 when it does.
     double missing_left(BendSet made_left) const;
     double missing_right(BendSet made_right) const;
+
+    // Where the outlines of a side's groups beyond its first are in the stroke, seen from the punch: points a
+    // thickness apart.
+    // left: which side; made: its bits.
+    std::vector<Eigen::Vector2d> swept(bool left, BendSet made) const;
 
     const StrokePath& path() const { return path_; }
     const std::vector<Obstacle>& obstacles() const { return obstacles_; }

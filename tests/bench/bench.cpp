@@ -68,7 +68,7 @@ void time_plan() {
 void time_search() {
     const files::Case twelve = cranked(12);
     std::unique_ptr<job::Attempt> attempt;
-    const double search_ms = least_ms(5, [&] { attempt = job::search_with(twelve, 5, 0.0); });
+    const double search_ms = least_ms(5, [&] { attempt = job::search_with(twelve, {5}); });
     std::printf("search of 12 bends: %zu orders, %d ways, %d sets, %ld strokes by rule, %.0f ms\n",
                 attempt->search.best.size(), attempt->ways->count(), attempt->search.sets,
                 attempt->search.asked, search_ms);

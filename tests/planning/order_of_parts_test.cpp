@@ -20,7 +20,7 @@ TEST_CASE("the cheapest order of a part is the cheapest of all its orders") {
     for (std::uint64_t seed = 1; seed <= 60; ++seed) {
         CAPTURE(seed);
         const Case c = tests::random_part(seed, 1 + static_cast<int>(seed % 6));
-        const std::unique_ptr<Attempt> attempt = search_with(c, 3, 0.0);
+        const std::unique_ptr<Attempt> attempt = search_with(c, {3});
         REQUIRE(attempt->choices.unserved.empty());
         const tests::Enumerated all = tests::enumerate_orders(attempt->ways->problem());
         REQUIRE(attempt->search.best.empty() == all.seconds.empty());
@@ -44,7 +44,7 @@ TEST_CASE("a bend that has to come first does so in every order") {
     int looked_at = 0;
     for (std::uint64_t seed = 1; seed <= 60; ++seed) {
         const Case c = tests::random_part(seed, 4);
-        const std::unique_ptr<Attempt> attempt = search_with(c, 5, 0.0);
+        const std::unique_ptr<Attempt> attempt = search_with(c, {5});
         if (attempt->search.best.empty()) continue;
         for (const Precedence& p : attempt->known().pairs)
             for (const plan::Order& order : attempt->search.best) {

@@ -28,7 +28,7 @@ bool any_says(const std::vector<std::string>& sentences, const std::string& what
 
 // What the case's own steps would cost, by the same rules.
 double seconds_of_steps(const Case& c) {
-    const std::unique_ptr<Attempt> attempt = search_with(c, 1, 0.0);
+    const std::unique_ptr<Attempt> attempt = search_with(c, {1});
     std::vector<int> ways;
     for (const Step& step : c.steps)
         for (int w = 0; w < attempt->ways->count(); ++w) {
@@ -52,7 +52,6 @@ TEST_CASE("the demo, planned from its drawing alone, is no dearer than the order
     drawing.tools.clear();
     drawing.steps.clear();
     PlanOptions options;
-    options.run_through = 1;
     const PlanResult plan = plan_case(drawing, options);
     REQUIRE(plan.found);
     CHECK(plan.ranked[plan.chosen].order.seconds <= seconds_of_steps(demo));

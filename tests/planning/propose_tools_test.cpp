@@ -6,9 +6,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/files/case/propose_vee.h"
 #include "scenes/files/case/read_card.h"
+#include "scenes/job/plan/clear_tools.h"
 #include "scenes/job/plan/fitting_pairs.h"
+#include "scenes/job/plan/propose_vee.h"
 #include "scenes/job/run/process.h"
 #include "sim/units.h"
 #include "tests/planning/random_part.h"
@@ -21,14 +22,14 @@ using tests::Numbers;
 namespace {
 
 // The least number of points that hit all ranges, by trying every subset of their ends.
-int fewest_points(const std::vector<OpeningRange>& ranges) {
+int fewest_points(const std::vector<SizeRange>& ranges) {
     const int n = static_cast<int>(ranges.size());
     int fewest = n;
     for (unsigned subset = 0; subset < (1u << n); ++subset) {
         int count = 0;
         for (int i = 0; i < n; ++i) count += (subset >> i) & 1;
         if (count >= fewest) continue;
-        const bool all_hit = std::all_of(ranges.begin(), ranges.end(), [&](const OpeningRange& r) {
+        const bool all_hit = std::all_of(ranges.begin(), ranges.end(), [&](const SizeRange& r) {
             for (int i = 0; i < n; ++i)
                 if (((subset >> i) & 1) && ranges[i].high >= r.low && ranges[i].high <= r.high) return true;
             return false;
@@ -60,17 +61,17 @@ Case one_bend(const char* card, double thickness, double radius, double angle, d
 TEST_CASE("ranges of openings are served by the fewest there can be") {
     for (std::uint64_t seed = 1; seed <= 200; ++seed) {
         Numbers draw(seed);
-        std::vector<OpeningRange> ranges;
+        std::vector<SizeRange> ranges;
         for (int i = 0; i < 1 + static_cast<int>(seed % 9); ++i) {
             const double low = draw.between(4.0, 20.0);
-            ranges.push_back({i, low, low + draw.between(0.0, 6.0), low});
+            ranges.push_back({i, low, low + draw.between(0.0, 6.0)});
         }
-        const auto groups = fewest_openings(ranges);
+        const auto groups = fewest_sizes(ranges);
         CHECK(static_cast<int>(groups.size()) == fewest_points(ranges));
         std::size_t members = 0;
         for (const auto& group : groups) {
             double low = -1e300, high = 1e300;
-            for (const OpeningRange& r : group) low = std::max(low, r.low), high = std::min(high, r.high);
+            for (const SizeRange& r : group) low = std::max(low, r.low), high = std::min(high, r.high);
             CHECK(low <= high);
             members += group.size();
         }
@@ -92,7 +93,8 @@ TEST_CASE("a proposed groove and wedge press the strip to the drawing's angle") 
         CAPTURE(std::string(s.card));
         Case c = one_bend(s.card, s.thickness, s.radius, s.angle, s.flange);
         const Blank blank = make_blank(c);
-        const ProposedTools proposed = propose_vee(c, blank, {0});
+        VeeTrials trials(c);
+        const ProposedTools proposed = propose_vee(c, blank, {0}, trials);
         REQUIRE(proposed.cannot.empty());
         REQUIRE(proposed.tools.size() == 2);
         c.tools = proposed.tools;
@@ -120,16 +122,18 @@ TEST_CASE("bends that one groove serves get one groove, and two grooves share a 
     Case c = one_bend("dc01", 1.0, 1.2, 90.0, 20.0);
     c.part.flats = {20.0, 40.0, 40.0, 20.0};
     c.part.bends = {{"a", 90.0 * degree, 1.2}, {"b", -90.0 * degree, 1.2}, {"c", 90.0 * degree, 1.2}};
-    CHECK(propose_vee(c, make_blank(c), {0, 1, 2}).tools.size() == 2);
+    VeeTrials trials(c);
+    CHECK(propose_vee(c, make_blank(c), {0, 1, 2}, trials).tools.size() == 2);
     c.part.bends[1].inside_radius = 5.0;  // wants a wider groove and another nose
-    const ProposedTools two = propose_vee(c, make_blank(c), {0, 1, 2});
+    const ProposedTools two = propose_vee(c, make_blank(c), {0, 1, 2}, trials);
     REQUIRE(two.tools.size() == 3);
     CHECK(std::get<tool::VeeDie>(two.tools.back().shape).faces.size() == 2);
 }
 
 TEST_CASE("a flange too short for any groove is told with its length and what it would need") {
     const Case c = one_bend("dc01", 2.0, 2.0, 90.0, 0.5);
-    const ProposedTools proposed = propose_vee(c, make_blank(c), {0});
+    VeeTrials trials(c);
+    const ProposedTools proposed = propose_vee(c, make_blank(c), {0}, trials);
     CHECK(proposed.tools.empty());
     REQUIRE(proposed.cannot.size() == 1);
     CHECK(proposed.cannot.front().find("'bend'") != std::string::npos);
@@ -178,9 +182,16 @@ TEST_CASE("a relieved punch leaves room where the flange leans over, in the mech
         c.part.bends = {{"left", 90.0 * degree, 1.1}, {"right", 90.0 * degree, 1.1}};
         c.tools = {{"straight", tool::VeePunch{80.0 * degree, 1.0, 60.0, 12.0}},
                    {"block", tool::VeeDie{{{84.0 * degree, 8.0, 1.0, 0.4}}, 28.0, 31.0}}};
-        const ProposedTools proposed = propose_relieved(c, {{0, 1}, {1, 0}});
-        REQUIRE(proposed.tools.size() == 1);
-        c.tools.push_back(proposed.tools[0]);
+        VeeTrials trials(c);
+        const std::unique_ptr<Attempt> attempt = search_with(c, {});
+        REQUIRE(attempt->search.best.empty());
+        const ProposedTools proposed = clear_tools(*attempt, trials);
+        const auto cut_right = std::find_if(proposed.tools.begin(), proposed.tools.end(), [](const Tool& t) {
+            const auto* punch = std::get_if<tool::VeePunch>(&t.shape);
+            return punch && punch->relief && punch->relief->side == tool::Side::right;
+        });
+        REQUIRE(cut_right != proposed.tools.end());
+        c.tools.push_back(*cut_right);
         Step left, right;
         left.name = "left", left.bends = {0}, left.die = 1;
         right.name = "right", right.bends = {1}, right.die = 1;

@@ -85,8 +85,6 @@ struct WorkKind {
     // Tools for these bends; for two only where their angles are alike and within this range.
     ProposedTools (*propose)(const Case& c, const Blank& blank, const std::vector<int>& bends) = nullptr;
     Range proposed_for = {};  // rad
-    // Tools that clear the flanges which lean over a bend; see propose_relieved.
-    ProposedTools (*propose_clear)(const Case& c, const std::vector<std::pair<int, int>>& pairs) = nullptr;
     // Gives the tools so much more overbend. What was done, in words; empty: nothing can be.
     std::string (*overbend)(Tool& punch, Tool& die, int die_face, double more, MayChange may) = nullptr;
     // What says how far a step's two bends stand apart, along the strip between them; and another such size
@@ -95,6 +93,8 @@ struct WorkKind {
     void (*resize_pair)(Tool& punch, Tool& die, Tool* pad, double size) = nullptr;
     // The radius of the nose that the arcs of its bends follow; null: the tool has none.
     double* (*nose)(Tool& tool) = nullptr;
+    // Where the die has a corner that must be like it. Absent: it has none.
+    double* (*other_nose)(Tool& die) = nullptr;
 };
 
 WorkKind vee_work();

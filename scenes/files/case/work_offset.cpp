@@ -85,6 +85,15 @@ std::string offset_overbend(Tool& punch, Tool& die, int, double more, MayChange 
     return overbend_words(die, "an angle", angle);
 }
 
+double* offset_nose(Tool& tool) {
+    auto* punch = std::get_if<OffsetPunch>(&tool.shape);
+    return punch ? &punch->nose_radius : nullptr;
+}
+double* offset_other_nose(Tool& tool) {
+    auto* die = std::get_if<OffsetDie>(&tool.shape);
+    return die ? &die->shoulder_radius : nullptr;
+}
+
 // The length of the sloped face.
 double offset_pair_size(const Tool&, const Tool& lower) {
     const OffsetDie& die = std::get<OffsetDie>(lower.shape);
@@ -111,6 +120,8 @@ WorkKind offset_work() {
     work.springing_length = [](double arc, double thickness) { return arc + thickness; };
     work.misfit = offset_misfit;
     work.propose = propose_offset;
+    work.nose = offset_nose;
+    work.other_nose = offset_other_nose;
     work.proposed_for = above_below(0.0, 80.0 * degree);
     work.overbend = offset_overbend;
     work.pair_size = offset_pair_size;

@@ -1,9 +1,10 @@
 // A V stroke: one bend, round a nose over two shoulders.
 
+#include "scenes/files/case/work.h"
+
 #include <algorithm>
 #include <cmath>
 
-#include "scenes/files/case/propose_vee.h"
 #include "sim/units.h"
 
 namespace overbend::files {
@@ -92,8 +93,6 @@ WorkKind vee_work() {
     work.hold = vee_hold;
     work.set_path = vee_set_path;
     work.misfit = vee_misfit;
-    work.propose = propose_vee;
-    work.propose_clear = propose_relieved;
     work.overbend = vee_overbend;
     work.nose = vee_nose;
     return work;

@@ -1,16 +1,38 @@
 #include "scenes/job/plan/attempt.h"
 
+#include <algorithm>
+
+#include "scenes/job/plan/suited_pairs.h"
+
 namespace overbend::job {
 
-std::unique_ptr<Attempt> search_with(const files::Case& c, int orders, double margin) {
+namespace {
+
+void leave_out(const std::vector<files::Step>& banned, std::vector<files::Step>& possible) {
+    const auto is_banned = [&](const files::Step& step) {
+        return std::any_of(banned.begin(), banned.end(), [&](const files::Step& b) {
+            return b.bends == step.bends && b.set_up() == step.set_up();
+        });
+    };
+    possible.erase(std::remove_if(possible.begin(), possible.end(), is_banned), possible.end());
+}
+
+}  // namespace
+
+std::unique_ptr<Attempt> search_with(const files::Case& c, const SearchOptions& options) {
     auto attempt = std::make_unique<Attempt>();
     attempt->c = c;
     attempt->blank = planning_blank(c);
     attempt->choices = choices_of(attempt->c, attempt->blank);
-    attempt->ways = std::make_unique<Ways>(attempt->c, attempt->blank, attempt->choices.possible, margin);
+    leave_out(options.banned, attempt->choices.possible);
+    if (options.trials)
+        attempt->choices.possible =
+            suited_pairs(attempt->c, attempt->choices.possible, options.any_for, *options.trials);
+    attempt->ways = std::make_unique<Ways>(attempt->c, attempt->blank, attempt->choices.possible,
+                                           options.margin, options.lies_deep);
     // a bend that no tools make needs no search to say so
     if (attempt->choices.unserved.empty())
-        attempt->search = plan::best_orders(attempt->ways->problem(), orders);
+        attempt->search = plan::best_orders(attempt->ways->problem(), options.orders);
     return attempt;
 }
 

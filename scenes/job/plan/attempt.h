@@ -8,6 +8,7 @@
 
 #include "scenes/job/plan/fitting_pairs.h"
 #include "scenes/job/plan/precedence.h"
+#include "scenes/job/plan/vee_trials.h"
 #include "scenes/job/plan/ways.h"
 
 namespace overbend::job {
@@ -27,7 +28,17 @@ struct Attempt {
     std::unique_ptr<Precedences> known_;
 };
 
-std::unique_ptr<Attempt> search_with(const files::Case& c, int orders, double margin);
+struct SearchOptions {
+    int orders = 1;                      // that are ranked
+    double margin = 0.0;                 // mm, kept between the strip and what it does not lie on
+    double lies_deep = usual_lies_deep;  // see plan::RoomOptions
+    VeeTrials* trials =
+        nullptr;  // for pairs of V tools that suit a bend, see suited_pairs.h; else all are looked at
+    plan::BendSet any_for = 0;  // bends that are made by whatever makes them, however badly
+    std::vector<files::Step> banned =
+        {};  // strokes that the mechanics turned down: their bends with their tools
+};
+std::unique_ptr<Attempt> search_with(const files::Case& c, const SearchOptions& options);
 
 // Why no order was found, in sentences.
 std::vector<std::string> why_not(Attempt& attempt);

@@ -157,14 +157,18 @@ void say_why_not(Fit& fit) {
         if (fit.job.solved && f.rule == Rule::stop_not_reached) fit.why_not.push_back(sentence(fit.c, f));
 }
 
+void take(JobResult job, Fit& fit) {
+    fit.job = std::move(job);
+    ++fit.runs;
+    fit.meets = fit.job.solved && std::all_of(fit.job.measures.begin(), fit.job.measures.end(),
+                                              [](const MeasuredSize& m) { return m.within(); });
+}
+
 void run_once(const FitOptions& options, Fit& fit) {
     ProcessOptions how;
     if (options.progress)
         how.progress = [&](int step, double travel) { options.progress(fit.runs + 1, step, travel); };
-    fit.job = run_process(fit.c, how);
-    ++fit.runs;
-    fit.meets = fit.job.solved && std::all_of(fit.job.measures.begin(), fit.job.measures.end(),
-                                              [](const MeasuredSize& m) { return m.within(); });
+    take(run_process(fit.c, how), fit);
 }
 
 // How far a run is from the middle of all tolerances.
@@ -211,11 +215,14 @@ void tell_sizes(const files::Case& given, const FitOptions& options, Fit& fit) {
 
 }  // namespace
 
-Fit fit_to_drawing(const files::Case& c, const FitOptions& options) {
+Fit fit_to_drawing(const files::Case& c, const FitOptions& options, const std::optional<JobResult>& first) {
     constexpr double near_the_middle = 0.2;  // of every tolerance
     Fit fit;
     fit.c = c;
-    run_once(options, fit);
+    if (first)
+        take(*first, fit);
+    else
+        run_once(options, fit);
     Fit best = fit;
     Answers answers;
     int no_nearer = 0;

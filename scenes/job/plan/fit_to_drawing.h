@@ -7,6 +7,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -31,6 +32,8 @@ struct Fit {
 };
 
 // The steps must make all bends. Stops by travel, force or gap are left as they are.
-Fit fit_to_drawing(const files::Case& c, const FitOptions& options);
+// first: its run as it is, where that is known.
+Fit fit_to_drawing(const files::Case& c, const FitOptions& options,
+                   const std::optional<JobResult>& first = std::nullopt);
 
 }  // namespace overbend::job

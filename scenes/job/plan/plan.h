@@ -17,7 +17,6 @@ namespace overbend::job {
 
 struct PlanOptions {
     int orders = 5;          // ranked in the table, >= 1
-    int run_through = 3;     // of them run through the full mechanics, >= 1
     double margin = 0.0;     // mm, kept by rule between the strip and what it does not lie on
     bool rack_only = false;  // no tool is proposed
     FitOptions fit;
@@ -36,7 +35,8 @@ struct RankedOrder {
     plan::Order order;
     std::vector<files::Step> steps;
     OrderVerdict verdict = OrderVerdict::not_run;
-    std::string words;  // what was found against it
+    std::string words;  // what was found against it, the first
+    Findings against;
 };
 
 struct PlanResult {

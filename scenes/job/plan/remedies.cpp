@@ -5,6 +5,8 @@
 #include <utility>
 
 #include "scenes/files/case/work.h"
+#include "scenes/job/plan/clear_tools.h"
+#include "scenes/job/plan/propose_vee.h"
 
 namespace overbend::job {
 
@@ -66,28 +68,18 @@ Remedy pairs(Attempt& attempt, Which which) {
     return remedy;
 }
 
-// Neighbours of like sense of which the first cannot be bent once the second is made: its flange leans over
-// the bend.
-std::vector<std::pair<int, int>> leaning_over(Attempt& attempt) {
-    std::vector<std::pair<int, int>> pairs;
-    const std::vector<files::Bend>& bends = attempt.c.part.bends;
-    for (const Precedence& p : attempt.known().pairs)
-        if (std::abs(p.first - p.then) == 1 && (bends[p.first].angle > 0.0) == (bends[p.then].angle > 0.0))
-            pairs.emplace_back(p.first, p.then);
-    return pairs;
-}
-
 }  // namespace
 
-Remedy remedy_for(Attempt& attempt, int stage) {
-    if (stage == 1 || stage == 3) return pairs(attempt, stage == 1 ? Which::blocked : Which::all);
+Remedy remedy_for(Attempt& attempt, Help help, VeeTrials& trials) {
+    if (help == Help::blocked_pairs) return pairs(attempt, Which::blocked);
+    if (help == Help::all_pairs) return pairs(attempt, Which::all);
     Remedy remedy;
     const files::Case& c = attempt.c;
-    for (const files::WorkKind& work : files::work_kinds()) {
-        if (stage == 0 && work.bends == 1 && work.propose)
-            add(c, work.propose(c, attempt.blank, attempt.choices.unserved), remedy);
-        if (stage == 2 && work.propose_clear) add(c, work.propose_clear(c, leaning_over(attempt)), remedy);
+    if (help == Help::room) {
+        if (attempt.choices.unserved.empty()) add(c, clear_tools(attempt, trials), remedy);
+        return remedy;
     }
+    add(c, propose_vee(c, attempt.blank, attempt.choices.unserved, trials), remedy);
     return remedy;
 }
 

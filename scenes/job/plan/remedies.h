@@ -6,13 +6,14 @@
 #include <vector>
 
 #include "scenes/job/plan/attempt.h"
+#include "scenes/job/plan/vee_trials.h"
 
 namespace overbend::job {
 
-// 0: grooves and punches for bends that nothing makes; 1: pairs that make neighbours in one stroke which
-// block one another; 2: relieved punches for what is still blocked; 3: pairs for all neighbours that can have
-// one.
-constexpr int remedy_stages = 4;
+// Kinds of help. grooves: grooves and punches for bends that nothing makes; room: tools that get out of the
+// way where the search ended; blocked_pairs: tools that make two neighbours in one stroke which block one
+// another; all_pairs: for all neighbours that can have them.
+enum class Help { grooves, room, blocked_pairs, all_pairs };
 
 struct Remedy {
     std::vector<files::Tool> tools;    // with names that no tool of the case has
@@ -20,6 +21,6 @@ struct Remedy {
     std::vector<std::string> cannot;   // what no tool helps
 };
 
-Remedy remedy_for(Attempt& attempt, int stage);
+Remedy remedy_for(Attempt& attempt, Help help, VeeTrials& trials);
 
 }  // namespace overbend::job

@@ -102,7 +102,11 @@ std::optional<NoseFit> nose_fit(const files::Case& c, const JobResult& job, int 
 
 bool change_nose(files::Case& c, int tool, double radius) {
     files::Case with = c;
-    *files::work_of(with.tools[tool]).nose(with.tools[tool]) = files::hundredth(radius);
+    const files::WorkKind& work = files::work_of(with.tools[tool]);
+    *work.nose(with.tools[tool]) = files::hundredth(radius);
+    for (const files::Step& step : c.steps)
+        if (step.punch == tool && work.other_nose)
+            *work.other_nose(with.tools[step.die]) = files::hundredth(radius);
     for (const files::Step& step : c.steps)
         if (step.punch == tool && !can_be_made(with, step)) return false;
     c.tools = with.tools;

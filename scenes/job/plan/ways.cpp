@@ -18,13 +18,14 @@ bool lies_on(tool::Role role) {
 
 }  // namespace
 
-Ways::Ways(const files::Case& c, const Blank& blank, const std::vector<files::Step>& choices, double margin)
+Ways::Ways(const files::Case& c, const Blank& blank, const std::vector<files::Step>& choices, double margin,
+           double lies_deep)
     : c_(c), blank_(blank), part_(folded_part(c, blank)) {
     for (files::Step step : choices)
         for (const files::Face face : {files::Face::up, files::Face::down})
             for (const files::First first : {files::First::left, files::First::right}) {
                 step.face = face, step.first = first;
-                add(step, margin);
+                add(step, margin, lies_deep);
             }
 }
 
@@ -47,13 +48,14 @@ std::vector<plan::Obstacle> Ways::obstacles_of(const files::Step& step) {
         if (t.role == tool::Role::clamp) o.stands.y() = c_.thickness;
         o.with_ram = t.moves_with_ram();
         o.lies_on = lies_on(t.role);
+        o.role = t.role;
         o.words = std::string(tool::role_word(t.role)) + " '" + t.name + "'";
         obstacles.push_back(o);
     }
     return obstacles;
 }
 
-void Ways::add(files::Step step, double margin) {
+void Ways::add(files::Step step, double margin, double lies_deep) {
     for (const int b : step.bends) step.name += (step.name.empty() ? "" : " and ") + c_.part.bends[b].name;
 
     const bool face_down = step.face == files::Face::down, turned = step.first == files::First::right;
@@ -74,6 +76,7 @@ void Ways::add(files::Step step, double margin) {
     const Hold hold = hold_of(c_, blank_, step);
     plan::RoomOptions options;
     options.margin = margin;
+    options.lies_deep = lies_deep;
     options.raised = ram_rise(c_);
     options.gauge_low = -c_.thickness;
     options.gauge_high = c_.press && c_.press->gauge ? c_.press->gauge->height : 3.0 * c_.thickness;
@@ -131,6 +134,23 @@ std::string Ways::flat_name(int way, const plan::Hit& hit) const {
     if (flat == 0) return "the flange before '" + bends.front().name + "'";
     if (flat == static_cast<int>(bends.size())) return "the flange after '" + bends.back().name + "'";
     return "the flat between '" + bends[flat - 1].name + "' and '" + bends[flat].name + "'";
+}
+
+std::optional<Ways::Blocked> Ways::blocked(int way, plan::BendSet made) {
+    const Sides s = sides(way, made);
+    plan::StrokeRoom& room = rooms_[way];
+    if (room.has_room(s.left, s.right)) return {};
+    Blocked b;
+    b.missing = std::max(room.missing_left(s.left), room.missing_right(s.right));
+    if (b.missing > 0.0) return b;
+    b.hit = room.worst_hit(s.left, s.right);
+    if (b.hit && b.hit->obstacle >= 0) b.by = room.obstacles()[b.hit->obstacle].role;
+    return b;
+}
+
+std::vector<Eigen::Vector2d> Ways::swept(int way, plan::BendSet made, bool left) const {
+    const Sides s = sides(way, made);
+    return rooms_[way].swept(left, left ? s.left : s.right);
 }
 
 std::string Ways::reason(int way, plan::BendSet made) {
