@@ -84,11 +84,11 @@ bool Driver::goes_on() {
     return fail(Outcome::cancelled, "stopped on request");
 }
 
-// The increment that follows an accepted one of this size.
+// The increment that follows an accepted one of this size, by what happened to the strip in it alone: how the
+// equilibrium was found must not move the answer.
 double Driver::next_increment(double move, double pressed) const {
     const double t = scene_.strip.thickness;
-    const int n = solver_.last_iterations();
-    double change = n <= 5 ? 1.5 : n <= 10 ? 1.1 : 0.7;
+    double change = limits::increment_growth;
     const double bent = solver_.last_curvature_move() * t;
     if (bent > 0.0) change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
     if (pressed > 0.0) change = std::min(change, std::max(0.3, limits::force_increment / pressed));
@@ -180,7 +180,7 @@ bool Driver::retract(SolverState& c, WayBack& back) {
             back.curve.push_back({c.travel, c.punch_force});
             if (options_.record) record(back.recording, c, Phase::retracting);
             const double fall = std::abs(before - c.punch_force) / std::max(held, enough);
-            double change = solver_.last_iterations() <= 8 ? 2.0 : 1.0;
+            double change = limits::way_back_growth;
             if (fall > 0.0) change = std::min(change, std::max(0.3, limits::force_fall / fall));
             rate = (before - c.punch_force) / move;
             move = std::min(change * move, 2.0 * options_.solver.largest_increment * t);

@@ -75,7 +75,6 @@ class IncrementSolver {
     // Of the last accepted step.
     double last_curvature_move() const { return curvature_move_; }  // largest, 1/mm
     double last_slip() const { return slip_; }                      // largest of a point that is pressed, mm
-    int last_iterations() const { return iterations_; }
     double last_residual() const { return residual_; }
     double force_scale() const { return force_scale_; }
 
