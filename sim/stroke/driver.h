@@ -4,6 +4,8 @@
 
 #include <optional>
 
+#include "sim/stroke/increment.h"
+#include "sim/stroke/solver_state.h"
 #include "sim/stroke/stroke.h"
 
 namespace overbend::stroke {
