@@ -1,5 +1,7 @@
 #include "sim/material/kernels.h"
 
+#include "sim/material/section_law_kernels.h"
+
 namespace overbend::material {
 
 bool has_avx2() {
@@ -9,6 +11,10 @@ bool has_avx2() {
 
 const SectionKernels& section_kernels() {
     return has_avx2() ? section_kernels_avx2() : section_kernels_sse2();
+}
+
+void section_law(const LaneLaw& law, const SectionLayers& of, const HeldSection& at, SectionSums& to) {
+    return has_avx2() ? section_law_avx2(law, of, at, to) : section_law_sse2(law, of, at, to);
 }
 
 }  // namespace overbend::material

@@ -9,7 +9,7 @@
 namespace overbend::stroke {
 
 material::FreeSection IncrementSolver::release_section(SolverState& c, int e) {
-    double slope_square[material::most_layers];
+    double slope_square[material::most_layers] = {};
     for (int i = 0; i < layers_; ++i) {
         const double slope = layer_slope(shape_, strains_, length_[e], e, i);
         slope_square[i] = slope * slope;
