@@ -36,6 +36,8 @@ constexpr double force_increment = 0.06;
 // Largest fall of the punch force in an increment on the way back, over the force at the stop, as far as it
 // can be foreseen; for the same reason.
 constexpr double force_fall = 0.15;
+// On a way back that only sets the estimate of the free angle right: some 1e-5 rad off.
+constexpr double trial_force_fall = 0.3;
 // Force, over the held one, at which a retracting punch is taken to be off the strip: the rest is elastic.
 constexpr double force_left = 0.01;
 
