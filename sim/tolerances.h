@@ -23,6 +23,11 @@ constexpr double first_increment = 0.01;
 constexpr double closing_increment = 0.001;  // to which it is cut while tools close on the strip
 constexpr double smallest_increment = 1e-7;
 
+// How much larger an increment may be than the one before it, pressing and on the way back: what changes
+// from one to the next must be foreseen from the last.
+constexpr double increment_growth = 1.5;
+constexpr double way_back_growth = 2.0;
+
 // Largest change of the punch force in an increment, over (hoop yield stress x thickness), as far as it can
 // be foreseen: when a strip is clamped the force runs away, and the trapezoids of the balance of work with
 // it.
@@ -31,6 +36,8 @@ constexpr double force_increment = 0.06;
 // Largest fall of the punch force in an increment on the way back, over the force at the stop, as far as it
 // can be foreseen; for the same reason.
 constexpr double force_fall = 0.15;
+// On a way back that only sets the estimate of the free angle right: some 1e-5 rad off.
+constexpr double trial_force_fall = 0.3;
 // Force, over the held one, at which a retracting punch is taken to be off the strip: the rest is elastic.
 constexpr double force_left = 0.01;
 

@@ -90,7 +90,7 @@ FlowCurve::FlowCurve(const Hardening& hardening, double youngs_modulus) {
         std::memcpy(&high, &high_bits, sizeof high);
         const FlowPoint f0 = stress_at(low), f1 = stress_at(high);
         Cubic c;
-        c.width = high - low;
+        c.width = high - low, c.over = 1.0 / c.width;
         const double d0 = f0.slope * c.width, d1 = f1.slope * c.width;
         c.c0 = f0.stress;
         c.c1 = d0;

@@ -38,14 +38,19 @@ class FlowCurve {
     // p >= 0. Smooth laws go on straight beyond p = 16.
     FlowPoint at(double p) const { return smooth_ ? cubic_at(p) : straight_at(p); }
 
-  private:
     struct Cubic {
         double c0 = 0.0, c1 = 0.0, c2 = 0.0, c3 = 0.0;  // stress = c0 + u (c1 + u (c2 + u c3)), u in [0, 1)
-        double width = 1.0, work = 0.0;                 // of the cell; integral up to its start
+        double over = 1.0, work = 0.0, width = 1.0;     // 1/width of the cell; integral up to its start
+        double spare = 0.0;
     };
+    // The table of smooth laws, empty for others: cell i is that of the p whose p + shift has the leading
+    // bits first_cell() + i.
+    const std::vector<Cubic>& cells() const { return cells_; }
+    std::uint64_t first_cell() const { return base_; }
     static constexpr double shift = 1e-4;  // keeps the first cell away from 0
     static constexpr int cell_bits = 48;   // the four highest bits of the mantissa number the cell
 
+  private:
     static std::uint64_t bits_of(double v) {
         std::uint64_t b = 0;
         std::memcpy(&b, &v, sizeof b);
@@ -60,10 +65,10 @@ class FlowCurve {
         double floor_v = 0.0;
         std::memcpy(&floor_v, &floor_bits, sizeof floor_v);
         const Cubic& c = cells_[i];
-        const double u = (v - floor_v) / c.width;
+        const double u = (v - floor_v) * c.over;  // the widths are powers of 2
         FlowPoint f;
         f.stress = c.c0 + u * (c.c1 + u * (c.c2 + u * c.c3));
-        f.slope = (c.c1 + u * (2.0 * c.c2 + 3.0 * u * c.c3)) / c.width;
+        f.slope = (c.c1 + u * (2.0 * c.c2 + 3.0 * u * c.c3)) * c.over;
         f.work = c.work + c.width * u * (c.c0 + u * (c.c1 / 2.0 + u * (c.c2 / 3.0 + u * c.c3 / 4.0)));
         return f;
     }

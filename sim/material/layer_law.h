@@ -41,6 +41,7 @@
 #include <cmath>
 
 #include "sim/material/flow_curve.h"
+#include "sim/material/lane_law.h"
 
 namespace overbend::material {
 
@@ -92,6 +93,9 @@ struct LayerLaw {
     double plane_strain_yield() const { return curve.first_yield() / std::sqrt(yield_a * yield_b); }
 };
 
+// The same for kernels; the law must outlive it.
+LaneLaw lane_law(const LayerLaw& law);
+
 // What a layer has been through.
 struct LayerHistory {
     double plastic_strain = 0.0;  // hoop
@@ -124,6 +128,9 @@ struct LayerStart {
     double yield = 0.0, yield_square = 0.0;  // MPa
     double work = 0.0;                       // of the flow curve up to p, MPa
 };
+
+// The start of a layer in a kernel's rows: one every `stride` numbers, from where the layer's own begin.
+void store_start(const LayerLaw& law, const LayerStart& start, double* rows, int stride);
 
 namespace layer_detail {
 

@@ -3,18 +3,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sim/material/section_law_kernels.h"
+
 namespace overbend::material {
 
 namespace {
-
-// Layer starts and flows of one section, on the stack.
-struct Working {
-    LayerStart start[most_layers];
-    double flow[most_layers] = {};
-    Working(const LayerLaw& law, int count, const LayerHistory* was) {
-        for (int i = 0; i < count; ++i) start[i] = start_of(law, was[i]);
-    }
-};
 
 double elastic_of(const LayerLaw& law, const LayerHistory& h, double stress, double width_stress) {
     return elastic_energy(law, h.accumulated, stress, width_stress, h.shear_stress);
@@ -22,8 +15,8 @@ double elastic_of(const LayerLaw& law, const LayerHistory& h, double stress, dou
 
 }  // namespace
 
-SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerStart* was, double* flow,
-                        const SectionStrain& E, const double* slope_square) {
+SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerHistory* was,
+                        const SectionStrain& E) {
     SectionResponse s;
     LayerSquare squares[most_layers];
     s.folded = !shape.squares(E, squares);
@@ -32,11 +25,9 @@ SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const La
     shape.curvatures(E, curve);
     for (int i = 0; i < shape.layers(); ++i) {
         const LayerSquare& q = squares[i];
-        const double square = q.value + (slope_square ? slope_square[i] : 0.0);
-        const LayerResponse r = respond(law, was[i], 0.5 * std::log(square), 0.0, flow[i]);
-        flow[i] = r.flow;
-        const double w = 0.5 * shape.weight(i) / square, stress = w * r.stress;
-        const double c = 0.5 * w / square * (r.tangent - 2.0 * r.stress);
+        const LayerResponse r = respond(law, was[i], 0.5 * std::log(q.value));
+        const double w = 0.5 * shape.weight(i) / q.value, stress = w * r.stress;
+        const double c = 0.5 * w / q.value * (r.tangent - 2.0 * r.stress);
         s.N += stress * q.by(0);
         s.M += stress * q.by(1);
         s.N_G += c * q.by(0) * q.by(0) + stress * curve[i].GG;
@@ -47,34 +38,20 @@ SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const La
     return s;
 }
 
-SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerHistory* was,
-                        const SectionStrain& E) {
-    Working now(law, shape.layers(), was);
-    return respond(law, shape, now.start, now.flow, E, nullptr);
-}
-
-double advance(const LayerLaw& law, const SectionShape& shape, const LayerStart* start, const double* flow,
-               const LayerStrains& to, LayerHistory* history, double* stress, double* width_stress) {
+double advance(const LayerLaw& law, const SectionShape& shape, LayerHistory* history, double* stress,
+               double* width_stress, const SectionStrain& E) {
+    LayerSquare squares[most_layers];
+    shape.squares(E, squares);
     double work = 0.0;
     for (int i = 0; i < shape.layers(); ++i) {
-        const LayerResponse r = respond(law, start[i], to.hoop[i], to.shear[i], flow[i]);
         const LayerHistory was = history[i];
+        const LayerResponse r = respond(law, was, 0.5 * std::log(squares[i].value));
         history[i] = advance(law, was, r);
         work += shape.weight(i) * plastic_work(law, was, stress[i], width_stress[i], r, history[i]);
         stress[i] = r.stress;
         width_stress[i] = r.width_stress;
     }
     return work;
-}
-
-double advance(const LayerLaw& law, const SectionShape& shape, LayerHistory* history, double* stress,
-               double* width_stress, const SectionStrain& E) {
-    const Working now(law, shape.layers(), history);
-    LayerSquare squares[most_layers];
-    shape.squares(E, squares);
-    LayerStrains to;
-    for (int i = 0; i < shape.layers(); ++i) to.hoop[i] = 0.5 * std::log(squares[i].value), to.shear[i] = 0.0;
-    return advance(law, shape, now.start, now.flow, to, history, stress, width_stress);
 }
 
 double elastic_energy(const LayerLaw& law, const SectionShape& shape, const LayerHistory* history,
@@ -87,17 +64,27 @@ double elastic_energy(const LayerLaw& law, const SectionShape& shape, const Laye
 
 FreeSection release(const LayerLaw& law, const SectionShape& shape, const LayerHistory* was,
                     const SectionStrain& E, const double* slope_square) {
+    const int n = shape.padded_layers();
+    double rows[law_rows * most_layers], none[most_layers] = {};
+    for (int i = 0; i < n; ++i) {
+        store_start(law, start_of(law, was[std::min(i, shape.layers() - 1)]), rows + i, n);
+        for (const LayerRow row : {hoop_strain, shear_strain, flow, flow_hoop, flow_shear})
+            rows[row * n + i] = 0.0;
+    }
+    const SectionLayers layers{shape.heights(), shape.weights(), n, rows, slope_square ? slope_square : none};
+    const LaneLaw of_lanes = lane_law(law);
+    const auto at = [&](double G, double k) {
+        SectionSums s;
+        s.folded = !(G > 0.0);
+        if (!s.folded) section_law(of_lanes, layers, shape.held(SectionStrain(G, k, E(2), E(3))), s);
+        return s;
+    };
     // Newton on (N, M) = 0, halved while the potential rises: the same energy as the increment's.
-    const int count = shape.layers();
-    const double t = shape.height(count - 1) - shape.height(0);
+    const double t = shape.height(shape.layers() - 1) - shape.height(0);
     const double enough = 1e-9 * law.plane_strain_yield() * t;
     FreeSection f;
     f.G = E(0), f.k = E(1);
-    Working now(law, count, was);
-    const auto at = [&](double G, double k) {
-        return respond(law, shape, now.start, now.flow, SectionStrain(G, k, E(2), E(3)), slope_square);
-    };
-    SectionResponse s = at(f.G, f.k);
+    SectionSums s = at(f.G, f.k);
     for (int i = 0; i < 60 && !s.folded; ++i) {
         if (std::abs(s.N) < enough && std::abs(s.M) < enough * t) {
             f.solved = true;
@@ -115,7 +102,7 @@ FreeSection release(const LayerLaw& law, const SectionShape& shape, const LayerH
         // just yielded responds with low stiffness at first, and with high stiffness as soon as it unloads.
         const double slope0 = s.N * dG + s.M * dk;
         double step = 1.0, low = 0.0, low_slope = slope0, high = 0.0, high_slope = 0.0;
-        SectionResponse next;
+        SectionSums next;
         for (int trial = 0; trial < 30; ++trial) {
             next = at(f.G + step * dG, f.k + step * dk);
             if (next.folded) {

@@ -26,26 +26,13 @@ struct SectionResponse {
     bool folded = false;                     // lambda_z^2 <= 0 somewhere: no such section; all else is 0
 };
 
-// The section at E, in an increment without shear that started at `was`: one a layer. flow: of the layers'
-// last evaluation in this increment, 0 before the first; it is replaced. slope_square: of every layer against
-// the section's normal, which stretches it too: e = ln(lambda^2 + slope^2)/2; none: 0.
-SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerStart* was, double* flow,
-                        const SectionStrain& E, const double* slope_square);
-// The same from the layers' history, for a single evaluation, without slopes.
+// The section at E, in an increment without shear or slopes that started from the layers' history.
 SectionResponse respond(const LayerLaw& law, const SectionShape& shape, const LayerHistory* was,
                         const SectionStrain& E);
 
-// Where the increment has taken a section: e and the increment of shear strain of every layer.
-struct LayerStrains {
-    double hoop[most_layers], shear[most_layers];
-};
-
-// Writes the layers' history after the increment in place, and returns the plastic work done in it by the
-// trapezoidal rule, N mm per mm width and mm length. stress, width_stress: of the layers at the increment's
-// start, replaced by those at its end. was, flow: as in respond.
-double advance(const LayerLaw& law, const SectionShape& shape, const LayerStart* was, const double* flow,
-               const LayerStrains& to, LayerHistory* history, double* stress, double* width_stress);
-// To E without shear, for a single step.
+// Takes E over: writes the layers' history after the increment in place, and returns the plastic work done in
+// it by the trapezoidal rule, N mm per mm width and mm length. stress, width_stress: of the layers at the
+// increment's start, replaced by those at its end.
 double advance(const LayerLaw& law, const SectionShape& shape, LayerHistory* history, double* stress,
                double* width_stress, const SectionStrain& E);
 
@@ -54,7 +41,8 @@ double elastic_energy(const LayerLaw& law, const SectionShape& shape, const Laye
                       const double* stress, const double* width_stress);
 
 // Stretch and curvature at which an undisturbed section carries neither axial force nor moment; its warp, its
-// slopes and its shear stay. E: where it is.
+// slopes and its shear stay. E: where it is. slope_square: of every layer against the section's normal, which
+// stretches it too: e = ln(lambda^2 + slope^2)/2; none: 0.
 struct FreeSection {
     double G = 1.0, k = 0.0;
     bool solved = false;

@@ -26,10 +26,9 @@
 #include <Eigen/Core>
 #include <vector>
 
-namespace overbend::material {
+#include "sim/material/kernels.h"
 
-constexpr int warps = 2;  // shapes of warp
-constexpr int least_layers = 3, most_layers = 64;
+namespace overbend::material {
 
 // (G, k, c_1, c_2)
 constexpr int section_strains = 2 + warps;
@@ -55,19 +54,10 @@ struct SquareCurvature {
     double GG, Gk, kk;
 };
 
-// Of the points that integrals are made of.
-constexpr int section_points = 5;
-struct PointSquares {
-    bool folded = false;  // as above
-    LayerSquare point[section_points];
-};
-
-// Heights of every layer, then of the lower and the upper face: (y, its derivatives by G, k, c_1, c_2, 0).
-struct LayerHeights {
-    using Place = Eigen::Matrix<double, 6, 1>;
-    Place place[most_layers + 2];
-    double y(int i) const { return place[i](0); }
-    auto by(int i) const { return place[i].segment<section_strains>(1); }
+// Heights of every layer, then (at SectionShape::face) of the lower and the upper face.
+struct LayerHeights : HeightRows {
+    double y(int i) const { return height[i]; }
+    SectionStrain by(int i) const { return {slope[0][i], slope[1][i], slope[2][i], slope[3][i]}; }
 };
 
 class SectionShape {
@@ -77,12 +67,23 @@ class SectionShape {
     SectionShape(double thickness, const std::vector<double>& heights);
 
     int layers() const { return layers_; }
-    int face(double side) const { return side > 0.0 ? layers_ + 1 : layers_; }  // its place among the heights
+    int padded_layers() const { return padded(layers_); }
+    // Its place among the heights.
+    int face(double side) const { return side > 0.0 ? padded_layers() + 1 : padded_layers(); }
     double thickness() const { return thickness_; }
-    double height(int i) const { return height_[i]; }
+    double height(int i) const { return places_.height[i]; }
     double weight(int i) const { return weight_[i]; }
     double warp(int j, int i) const { return warp_[j][i]; }         // psi_j of a layer, mm
     double warp_slope(int j, int i) const { return slope_[j][i]; }  // psi_j'
+    // The same as padded rows.
+    const double* heights() const { return places_.height; }
+    const double* weights() const { return weight_; }
+    const double* warp_row(int j) const { return warp_[j]; }
+    const double* warp_slope_row(int j) const { return slope_[j]; }
+
+    const SectionPlaces& places() const { return places_; }
+
+    HeldSection held(const SectionStrain& E) const;
 
     // Of every layer. False: a layer has no stretch left, so there is no such section, and s is not filled.
     bool squares(const SectionStrain& E, LayerSquare* s) const;
@@ -94,28 +95,19 @@ class SectionShape {
     bool heights(const SectionStrain& E, LayerHeights& h) const;
     // s: of E.
     void heights(const SectionStrain& E, const PointSquares& s, LayerHeights& h) const;
-    // The second derivatives by the strains of sum_i share_i y_i; share: of the layers' heights, one each.
+    // The second derivatives by the strains of sum_i share_i y_i; share: of the layers' heights, as a padded
+    // row.
     SectionHessian height_curvature(const SectionStrain& E, const PointSquares& s, const double* share) const;
     // Of one face's height.
     SectionHessian face_curvature(const SectionStrain& E, const PointSquares& s, double side) const;
 
   private:
-    using Row = Eigen::Matrix<double, section_points, 1>;  // a share of every point
-    bool fill(const SectionStrain& E, const double* height, int count, LayerSquare* s) const;
-    void fill(const SectionStrain& E, const double* height, int count, SquareCurvature* s) const;
-    SectionHessian warped_curvature(const SectionStrain& E, const PointSquares& s, const Row& share,
-                                    const double* height, const double* of_height, int heights) const;
-    double place_of(int i) const {
-        return i < layers_ ? height_[i] : i == layers_ ? -0.5 * thickness_ : 0.5 * thickness_;
-    }
-
     int layers_ = 0;
     double thickness_ = 0.0;
-    double height_[most_layers] = {}, weight_[most_layers] = {};
+    SectionPlaces places_;
+    double weight_[most_layers] = {};
     double warp_[warps][most_layers] = {}, slope_[warps][most_layers] = {};
     double middle_[warps] = {};  // psi_j(0)
-    double point_[section_points] = {};
-    std::vector<Row> integral_;  // from 0 to each layer and face
 };
 
 }  // namespace overbend::material

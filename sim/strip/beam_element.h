@@ -58,20 +58,4 @@ inline StrainGradient strain_gradient(const ElementStrain& s, double length) {
             {0.0, 0.0, -1.0 / length, 0.0, 0.0, 1.0 / length}};
 }
 
-// N d2G + Q d2g by the same six: with dm the mean turn's change, and dp, dq the chord's over L along t and n,
-// d2G = 2 dq dm - G dm^2,  d2g = - 2 dp dm - g dm^2.
-inline Eigen::Matrix<double, 6, 6> strain_curvature(const ElementStrain& s, double length, double N,
-                                                    double Q) {
-    Eigen::Matrix<double, 6, 6> K;
-    K.setZero();
-    const double x = 0.5 * (-N * s.ty - Q * s.tx) / length, y = 0.5 * (N * s.tx - Q * s.ty) / length;
-    const double turn = -0.25 * (N * s.G + Q * s.g);
-    for (const int a : {2, 5}) {
-        K(a, 0) -= x, K(a, 1) -= y, K(a, 3) += x, K(a, 4) += y;
-        K(0, a) -= x, K(1, a) -= y, K(3, a) += x, K(4, a) += y;
-        for (const int b : {2, 5}) K(a, b) += turn;
-    }
-    return K;
-}
-
 }  // namespace overbend::strip

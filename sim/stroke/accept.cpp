@@ -10,22 +10,19 @@ namespace overbend::stroke {
 
 // Energy and history of the accepted state.
 void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& totals) {
-    double elastic = 0.0, elastic_before = 0.0, plastic = 0.0;
+    double elastic = 0.0, plastic = 0.0;
     curvature_move_ = 0.0;
     for (int e = 0; e + 1 < nodes_; ++e) {
         const strip::ElementStrain& now = strains_.elements[e];
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
         material::LayerHistory* layers = history(c.strip, e);
         double *stress = &c.stress[at], *width_stress = &c.width_stress[at];
-        elastic_before += length_[e] * material::elastic_energy(law_, shape_, layers, stress, width_stress);
-        plastic += length_[e] * material::advance(law_, shape_, &sections_.starts[at], &sections_.flow[at],
-                                                  layer_strains(shape_, strains_, length_, sections_, e),
-                                                  layers, stress, width_stress);
+        plastic += length_[e] *
+                   advance_layers(law_, shape_, e, sections_, layers, stress, width_stress, &c.flow[at]);
         elastic += length_[e] * material::elastic_energy(law_, shape_, layers, stress, width_stress);
         curvature_move_ = std::max(curvature_move_, std::abs(now.k - c.curvature[e]));
         c.stretch[e] = now.G, c.curvature[e] = now.k;
     }
-    c.flow = sections_.flow;
     c.move_before.swap(c.last_move);
     for (int i = 0; i < unknowns_; ++i) c.last_move[i] = u_[i] - c.u[i];
     // Work by the trapezoidal rule, but for what changes its sign where the ram turns back.
@@ -57,7 +54,8 @@ void IncrementSolver::accept(SolverState& c, double ram_move, const Totals& tota
 
     const double force = contact_force_on_ram();
     c.audit.tools += 0.5 * (c.punch_force + force) * ram_move;
-    c.audit.elastic += elastic - elastic_before;
+    c.audit.elastic += elastic - c.elastic_energy;
+    c.elastic_energy = elastic;
     c.audit.plastic += plastic;
     c.audit.friction += friction;
     c.contact_energy = totals.contact.energy + held_energy(contacts_, scene_.law);

@@ -12,27 +12,30 @@
 #include <vector>
 
 #include "sim/strip/beam_element.h"
+#include "sim/stroke/band_kernels.h"
 
 namespace overbend::stroke {
 
 class BandMatrix {
   public:
     static constexpr int half = 4 * strip::node_unknowns - 1;
-    static constexpr int row = 2 * half + 1;
+    static_assert(half == band_half);
 
     void resize(int size) {
         size_ = size;
-        a_.assign(static_cast<std::size_t>(size) * row, 0.0);
+        a_.assign(static_cast<std::size_t>(size) * band_row + 1, 0.0);
         reach_.assign(size, 0);
     }
     void clear() {
-        std::fill(a_.begin(), a_.end(), 0.0);
+        for (int i = 0; i < size_; ++i) std::fill_n(&at(i, i - half), 2 * half + 1, 0.0);
         std::fill(reach_.begin(), reach_.end(), 0);
     }
     int size() const { return size_; }
+    double* rows() { return a_.data(); }
+    const double* rows() const { return a_.data(); }
     // |i - j| <= half
-    double& at(int i, int j) { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
-    const double& at(int i, int j) const { return a_[static_cast<std::size_t>(i) * row + (j - i + half)]; }
+    double& at(int i, int j) { return a_[place(i, j)]; }
+    const double& at(int i, int j) const { return a_[place(i, j)]; }
 
     // Says that the unknowns first ... last hang together; what is not said is taken to be 0.
     void join(int first, int last) {
@@ -45,8 +48,12 @@ class BandMatrix {
     }
 
   private:
+    static std::size_t place(int i, int j) {
+        return static_cast<std::size_t>(i) * band_row + (j - i + band_reach);
+    }
+
     int size_ = 0;
-    std::vector<double> a_;
+    std::vector<double> a_;  // see band_kernels.h
     std::vector<int> reach_;
 };
 

@@ -86,33 +86,104 @@ double Driver::estimated_angle() {
     return sense_ * solver_.free_turn(now_, scene_.stop.left, scene_.stop.right) + offset_;
 }
 
-// The strip's sections are unloaded as an estimate, which costs as much as an increment; true ways back only
-// near the stop.
+// From one of the conditions on the way, to the travel that the forecast gives; corrected until the free angle
+// is the stop's. A first way back, in larger steps, sets the estimate right. An increment that is nearly nothing
+// leaves the strip otherwise than none, since friction begins anew in each: none is shorter than the first.
+// False: it leads nowhere.
+bool Driver::land(const std::vector<Mark>& marks, Forecast& forecast) {
+    const double tolerance = scene_.stop.tolerance, t = scene_.strip.thickness;
+    bool set_right = false;
+    for (int round = 0; round < 10; ++round) {
+        const double goal = forecast.travel_for(wanted_ - offset_);
+        const auto from = std::find_if(marks.rbegin(), marks.rend(), [&](const Mark& m) {
+            return goal - m.at.travel >= limits::first_increment * t;
+        });
+        if (from == marks.rend() || goal - from->at.travel > 2.0 * from->increment ||
+            goal > scene_.stop.travel_limit)
+            return false;
+        go_back(from->at);
+        increment_ = goal - now_.travel;
+        while (now_.travel < goal - 1e-9 * t)
+            if (!step_down(goal)) return false;
+        const double estimate = estimated_angle();
+        forecast.add(now_.travel, estimate - offset_);
+        if (std::abs(estimate - wanted_) > 0.5 * tolerance) continue;
+        if (!set_right) {
+            const WayBack first = way_back(limits::trial_force_fall);
+            if (!first.complete()) return false;
+            offset_ += first.angle - estimate;
+            set_right = true;
+            if (std::abs(first.angle - wanted_) > 0.5 * tolerance) continue;
+        }
+        back_ = way_back(limits::force_fall);
+        if (!back_->complete() || std::abs(back_->angle - wanted_) <= tolerance) return true;
+        offset_ = back_->angle - (estimate - offset_);
+        back_.reset();
+    }
+    return false;
+}
+
+// After an increment: lands on the stop where the forecast has it within the next one, or behind. Where that
+// leads nowhere, all is as before; `foretell` says whether the stop is still ahead.
+bool Driver::land_if_near(std::vector<Mark>& marks, Forecast& forecast, bool& foretell) {
+    // What springs back is less than what is bent: far from the stop the sections are not looked at.
+    const double bent = loaded_angle(now_), before = loaded_angle(marks.back().at);
+    marks.push_back(mark());
+    if (marks.size() > 4) marks.erase(marks.begin());
+    if (bent + 3.0 * std::abs(bent - before) < wanted_) return false;
+    forecast.add(now_.travel, estimated_angle() - offset_);
+    if (forecast.travel_for(wanted_ - offset_) > now_.travel + increment_) return false;
+    const StrokeResult pressed = result_;
+    if (land(marks, forecast)) return true;
+    result_ = pressed;
+    now_ = marks.back().at, increment_ = marks.back().increment;
+    foretell = estimated_angle() < wanted_;
+    return false;
+}
+
+// Once the angle is passed: closes in on it from both sides. early: a condition short of it. False: not passed.
+bool Driver::close_in_if_passed(const SolverState& early, double estimate) {
+    if (estimate < wanted_) return false;
+    back_ = way_back(limits::force_fall);
+    if (!back_->complete()) return true;  // run() says so
+    offset_ += back_->angle - estimate;
+    const double excess = back_->angle - wanted_;
+    if (std::abs(excess) <= scene_.stop.tolerance) return true;
+    if (excess > 0.0) {
+        missed_ = !close_in_on_angle(early, excess);
+        return true;
+    }
+    back_.reset();
+    return false;
+}
+
+// The strip's sections are unloaded as an estimate; a forecast of it says where to end an increment and try a
+// true way back. Where that leads nowhere, because the strip springs back in one way or another from states
+// that are nearly the same, the stroke goes on past the angle, and it is closed in on from both sides.
 bool Driver::load_to_angle() {
     const Stop& stop = scene_.stop;
     constexpr double near = 0.03;  // rad
     SolverState early = now_;
+    bool foretell = true;
+    Forecast forecast;
+    std::vector<Mark> marks{mark()};
+    forecast.add(now_.travel, loaded_angle(now_));
     while (now_.travel < stop.travel_limit - 1e-9 * scene_.strip.thickness) {
         if (!step_down(stop.travel_limit))
             return squeezed(1.0) && end_at(Outcome::jammed,
                                            "the strip is squeezed between punch and die, which bend it no "
                                            "further,");
-        double estimate = loaded_angle(now_) < wanted_ - near ? -1e300 : estimated_angle();
-        if (estimate >= wanted_) {
-            back_ = way_back();
-            if (!back_->complete()) return true;  // run() says so
-            offset_ += back_->angle - estimate;
-            const double excess = back_->angle - wanted_;
-            if (std::abs(excess) <= stop.tolerance || (excess > 0.0 && close_in_on_angle(early, excess))) {
-                keep(Phase::pressing);
-                return true;
-            }
-            if (excess > 0.0) return false;
-            estimate = back_->angle;
-            back_.reset();
+        const bool far = loaded_angle(now_) < wanted_ - near;
+        if (!foretell && !far && close_in_if_passed(early, estimated_angle())) {
+            if (!missed_) keep(Phase::pressing);
+            return !missed_;
         }
         keep(Phase::pressing);
-        if (estimate < wanted_ - near) early = now_;
+        if (foretell && land_if_near(marks, forecast, foretell)) {
+            keep(Phase::pressing);
+            return true;
+        }
+        if (far) early = now_;
         if (squeezed(limits::squeeze))
             return end_at(Outcome::jammed,
                           "the strip is squeezed between punch and die, which bend it no further,");
@@ -154,7 +225,7 @@ bool Driver::close_in_on_angle(const SolverState& early, double excess) {
         if (round > 2 && below < 0.0 && !truth) truth.emplace(low, below, high, above);
         if (truth ? !press_to(early, truth->guess()) : !press_to_estimate(early, high, above)) return false;
         const double estimate = estimated_angle();
-        back_ = way_back();
+        back_ = way_back(limits::force_fall);
         if (!back_->complete()) return true;
         const double miss = back_->angle - wanted_;
         if (std::abs(miss) <= tolerance) return true;
@@ -168,7 +239,7 @@ bool Driver::close_in_on_angle(const SolverState& early, double excess) {
     }
     if (least <= limits::angle_jump) {
         if (!press_to(early, nearest)) return false;
-        back_ = way_back();
+        back_ = way_back(limits::force_fall);
         return true;
     }
     char text[160];

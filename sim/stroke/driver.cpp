@@ -84,11 +84,11 @@ bool Driver::goes_on() {
     return fail(Outcome::cancelled, "stopped on request");
 }
 
-// The increment that follows an accepted one of this size.
+// The increment that follows an accepted one of this size, by what happened to the strip in it alone: how the
+// equilibrium was found must not move the answer.
 double Driver::next_increment(double move, double pressed) const {
     const double t = scene_.strip.thickness;
-    const int n = solver_.last_iterations();
-    double change = n <= 5 ? 1.5 : n <= 10 ? 1.1 : 0.7;
+    double change = limits::increment_growth;
     const double bent = solver_.last_curvature_move() * t;
     if (bent > 0.0) change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
     if (pressed > 0.0) change = std::min(change, std::max(0.3, limits::force_increment / pressed));
@@ -163,12 +163,12 @@ double Driver::loaded_angle(const SolverState& c) const {
 
 // The punch goes back in contact until nothing touches it, or nearly so: what is then left in the sections is
 // elastic, and they are released anyway. A strip that touches itself is not, and is followed to the end.
-bool Driver::retract(SolverState& c, WayBack& back) {
+bool Driver::retract(SolverState& c, double force_fall, WayBack& back) {
     const double t = scene_.strip.thickness;
     const double held = c.punch_force, none = 1e-6 * solver_.force_scale();
     const double enough = scene_.touches_itself ? none : std::max(none, limits::force_left * held);
     // A stroke that hardly bends the strip is over before the usual first increment.
-    double move = std::min(limits::first_increment * t, limits::force_fall * std::max(c.travel, 1e-6 * t));
+    double move = std::min(limits::first_increment * t, force_fall * std::max(c.travel, 1e-6 * t));
     double rate = 0.0;  // of the force, N per mm and mm, in the last step
     for (int i = 0; i < 2000; ++i) {
         if (c.punch_force <= enough && i > 0) {
@@ -180,8 +180,8 @@ bool Driver::retract(SolverState& c, WayBack& back) {
             back.curve.push_back({c.travel, c.punch_force});
             if (options_.record) record(back.recording, c, Phase::retracting);
             const double fall = std::abs(before - c.punch_force) / std::max(held, enough);
-            double change = solver_.last_iterations() <= 8 ? 2.0 : 1.0;
-            if (fall > 0.0) change = std::min(change, std::max(0.3, limits::force_fall / fall));
+            double change = limits::way_back_growth;
+            if (fall > 0.0) change = std::min(change, std::max(0.3, force_fall / fall));
             rate = (before - c.punch_force) / move;
             move = std::min(change * move, 2.0 * options_.solver.largest_increment * t);
             // Not past where the punch leaves the strip, which then has nothing to stand between.
@@ -195,10 +195,11 @@ bool Driver::retract(SolverState& c, WayBack& back) {
     return false;
 }
 
-WayBack Driver::way_back() {
+// force_fall: see limits::force_fall.
+WayBack Driver::way_back(double force_fall) {
     WayBack back;
     back.retracted = now_;
-    back.off = retract(back.retracted, back);
+    back.off = retract(back.retracted, force_fall, back);
     back.free = back.retracted;
     // Touching faces keep pressing; without them, the sections are unloaded one by one.
     back.released = back.off && (scene_.touches_itself || solver_.release(back.free));
@@ -251,7 +252,7 @@ StrokeResult Driver::turn_back() {
     result_.balance_error = unbalanced(now_, scene_.weight * whole) / std::max(result_.peak_force, 1e-300);
     record(result_.recording, now_, Phase::held);
 
-    if (!back_) back_ = way_back();
+    if (!back_) back_ = way_back(limits::force_fall);
     std::vector<State>& states = result_.recording.states;
     std::move(back_->recording.states.begin(), back_->recording.states.end(), std::back_inserter(states));
     result_.curve.insert(result_.curve.end(), back_->curve.begin(), back_->curve.end());

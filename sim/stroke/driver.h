@@ -3,7 +3,11 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
+#include "sim/stroke/forecast.h"
+#include "sim/stroke/increment.h"
+#include "sim/stroke/solver_state.h"
 #include "sim/stroke/stroke.h"
 
 namespace overbend::stroke {
@@ -53,8 +57,8 @@ class Driver {
     bool load_to_travel(double travel);
     bool load_to_stop();
     StrokeResult turn_back();
-    WayBack way_back();
-    bool retract(SolverState& c, WayBack& back);
+    WayBack way_back(double force_fall);
+    bool retract(SolverState& c, double force_fall, WayBack& back);
     double loaded_angle(const SolverState& c) const;
     void keep(Phase phase);
     void go_back(const SolverState& c);
@@ -68,6 +72,9 @@ class Driver {
     bool load_to_force();
     bool close_in_on_force(const SolverState& before);
     bool load_to_angle();
+    bool land(const std::vector<Mark>& marks, Forecast& forecast);
+    bool land_if_near(std::vector<Mark>& marks, Forecast& forecast, bool& foretell);
+    bool close_in_if_passed(const SolverState& early, double estimate);
     bool press_to_estimate(const SolverState& early, double high, double above);
     bool close_in_on_angle(const SolverState& early, double excess);
     double estimated_angle();
@@ -84,6 +91,7 @@ class Driver {
     double increment_ = 0.0;
     bool in_equilibrium_ = false;
     bool loaded_ = false;  // to the stop
+    bool missed_ = false;  // the stop's angle, which was closed in on
 };
 
 }  // namespace overbend::stroke

@@ -10,14 +10,21 @@
 
 namespace overbend::stroke {
 
-// Adds the element's gradient to `sums` and sets its layers' energies in `sections`, whose squares are those
-// of the state. Returns the energy over the length.
-double add_element_gradient(const material::LayerLaw& law, const material::SectionShape& shape,
-                            const StripStrains& strains, double length, int element, Sections& sections,
-                            StrainSums& sums);
+// The element as kernels see it; points into all of these.
+ElementState element_state(const material::SectionShape& shape, const StripStrains& strains, double length,
+                           int element, Sections& sections);
+
+struct ElementEnergy {
+    bool folded = false;  // a layer has no stretch left: there is no such section
+    double energy = 0.0;  // over the length
+};
+// Adds the element's gradient to `sums`; its layers' answers stay in `sections`.
+ElementEnergy add_element_gradient(const material::LaneLaw& law, const material::SectionShape& shape,
+                                   const StripStrains& strains, double length, int element,
+                                   Sections& sections, StrainSums& sums);
 
 // Adds the element's hessian in the state of the last gradient, but for what heights at the nodes curve.
 void add_element_hessian(const material::SectionShape& shape, const StripStrains& strains, double length,
-                         int element, const Sections& sections, StrainSums& sums);
+                         int element, Sections& sections, StrainSums& sums);
 
 }  // namespace overbend::stroke

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "sim/stroke/strain_kernels.h"
+
 namespace overbend::stroke {
 
 namespace {
@@ -15,9 +17,9 @@ using strip::node_unknowns;
 // processors take them in pairs.
 constexpr int beyond_section = section_strains, all_strains = section_strains + 2 + warps;
 constexpr int pair_unknowns = 2 * node_unknowns;
+static_assert(all_strains == pair_strains && node_unknowns == unknowns_of_node);
 using StrainVector = Eigen::Matrix<double, all_strains, 1>;
-using StrainMatrix = Eigen::Matrix<double, all_strains, all_strains>;
-using UnknownMatrix = Eigen::Matrix<double, pair_unknowns, pair_unknowns, Eigen::RowMajor>;
+using StrainMatrix = Eigen::Matrix<double, all_strains, all_strains, Eigen::RowMajor>;
 
 // Columns by an element's strains, or by its section's alone, become columns by the unknowns of its nodes.
 template <int rows, int strains>
@@ -48,20 +50,6 @@ Eigen::Matrix<double, rows, pair_unknowns> by_unknowns(const strip::ElementStrai
     return to;
 }
 
-// Second derivatives by the strains of element a (rows) and b as those by the unknowns.
-template <int strains>
-UnknownMatrix by_unknowns(const strip::ElementStrain& a, double length_a, const strip::ElementStrain& b,
-                          double length_b, const Eigen::Matrix<double, strains, strains>& H) {
-    const Eigen::Matrix<double, pair_unknowns, strains> columns =
-        by_unknowns<strains, strains>(b, length_b, H).transpose();
-    return by_unknowns<pair_unknowns, strains>(a, length_a, columns).transpose();
-}
-
-void add_block(int row, int column, const UnknownMatrix& K, BandMatrix& to) {
-    using Row = Eigen::Map<Eigen::Matrix<double, 1, pair_unknowns>>;
-    for (int i = 0; i < pair_unknowns; ++i) Row(&to.at(row + i, column)) += K.row(i);
-}
-
 // What the element whose shares in both its nodes' sections are `left` and `right` has of them, and of its
 // own.
 StrainMatrix own_hessian(const ElementSums& e, const NodeSums& a, const NodeSums& b, double left,
@@ -81,6 +69,10 @@ StrainMatrix own_hessian(const ElementSums& e, const NodeSums& a, const NodeSums
     H.block<section_strains, rest>(0, beyond_section) =
         H.block<rest, section_strains>(beyond_section, 0).transpose();
     return H;
+}
+
+ElementChange change_of(const strip::ElementStrain& s, double length) {
+    return {s.tx, s.ty, s.G, s.g, 1.0 / length};
 }
 
 // Of the element's section in that at a node: 1 at the strip's ends, 1/2 else.
@@ -110,27 +102,21 @@ void Equations::take_over_gradient(const StripStrains& strains, const std::vecto
 void Equations::take_over_hessian(const StripStrains& strains, const std::vector<double>& length) {
     const int elements = static_cast<int>(length.size());
     constexpr int rest = own_strains - 2;
+    const StrainKernels& kernels = strain_kernels();
     for (int e = 0; e < elements; ++e) {
-        const strip::ElementStrain& here = strains.elements[e];
+        const ElementChange here = change_of(strains.elements[e], length[e]);
         const ElementSums& own = by_strains.elements[e];
         const NodeSums &first = by_strains.nodes[e], &second = by_strains.nodes[e + 1];
         const double left = share_in(e, elements), right = share_in(e + 1, elements);
         const int at = node_unknowns * e;
-        UnknownMatrix K = by_unknowns<all_strains>(here, length[e], here, length[e],
-                                                   own_hessian(own, first, second, left, right));
         // And the forces on G and g times their second derivatives.
         const double N = left * first.gradient(0) + right * second.gradient(0) + own.gradient(0);
-        const Eigen::Matrix<double, 6, 6> curved =
-            strip::strain_curvature(here, length[e], N, own.gradient(slope_strain));
-        for (int a = 0; a < 2; ++a)
-            for (int b = 0; b < 2; ++b)
-                K.block<3, 3>(node_unknowns * a, node_unknowns * b) += curved.block<3, 3>(3 * a, 3 * b);
-        add_block(at, at, K, matrix);
+        kernels.add_own(here, own_hessian(own, first, second, left, right).data(), N,
+                        own.gradient(slope_strain), matrix.rows(), at);
         matrix.join(at, node_unknowns * (std::min(elements, e + 3) + 1) - 1);
 
         if (e + 1 >= elements) continue;
         // With the next element, by the section at the node between them and those beside it.
-        const strip::ElementStrain& next = strains.elements[e + 1];
         const ElementSums& beside = by_strains.elements[e + 1];
         StrainMatrix H = StrainMatrix::Zero();
         H.topLeftCorner<section_strains, section_strains>() =
@@ -141,15 +127,14 @@ void Equations::take_over_hessian(const StripStrains& strains, const std::vector
         H.block<rest, section_strains>(beyond_section, 0) = 0.5 * own.with_node[1].bottomRows<rest>();
         H.block<section_strains, rest>(0, beyond_section) =
             0.5 * beside.with_node[0].bottomRows<rest>().transpose();
-        K = by_unknowns<all_strains>(here, length[e], next, length[e + 1], H);
-        add_block(at, at + node_unknowns, K, matrix);
-        add_block(at + node_unknowns, at, K.transpose(), matrix);
+        kernels.add_pair(here, change_of(strains.elements[e + 1], length[e + 1]), H.data(), matrix.rows(), at,
+                         at + node_unknowns);
 
         if (e + 2 >= elements) continue;
-        const SectionHessian far = 0.25 * beside.of_nodes;
-        K = by_unknowns<section_strains>(here, length[e], strains.elements[e + 2], length[e + 2], far);
-        add_block(at, at + 2 * node_unknowns, K, matrix);
-        add_block(at + 2 * node_unknowns, at, K.transpose(), matrix);
+        H.setZero();
+        H.topLeftCorner<section_strains, section_strains>() = 0.25 * beside.of_nodes;
+        kernels.add_pair(here, change_of(strains.elements[e + 2], length[e + 2]), H.data(), matrix.rows(), at,
+                         at + 2 * node_unknowns);
     }
 }
 

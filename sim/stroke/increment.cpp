@@ -101,13 +101,17 @@ void IncrementSolver::start(SolverState& c) {
     c.held.clear();
     strain_strip(shape_, length_, c.u, strains_);
     start_sections(law_, shape_, c.strip, length_, strains_, {}, sections_);
+    // From its own history a section answers elastically: this only fills the stresses.
+    equations_.clear();
+    add_sections(law_, shape_, length_, strains_, c.u, c.u, sections_, equations_);
+    c.elastic_energy = 0.0;
     for (int e = 0; e + 1 < nodes_; ++e) {
         const strip::ElementStrain& strain = strains_.elements[e];
         const std::size_t at = static_cast<std::size_t>(e) * layers_;
-        // From its own history a section answers elastically: this only fills the stresses.
-        material::advance(law_, shape_, &sections_.starts[at], &sections_.flow[at],
-                          layer_strains(shape_, strains_, length_, sections_, e), history(c.strip, e),
-                          &c.stress[at], &c.width_stress[at]);
+        advance_layers(law_, shape_, e, sections_, history(c.strip, e), &c.stress[at], &c.width_stress[at],
+                       &c.flow[at]);
+        c.elastic_energy += length_[e] * material::elastic_energy(law_, shape_, history(c.strip, e),
+                                                                  &c.stress[at], &c.width_stress[at]);
         c.stretch[e] = strain.G, c.curvature[e] = strain.k;
     }
     c.load_fraction = has_standing_loads() ? 0.0 : 1.0;

@@ -22,21 +22,12 @@
 #include "sim/stroke/length_scale.h"
 #include "sim/stroke/sections.h"
 #include "sim/stroke/self_contact.h"
+#include "sim/stroke/solver_options.h"
 #include "sim/stroke/solver_state.h"
 #include "sim/stroke/spring_force.h"
 #include "sim/stroke/stroke_scene.h"
 
 namespace overbend::stroke {
-
-struct SolverOptions {
-    double contact_stiffness = 2.0;  // over E'/t: that of half the thickness, from a surface to the mid-line
-    double contact_spacing = 0.07;   // of contact points, over the thickness
-    double length_scale = 0.12;      // l over the thickness
-    double largest_increment = 0.1;  // of the ram, over the thickness
-    // Largest change of an element's curvature in an increment, over 1/thickness: the moving neutral layer
-    // leaves a history that coarser increments smear (0.3 per cent of the moment at 0.033, 1.5 at 0.13).
-    double curvature_increment = 0.06;
-};
 
 enum class StepOutcome { solved, not_converged, folded, no_hold };
 
@@ -75,7 +66,6 @@ class IncrementSolver {
     // Of the last accepted step.
     double last_curvature_move() const { return curvature_move_; }  // largest, 1/mm
     double last_slip() const { return slip_; }                      // largest of a point that is pressed, mm
-    int last_iterations() const { return iterations_; }
     double last_residual() const { return residual_; }
     double force_scale() const { return force_scale_; }
 

@@ -128,7 +128,7 @@ bool IncrementSolver::apply_standing_loads(SolverState& c) {
     double step = 0.1;
     while (c.load_fraction < 1.0) {
         if (apply_loads(c, std::min(1.0, c.load_fraction + step)) == StepOutcome::solved) {
-            step *= iterations_ <= 8 ? 2.0 : 1.0;
+            step *= 2.0;
         } else {
             step *= 0.35;
             if (step < 1e-6) return false;

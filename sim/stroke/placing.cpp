@@ -4,6 +4,7 @@
 
 #include "sim/errors.h"
 #include "sim/strip/place.h"
+#include "sim/stroke/increment.h"
 #include "sim/tolerances.h"
 
 namespace overbend::stroke {

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "sim/strip/place.h"
+#include "sim/stroke/increment.h"
 #include "sim/stroke/recorder.h"
 
 namespace overbend::stroke {

@@ -9,9 +9,9 @@
 namespace overbend::stroke {
 
 material::FreeSection IncrementSolver::release_section(SolverState& c, int e) {
-    double slope_square[material::most_layers];
+    double slope_square[material::most_layers] = {};
     for (int i = 0; i < layers_; ++i) {
-        const double slope = layer_place(shape_, strains_, length_[e], e, i).slope;
+        const double slope = layer_slope(shape_, strains_, length_[e], e, i);
         slope_square[i] = slope * slope;
     }
     return material::release(law_, shape_, history(c.strip, e), strains_.sections[e], slope_square);
@@ -56,13 +56,15 @@ bool IncrementSolver::release(SolverState& c) {
     }
     contacts_.groups_used = 0;
     contacts_.points.clear();
-    std::fill(sections_.active.begin(), sections_.active.end(), 0.0);
     std::fill(length_scale_.moment.begin(), length_scale_.moment.end(), 0.0);
     // The energy balance ends when the tools are off: energy released from here on is not counted.
     const Audit balance = c.audit;
     // Begun from the strains that it ends with, since the layers keep their shear.
     strain_strip(shape_, length_, u_, strains_);
     start_sections(law_, shape_, c.strip, length_, strains_, {}, sections_);
+    equations_.clear();
+    add_sections(law_, shape_, length_, strains_, u_, u_, sections_, equations_);
+    std::fill(sections_.active.begin(), sections_.active.end(), 0.0);
     accept(c, 0.0, Totals{});
     c.audit = balance;
     c.punch_force = 0.0;

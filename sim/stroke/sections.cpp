@@ -11,10 +11,6 @@ using material::warps;
 
 namespace {
 
-std::size_t first_layer(const material::SectionShape& shape, int element) {
-    return static_cast<std::size_t>(element) * shape.layers();
-}
-
 // The warp's change along the element, by its nodes' unknowns; returns its energy.
 double add_along(const Eigen::Matrix2d& stiffness, double length, int element,
                  const std::vector<double>& before, const std::vector<double>& u, Equations& to) {
@@ -37,17 +33,12 @@ double add_along(const Eigen::Matrix2d& stiffness, double length, int element,
 
 }  // namespace
 
-LayerPlace layer_place(const material::SectionShape& shape, const StripStrains& strains, double length, int e,
-                       int i) {
+double layer_slope(const material::SectionShape& shape, const StripStrains& strains, double length, int e,
+                   int i) {
     const strip::ElementStrain& s = strains.elements[e];
-    LayerPlace p;
-    for (int j = 0; j < warps; ++j) {
-        p.warp += s.warp[j] * shape.warp(j, i);
-        p.warp_slope += s.warp[j] * shape.warp_slope(j, i);
-    }
-    p.slope =
-        s.g + s.k * p.warp + (strains.nodes[e + 1].heights.y(i) - strains.nodes[e].heights.y(i)) / length;
-    return p;
+    double warp = 0.0;
+    for (int j = 0; j < warps; ++j) warp += s.warp[j] * shape.warp(j, i);
+    return s.g + s.k * warp + (strains.nodes[e + 1].heights.y(i) - strains.nodes[e].heights.y(i)) / length;
 }
 
 void start_sections(const material::LayerLaw& law, const material::SectionShape& shape,
@@ -55,48 +46,48 @@ void start_sections(const material::LayerLaw& law, const material::SectionShape&
                     const StripStrains& strains, const std::vector<double>& expected_flow,
                     Sections& sections) {
     const int elements = strip.elements(), n = shape.layers();
-    sections.starts.resize(strip.history.size());
-    for (std::size_t i = 0; i < strip.history.size(); ++i)
-        sections.starts[i] = material::start_of(law, strip.history[i]);
-    sections.flow.assign(strip.history.size(), 0.0);
-    sections.fibre.resize(strip.history.size());
-    sections.skew.resize(strip.history.size());
-    sections.along.assign(elements, Eigen::Matrix2d::Zero());
+    const material::LaneLaw of_lanes = material::lane_law(law);
+    sections.padded = shape.padded_layers();
+    sections.rows.resize(static_cast<std::size_t>(elements) * element_rows * sections.padded);
+    sections.along.resize(elements);
     sections.active.resize(elements);
-    sections.squares.resize(strip.history.size());
-    sections.layers.resize(strip.history.size());
     for (int e = 0; e < elements; ++e) {
-        shape.squares(strains.sections[e], &sections.squares[first_layer(shape, e)]);
-        for (int i = 0; i < n; ++i) {
-            const std::size_t at = first_layer(shape, e) + i;
-            const double square = sections.squares[at].value, root = std::sqrt(square);
-            const LayerPlace p = layer_place(shape, strains, length[e], e, i);
-            sections.fibre[at] = square + p.slope * p.slope;
-            sections.skew[at] = root * p.warp_slope + p.slope / root;
-            const double flow = expected_flow.empty() ? 0.0 : expected_flow[at];
-            const double modulus = sections.starts[at].left * law.shear_modulus;
-            const double shown = modulus / (1.0 + 3.0 * modulus * flow / sections.starts[at].yield);
-            for (int j = 0; j < warps; ++j)
-                for (int l = 0; l < warps; ++l)
-                    sections.along[e](j, l) += shape.weight(i) * shown * square * shape.warp_slope(j, i) *
-                                               shape.warp_slope(l, i) / 12.0;
+        double* rows = sections.rows_of(e);
+        for (int i = 0; i < sections.padded; ++i) {
+            const std::size_t at = static_cast<std::size_t>(e) * n + std::min(i, n - 1);
+            material::store_start(law, material::start_of(law, strip.history[at]), rows + i, sections.padded);
+            sections.at(e, material::flow, i) = expected_flow.empty() ? 0.0 : expected_flow[at];
+            sections.at(e, material::flow_hoop, i) = sections.at(e, material::flow_shear, i) = 0.0;
         }
+        double along[3];
+        element_kernels().start(of_lanes, element_state(shape, strains, length[e], e, sections), along);
+        sections.along[e] << along[0], along[1], along[1], along[2];
     }
 }
 
-material::LayerStrains layer_strains(const material::SectionShape& shape, const StripStrains& strains,
-                                     const std::vector<double>& length, const Sections& sections, int e) {
-    material::LayerSquare squares[material::most_layers];
-    shape.squares(strains.sections[e], squares);
-    material::LayerStrains to;
+double advance_layers(const material::LayerLaw& law, const material::SectionShape& shape, int e,
+                      Sections& sections, material::LayerHistory* history, double* stress,
+                      double* width_stress, double* flow) {
+    double work = 0.0;
     for (int i = 0; i < shape.layers(); ++i) {
-        const std::size_t at = first_layer(shape, e) + i;
-        const LayerPlace p = layer_place(shape, strains, length[e], e, i);
-        const double square = squares[i].value, root = std::sqrt(square), fibre = square + p.slope * p.slope;
-        to.hoop[i] = 0.5 * std::log(fibre);
-        to.shear[i] = (root * p.warp_slope + p.slope / root) * sections.fibre[at] / fibre - sections.skew[at];
+        material::LayerResponse r;
+        r.stress = sections.at(e, material::hoop_stress, i);
+        r.width_stress = sections.at(e, material::width_stress, i);
+        r.shear_stress = sections.at(e, material::shear_stress, i);
+        r.flow = flow[i] = sections.at(e, material::flow, i);
+        if (r.flow > 0.0) {
+            r.flow_a = sections.at(e, material::flow_a, i), r.flow_b = sections.at(e, material::flow_b, i);
+            r.flow_c = sections.at(e, material::flow_c, i);
+            const material::LayerHistory was = history[i];
+            history[i] = material::advance(law, was, r);
+            work +=
+                shape.weight(i) * material::plastic_work(law, was, stress[i], width_stress[i], r, history[i]);
+        } else {
+            history[i].shear_stress = r.shear_stress;
+        }
+        stress[i] = r.stress, width_stress[i] = r.width_stress;
     }
-    return to;
+    return work;
 }
 
 std::optional<SectionsSum> add_sections(const material::LayerLaw& law, const material::SectionShape& shape,
@@ -105,20 +96,21 @@ std::optional<SectionsSum> add_sections(const material::LayerLaw& law, const mat
                                         Sections& sections, Equations& to) {
     if (strains.folded) return std::nullopt;
     const int elements = static_cast<int>(length.size());
+    const material::LaneLaw of_lanes = material::lane_law(law);
     SectionsSum sum;
     for (int e = 0; e < elements; ++e) {
-        if (!shape.squares(strains.sections[e], &sections.squares[first_layer(shape, e)]))
-            return std::nullopt;
-        sum.energy +=
-            length[e] * add_element_gradient(law, shape, strains, length[e], e, sections, to.by_strains);
+        const ElementEnergy found =
+            add_element_gradient(of_lanes, shape, strains, length[e], e, sections, to.by_strains);
+        if (found.folded) return std::nullopt;
+        sum.energy += length[e] * found.energy;
         sum.along += add_along(sections.along[e], length[e], e, before, u, to);
     }
     return sum;
 }
 
 void add_section_hessians(const material::SectionShape& shape, const std::vector<double>& length,
-                          const StripStrains& strains, const Sections& sections, Equations& to) {
-    const int elements = static_cast<int>(length.size()), n = shape.layers();
+                          const StripStrains& strains, Sections& sections, Equations& to) {
+    const int elements = static_cast<int>(length.size());
     for (int e = 0; e < elements; ++e)
         add_element_hessian(shape, strains, length[e], e, sections, to.by_strains);
     // What the heights at the nodes curve under what the layers of the elements on both sides press on them
@@ -126,11 +118,10 @@ void add_section_hessians(const material::SectionShape& shape, const std::vector
     double share[material::most_layers];
     for (int node = 0; node <= elements; ++node) {
         const NodeSection& section = strains.nodes[node];
-        for (int i = 0; i < n; ++i) {
+        for (int i = 0; i < sections.padded; ++i) {
             share[i] = 0.0;
-            if (node > 0)
-                share[i] += sections.layers[first_layer(shape, node - 1) + i].eta / length[node - 1];
-            if (node < elements) share[i] -= sections.layers[first_layer(shape, node) + i].eta / length[node];
+            if (node > 0) share[i] += sections.at(node - 1, by_eta, i) / length[node - 1];
+            if (node < elements) share[i] -= sections.at(node, by_eta, i) / length[node];
         }
         to.by_strains.nodes[node].hessian += shape.height_curvature(section.strain, section.squares, share);
     }

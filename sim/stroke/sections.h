@@ -16,7 +16,7 @@
 // integration along the element would feel, at the price of one. Ten times as much or a third changes no
 // figure of the V strokes of tests/outside by more than 2 per cent.
 //
-// Shapes  length, active: one an element. starts, flow and what else is of layers: element by element.
+// Shapes  length, active: one an element. What is of layers: element by element.
 // Units   mm, N per mm of width; energy N.
 
 #pragma once
@@ -25,37 +25,27 @@
 #include <optional>
 #include <vector>
 
-#include "sim/material/section.h"
+#include "sim/material/layer_law.h"
 #include "sim/strip/strip_state.h"
+#include "sim/stroke/element_kernels.h"
 #include "sim/stroke/equations.h"
 #include "sim/stroke/strip_strains.h"
 
 namespace overbend::stroke {
 
-// First and second derivatives of a layer's energy by lambda^2, eta and u'.
-struct LayerEnergy {
-    double S, eta, slope;
-    double SS, S_eta, S_slope, eta_eta, eta_slope, slope_slope;
-};
-
 struct Sections {
-    std::vector<material::LayerStart> starts;  // layers at the increment's start
-    std::vector<double> flow;                  // of the layers' last evaluation; 0 before the first
-    std::vector<double> fibre;                 // l_0^2
-    std::vector<double> skew;                  // C_0
-    std::vector<Eigen::Matrix2d> along;        // of each element's second term, N per mm of length
+    int padded = 0;            // numbers in a row, see element_kernels.h
+    std::vector<double> rows;  // element_rows of every element: how its layers started the increment
+                               // and what they answered last
+    std::vector<Eigen::Matrix2d> along;  // of each element's second term, N per mm of length
     std::vector<double> active;  // of each element's moment what layers carry that have flowed, N mm per mm
-    std::vector<material::LayerSquare> squares;  // of the layers' last evaluation, as what follows
-    std::vector<LayerEnergy> layers;             // N
+    double* rows_of(int element) { return &rows[static_cast<std::size_t>(element) * element_rows * padded]; }
+    double& at(int element, int row, int layer) { return rows_of(element)[row * padded + layer]; }
 };
 
-// How a layer of an element lies; with u its warp, mm.
-struct LayerPlace {
-    double slope = 0.0;                   // eta
-    double warp = 0.0, warp_slope = 0.0;  // u and u'
-};
-LayerPlace layer_place(const material::SectionShape& shape, const StripStrains& strains, double length,
-                       int element, int layer);
+// The slope eta of a layer of an element.
+double layer_slope(const material::SectionShape& shape, const StripStrains& strains, double length,
+                   int element, int layer);
 
 // An increment begins from the strip's history and strains. expected_flow: of every layer, as far as it can
 // be foreseen; empty: none.
@@ -64,10 +54,12 @@ void start_sections(const material::LayerLaw& law, const material::SectionShape&
                     const StripStrains& strains, const std::vector<double>& expected_flow,
                     Sections& sections);
 
-// The strains of an element's layers since the increment's start.
-material::LayerStrains layer_strains(const material::SectionShape& shape, const StripStrains& strains,
-                                     const std::vector<double>& length, const Sections& sections,
-                                     int element);
+// Takes the last evaluation over as the history of an element's layers. stress, width_stress: theirs at the
+// increment's start, replaced. flow: set. Returns the plastic work by the trapezoidal rule, N mm per mm width
+// and mm length.
+double advance_layers(const material::LayerLaw& law, const material::SectionShape& shape, int element,
+                      Sections& sections, material::LayerHistory* history, double* stress,
+                      double* width_stress, double* flow);
 
 struct SectionsSum {
     double energy = 0.0;  // of the layers
@@ -81,6 +73,6 @@ std::optional<SectionsSum> add_sections(const material::LayerLaw& law, const mat
                                         Sections& sections, Equations& to);
 // The hessian, in the state of the last gradient.
 void add_section_hessians(const material::SectionShape& shape, const std::vector<double>& length,
-                          const StripStrains& strains, const Sections& sections, Equations& to);
+                          const StripStrains& strains, Sections& sections, Equations& to);
 
 }  // namespace overbend::stroke

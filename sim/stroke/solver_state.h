@@ -7,32 +7,11 @@
 #include <vector>
 
 #include "sim/strip/strip_state.h"
+#include "sim/stroke/audit.h"
 #include "sim/stroke/contact.h"
 #include "sim/stroke/recording.h"
 
 namespace overbend::stroke {
-
-// Work and where it went, N mm per mm width, since the stroke's start.
-struct Audit {
-    double tools = 0.0;    // work of the moving tools on the strip
-    double elastic = 0.0;  // stored in the strip, less what was stored in it at the start
-    double plastic = 0.0;
-    double friction = 0.0;
-    double contact = 0.0;                             // stored in the contacts
-    double springs = 0.0;                             // stored in the springs of pads and clamps
-    double weight = 0.0;                              // work of the strip's own weight on it
-    double regularisation = 0.0;                      // hold of rigid modes and length-scale term
-    double contact_start = 0.0, springs_start = 0.0;  // stored in them when the balance began
-    double largest = 0.0;  // largest work put in up to now: reference of the residue,
-    double least = 0.0;    // but no less than this: a strip that is touched, not bent
-    double residue() const {
-        return tools + weight - elastic - plastic - friction - contact - springs - regularisation;
-    }
-    double residue_percent() const {
-        const double whole = largest > least ? largest : least;
-        return whole > 0.0 ? 100.0 * (residue() < 0.0 ? -residue() : residue()) / whole : 0.0;
-    }
-};
 
 struct SolverState {
     strip::StripState strip;
@@ -50,8 +29,8 @@ struct SolverState {
     double ram_move_before = 0.0;
     std::vector<double> compression;  // of each tool's spring, 0 without one
     double load_fraction = 1.0;       // of the weight and of clamps in the frame that is on
-    double contact_energy = 0.0;      // in the contacts and in the springs,
-    double spring_energy = 0.0;       // N mm per mm
+    // Stored in the strip, in the contacts and in the springs, N mm per mm.
+    double elastic_energy = 0.0, contact_energy = 0.0, spring_energy = 0.0;
     double travel = 0.0;
     double punch_force = 0.0;            // upward on what moves with the ram
     double squeeze = 0.0;                // with which tools press the strip from both sides at one place

@@ -9,9 +9,9 @@
 #include <string>
 #include <vector>
 
-#include "sim/stroke/increment.h"
+#include "sim/stroke/audit.h"
 #include "sim/stroke/recording.h"
-#include "sim/stroke/solver_state.h"
+#include "sim/stroke/solver_options.h"
 #include "sim/stroke/stroke_scene.h"
 
 namespace overbend::stroke {

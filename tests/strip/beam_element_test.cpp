@@ -1,7 +1,6 @@
-// The beam element's strains: their first and second derivatives against differences, and freedom from rigid
-// motion.
+// The beam element's strains: their derivatives against differences, and freedom from rigid motion.
 //
-// Allowed 1e-8 and 1e-7 of 1/mm, central differences over 2e-6 mm and rad. Measured: printed.
+// Allowed 1e-8 of 1/mm, central differences over 2e-6 mm and rad. Measured: printed.
 
 #include "sim/strip/beam_element.h"
 
@@ -36,33 +35,24 @@ int place_of(int i) {  // of x, y and theta of both nodes among the unknowns
 
 TEST_SUITE("strip") {
     TEST_CASE("the strains' derivatives are those of differences") {
-        const double h = 1e-6, N = 3.0, Q = -2.0;
-        double worst_first = 0.0, worst_second = 0.0;
+        const double h = 1e-6;
+        double worst = 0.0;
         for (const Unknowns& u : places()) {
             const ElementStrain here = element_strain(u.data(), length);
             const StrainGradient d = strain_gradient(here, length);
-            const Eigen::Matrix<double, 6, 6> second = strain_curvature(here, length, N, Q);
-            CHECK((second - second.transpose()).norm() == 0.0);
             for (int i = 0; i < 6; ++i) {
                 Unknowns down = u, up = u;
                 down[place_of(i)] -= h, up[place_of(i)] += h;
                 const ElementStrain low = element_strain(down.data(), length),
                                     high = element_strain(up.data(), length);
                 const auto slope = [&](double a, double b) { return (b - a) / (2.0 * h); };
-                worst_first = std::max({worst_first, std::abs(slope(low.G, high.G) - d.G[i]),
-                                        std::abs(slope(low.g, high.g) - d.g[i]),
-                                        std::abs(slope(low.k, high.k) - d.k[i])});
-                const StrainGradient d_low = strain_gradient(low, length),
-                                     d_high = strain_gradient(high, length);
-                for (int j = 0; j < 6; ++j)
-                    worst_second = std::max(worst_second, std::abs(slope(N * d_low.G[j] + Q * d_low.g[j],
-                                                                         N * d_high.G[j] + Q * d_high.g[j]) -
-                                                                   second(i, j)));
+                worst = std::max({worst, std::abs(slope(low.G, high.G) - d.G[i]),
+                                  std::abs(slope(low.g, high.g) - d.g[i]),
+                                  std::abs(slope(low.k, high.k) - d.k[i])});
             }
         }
-        std::printf("beam element: first derivatives %.1e, second %.1e\n", worst_first, worst_second);
-        CHECK(worst_first < 1e-8);
-        CHECK(worst_second < 1e-7);
+        std::printf("beam element: first derivatives %.1e off\n", worst);
+        CHECK(worst < 1e-8);
     }
 
     TEST_CASE("turning and shifting an element as a whole does not strain it") {

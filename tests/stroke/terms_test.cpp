@@ -9,10 +9,12 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <cstring>
 #include <vector>
 
 #include "sim/material/section.h"
 #include "sim/strip/mesh.h"
+#include "sim/stroke/element_energy.h"
 #include "sim/stroke/hold.h"
 #include "sim/stroke/length_scale.h"
 #include "sim/stroke/sections.h"
@@ -92,6 +94,35 @@ TEST_SUITE("stroke") {
                 return sum.energy + sum.along;
             }));
             for (const double active : sections.active) CHECK(active > 0.0);
+        }
+    }
+
+    TEST_CASE("elements have the same bytes on every instruction set") {
+        if (!material::has_avx2()) return;
+        for (const material::Card& card : {tests::hardening_metal(), tests::perfectly_plastic_metal()}) {
+            const material::LayerLaw law(card);
+            Bent b;
+            stroke::strain_strip(b.shape, b.length, b.before, b.strains);
+            stroke::Sections sections;
+            stroke::start_sections(law, b.shape, b.strip, b.length, b.strains, {}, sections);
+            stroke::strain_strip(b.shape, b.length, b.u, b.strains);
+            stroke::Sections others = sections;
+            for (int e = 0; e < 8; ++e) {
+                stroke::ElementGradient gradient[2]{};
+                double hessian[2][stroke::hessian_rows * stroke::hessian_rows] = {};
+                const auto run = [&](const stroke::ElementKernels& kernels, stroke::Sections& of, int i) {
+                    const stroke::ElementState state =
+                        stroke::element_state(b.shape, b.strains, b.length[e], e, of);
+                    kernels.gradient(material::lane_law(law), state, gradient[i]);
+                    kernels.hessian(state, hessian[i]);
+                };
+                run(stroke::element_kernels_sse2(), sections, 0);
+                run(stroke::element_kernels_avx2(), others, 1);
+                CHECK(gradient[0].active > 0.0);
+                CHECK(std::memcmp(&gradient[0], &gradient[1], sizeof gradient[0]) == 0);
+                CHECK(std::memcmp(hessian[0], hessian[1], sizeof hessian[0]) == 0);
+            }
+            CHECK(sections.rows == others.rows);
         }
     }
 

@@ -1,0 +1,10 @@
+#include "sim/material/section_kernels.inc"
+
+namespace overbend::material {
+
+const SectionKernels& section_kernels_avx2() {
+    static const SectionKernels kernels{squares, heights, height_curvature};
+    return kernels;
+}
+
+}  // namespace overbend::material

@@ -1,0 +1,10 @@
+#include "sim/stroke/band_kernels.inc"
+
+namespace overbend::stroke {
+
+const BandKernels& band_kernels_avx2() {
+    static const BandKernels kernels{factor, solve};
+    return kernels;
+}
+
+}  // namespace overbend::stroke

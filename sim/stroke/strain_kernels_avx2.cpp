@@ -1,0 +1,10 @@
+#include "sim/stroke/strain_kernels.inc"
+
+namespace overbend::stroke {
+
+const StrainKernels& strain_kernels_avx2() {
+    static const StrainKernels kernels{add_own, add_pair};
+    return kernels;
+}
+
+}  // namespace overbend::stroke
