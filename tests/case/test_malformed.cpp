@@ -157,6 +157,47 @@ TEST_CASE("a file that is not TOML") {
     CHECK(mistake_of(folder.write("case.toml", std::string(100000, 'k') + " = 1")).line == 1);
 }
 
+TEST_CASE("keys of too many parts and brackets too deep are refused before they are parsed") {
+    const OwnFolder folder;
+    std::string parts = "a";
+    for (int i = 1; i < 40000; ++i) parts += ".a";
+    for (const std::string& deep :
+         {"[" + parts + "]\nx = 1", "[[" + parts + "]]", parts + " = 1", "x = { " + parts + " = 1 }",
+          "a . a . a . a . a . a . a . a . a = 1"s, R"(a.'b.'."\".".d.e.f.g.h.i = 1)"s,
+          "x = " + std::string(100000, '['), "x = [\n[\n[[[[[[[1]]]]]]]\n]\n]"s}) {
+        CAPTURE(deep.substr(0, 50));
+        const CaseError error =
+            mistake_of(folder.write("case.toml", "# .........\ntitle = \"[[[[[[[[[[\"\n" + deep));
+        CHECK(error.line >= 3);
+        CHECK(error.column > 0);
+        const bool of_parts = error.wrong == "this key has more than 8 parts";
+        CHECK((of_parts || error.wrong == "brackets stand more than 8 deep"));
+    }
+    // Dots and brackets that are quoted, in comments or in numbers are none.
+    for (const std::string& flat :
+         {"x = '''\n.........[[[[[[[[[\n'''"s, "x = \"\"\"\n.........\\\"\"\"[[[[[[[[[\n\"\"\""s,
+          "x = [1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0] # ........."s, "'.........[[[[[[[[[' = 1"s,
+          "x = \"[[[[[[[[[\ny = \"........."s}) {
+        CAPTURE(flat);
+        const CaseError error = mistake_of(folder.write("case.toml", flat));
+        CHECK(error.wrong.find(" deep") == std::string::npos);
+        CHECK(error.wrong.find(" parts") == std::string::npos);
+    }
+    CHECK(mistake_of(folder.write("case.toml", "a.b.c.d.e.f.g.h = 1")).key == "a");
+}
+
+TEST_CASE("a pipe or a device is refused at once") {
+    const OwnFolder folder;
+    const std::filesystem::path pipe = folder.path() / "pipe.toml";
+    REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
+    for (const std::filesystem::path& file : {pipe, std::filesystem::path("/dev/zero")}) {
+        CAPTURE(file);
+        const CaseError error = mistake_of(file);
+        CHECK(error.line == 0);
+        CHECK(error.wrong == "this is a pipe or a device, not a file");
+    }
+}
+
 TEST_CASE("keys and texts that no person would write") {
     const OwnFolder folder;
     const auto said_of = [&](const std::string& text) {
