@@ -221,6 +221,33 @@ TEST_CASE("keys and texts that no person would write") {
           "x" + accents.substr(0, 58) + "...");
 }
 
+TEST_CASE("letters that can be neither drawn nor written are refused with their line and key") {
+    const OwnFolder folder;
+    const auto mistake_in = [&](const std::string& name) {
+        std::string text = whole_case;
+        text.insert(text.find("title = \"") + 9, name);
+        return mistake_of(folder.write("case.toml", text));
+    };
+    // Noncharacters of the first and the last plane, ends of lines, controls, marks of direction.
+    for (const char* letter :
+         {"\xef\xbf\xbe", "\xef\xbf\xbf", "\xef\xb7\x90", "\xef\xb7\xaf", "\xf4\x8f\xbf\xbf", "\\uFFFE",
+          "\\uFDD0", "\\U0001FFFE", "\\u2028", "\\u0085", "\\u0007", "\\u202E"}) {
+        CAPTURE(letter);
+        const CaseError error = mistake_in(letter);
+        CHECK(error.key == "title");
+        CHECK(error.line > 1);
+        CHECK(error.wrong.rfind("the text has ", 0) == 0);
+    }
+    CHECK(mistake_in("\\uFFFE").wrong.find("U+FFFE") != std::string::npos);
+    CHECK(mistake_in(std::string(500, 'x')).right.find("at most 120 letters") != std::string::npos);
+    // Letters are counted, not bytes; what cannot be drawn by our font is a letter all the same.
+    std::string name;
+    for (int i = 0; i < 60; ++i) name += "\xe4\xba\xba";
+    std::string text = whole_case;
+    text.insert(text.find("title = \"") + 9, name);
+    CHECK_NOTHROW(read_case(folder.write("case.toml", text)));
+}
+
 TEST_CASE("a case spoilt at random is a case or an error, and nothing else") {
     const OwnFolder folder;
     Random random(20240229);

@@ -15,4 +15,7 @@ constexpr std::size_t dxf_bytes = 32u << 20;  // of a drawing
 constexpr int key_parts = 8;  // of a dotted key or a table's name
 constexpr int nesting = 8;    // brackets within brackets
 
+constexpr std::size_t text_letters = 2000;  // of a source, which takes some hundred, or a path
+constexpr std::size_t name_letters = 120;   // of a title, a name, a word
+
 }  // namespace overbend::files::most
