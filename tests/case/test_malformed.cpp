@@ -248,6 +248,30 @@ TEST_CASE("letters that can be neither drawn nor written are refused with their 
     CHECK_NOTHROW(read_case(folder.write("case.toml", text)));
 }
 
+TEST_CASE("lists that are too long are refused before their entries are read") {
+    const OwnFolder folder;
+    const auto times = [](int count, const std::string& part) {
+        std::string text;
+        for (int i = 0; i < count; ++i) text += part;
+        return text;
+    };
+    const auto check = [&](const std::string& text, const std::string& key, const std::string& right) {
+        const CaseError error = mistake_of(folder.write("case.toml", text));
+        CHECK(error.key == key);
+        CHECK(error.line > 0);
+        CHECK(error.right == right);
+    };
+    const std::string many = "give at most 1000", whole = whole_case;
+    check(whole + "[[tool]]\nname = \"t\"\nkind = \"outline\"\npoints = [" +
+              times(60000, "{ x_mm = 1, y_mm = 1 },") + "]\n",
+          "tool[9].points", many);
+    check(whole + times(60000, "[[tool]]\n"), "tool", many);
+    check(whole + times(300, "[[tool]]\n"), "tool", "give at most 200");
+    check(whole + times(300, "[[step]]\n"), "step", "give at most 200");
+    check(replaced(whole, "bend_lines_mm = [", "bend_lines_mm = [" + times(60000, "1.0, ")),
+          "strip.bend_lines_mm", many);
+}
+
 TEST_CASE("a case spoilt at random is a case or an error, and nothing else") {
     const OwnFolder folder;
     Random random(20240229);

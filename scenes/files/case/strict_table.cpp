@@ -234,6 +234,12 @@ void StrictTable::complain_in_list(std::string_view key, std::size_t index, cons
     complain_at(element->source().begin, path_of(key) + "[" + std::to_string(index + 1) + "]", wrong, right);
 }
 
+void StrictTable::check_count(std::string_view key, std::size_t count, std::size_t most) const {
+    if (count > most)
+        complain(key, std::to_string(count) + " entries are too many",
+                 "give at most " + std::to_string(most));
+}
+
 void StrictTable::complain_missing(std::string_view key, const std::string& right) const {
     complain(key, "this key is missing", right);
 }
@@ -253,6 +259,7 @@ const toml::node& StrictTable::needed(std::string_view key, const std::string& r
 const toml::array& StrictTable::needed_list(std::string_view key, const std::string& right) const {
     const toml::node& node = needed(key, right);
     if (!node.is_array()) complain(key, described(node), right);
+    check_count(key, node.as_array()->size(), most::entries);
     return *node.as_array();
 }
 

@@ -49,6 +49,9 @@ class StrictTable {
     StrictTable table(std::string_view key, Words keys) const;
     std::vector<StrictTable> tables(std::string_view key, const Words& keys) const;
 
+    // Throws CaseError where a list under the key would have more entries than that.
+    void check_count(std::string_view key, std::size_t count, std::size_t most) const;
+
     // All keys that stand in it, in alphabetical order.
     Words present() const;
 
