@@ -78,7 +78,7 @@ struct Start {
         sigset_t none, usual;
         ::sigemptyset(&none);
         ::sigemptyset(&usual);
-        for (const int signal : {SIGINT, SIGTERM, SIGPIPE}) ::sigaddset(&usual, signal);
+        for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGPIPE}) ::sigaddset(&usual, signal);
         ::posix_spawnattr_setsigmask(&attributes, &none);
         ::posix_spawnattr_setsigdefault(&attributes, &usual);
         ::posix_spawnattr_setpgroup(&attributes, 0);

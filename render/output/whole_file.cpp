@@ -27,9 +27,14 @@ std::string random_digits() {
 
 }  // namespace
 
+std::filesystem::path place_beside(const std::filesystem::path& path) {
+    return path.parent_path() / (".overbend-" + random_digits());
+}
+
 PartFile::PartFile(const std::filesystem::path& path) : path_(path) {
     if (!path.has_filename()) complain(path, "it does not name a file");
-    place_ = path.string() + ".part" + random_digits();
+    place_ = place_beside(path);
+    unfinished_.emplace(place_);
     file_ = ::open(place_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (file_ < 0) complain(path, std::strerror(errno));
 }
@@ -60,6 +65,7 @@ void PartFile::give_name() {
     std::filesystem::rename(place_, path_, error);
     if (error) complain(path_, error.message());
     place_.clear();
+    unfinished_.reset();
 }
 
 void write_whole(const std::filesystem::path& path, const std::string& bytes) {

@@ -6,6 +6,7 @@
 #include <string>
 
 #include "scenes/commands/commands.h"
+#include "scenes/commands/interruption.h"
 #include "scenes/files/case/case_error.h"
 #include "sim/errors.h"
 
@@ -38,6 +39,7 @@ int run(int argc, char** argv) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    overbend::commands::leave_nothing_at_signals();
     try {
         return run(argc, argv);
     } catch (const overbend::commands::WrongUsage& error) {
