@@ -155,7 +155,7 @@ ChildProcess::ChildProcess(const std::vector<std::string>& words, const std::str
 ChildProcess::~ChildProcess() {
     close_all();
     if (pid_ < 0) return;
-    ::kill(pid_, SIGKILL);
+    ::kill(-pid_, SIGKILL);  // all of its group: what it has started too
     while (::waitpid(pid_, nullptr, 0) < 0 && errno == EINTR) {
     }
 }

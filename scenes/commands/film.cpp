@@ -39,7 +39,8 @@ Asked look_over(const FilmCommand& given, const files::Case& c) {
     for (const std::string& words : given.stills) asked.stills.push_back(read_still(c, words));
     asked.still_forms = given.still_forms;
     if (asked.still_forms.empty()) asked.still_forms = {"svg", "pdf", "png"};
-    if (asked_for(given, "mp4") || asked_for(given, "gif")) film::require_encoder();
+    if (asked_for(given, "mp4") || asked_for(given, "gif"))
+        film::require_encoder([] { return !Interruption::wanted(); });
     return asked;
 }
 

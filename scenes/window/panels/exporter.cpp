@@ -74,7 +74,6 @@ void Exporter::frame(PictureRequest seen, FrameForm form, const fs::path& folder
 void Exporter::film(const PictureRequest& seen, const fs::path& folder) {
     const auto progress = begin("film");
     background_.start([seen, folder, progress](const Wanted& wanted) {
-        film::require_encoder();
         make_folder(folder);
         film::FilmOptions how;
         how.size = {1920, 1080};
@@ -84,6 +83,7 @@ void Exporter::film(const PictureRequest& seen, const fs::path& folder) {
         how.springback_scale = seen.springback_scale;
         const int threads = static_cast<int>(std::max(1u, std::thread::hardware_concurrency()));
         try {
+            film::require_encoder([&] { return wanted.still(); });
             const film::WrittenFilm written =
                 film::write_mp4(seen.playback->shown, how, folder / "film.mp4", threads,
                                 [&](const std::string&, int done, int all) {
