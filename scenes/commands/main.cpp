@@ -1,12 +1,12 @@
 // overbend COMMAND ...: finds the command, and reports an error in one line with an exit status.
 
-#include <cstdio>
 #include <exception>
 #include <iostream>
 #include <string>
 
 #include "scenes/commands/commands.h"
 #include "scenes/commands/interruption.h"
+#include "scenes/commands/standard_streams.h"
 #include "scenes/files/case/case_error.h"
 #include "sim/errors.h"
 
@@ -30,8 +30,7 @@ int run(int argc, char** argv) {
                            add_film, add_report, add_show, add_bend, add_moment, add_list})
         add(app);
     const Exit status = app.run(argc, argv);
-    std::cout.flush();
-    if (!std::cout || std::fflush(stdout) != 0 || std::ferror(stdout) != 0)
+    if (!output_was_taken())
         return complain("the results could not be written to the output", Exit::not_computed);
     return static_cast<int>(status);
 }
@@ -39,6 +38,7 @@ int run(int argc, char** argv) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    overbend::commands::keep_standard_streams();
     overbend::commands::leave_nothing_at_signals();
     try {
         return run(argc, argv);

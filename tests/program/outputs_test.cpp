@@ -9,6 +9,7 @@
 #include "tests/program/run_overbend.h"
 
 using namespace overbend::tests;
+using namespace std::string_literals;
 
 namespace {
 
@@ -45,4 +46,32 @@ TEST_CASE("a signal at any time leaves whole files and no others") {
                                              std::to_string(100 + hundredths).substr(1) + " ");
             CHECK_FALSE(any_unfinished(folder));
         }
+}
+
+TEST_CASE("what cannot be printed is an error of every command, and goes into no file") {
+    const OwnFolder folder;
+    const std::string file = "'" + folder.write("case.toml", small_case).string() + "'";
+    const std::string out = " --out '" + folder / "out" + "'";
+    for (const std::string& command :
+         {"check " + file + out, "check " + file + " --json", "case --keys"s, "case --new"s,
+          "plan " + file + out, "blank " + file + out, "tools " + file + out, "cost " + file + out,
+          "drawings " + file + out, "film " + file + " --still 1:free --formats png --rate 1" + out,
+          "report " + file + out,
+          "bend --material dc01 --thickness 1 --die-opening 8 --shoulder 1 --nose 1 --travel 2"s,
+          "moment --material dc01 --thickness 1 --curvatures 0.1"s, "list materials"s, "--help"s,
+          "check --help"s, "--version"s}) {
+        CAPTURE(command);
+        const Run whole = run_overbend(command);
+        CHECK(whole.status <= 1);
+        const Files before = files_below(folder.path());
+        for (const std::string where : {" >/dev/full", " >&-"}) {
+            CAPTURE(where);
+            const Run run = run_overbend(command + where);
+            CHECK(run.status == 3);
+            CHECK(run.error.find("could not be written to the output") != std::string::npos);
+            CHECK(files_below(folder.path()) == before);
+        }
+    }
+    CHECK(run_overbend("check " + file + out + " --quiet 2>&- <&-").status == 0);
+    CHECK(files_below(folder.path()).count("out/results.json") == 1);
 }
