@@ -106,6 +106,7 @@ Exit blank(const BlankOptions& options) {
     const files::Case c = read_drawing_or_job(options.file, options.out);
     const job::FlatPattern pattern = judged_pattern(c, options.output);
     if (options.out) {
+        if (!c.steps.empty()) require_solved(c, pattern.job);
         const std::filesystem::path folder = make_folder(*options.out);
         write_sheet(
             [&](int height) { return picture::draw_flat(documents::pattern_sheet(c, pattern), height); },
@@ -118,7 +119,7 @@ Exit blank(const BlankOptions& options) {
         print_json(pattern_json(c, pattern));
     else
         print_pattern(c, pattern, options.output);
-    return c.steps.empty() ? Exit::done : verdict(pattern.job);
+    return c.steps.empty() ? Exit::done : verdict(c, pattern.job);
 }
 
 }  // namespace

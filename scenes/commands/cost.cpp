@@ -114,7 +114,7 @@ Exit cost(const CostOptions& options) {
         print_cost(job.c, job.shop, batches);
         if (other) print_against(job, *other, batches);
     }
-    return verdict(job.result);
+    return verdict(job.c, job.result);
 }
 
 }  // namespace

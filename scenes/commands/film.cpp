@@ -125,14 +125,14 @@ Exit film(const FilmCommand& given) {
     const files::Case c = read_job_case(given.file, given.out);
     const Asked asked = look_over(given, c);
     const job::JobResult result = run(c, given.output).result;
-    if (!result.solved) throw NotSolved(job::why_not(c, result.findings));
+    require_solved(c, result);
     const picture::ShownJob show = documents::shown_job(c, result, asked.steps);
     const fs::path folder = make_folder(*given.out);
     write_stills(given, asked, show, folder);
     write_films(given, asked, show, folder);
     if (asked_for(given, "png")) write_frames(given, asked, show, folder);
     print_refusal(c, result);
-    return verdict(result);
+    return verdict(c, result);
 }
 
 }  // namespace

@@ -74,6 +74,10 @@ job::FlatPattern judged_pattern(const files::Case& c, const Output& output) {
     return job::pattern_of(c, std::move(judged.result));
 }
 
+void require_solved(const files::Case& c, const job::JobResult& result) {
+    if (!result.solved) throw NotSolved(job::why_not(c, result.findings));
+}
+
 void require_cost(const Job& job) {
     if (!job.result.solved)
         throw NotSolved("'" + job.c.title +
@@ -91,8 +95,11 @@ Job add_alternative(Job& job, const std::string& file, const std::optional<std::
     return other;
 }
 
-Exit verdict(const job::JobResult& result) {
-    if (!result.solved) return Exit::not_computed;
+Exit verdict(const files::Case& c, const job::JobResult& result) {
+    if (!result.solved) {
+        std::cerr << "overbend: " << job::why_not(c, result.findings) << "\n";
+        return Exit::not_computed;
+    }
     return result.feasible() ? Exit::done : Exit::verdict_no;
 }
 

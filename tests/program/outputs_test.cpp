@@ -75,3 +75,25 @@ TEST_CASE("what cannot be printed is an error of every command, and goes into no
     CHECK(run_overbend("check " + file + out + " --quiet 2>&- <&-").status == 0);
     CHECK(files_below(folder.path()).count("out/results.json") == 1);
 }
+
+TEST_CASE("status 3 has its reason on standard error, and a stroke without a solution gives no files") {
+    const OwnFolder folder;
+    const std::string file = "'" + folder.write("case.toml", unsolvable_case()).string() + "'";
+    const Files before = files_below(folder.path());
+    for (const std::string command : {"tools", "drawings", "blank", "cost", "film", "report"}) {
+        CAPTURE(command);
+        const Run run = run_overbend(command + " " + file + " --out '" + folder / "out" + "'");
+        CHECK(run.status == 3);
+        CHECK(run.out.empty());
+        CHECK(run.error.rfind("overbend: ", 0) == 0);
+        CHECK(run.error.find("step 'first': ") != std::string::npos);
+        CHECK(files_below(folder.path()) == before);
+    }
+    for (const std::string command : {"check", "blank"}) {  // these show what there is
+        CAPTURE(command);
+        const Run run = run_overbend(command + " " + file + " --quiet");
+        CHECK(run.status == 3);
+        CHECK_FALSE(run.out.empty());
+        CHECK(run.error.rfind("overbend: step 'first': ", 0) == 0);
+    }
+}
