@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "render/output/unfinished.h"
 
@@ -37,6 +38,10 @@ class PartFile {
     std::optional<Unfinished> unfinished_;
     int file_ = -1;
 };
+
+// From now on no file that is one of these is replaced, whatever its path: to write over it is an error. For
+// what a command reads. Not to be called while files are written.
+void never_replace(const std::vector<std::filesystem::path>& files);
 
 // What files and folders under way are called beside `path`: hidden, and not to be guessed.
 std::filesystem::path place_beside(const std::filesystem::path& path);

@@ -7,6 +7,7 @@
 
 #include "render/output/whole_file.h"
 #include "render/picture/cautions.h"
+#include "scenes/commands/case_place.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
@@ -24,6 +25,7 @@ namespace {
 struct BlankOptions {
     std::string file;
     std::optional<std::string> out;
+    bool overwrite = false;
     Output output;
 };
 
@@ -111,9 +113,11 @@ Exit blank(const BlankOptions& options) {
         write_sheet(
             [&](int height) { return picture::draw_flat(documents::pattern_sheet(c, pattern), height); },
             folder, "blank");
-        output::write_whole(folder / "case.toml",
-                            files::write_case(job::with_blank(c, pattern.blank),
-                                              "From " + c.file + ", with the blank fitted to its tools.\n"));
+        output::write_whole(
+            place_for_case(c, folder, "case", "blank", options.overwrite ? Overwrite::any : Overwrite::own),
+            files::write_case(
+                job::with_blank(c, pattern.blank),
+                head_line("blank") + "From " + c.file + ", with the blank fitted to its tools.\n"));
     }
     if (options.output.json)
         print_json(pattern_json(c, pattern));
@@ -130,6 +134,7 @@ void add_blank(Program& app) {
     command.option("case", options->file, "The case file").required();
     command.option("--out", options->out,
                    "Folder for blank.svg, blank.pdf and blank.png, and for case.toml with this blank");
+    add_overwrite(command, options->overwrite);
     add_output(command, options->output);
     command.footer("Example: overbend blank cases/cable-hook/case.toml --out out/hook");
     command.runs([options] { return blank(*options); });

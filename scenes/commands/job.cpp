@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "render/output/whole_file.h"
+#include "scenes/files/case/named_files.h"
 #include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
 
@@ -34,6 +35,7 @@ files::Case read_job_case(const std::string& file, const std::optional<std::stri
                           files::Needs needs) {
     if (file.empty()) complain("case", "no file given; give a case file");
     files::Case c = files::read_case(file, needs);
+    output::never_replace(files::files_of(c));
     if (out) check_folder(*out);
     return c;
 }

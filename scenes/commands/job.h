@@ -19,7 +19,8 @@ struct Job {
     job::ShopReport shop;
 };
 
-// Reads the case and sees that the folder `out` can be written where one is given.
+// Reads the case, whose files are not replaced from then on, and sees that the folder `out` can be written
+// where one is given.
 // Throws CaseError; WrongUsage naming --out when the folder cannot be made or takes no files.
 files::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
                           files::Needs needs = files::Needs::steps);

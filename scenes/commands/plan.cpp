@@ -9,6 +9,7 @@
 #include "render/output/whole_file.h"
 #include "render/picture/cautions.h"
 #include "render/picture/profile_drawing.h"
+#include "scenes/commands/case_place.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
@@ -34,6 +35,7 @@ struct PlanCommand {
     int orders = 5;
     double clearance = 0.0;
     bool rack_only = false;
+    bool overwrite = false;
     Output output;
 };
 
@@ -48,7 +50,8 @@ job::PlanOptions options_of(const PlanCommand& given) {
 }
 
 std::string head_of(const files::Case& c, const job::PlanResult& plan) {
-    std::string head = "Planned from " + c.file + ": bend lines, order, tools and stops.\n";
+    std::string head =
+        head_line("plan") + "Planned from " + c.file + ": bend lines, order, tools and stops.\n";
     head += "Estimates: check them with a trial bend.\n";
     for (const std::string& tool : plan.proposed) head += "Proposed " + tool + "\n";
     if (!plan.fit.meets) head += "NOT WITHIN TOLERANCE; `check` refuses it:\n";
@@ -148,7 +151,8 @@ Exit plan(const PlanCommand& given) {
     const job::PlanResult result = job::plan_case(c, options_of(given));
     std::optional<std::filesystem::path> file;
     if (result.found) {
-        file = make_folder(given.out) / (result.fit.meets ? "case.toml" : "nearest.toml");
+        file = place_for_case(c, make_folder(given.out), result.fit.meets ? "case" : "nearest", "planned",
+                              given.overwrite ? Overwrite::any : Overwrite::own);
         const picture::ProfileSheet sheet = documents::profile_sheet(result.planned, result.fit.job);
         write_sheet([&](int height) { return picture::draw_profile(sheet, height); }, file->parent_path(),
                     "profile");
@@ -179,6 +183,7 @@ void add_plan(Program& app) {
     command.option("--clearance", given->clearance, "minimum clearance in the search, mm",
                    from_to(0.0, 100.0, "mm"));
     command.flag("--rack-only", given->rack_only, "use only the tools of the case");
+    add_overwrite(command, given->overwrite);
     add_output(command, given->output);
     command.footer("Example: overbend plan cases/cable-hook/case.toml --out out/plan");
     command.runs([given] { return plan(*given); });

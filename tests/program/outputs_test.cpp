@@ -2,6 +2,7 @@
 
 #include <doctest/doctest.h>
 
+#include <filesystem>
 #include <string>
 
 #include "tests/files/own_folder.h"
@@ -96,4 +97,52 @@ TEST_CASE("status 3 has its reason on standard error, and a stroke without a sol
         CHECK_FALSE(run.out.empty());
         CHECK(run.error.rfind("overbend: step 'first': ", 0) == 0);
     }
+}
+
+TEST_CASE("a case that was read, or that a person wrote, is not replaced") {
+    const OwnFolder folder;
+    const std::string file = folder.write("case.toml", "# My words.\n" + small_case).string();
+    const std::string mine = bytes_of(file);
+    for (const std::string command : {"plan", "blank"}) {
+        CAPTURE(command);
+        const std::string another = command == "plan" ? "case-planned" : "case-blank";
+        const std::string line = command + " '" + file + "' --quiet --overwrite --out '" + folder / "" + "'";
+        const Run run = run_overbend(line);
+        CHECK(run.status == 0);
+        CHECK(bytes_of(file) == mine);
+        CHECK(run.error == "overbend: " + folder / "case.toml" +
+                               " stays as it is: this run has read it; the case is "
+                               "written as " +
+                               folder / (another + ".toml") + "\n");
+        CHECK(bytes_of(folder / (another + ".toml")).rfind("# Written by overbend " + command, 0) == 0);
+        CHECK(run_overbend("check '" + folder / (another + ".toml") + "' --quiet").status == 0);
+        // Again: its own is replaced, also by another name of the folder, but not what lost its mark.
+        CHECK(run_overbend(line).status == 0);
+        CHECK_FALSE(std::filesystem::exists(folder / (another + "-2.toml")));
+        folder.write(another + ".toml", mine);
+        CHECK(run_overbend(command + " '" + file + "' --quiet --out '" + folder / "." + "'").status == 0);
+        CHECK(bytes_of(folder / (another + ".toml")) == mine);
+        CHECK(std::filesystem::exists(folder / (another + "-2.toml")));
+        // Another person's case, in another folder.
+        folder.write("out/case.toml", "# Theirs.\n");
+        const std::string out = " --quiet --out '" + folder / "out" + "'";
+        CHECK(run_overbend(command + " '" + file + "'" + out).error.find("--overwrite replaces it") !=
+              std::string::npos);
+        CHECK(bytes_of(folder / "out/case.toml") == "# Theirs.\n");
+        CHECK(run_overbend(command + " '" + file + "'" + out + " --overwrite").error.empty());
+        CHECK(bytes_of(folder / "out/case.toml").rfind("# Written by overbend " + command, 0) == 0);
+    }
+}
+
+TEST_CASE("no output replaces a file that was read, whatever its name") {
+    const OwnFolder folder;
+    std::filesystem::copy("assets/materials/dc01.toml", folder.path() / "results.json");
+    const std::string card = bytes_of(folder.path() / "results.json");
+    const std::string file =
+        folder.write("case.toml", replaced(small_case, "\"dc01\"", "\"./results.json\"")).string();
+    const Run run = run_overbend("check '" + file + "' --quiet --out '" + folder / "" + "'");
+    CHECK(run.status == 3);
+    CHECK(run.error.find("results.json: cannot be written: it was read for this") != std::string::npos);
+    CHECK(bytes_of(folder.path() / "results.json") == card);
+    CHECK(files_below(folder.path()).size() == 2);
 }
