@@ -5,7 +5,6 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
-#include "render/output/whole_file.h"
 #include "render/picture/cautions.h"
 #include "scenes/commands/case_place.h"
 #include "scenes/commands/commands.h"
@@ -15,7 +14,7 @@
 #include "scenes/commands/shop_print.h"
 #include "scenes/documents/report/part_sheets.h"
 #include "scenes/documents/tables/job_tables.h"
-#include "scenes/files/case/write_case.h"
+#include "scenes/files/reading/letters.h"
 #include "sim/units.h"
 
 namespace overbend::commands {
@@ -113,11 +112,11 @@ Exit blank(const BlankOptions& options) {
         write_sheet(
             [&](int height) { return picture::draw_flat(documents::pattern_sheet(c, pattern), height); },
             folder, "blank");
-        output::write_whole(
+        write_case_file(
             place_for_case(c, folder, "case", "blank", options.overwrite ? Overwrite::any : Overwrite::own),
-            files::write_case(
-                job::with_blank(c, pattern.blank),
-                head_line("blank") + "From " + c.file + ", with the blank fitted to its tools.\n"));
+            job::with_blank(c, pattern.blank),
+            head_line("blank") + "From " + files::shown_letters(c.file) +
+                ", with the blank fitted to its tools.\n");
     }
     if (options.output.json)
         print_json(pattern_json(c, pattern));

@@ -2,9 +2,12 @@
 
 #include <algorithm>
 #include <iostream>
+#include <stdexcept>
 #include <system_error>
 
+#include "render/output/whole_file.h"
 #include "scenes/files/case/named_files.h"
+#include "scenes/files/case/read_case.h"
 #include "scenes/files/case/write_case.h"
 
 namespace overbend::commands {
@@ -49,6 +52,18 @@ fs::path place_for_case(const files::Case& read, const fs::path& folder, const s
     std::cerr << "overbend: " << usual.string() << " stays as it is: " << why << "; the case is written as "
               << place.string() << "\n";
     return place;
+}
+
+void write_case_file(const fs::path& file, const files::Case& c, const std::string& comment) {
+    const std::string text = files::write_case(c, comment);
+    try {
+        files::read_case_text(text, file, files::Needs::drawing_alone);
+    } catch (const files::CaseError& error) {
+        throw std::runtime_error(file.string() + ": not written, as it could not be read again: " +
+                                 (error.key.empty() ? "" : error.key + ": ") + error.wrong +
+                                 "; rename the folders of the files that the case names");
+    }
+    output::write_whole(file, text);
 }
 
 }  // namespace overbend::commands

@@ -25,4 +25,8 @@ std::filesystem::path place_for_case(const files::Case& read, const std::filesys
                                      const std::string& name, const std::string& another,
                                      Overwrite overwrite);
 
+// Writes the case under a comment. Throws std::runtime_error, and writes nothing, where it could not be read
+// again: it names a file by a path that TOML cannot have.
+void write_case_file(const std::filesystem::path& file, const files::Case& c, const std::string& comment);
+
 }  // namespace overbend::commands

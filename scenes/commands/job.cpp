@@ -18,10 +18,17 @@ namespace {
 
 // Sees, before any work is done for it, that the folder is there or can be made, and takes files.
 void check_folder(const std::string& out) {
+    namespace fs = std::filesystem;
     if (out.empty()) refuse(out, "has no name");
-    std::filesystem::path there = std::filesystem::absolute(out).lexically_normal();
-    while (!std::filesystem::exists(there) && there.has_relative_path()) there = there.parent_path();
-    if (!std::filesystem::is_directory(there)) refuse(out, "cannot be created");
+    std::error_code error;
+    fs::path there = fs::absolute(out, error).lexically_normal();
+    if (error) refuse(out, "cannot be found from here: " + error.message());
+    while (!fs::exists(fs::status(there, error)) && there.has_relative_path()) {
+        if (error && error != std::errc::no_such_file_or_directory)
+            refuse(out, "cannot be created: " + error.message());
+        there = there.parent_path();
+    }
+    if (!fs::is_directory(there, error)) refuse(out, "cannot be created");
     try {
         const output::PartFile trial(there / "trial");
     } catch (const std::runtime_error&) {
@@ -108,7 +115,8 @@ Exit verdict(const files::Case& c, const job::JobResult& result) {
 std::filesystem::path make_folder(const std::string& out) {
     std::error_code error;
     std::filesystem::create_directories(out, error);
-    if (error || !std::filesystem::is_directory(out)) refuse(out, "cannot be created");
+    if (error) refuse(out, "cannot be created: " + error.message());
+    if (!std::filesystem::is_directory(out, error)) refuse(out, "cannot be created");
     return out;
 }
 

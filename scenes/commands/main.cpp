@@ -14,7 +14,10 @@ namespace {
 
 using overbend::commands::Exit;
 
-int complain(const std::string& what, Exit status) {
+// A path may hold anything; the message is one line.
+int complain(std::string what, Exit status) {
+    for (char& c : what)
+        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = '.';
     std::cerr << "overbend: " << what << "\n";
     return static_cast<int>(status);
 }

@@ -20,6 +20,7 @@
 #include "scenes/documents/results/results_json.h"
 #include "scenes/documents/tables/job_tables.h"
 #include "scenes/files/case/write_case.h"
+#include "scenes/files/reading/letters.h"
 #include "scenes/job/plan/plan.h"
 #include "sim/counted.h"
 #include "sim/units.h"
@@ -50,8 +51,8 @@ job::PlanOptions options_of(const PlanCommand& given) {
 }
 
 std::string head_of(const files::Case& c, const job::PlanResult& plan) {
-    std::string head =
-        head_line("plan") + "Planned from " + c.file + ": bend lines, order, tools and stops.\n";
+    std::string head = head_line("plan") + "Planned from " + files::shown_letters(c.file) +
+                       ": bend lines, order, tools and stops.\n";
     head += "Estimates: check them with a trial bend.\n";
     for (const std::string& tool : plan.proposed) head += "Proposed " + tool + "\n";
     if (!plan.fit.meets) head += "NOT WITHIN TOLERANCE; `check` refuses it:\n";
@@ -158,7 +159,7 @@ Exit plan(const PlanCommand& given) {
                     "profile");
         output::write_whole(file->parent_path() / "results.json",
                             documents::results_json(result.planned, result.fit.job));
-        output::write_whole(*file, files::write_case(result.planned, head_of(c, result)));
+        write_case_file(*file, result.planned, head_of(c, result));
     }
     if (given.output.json)
         std::cout << documents::plan_json(c, result);

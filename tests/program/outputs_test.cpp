@@ -146,3 +146,51 @@ TEST_CASE("no output replaces a file that was read, whatever its name") {
     CHECK(bytes_of(folder.path() / "results.json") == card);
     CHECK(files_below(folder.path()).size() == 2);
 }
+
+TEST_CASE("odd folders: what is written can be read again, and what cannot be is told in one sentence") {
+    const OwnFolder folder;
+    const std::string odd = "line\nbreak \xff 'quoted'";
+    const std::filesystem::path beside = folder.path() / "odd" / odd;
+    std::filesystem::create_directories(beside);
+    folder.write("odd/" + odd + "/case.toml", small_case);
+    folder.write("out/case.toml", small_case);
+    // The shell is handed the odd name by a pattern.
+    const auto in_odd = [&](const std::string& options) {
+        return run_overbend(options, "cd '" + folder / "odd" + "'/* && ");
+    };
+    for (const std::string command : {"check", "plan", "blank", "tools", "drawings", "report --only page"}) {
+        CAPTURE(command);
+        const Run run = in_odd(command + " \"$PWD/case.toml\" --quiet --out \"$PWD/out\"");
+        CAPTURE(run.error);
+        CHECK(run.status == 0);
+    }
+    CHECK(in_odd("check out/case.toml --quiet").status == 0);
+    CHECK(in_odd("cost case.toml --json --against \"$PWD/case.toml\"").status == 0);
+    // A card in that folder has no path that TOML can name.
+    folder.write("odd/" + odd + "/card.toml", bytes_of("assets/materials/dc01.toml"));
+    folder.write("odd/" + odd + "/own.toml", replaced(small_case, "\"dc01\"", "\"card.toml\""));
+    CHECK(in_odd("check own.toml --quiet").status == 0);
+    const Run own = in_odd("blank own.toml --quiet --out there");
+    CHECK(own.status == 3);
+    CHECK(own.error.find("not written, as it could not be read again: ") != std::string::npos);
+    CHECK(own.error.find('\n') == own.error.size() - 1);
+}
+
+TEST_CASE("folders that are too long, or gone, are told in one sentence") {
+    const OwnFolder folder;
+    const std::string file = "'" + folder.write("case.toml", small_case).string() + "'";
+    const std::string long_name(300, 'n');
+    const Run out = run_overbend("check " + file + " --out '" + folder / long_name + "'");
+    CHECK(out.status == 2);
+    CHECK(out.error.find("cannot be created: File name too long") != std::string::npos);
+    const Run in = run_overbend("check '" + folder / long_name + "'");
+    CHECK(in.status == 2);
+    CHECK(in.error.find("the file cannot be read: File name too long; ") != std::string::npos);
+    const std::string gone = "mkdir '" + folder / "gone" + "' && cd '" + folder / "gone" + "' && rmdir '" +
+                             folder / "gone" + "' && ";
+    CHECK(run_overbend("check " + file + " --quiet", gone).status == 0);
+    const Run nowhere = run_overbend("check " + file + " --quiet --out out", gone);
+    CHECK(nowhere.status == 2);
+    CHECK(nowhere.error.find("the folder 'out' cannot be ") != std::string::npos);
+    CHECK(run_overbend("check case.toml", gone).status == 2);
+}

@@ -51,6 +51,16 @@ std::string code_words(std::uint32_t code) {
     return words;
 }
 
+std::string wrong_letter(const Letter& letter) {
+    if (letter.bytes == 0) return "the text is not UTF-8";
+    if (ends_or_controls(letter.code)) return "the text has a line break or a control character";
+    if (is_noncharacter(letter.code))
+        return "the text has " + code_words(letter.code) + ", which is no character and cannot be drawn";
+    if (turns_direction(letter.code))
+        return "the text has " + code_words(letter.code) + ", which turns the direction of writing";
+    return "";
+}
+
 }  // namespace
 
 std::size_t letter_count(std::string_view text) {
@@ -59,17 +69,22 @@ std::size_t letter_count(std::string_view text) {
 }
 
 std::string wrong_letters(std::string_view text) {
-    while (!text.empty()) {
-        const Letter letter = first_letter(text);
-        if (letter.bytes == 0) return "the text is not UTF-8";
-        if (ends_or_controls(letter.code)) return "the text has a line break or a control character";
-        if (is_noncharacter(letter.code))
-            return "the text has " + code_words(letter.code) + ", which is no character and cannot be drawn";
-        if (turns_direction(letter.code))
-            return "the text has " + code_words(letter.code) + ", which turns the direction of writing";
-        text.remove_prefix(letter.bytes);
+    for (; !text.empty(); text.remove_prefix(first_letter(text).bytes)) {
+        const std::string wrong = wrong_letter(first_letter(text));
+        if (!wrong.empty()) return wrong;
     }
     return "";
+}
+
+std::string shown_letters(std::string_view text) {
+    std::string shown;
+    while (!text.empty()) {
+        const Letter letter = first_letter(text);
+        const std::size_t bytes = std::max<std::size_t>(1, letter.bytes);
+        shown += wrong_letter(letter).empty() ? std::string(text.substr(0, bytes)) : "?";
+        text.remove_prefix(bytes);
+    }
+    return shown;
 }
 
 }  // namespace overbend::files

@@ -17,4 +17,8 @@ std::size_t letter_count(std::string_view text);
 // painter takes, marks that turn the direction of what follows, and bytes that are not UTF-8.
 std::string wrong_letters(std::string_view text);
 
+// The text with a ? for each letter that is wrong: for a path, which may be any bytes, where it is only
+// shown.
+std::string shown_letters(std::string_view text);
+
 }  // namespace overbend::files

@@ -22,15 +22,16 @@ void make_folder(const fs::path& folder) {
     std::error_code error;
     if (folder.empty()) throw std::runtime_error("no folder is named; give one that can be written");
     fs::create_directories(folder, error);
-    if (error || !fs::is_directory(folder))
+    std::error_code ignored;
+    if (error || !fs::is_directory(folder, ignored))
         throw std::runtime_error("the folder " + folder.string() + " cannot be created" +
                                  (error ? ": " + error.message() : "") + "; give one that can be written");
 }
 
 std::string lies(const fs::path& file) {
-    std::error_code error;
+    std::error_code ignored, error;
     const std::uintmax_t bytes = fs::file_size(file, error);
-    return fs::absolute(file).lexically_normal().string() +
+    return fs::absolute(file, ignored).lexically_normal().string() +
            (error ? "" : words(", %.2f MB", static_cast<double>(bytes) / 1e6));
 }
 
