@@ -49,6 +49,22 @@ TEST_CASE("a signal at any time leaves whole files and no others") {
         }
 }
 
+TEST_CASE("two runs into one folder leave whole files of one or the other") {
+    const OwnFolder folder;
+    const std::string file = "'" + folder.write("case.toml", small_case).string() + "'";
+    const std::string program = "'" + std::string(OVERBEND_PROGRAM) + "' ";
+    const auto into = [&](const std::string& name) {
+        const std::string out = file + " --quiet --out '" + folder / name + "'";
+        return program + "report " + out + " & " + program + "film " + out +
+               " --formats png --rate 2 --size 320x180 & ";
+    };
+    run_overbend("--version", into("one") + "wait; ");
+    run_overbend("--version", into("both") + into("both") + "wait; ");
+    CHECK_FALSE(any_unfinished(folder));
+    CHECK(files_below(folder / "one").size() > 40);
+    CHECK(files_below(folder / "both") == files_below(folder / "one"));
+}
+
 TEST_CASE("what cannot be printed is an error of every command, and goes into no file") {
     const OwnFolder folder;
     const std::string file = "'" + folder.write("case.toml", small_case).string() + "'";
