@@ -77,6 +77,10 @@ constexpr double length_scale_reach = 0.3;
 // quarters.
 constexpr double sharpest = 3.0;
 
+// Stretch of the mid-line past which a strip is crushed and no longer bent: to a third of its thickness. The
+// most ductile of sheet metals tear before.
+constexpr double crushed = 3.0;
+
 // How far from its stop's a free angle may stay where no nearer one is found, rad (a seventeenth of a
 // degree): a sharp bend of hard strip springs back in one way or another from states that are nearly the
 // same.

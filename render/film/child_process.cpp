@@ -78,7 +78,7 @@ struct Start {
         sigset_t none, usual;
         ::sigemptyset(&none);
         ::sigemptyset(&usual);
-        for (const int signal : {SIGINT, SIGTERM, SIGPIPE}) ::sigaddset(&usual, signal);
+        for (const int signal : {SIGINT, SIGTERM, SIGHUP, SIGPIPE}) ::sigaddset(&usual, signal);
         ::posix_spawnattr_setsigmask(&attributes, &none);
         ::posix_spawnattr_setsigdefault(&attributes, &usual);
         ::posix_spawnattr_setpgroup(&attributes, 0);
@@ -155,7 +155,7 @@ ChildProcess::ChildProcess(const std::vector<std::string>& words, const std::str
 ChildProcess::~ChildProcess() {
     close_all();
     if (pid_ < 0) return;
-    ::kill(pid_, SIGKILL);
+    ::kill(-pid_, SIGKILL);  // all of its group: what it has started too
     while (::waitpid(pid_, nullptr, 0) < 0 && errno == EINTR) {
     }
 }

@@ -2,7 +2,8 @@
 //
 // It is started directly, not by a shell, in a process group of its own: a Ctrl-C at the terminal reaches us,
 // who end it in our own way. Its input is a socket, so that one that dies gives an error and no SIGPIPE.
-// Whatever happens, it has ended when this object is gone: by itself after `finish`, else killed.
+// Whatever happens, it has ended when this object is gone: by itself after `finish`, else killed, with
+// all that it has started.
 
 #pragma once
 

@@ -1,5 +1,6 @@
 #include "render/film/encoder.h"
 
+#include <chrono>
 #include <cmath>
 #include <cstdlib>
 #include <cstring>
@@ -18,6 +19,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::size_t palette_bytes = 16 * 16 * 4;
+constexpr std::chrono::seconds answer_within{10};  // usual: a tenth of one
 
 // As an exact fraction where the rate is a whole number or a thousandth of one.
 std::string rate_words(double frames_per_second) {
@@ -88,20 +90,26 @@ std::string encoder_program() {
     return named != nullptr && *named != '\0' ? named : "ffmpeg";
 }
 
-void require_encoder() {
+void require_encoder(const KeepGoing& keep_going) {
     const std::string program = encoder_program();
+    const auto until = std::chrono::steady_clock::now() + answer_within;
+    const auto in_time = [&] { return std::chrono::steady_clock::now() < until; };
     try {
         ChildProcess child({program, "-nostdin", "-hide_banner", "-version"});
-        const int status = child.finish({});
+        const int status = child.finish([&] { return in_time() && (!keep_going || keep_going()); });
         if (status != 0) throw NoEncoder(no_encoder_words(program, "status " + std::to_string(status)));
     } catch (const std::system_error& error) {
         throw NoEncoder(no_encoder_words(program, error.code().message()));
+    } catch (const Interrupted&) {
+        if (in_time()) throw;
+        throw NoEncoder(no_encoder_words(
+            program, "no answer within " + std::to_string(answer_within.count()) + " seconds"));
     }
 }
 
 Encoder::Encoder(Coding coding, const fs::path& file, const PictureSize& size, double frames_per_second,
                  const GifPalette& palette)
-    : file_(file), coding_(coding) {
+    : file_(file), coding_(coding), size_(size) {
     if (coding != Coding::gif_palette) part_.emplace(file);
     const std::vector<std::string> words =
         command(coding, part_ ? encoder_path(part_->place()) : "", size, frames_per_second);
@@ -138,6 +146,7 @@ void Encoder::wait_for_success(const KeepGoing& keep_going) {
 std::uintmax_t Encoder::finish_encoding(const KeepGoing& keep_going) {
     wait_for_success(keep_going);
     if (coding_ == Coding::mp4 && !is_whole_mp4(part_->place())) fail("the film is incomplete");
+    if (coding_ == Coding::gif && !is_whole_gif(part_->place(), size_)) fail("the GIF is incomplete");
     return bytes_written();
 }
 
@@ -166,12 +175,23 @@ bool is_whole_mp4(const fs::path& file) {
         std::uintmax_t size = number(0, 4);
         if (size == 1) size = number(8, 8);  // a long one has its size behind its name
         const std::string name(reinterpret_cast<const char*>(head.data()) + 4, 4);
-        if (size < 8) return false;
+        if (size < 8 || size > length - at) return false;
         if (name == "moov" && !pictures) index = true;
         if (name == "mdat") pictures = true;
         at += size;
     }
     return at == length && index && pictures;
+}
+
+bool is_whole_gif(const fs::path& file, const PictureSize& size) {
+    std::ifstream in(file, std::ios::binary);
+    std::array<unsigned char, 10> head{};
+    char last = 0;
+    if (!in.read(reinterpret_cast<char*>(head.data()), head.size())) return false;
+    if (!in.seekg(-1, std::ios::end) || !in.get(last)) return false;
+    const int width = head[6] + 256 * head[7], height = head[8] + 256 * head[9];
+    return std::memcmp(head.data(), "GIF89a", 6) == 0 && width == size.width && height == size.height &&
+           last == ';';
 }
 
 }  // namespace overbend::film

@@ -26,8 +26,9 @@ struct NoEncoder : std::runtime_error {
 // The program: what the environment variable OVERBEND_FFMPEG names, else "ffmpeg" on PATH.
 std::string encoder_program();
 
-// Throws NoEncoder.
-void require_encoder();
+// Asks for its version. Throws NoEncoder: it cannot be started, fails, or gives no answer within ten seconds.
+// Interrupted: keep_going said false.
+void require_encoder(const KeepGoing& keep_going);
 
 // Colours of a GIF, from the encoder's first run to its second: 16 x 16 pixels, four bytes each.
 using GifPalette = std::string;
@@ -63,6 +64,7 @@ class Encoder {
 
     std::filesystem::path file_;
     Coding coding_;
+    picture::PictureSize size_;
     std::optional<output::PartFile> part_;  // none for a palette
     std::unique_ptr<ChildProcess> child_;   // ended before the part file goes
 };
@@ -70,5 +72,8 @@ class Encoder {
 // True when a file's boxes add up to its length and its index (moov) stands before its pictures (mdat), so
 // that it plays while it is loaded.
 bool is_whole_mp4(const std::filesystem::path& file);
+
+// True when a file begins as a GIF of that size, and ends as one.
+bool is_whole_gif(const std::filesystem::path& file, const picture::PictureSize& size);
 
 }  // namespace overbend::film

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <cstdio>
+#include <memory>
 
 #include "render/film/paint_in_order.h"
+#include "render/output/part_folder.h"
 #include "render/output/whole_file.h"
 #include "render/picture/painter.h"
 
@@ -31,28 +33,10 @@ bool is_frame_name(const std::string& name) {
            std::all_of(name.begin() + 6, name.begin() + 11, [](char c) { return c >= '0' && c <= '9'; });
 }
 
-void remove_frames(const fs::path& folder) {
-    std::vector<fs::path> frames;
-    std::error_code ignored;
-    for (const fs::directory_entry& entry : fs::directory_iterator(folder, ignored))
-        if (is_frame_name(entry.path().filename().string())) frames.push_back(entry.path());
-    for (const fs::path& path : frames) fs::remove(path, ignored);
-}
-
-// After a film that was not finished; a folder in which something else stands stays.
-void remove_half(const std::vector<Sequence>& sequences) {
-    std::error_code ignored;
-    for (const Sequence& sequence : sequences) {
-        remove_frames(sequence.folder);
-        fs::remove(sequence.folder, ignored);
-    }
-}
-
-void make_empty(const fs::path& folder) {
+void make_folder(const fs::path& folder) {
     std::error_code error;
     fs::create_directories(folder, error);
     if (error) throw std::runtime_error("cannot create folder: " + folder.string() + ": " + error.message());
-    remove_frames(folder);
 }
 
 std::vector<Sequence> sequences_of(const ShownJob& job, const fs::path& out_dir, Sequences which) {
@@ -65,20 +49,31 @@ std::vector<Sequence> sequences_of(const ShownJob& job, const fs::path& out_dir,
     return sequences;
 }
 
+// One for each sequence.
+using Folders = std::vector<std::unique_ptr<output::PartFolder>>;
+
+Folders fresh_folders(const std::vector<Sequence>& sequences) {
+    Folders folders;
+    for (const Sequence& sequence : sequences)
+        folders.push_back(std::make_unique<output::PartFolder>(sequence.folder));
+    return folders;
+}
+
 // The frames of a stroke are those of the job between two carries: painted once, written to both. So are
 // frames in which nothing moves.
-std::vector<Task> tasks_of(const FrameList& list, Sequences which, std::vector<Sequence>& sequences) {
-    const auto next_file = [](Sequence& sequence) {
-        return sequence.folder / numbered("frame_%05d.png", ++sequence.frames);
+std::vector<Task> tasks_of(const FrameList& list, Sequences which, std::vector<Sequence>& sequences,
+                           const Folders& folders) {
+    const auto next_file = [&](std::size_t sequence) {
+        return folders[sequence]->place() / numbered("frame_%05d.png", ++sequences[sequence].frames);
     };
-    const int first_stroke = which == Sequences::job_and_strokes ? 1 : 0;
+    const std::size_t first_stroke = which == Sequences::job_and_strokes ? 1 : 0;
     std::vector<Task> tasks;
     for (int i = 0; i < static_cast<int>(list.instants.size()); ++i) {
         const Instant& instant = list.instants[i];
         std::vector<fs::path> files;
-        if (which != Sequences::strokes) files.push_back(next_file(sequences[0]));
+        if (which != Sequences::strokes) files.push_back(next_file(0));
         if (which != Sequences::job && in_a_stroke(instant.passage))
-            files.push_back(next_file(sequences[first_stroke + instant.stroke]));
+            files.push_back(next_file(first_stroke + static_cast<std::size_t>(instant.stroke)));
         if (files.empty()) continue;
         if (!tasks.empty() && look_the_same(list.instants[tasks.back().shot.instant], instant)) {
             ++tasks.back().shot.frames;
@@ -101,12 +96,13 @@ PaintedFilm paint_frames(const ShownJob& job, const FilmOptions& options, const 
     PaintedFilm film;
     film.frames_per_second = list.frames_per_second;
     film.sequences = sequences_of(job, out_dir, paint.sequences);
-    const std::vector<Task> tasks = tasks_of(list, paint.sequences, film.sequences);
+    painters_for(paint.threads, list.instants.size());  // refuses before anything is made
+    make_folder(out_dir);
+    const Folders folders = fresh_folders(film.sequences);
+    const std::vector<Task> tasks = tasks_of(list, paint.sequences, film.sequences, folders);
     std::vector<Shot> shots;
     for (const Task& task : tasks) shots.push_back(task.shot);
     film.wanted = frames_in(shots);
-    painters_for(paint.threads, shots.size());  // refuses before anything is removed
-    for (const Sequence& sequence : film.sequences) make_empty(sequence.folder);
     const auto tell = [&] {
         if (progress && !progress(film.painted, film.wanted)) throw GivenUp();
     };
@@ -120,12 +116,9 @@ PaintedFilm paint_frames(const ShownJob& job, const FilmOptions& options, const 
                            film.painted += shot.frames;
                            tell();
                        });
+        for (const auto& folder : folders) folder->give_name(is_frame_name);
     } catch (const GivenUp&) {
         // Half a film would pass for a whole one.
-        if (!film.complete()) remove_half(film.sequences);
-    } catch (...) {
-        remove_half(film.sequences);
-        throw;
     }
     return film;
 }

@@ -39,8 +39,9 @@ struct PaintedFilm {
 // Called in the caller's thread, now and then; false stops the painting after the frames in hand.
 using Progress = std::function<bool(int painted, int wanted)>;
 
-// Writes out_dir/job/frame_00001.png, ... and out_dir/stroke_01/frame_00001.png, ... Frames of an earlier
-// film in these folders are removed first (files named so, nothing else).
+// Writes out_dir/job/frame_00001.png, ... and out_dir/stroke_01/frame_00001.png, ... They are painted into
+// fresh folders, which take these names when all frames are there; until then those of an earlier film stay,
+// and for good when painting is stopped or fails. Then they are gone (files named so, nothing else).
 //
 // Throws OutOfRange: see timeline; threads. std::runtime_error: a file or folder cannot be written.
 PaintedFilm paint_frames(const ShownJob& job, const FilmOptions& options,

@@ -3,6 +3,7 @@
 #include <fcntl.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -25,11 +26,30 @@ std::string random_digits() {
     return text;
 }
 
+// For the whole program: it is the same whatever writes, and each writer would have to be handed it.
+std::vector<std::filesystem::path> never_replaced;
+
+bool must_stay(const std::filesystem::path& path) {
+    return std::any_of(never_replaced.begin(), never_replaced.end(), [&](const std::filesystem::path& kept) {
+        std::error_code ignored;
+        return std::filesystem::equivalent(path, kept, ignored);
+    });
+}
+
 }  // namespace
+
+void never_replace(const std::vector<std::filesystem::path>& files) {
+    never_replaced.insert(never_replaced.end(), files.begin(), files.end());
+}
+
+std::filesystem::path place_beside(const std::filesystem::path& path) {
+    return path.parent_path() / (".overbend-" + random_digits());
+}
 
 PartFile::PartFile(const std::filesystem::path& path) : path_(path) {
     if (!path.has_filename()) complain(path, "it does not name a file");
-    place_ = path.string() + ".part" + random_digits();
+    place_ = place_beside(path);
+    unfinished_.emplace(place_);
     file_ = ::open(place_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_NOFOLLOW | O_CLOEXEC, 0666);
     if (file_ < 0) complain(path, std::strerror(errno));
 }
@@ -56,10 +76,12 @@ void PartFile::write(const std::string& bytes) {
 
 void PartFile::give_name() {
     if (::fsync(file_) != 0) complain(path_, std::strerror(errno));
+    if (must_stay(path_)) complain(path_, "it was read for this; give another folder");
     std::error_code error;
     std::filesystem::rename(place_, path_, error);
     if (error) complain(path_, error.message());
     place_.clear();
+    unfinished_.reset();
 }
 
 void write_whole(const std::filesystem::path& path, const std::string& bytes) {

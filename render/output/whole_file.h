@@ -4,12 +4,17 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
+#include <vector>
+
+#include "render/output/unfinished.h"
 
 namespace overbend::output {
 
 // A new file beside `path` that takes its name once it is whole. Its own name is random, so that nobody can
-// lay a link there first; it is opened exclusively, and removed whatever goes wrong.
+// lay a link there first, and short, so that it fits where the file's own name does; it is opened
+// exclusively, and removed whatever goes wrong.
 //
 // All of these throw std::runtime_error with the path and the reason.
 class PartFile {
@@ -30,8 +35,16 @@ class PartFile {
 
   private:
     std::filesystem::path path_, place_;
+    std::optional<Unfinished> unfinished_;
     int file_ = -1;
 };
+
+// From now on no file that is one of these is replaced, whatever its path: to write over it is an error. For
+// what a command reads. Not to be called while files are written.
+void never_replace(const std::vector<std::filesystem::path>& files);
+
+// What files and folders under way are called beside `path`: hidden, and not to be guessed.
+std::filesystem::path place_beside(const std::filesystem::path& path);
 
 // Writes `bytes` to `path`: whatever goes wrong, `path` holds all of them or what it held before. The folder
 // must exist. Throws as PartFile.

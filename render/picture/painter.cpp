@@ -311,7 +311,7 @@ std::string svg_of(const DrawingList& list, std::optional<cairo_svg_unit_t> unit
     if (unit) cairo_svg_surface_set_document_unit(surface.get(), *unit);
     paint_on(surface.get(), list, Target::paths);
     finish(surface.get());
-    return with_own_names(with_title(without_surface_numbers(bytes), list.title));
+    return with_title(with_own_names(without_surface_numbers(bytes)), list.title);
 }
 
 // unit: points of 1/72 inch.

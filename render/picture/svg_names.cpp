@@ -3,18 +3,9 @@
 #include <cstdint>
 #include <cstring>
 
+#include "render/picture/escaped.h"
+
 namespace overbend::picture {
-
-namespace {
-
-std::string escaped(const std::string& words) {
-    std::string result;
-    for (const char c : words)
-        result += c == '&' ? "&amp;" : c == '<' ? "&lt;" : c == '>' ? "&gt;" : std::string(1, c);
-    return result;
-}
-
-}  // namespace
 
 std::string without_surface_numbers(const std::string& svg) {
     std::string result;

@@ -5,10 +5,11 @@
 #include <string>
 #include <vector>
 
+#include "render/picture/escaped.h"
+
 namespace overbend::report {
 
-// As text of an element or a quoted attribute; bytes that are not UTF-8 and control letters become U+FFFD.
-std::string escaped(const std::string& text);
+using picture::escaped;
 
 struct Column {
     std::string head;

@@ -5,8 +5,8 @@
 #include <nlohmann/json.hpp>
 #include <optional>
 
-#include "render/output/whole_file.h"
 #include "render/picture/cautions.h"
+#include "scenes/commands/case_place.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
@@ -14,7 +14,7 @@
 #include "scenes/commands/shop_print.h"
 #include "scenes/documents/report/part_sheets.h"
 #include "scenes/documents/tables/job_tables.h"
-#include "scenes/files/case/write_case.h"
+#include "scenes/files/reading/letters.h"
 #include "sim/units.h"
 
 namespace overbend::commands {
@@ -24,6 +24,7 @@ namespace {
 struct BlankOptions {
     std::string file;
     std::optional<std::string> out;
+    bool overwrite = false;
     Output output;
 };
 
@@ -106,19 +107,22 @@ Exit blank(const BlankOptions& options) {
     const files::Case c = read_drawing_or_job(options.file, options.out);
     const job::FlatPattern pattern = judged_pattern(c, options.output);
     if (options.out) {
+        if (!c.steps.empty()) require_solved(c, pattern.job);
         const std::filesystem::path folder = make_folder(*options.out);
         write_sheet(
             [&](int height) { return picture::draw_flat(documents::pattern_sheet(c, pattern), height); },
             folder, "blank");
-        output::write_whole(folder / "case.toml",
-                            files::write_case(job::with_blank(c, pattern.blank),
-                                              "From " + c.file + ", with the blank fitted to its tools.\n"));
+        write_case_file(
+            place_for_case(c, folder, "case", "blank", options.overwrite ? Overwrite::any : Overwrite::own),
+            job::with_blank(c, pattern.blank),
+            head_line("blank") + "From " + files::shown_letters(c.file) +
+                ", with the blank fitted to its tools.\n");
     }
     if (options.output.json)
         print_json(pattern_json(c, pattern));
     else
         print_pattern(c, pattern, options.output);
-    return c.steps.empty() ? Exit::done : verdict(pattern.job);
+    return c.steps.empty() ? Exit::done : verdict(c, pattern.job);
 }
 
 }  // namespace
@@ -129,6 +133,7 @@ void add_blank(Program& app) {
     command.option("case", options->file, "The case file").required();
     command.option("--out", options->out,
                    "Folder for blank.svg, blank.pdf and blank.png, and for case.toml with this blank");
+    add_overwrite(command, options->overwrite);
     add_output(command, options->output);
     command.footer("Example: overbend blank cases/cable-hook/case.toml --out out/hook");
     command.runs([options] { return blank(*options); });

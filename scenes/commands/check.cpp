@@ -64,7 +64,7 @@ Exit check(const CheckOptions& options) {
         std::cout << json;
     else
         print_job(job.c, job.result, job.shop, options.output);
-    return verdict(job.result);
+    return verdict(job.c, job.result);
 }
 
 }  // namespace

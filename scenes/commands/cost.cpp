@@ -12,6 +12,7 @@
 #include "scenes/commands/shop_print.h"
 #include "scenes/documents/report/cost_chart.h"
 #include "scenes/documents/results/shop_json.h"
+#include "scenes/files/reading/letters.h"
 
 namespace overbend::commands {
 
@@ -47,7 +48,7 @@ const Job& cheaper_above(const shop::BreakEven& at, const Job& job, const Job& o
 
 ordered_json against_json(const Job& job, const Job& other) {
     const std::optional<shop::BreakEven> at = shop::break_even(job.shop.cost, other.shop.cost);
-    ordered_json result = {{"case", other.c.file},
+    ordered_json result = {{"case", files::shown_letters(other.c.file)},
                            {"title", other.c.title},
                            {"cost", documents::cost_json(other.c, other.shop, job.shop.rates.batch)}};
     result["break_even_batch"] = at ? ordered_json(at->batch) : ordered_json(nullptr);
@@ -55,7 +56,8 @@ ordered_json against_json(const Job& job, const Job& other) {
                          : (job.shop.cost.per_part(1e9) <= other.shop.cost.per_part(1e9) ? job : other);
     const bool both = job.result.feasible() && other.result.feasible();
     result["verdict"] = job::verdict_words(other.result);
-    result["cheaper_for_large_batches"] = both ? ordered_json(wins.c.file) : ordered_json(nullptr);
+    result["cheaper_for_large_batches"] =
+        both ? ordered_json(files::shown_letters(wins.c.file)) : ordered_json(nullptr);
     return result;
 }
 
@@ -114,7 +116,7 @@ Exit cost(const CostOptions& options) {
         print_cost(job.c, job.shop, batches);
         if (other) print_against(job, *other, batches);
     }
-    return verdict(job.result);
+    return verdict(job.c, job.result);
 }
 
 }  // namespace

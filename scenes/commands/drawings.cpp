@@ -30,6 +30,7 @@ struct DrawingsOptions {
 Exit drawings(const DrawingsOptions& options) {
     const files::Case c = read_drawing_or_job(options.file, options.out);
     const job::FlatPattern pattern = judged_pattern(c, options.output);
+    if (!c.steps.empty()) require_solved(c, pattern.job);
     const std::filesystem::path folder = make_folder(options.out);
     const std::vector<documents::Drawing> drawn = documents::all_drawings(
         c, pattern, options.tolerances ? drawing::Tolerances::iso_2768_m : drawing::Tolerances::none);
@@ -44,7 +45,7 @@ Exit drawings(const DrawingsOptions& options) {
     }
     if (c.steps.empty()) return Exit::done;
     print_refusal(c, pattern.job);
-    return verdict(pattern.job);
+    return verdict(c, pattern.job);
 }
 
 }  // namespace

@@ -39,7 +39,8 @@ Asked look_over(const FilmCommand& given, const files::Case& c) {
     for (const std::string& words : given.stills) asked.stills.push_back(read_still(c, words));
     asked.still_forms = given.still_forms;
     if (asked.still_forms.empty()) asked.still_forms = {"svg", "pdf", "png"};
-    if (asked_for(given, "mp4") || asked_for(given, "gif")) film::require_encoder();
+    if (asked_for(given, "mp4") || asked_for(given, "gif"))
+        film::require_encoder([] { return !Interruption::wanted(); });
     return asked;
 }
 
@@ -124,14 +125,14 @@ Exit film(const FilmCommand& given) {
     const files::Case c = read_job_case(given.file, given.out);
     const Asked asked = look_over(given, c);
     const job::JobResult result = run(c, given.output).result;
-    if (!result.solved) throw NotSolved(job::why_not(c, result.findings));
+    require_solved(c, result);
     const picture::ShownJob show = documents::shown_job(c, result, asked.steps);
     const fs::path folder = make_folder(*given.out);
     write_stills(given, asked, show, folder);
     write_films(given, asked, show, folder);
     if (asked_for(given, "png")) write_frames(given, asked, show, folder);
     print_refusal(c, result);
-    return verdict(result);
+    return verdict(c, result);
 }
 
 }  // namespace

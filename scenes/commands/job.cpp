@@ -4,6 +4,7 @@
 #include <stdexcept>
 
 #include "render/output/whole_file.h"
+#include "scenes/files/case/named_files.h"
 #include "scenes/files/case/read_case.h"
 #include "sim/errors.h"
 
@@ -17,10 +18,17 @@ namespace {
 
 // Sees, before any work is done for it, that the folder is there or can be made, and takes files.
 void check_folder(const std::string& out) {
+    namespace fs = std::filesystem;
     if (out.empty()) refuse(out, "has no name");
-    std::filesystem::path there = std::filesystem::absolute(out).lexically_normal();
-    while (!std::filesystem::exists(there) && there.has_relative_path()) there = there.parent_path();
-    if (!std::filesystem::is_directory(there)) refuse(out, "cannot be created");
+    std::error_code error;
+    fs::path there = fs::absolute(out, error).lexically_normal();
+    if (error) refuse(out, "cannot be found from here: " + error.message());
+    while (!fs::exists(fs::status(there, error)) && there.has_relative_path()) {
+        if (error && error != std::errc::no_such_file_or_directory)
+            refuse(out, "cannot be created: " + error.message());
+        there = there.parent_path();
+    }
+    if (!fs::is_directory(there, error)) refuse(out, "cannot be created");
     try {
         const output::PartFile trial(there / "trial");
     } catch (const std::runtime_error&) {
@@ -34,6 +42,7 @@ files::Case read_job_case(const std::string& file, const std::optional<std::stri
                           files::Needs needs) {
     if (file.empty()) complain("case", "no file given; give a case file");
     files::Case c = files::read_case(file, needs);
+    output::never_replace(files::files_of(c));
     if (out) check_folder(*out);
     return c;
 }
@@ -74,6 +83,10 @@ job::FlatPattern judged_pattern(const files::Case& c, const Output& output) {
     return job::pattern_of(c, std::move(judged.result));
 }
 
+void require_solved(const files::Case& c, const job::JobResult& result) {
+    if (!result.solved) throw NotSolved(job::why_not(c, result.findings));
+}
+
 void require_cost(const Job& job) {
     if (!job.result.solved)
         throw NotSolved("'" + job.c.title +
@@ -91,15 +104,19 @@ Job add_alternative(Job& job, const std::string& file, const std::optional<std::
     return other;
 }
 
-Exit verdict(const job::JobResult& result) {
-    if (!result.solved) return Exit::not_computed;
+Exit verdict(const files::Case& c, const job::JobResult& result) {
+    if (!result.solved) {
+        std::cerr << "overbend: " << job::why_not(c, result.findings) << "\n";
+        return Exit::not_computed;
+    }
     return result.feasible() ? Exit::done : Exit::verdict_no;
 }
 
 std::filesystem::path make_folder(const std::string& out) {
     std::error_code error;
     std::filesystem::create_directories(out, error);
-    if (error || !std::filesystem::is_directory(out)) refuse(out, "cannot be created");
+    if (error) refuse(out, "cannot be created: " + error.message());
+    if (!std::filesystem::is_directory(out, error)) refuse(out, "cannot be created");
     return out;
 }
 

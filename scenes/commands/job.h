@@ -19,7 +19,8 @@ struct Job {
     job::ShopReport shop;
 };
 
-// Reads the case and sees that the folder `out` can be written where one is given.
+// Reads the case, whose files are not replaced from then on, and sees that the folder `out` can be written
+// where one is given.
 // Throws CaseError; WrongUsage naming --out when the folder cannot be made or takes no files.
 files::Case read_job_case(const std::string& file, const std::optional<std::string>& out,
                           files::Needs needs = files::Needs::steps);
@@ -38,7 +39,9 @@ Job run_job(const std::string& file, const std::optional<std::string>& out, cons
 // The pattern of a job with the verdict on it; of a drawing without steps, by the rules.
 job::FlatPattern judged_pattern(const files::Case& c, const Output& output);
 
-// Throws NotSolved: a job with a stroke that was not solved has no cost.
+// Throws NotSolved with the reason: for what nothing can be shown of when a stroke was not solved.
+void require_solved(const files::Case& c, const job::JobResult& result);
+// The same, for the cost of a job.
 void require_cost(const Job& job);
 
 // Runs another case, in the same money, and sets its cost beside the job's. Returns it.
@@ -46,8 +49,9 @@ void require_cost(const Job& job);
 Job add_alternative(Job& job, const std::string& file, const std::optional<std::string>& out,
                     const Output& output);
 
-// done, verdict_no or not_computed, from the findings and whether all strokes were solved.
-Exit verdict(const job::JobResult& result);
+// done, verdict_no or not_computed, from the findings and whether all strokes were solved; for the last one
+// the reason goes to standard error.
+Exit verdict(const files::Case& c, const job::JobResult& result);
 
 // Makes the folder. Throws as run_job.
 std::filesystem::path make_folder(const std::string& out);

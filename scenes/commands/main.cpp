@@ -1,11 +1,12 @@
 // overbend COMMAND ...: finds the command, and reports an error in one line with an exit status.
 
-#include <cstdio>
 #include <exception>
 #include <iostream>
 #include <string>
 
 #include "scenes/commands/commands.h"
+#include "scenes/commands/interruption.h"
+#include "scenes/commands/standard_streams.h"
 #include "scenes/files/case/case_error.h"
 #include "sim/errors.h"
 
@@ -13,7 +14,10 @@ namespace {
 
 using overbend::commands::Exit;
 
-int complain(const std::string& what, Exit status) {
+// A path may hold anything; the message is one line.
+int complain(std::string what, Exit status) {
+    for (char& c : what)
+        if (static_cast<unsigned char>(c) < 0x20 || c == 0x7f) c = '.';
     std::cerr << "overbend: " << what << "\n";
     return static_cast<int>(status);
 }
@@ -29,8 +33,7 @@ int run(int argc, char** argv) {
                            add_film, add_report, add_show, add_bend, add_moment, add_list})
         add(app);
     const Exit status = app.run(argc, argv);
-    std::cout.flush();
-    if (!std::cout || std::fflush(stdout) != 0 || std::ferror(stdout) != 0)
+    if (!output_was_taken())
         return complain("the results could not be written to the output", Exit::not_computed);
     return static_cast<int>(status);
 }
@@ -38,6 +41,8 @@ int run(int argc, char** argv) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    overbend::commands::keep_standard_streams();
+    overbend::commands::leave_nothing_at_signals();
     try {
         return run(argc, argv);
     } catch (const overbend::commands::WrongUsage& error) {

@@ -9,6 +9,7 @@
 #include "render/output/whole_file.h"
 #include "render/picture/cautions.h"
 #include "render/picture/profile_drawing.h"
+#include "scenes/commands/case_place.h"
 #include "scenes/commands/commands.h"
 #include "scenes/commands/drawing_files.h"
 #include "scenes/commands/job.h"
@@ -19,6 +20,7 @@
 #include "scenes/documents/results/results_json.h"
 #include "scenes/documents/tables/job_tables.h"
 #include "scenes/files/case/write_case.h"
+#include "scenes/files/reading/letters.h"
 #include "scenes/job/plan/plan.h"
 #include "sim/counted.h"
 #include "sim/units.h"
@@ -34,6 +36,7 @@ struct PlanCommand {
     int orders = 5;
     double clearance = 0.0;
     bool rack_only = false;
+    bool overwrite = false;
     Output output;
 };
 
@@ -48,7 +51,8 @@ job::PlanOptions options_of(const PlanCommand& given) {
 }
 
 std::string head_of(const files::Case& c, const job::PlanResult& plan) {
-    std::string head = "Planned from " + c.file + ": bend lines, order, tools and stops.\n";
+    std::string head = head_line("plan") + "Planned from " + files::shown_letters(c.file) +
+                       ": bend lines, order, tools and stops.\n";
     head += "Estimates: check them with a trial bend.\n";
     for (const std::string& tool : plan.proposed) head += "Proposed " + tool + "\n";
     if (!plan.fit.meets) head += "NOT WITHIN TOLERANCE; `check` refuses it:\n";
@@ -148,13 +152,14 @@ Exit plan(const PlanCommand& given) {
     const job::PlanResult result = job::plan_case(c, options_of(given));
     std::optional<std::filesystem::path> file;
     if (result.found) {
-        file = make_folder(given.out) / (result.fit.meets ? "case.toml" : "nearest.toml");
+        file = place_for_case(c, make_folder(given.out), result.fit.meets ? "case" : "nearest", "planned",
+                              given.overwrite ? Overwrite::any : Overwrite::own);
         const picture::ProfileSheet sheet = documents::profile_sheet(result.planned, result.fit.job);
         write_sheet([&](int height) { return picture::draw_profile(sheet, height); }, file->parent_path(),
                     "profile");
         output::write_whole(file->parent_path() / "results.json",
                             documents::results_json(result.planned, result.fit.job));
-        output::write_whole(*file, files::write_case(result.planned, head_of(c, result)));
+        write_case_file(*file, result.planned, head_of(c, result));
     }
     if (given.output.json)
         std::cout << documents::plan_json(c, result);
@@ -179,6 +184,7 @@ void add_plan(Program& app) {
     command.option("--clearance", given->clearance, "minimum clearance in the search, mm",
                    from_to(0.0, 100.0, "mm"));
     command.flag("--rack-only", given->rack_only, "use only the tools of the case");
+    add_overwrite(command, given->overwrite);
     add_output(command, given->output);
     command.footer("Example: overbend plan cases/cable-hook/case.toml --out out/plan");
     command.runs([given] { return plan(*given); });

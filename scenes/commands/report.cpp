@@ -31,7 +31,7 @@ struct ReportCommand {
 
 Exit report(const ReportCommand& given) {
     Job job = run_job(given.file, given.out, given.output, job::Spread::worked_out);
-    if (!job.result.solved) throw NotSolved(job::why_not(job.c, job.result.findings));
+    require_solved(job.c, job.result);
     if (given.against) add_alternative(job, *given.against, given.out, given.output);
     const auto tell = [&](const std::string& what) {
         if (!given.output.quiet) std::printf("%s\n", what.c_str());
@@ -59,7 +59,7 @@ Exit report(const ReportCommand& given) {
              counted(static_cast<std::size_t>(drawn), "file") + " in drawings");
     }
     print_refusal(job.c, job.result);
-    return verdict(job.result);
+    return verdict(job.c, job.result);
 }
 
 }  // namespace

@@ -24,6 +24,7 @@ struct ToolsOptions {
 
 Exit tools(const ToolsOptions& options) {
     const Job job = run_job(options.file, options.out, options.output);
+    require_solved(job.c, job.result);
     const auto told = [&](Severity severity) {
         return job::sentences(job.c, job::with(job.shop.findings, severity));
     };
@@ -40,7 +41,7 @@ Exit tools(const ToolsOptions& options) {
         print_json(json);
     else
         print_refusal(job.c, job.result), print_tools(job.c, job.shop);
-    return verdict(job.result);
+    return verdict(job.c, job.result);
 }
 
 }  // namespace

@@ -20,6 +20,10 @@ double largest_curvature(const SolverState& c) {
     return most;
 }
 
+double largest_stretch(const SolverState& c) {
+    return *std::max_element(c.stretch.begin(), c.stretch.end());
+}
+
 // What is left of the balance of all contact forces on the strip, in the direction of the ram.
 double unbalanced(const SolverState& c, double weight) {
     double sum = -weight;
@@ -116,6 +120,8 @@ bool Driver::step_down(double limit) {
             if (!scene_.touches_itself && largest_curvature(now_) * t > limits::sharpest)
                 return fail(Outcome::folded,
                             "the strip is bent to a sharp edge and thins there, as before tearing,");
+            if (largest_stretch(now_) > limits::crushed)
+                return fail(Outcome::crushed, "the strip is crushed to less than a third of its thickness");
             return true;
         }
         increment_ = 0.35 * move;

@@ -62,6 +62,10 @@ const char* outcome_words(Outcome outcome) {
             return "no equilibrium";
         case Outcome::folded:
             return "folded";
+        case Outcome::crushed:
+            return "crushed";
+        case Outcome::pressed_open:
+            return "pressed open";
         case Outcome::not_free:
             return "not free";
         case Outcome::stop_missed:

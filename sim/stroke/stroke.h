@@ -16,14 +16,16 @@
 
 namespace overbend::stroke {
 
-// How a stroke ended. With the first three, the strip has been released and the result is complete.
+// How a stroke ended. With the first four, the strip has been released and the result is complete.
 enum class Outcome {
     reached,
     travel_limit,  // the tools close before the stop is reached
     jammed,        // the strip fills the room between punch and die before the stop's angle is reached
+    pressed_open,  // a hem whose leg does not fold over: the flat tools press it open again
     force_limit,
     increments_too_small,
     folded,
+    crushed,  // the strip is pressed thinner than any metal bears
     not_free,
     stop_missed,
     unbalanced,
@@ -58,7 +60,8 @@ struct StrokeResult {
     int increments = 0;
     int iterations = 0;
     bool solved() const {
-        return outcome == Outcome::reached || outcome == Outcome::travel_limit || outcome == Outcome::jammed;
+        return outcome == Outcome::reached || outcome == Outcome::travel_limit ||
+               outcome == Outcome::jammed || outcome == Outcome::pressed_open;
     }
 };
 

@@ -157,6 +157,47 @@ TEST_CASE("a file that is not TOML") {
     CHECK(mistake_of(folder.write("case.toml", std::string(100000, 'k') + " = 1")).line == 1);
 }
 
+TEST_CASE("keys of too many parts and brackets too deep are refused before they are parsed") {
+    const OwnFolder folder;
+    std::string parts = "a";
+    for (int i = 1; i < 40000; ++i) parts += ".a";
+    for (const std::string& deep :
+         {"[" + parts + "]\nx = 1", "[[" + parts + "]]", parts + " = 1", "x = { " + parts + " = 1 }",
+          "a . a . a . a . a . a . a . a . a = 1"s, R"(a.'b.'."\".".d.e.f.g.h.i = 1)"s,
+          "x = " + std::string(100000, '['), "x = [\n[\n[[[[[[[1]]]]]]]\n]\n]"s}) {
+        CAPTURE(deep.substr(0, 50));
+        const CaseError error =
+            mistake_of(folder.write("case.toml", "# .........\ntitle = \"[[[[[[[[[[\"\n" + deep));
+        CHECK(error.line >= 3);
+        CHECK(error.column > 0);
+        const bool of_parts = error.wrong == "this key has more than 8 parts";
+        CHECK((of_parts || error.wrong == "brackets stand more than 8 deep"));
+    }
+    // Dots and brackets that are quoted, in comments or in numbers are none.
+    for (const std::string& flat :
+         {"x = '''\n.........[[[[[[[[[\n'''"s, "x = \"\"\"\n.........\\\"\"\"[[[[[[[[[\n\"\"\""s,
+          "x = [1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0] # ........."s, "'.........[[[[[[[[[' = 1"s,
+          "x = \"[[[[[[[[[\ny = \"........."s}) {
+        CAPTURE(flat);
+        const CaseError error = mistake_of(folder.write("case.toml", flat));
+        CHECK(error.wrong.find(" deep") == std::string::npos);
+        CHECK(error.wrong.find(" parts") == std::string::npos);
+    }
+    CHECK(mistake_of(folder.write("case.toml", "a.b.c.d.e.f.g.h = 1")).key == "a");
+}
+
+TEST_CASE("a pipe or a device is refused at once") {
+    const OwnFolder folder;
+    const std::filesystem::path pipe = folder.path() / "pipe.toml";
+    REQUIRE(::mkfifo(pipe.c_str(), 0600) == 0);
+    for (const std::filesystem::path& file : {pipe, std::filesystem::path("/dev/zero")}) {
+        CAPTURE(file);
+        const CaseError error = mistake_of(file);
+        CHECK(error.line == 0);
+        CHECK(error.wrong == "this is a pipe or a device, not a file");
+    }
+}
+
 TEST_CASE("keys and texts that no person would write") {
     const OwnFolder folder;
     const auto said_of = [&](const std::string& text) {
@@ -178,6 +219,57 @@ TEST_CASE("keys and texts that no person would write") {
     CHECK(error.wrong.rfind("not valid TOML", 0) == 0);  // a bare key is plain letters
     CHECK(mistake_of(folder.write("case.toml", "\"x" + accents + "\" = 1")).key ==
           "x" + accents.substr(0, 58) + "...");
+}
+
+TEST_CASE("letters that can be neither drawn nor written are refused with their line and key") {
+    const OwnFolder folder;
+    const auto mistake_in = [&](const std::string& name) {
+        std::string text = whole_case;
+        text.insert(text.find("title = \"") + 9, name);
+        return mistake_of(folder.write("case.toml", text));
+    };
+    // Noncharacters of the first and the last plane, ends of lines, controls, marks of direction.
+    for (const char* letter :
+         {"\xef\xbf\xbe", "\xef\xbf\xbf", "\xef\xb7\x90", "\xef\xb7\xaf", "\xf4\x8f\xbf\xbf", "\\uFFFE",
+          "\\uFDD0", "\\U0001FFFE", "\\u2028", "\\u0085", "\\u0007", "\\u202E"}) {
+        CAPTURE(letter);
+        const CaseError error = mistake_in(letter);
+        CHECK(error.key == "title");
+        CHECK(error.line > 1);
+        CHECK(error.wrong.rfind("the text has ", 0) == 0);
+    }
+    CHECK(mistake_in("\\uFFFE").wrong.find("U+FFFE") != std::string::npos);
+    CHECK(mistake_in(std::string(500, 'x')).right.find("at most 120 letters") != std::string::npos);
+    // Letters are counted, not bytes; what cannot be drawn by our font is a letter all the same.
+    std::string name;
+    for (int i = 0; i < 60; ++i) name += "\xe4\xba\xba";
+    std::string text = whole_case;
+    text.insert(text.find("title = \"") + 9, name);
+    CHECK_NOTHROW(read_case(folder.write("case.toml", text)));
+}
+
+TEST_CASE("lists that are too long are refused before their entries are read") {
+    const OwnFolder folder;
+    const auto times = [](int count, const std::string& part) {
+        std::string text;
+        for (int i = 0; i < count; ++i) text += part;
+        return text;
+    };
+    const auto check = [&](const std::string& text, const std::string& key, const std::string& right) {
+        const CaseError error = mistake_of(folder.write("case.toml", text));
+        CHECK(error.key == key);
+        CHECK(error.line > 0);
+        CHECK(error.right == right);
+    };
+    const std::string many = "give at most 1000", whole = whole_case;
+    check(whole + "[[tool]]\nname = \"t\"\nkind = \"outline\"\npoints = [" +
+              times(60000, "{ x_mm = 1, y_mm = 1 },") + "]\n",
+          "tool[9].points", many);
+    check(whole + times(60000, "[[tool]]\n"), "tool", many);
+    check(whole + times(300, "[[tool]]\n"), "tool", "give at most 200");
+    check(whole + times(300, "[[step]]\n"), "step", "give at most 200");
+    check(replaced(whole, "bend_lines_mm = [", "bend_lines_mm = [" + times(60000, "1.0, ")),
+          "strip.bend_lines_mm", many);
 }
 
 TEST_CASE("a case spoilt at random is a case or an error, and nothing else") {

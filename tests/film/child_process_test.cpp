@@ -3,6 +3,7 @@
 #include "render/film/child_process.h"
 
 #include <doctest/doctest.h>
+#include <unistd.h>
 
 #include <csignal>
 #include <string>
@@ -79,5 +80,20 @@ TEST_CASE("waiting can be given up, and the child has ended then") {
         REQUIRE_FALSE(pid.empty());
         CHECK(is_there(pid));
     }
+    CHECK_FALSE(is_there(pid));
+}
+
+TEST_CASE("what a child has started ends with it") {
+    std::string pid;
+    {
+        ChildProcess parent({"sh", "-c", "sleep 100 & echo $!; wait"});
+        int asked = 0;
+        CHECK_THROWS_AS(parent.finish([&] { return ++asked < 10; }), Interrupted);
+        pid = parent.output();
+        REQUIRE_FALSE(pid.empty());
+        CHECK(is_there(pid));
+    }
+    // Its end is its own: it may take a moment.
+    for (int i = 0; i < 500 && is_there(pid); ++i) ::usleep(10000);
     CHECK_FALSE(is_there(pid));
 }

@@ -247,12 +247,12 @@ TEST_CASE("an encoder that is missing, dies or lies is told") {
     const auto write = [&] { write_mp4(two.job, small_film(), folder.path() / "film.mp4", 0); };
     {
         const Named encoder("OVERBEND_FFMPEG", folder / "nowhere");
-        CHECK_THROWS_WITH_AS(require_encoder(), doctest::Contains("install ffmpeg"), NoEncoder);
+        CHECK_THROWS_WITH_AS(require_encoder({}), doctest::Contains("install ffmpeg"), NoEncoder);
         CHECK_THROWS_WITH_AS(write(), doctest::Contains("install ffmpeg"), NoEncoder);
     }
     {
         const Named encoder("OVERBEND_FFMPEG", script(folder, "echo 'no room in here' >&2; exit 1"));
-        CHECK_THROWS_AS(require_encoder(), NoEncoder);
+        CHECK_THROWS_AS(require_encoder({}), NoEncoder);
         CHECK_THROWS_WITH_AS(write(), doctest::Contains("film.mp4: cannot be written: no room in here"),
                              std::runtime_error);
     }
@@ -265,6 +265,23 @@ TEST_CASE("an encoder that is missing, dies or lies is told") {
         // It takes all frames and says that all is well.
         const Named encoder("OVERBEND_FFMPEG", script(folder, "cat >/dev/null"));
         CHECK_THROWS_WITH_AS(write(), doctest::Contains("incomplete"), std::runtime_error);
+    }
+    for (const std::string lie : {"", "GIF89a", "GIF89a0000000000000000;"}) {
+        CAPTURE(lie);
+        // Palettes as they should be, and then a file that is no GIF of that size.
+        const Named encoder("OVERBEND_FFMPEG",
+                            script(folder,
+                                   "cat >/dev/null; for last; do :; done; case $last in pipe:1) "
+                                   "head -c 1024 /dev/zero;; *) printf '" +
+                                       lie + "' >${last#file:};; esac"));
+        CHECK_THROWS_WITH_AS(write_gif(two.job, small_film(), folder.path() / "film.gif", 1000000, 0),
+                             doctest::Contains("the GIF is incomplete"), std::runtime_error);
+    }
+    {
+        // It does not answer, and waiting can be given up.
+        const Named encoder("OVERBEND_FFMPEG", script(folder, "sleep 100"));
+        int asked = 0;
+        CHECK_THROWS_AS(require_encoder([&] { return ++asked < 3; }), Interrupted);
     }
     CHECK(files_below(folder.path()).size() == 1);  // the script alone
 }

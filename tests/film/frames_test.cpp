@@ -93,11 +93,17 @@ TEST_CASE("painting can be watched and stopped") {
                                                return true;
                                            });
     CHECK(told == whole.wanted);
+    const auto earlier = files_below(folder.path());
     const PaintedFilm part = paint_frames(two.job, small_film(), folder.path(), {1, Sequences::strokes},
                                           [](int, int) { return false; });
     CHECK_FALSE(part.complete());
-    // Half a film would pass for a whole one.
-    CHECK(files_below(folder.path()).empty());
+    // Half a film would pass for a whole one, and the earlier one is whole.
+    CHECK(files_below(folder.path()) == earlier);
+    int asked = 0;
+    paint_frames(two.job, small_film(), folder.path(), {1, Sequences::strokes},
+                 [&](int, int) { return ++asked < 20; });
+    CHECK(asked == 20);
+    CHECK(files_below(folder.path()) == earlier);
 }
 
 TEST_CASE("a folder that cannot be made and wrong options are errors with a name") {

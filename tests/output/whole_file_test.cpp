@@ -5,9 +5,12 @@
 #include <doctest/doctest.h>
 
 #include <filesystem>
+#include <memory>
 #include <stdexcept>
 #include <string>
+#include <vector>
 
+#include "render/output/unfinished.h"
 #include "tests/files/full_disk.h"
 #include "tests/files/own_folder.h"
 
@@ -82,8 +85,9 @@ TEST_CASE("Part files of one path have names of their own, and go unless they ar
         PartFile one(folder.path() / "a.json");
         const PartFile other(folder.path() / "a.json");
         CHECK(one.place() != other.place());
-        // ".part" and sixteen digits from the system's random numbers.
-        CHECK(one.place().filename().string().size() == std::string("a.json.part").size() + 16);
+        // Hidden, and sixteen digits from the system's random numbers.
+        CHECK(one.place().filename().string().rfind(".overbend-", 0) == 0);
+        CHECK(one.place().filename().string().size() == std::string(".overbend-").size() + 16);
         one.write("text");
         CHECK(one.size() == 4);
         CHECK_FALSE(fs::exists(folder.path() / "a.json"));
@@ -96,4 +100,33 @@ TEST_CASE("Part files of one path have names of their own, and go unless they ar
     folder.write("usual", "");
     CHECK(fs::status(folder.path() / "a.json").permissions() ==
           fs::status(folder.path() / "usual").permissions());
+}
+
+TEST_CASE("A name as long as the folder takes is written") {
+    const OwnFolder folder;
+    const std::string name(255, 'n');
+    write_whole(folder.path() / name, "text");
+    CHECK(bytes_of(folder.path() / name) == "text");
+    CHECK(files_below(folder.path()).size() == 1);
+}
+
+TEST_CASE("What a signal's handler removes are the files under way, and no others") {
+    const OwnFolder folder;
+    write_whole(folder.path() / "whole", "text");
+    {
+        PartFile one(folder.path() / "one"), named(folder.path() / "named");
+        const PartFile other(folder.path() / "other");
+        named.give_name();
+        CHECK(files_below(folder.path()).size() == 4);
+        overbend::output::remove_unfinished();
+        CHECK(files_below(folder.path()).size() == 2);
+    }
+    {
+        // More than are known at a time.
+        std::vector<std::unique_ptr<PartFile>> many;
+        for (int i = 0; i < 100; ++i) many.push_back(std::make_unique<PartFile>(folder.path() / "many"));
+        overbend::output::remove_unfinished();
+    }
+    CHECK(files_below(folder.path()).size() == 2);
+    CHECK(bytes_of(folder.path() / "whole") == "text");
 }

@@ -181,3 +181,13 @@ TEST_CASE("a picture without width is an error with a name") {
     list.height = 10;
     CHECK_THROWS_AS(paint(list), OutOfRange);
 }
+
+TEST_CASE("an SVG is well-formed whatever its title, which stays as it is") {
+    const OwnFolder folder;
+    DrawingList list = some_list({640, 360});
+    list.title = "a id=\"b url(#c href=\"#d <&> ]]> --> \xef\xbf\xbe \xff \x01";
+    const std::string svg = svg_bytes(list);
+    const std::string file = folder.write("a.svg", svg).string();
+    CHECK(std::system(("xmllint --noout --nonet '" + file + "'").c_str()) == 0);
+    CHECK(svg.find("<title>a id=&quot;b url(#c href=&quot;#d &lt;&amp;&gt; ]]&gt;") != std::string::npos);
+}

@@ -100,3 +100,27 @@ TEST_CASE("draws that cannot be are refused") {
     });
     check_refused("spring", [] { draw_stroke(plain<DrawBend>()); });
 }
+
+TEST_CASE("a hem whose leg is pressed open again is none") {
+    HemBend b = plain<HemBend>();
+    b.first_free = 105.0 * degree;
+    HemStop stop;
+    stop.gap = 0.0;
+    const StripResult r = bend_hem(b, stop, {});
+    CHECK(r.stroke.outcome == stroke::Outcome::pressed_open);
+    CHECK(r.stroke.solved());  // the strip is as the tools leave it
+    CHECK(r.stroke.reason.find("bend it further in the first stroke") != std::string::npos);
+    CHECK(r.measures.empty());
+    CHECK(r.bends.front().free < 30.0 * degree);
+}
+
+TEST_CASE("a strip that is crushed between closed tools is no bend") {
+    OffsetBend b = plain<OffsetBend>();
+    b.offset = 3.0, b.angle = 80.0 * degree, b.corner_radius = 0.2;
+    stroke::Stop stop;
+    stop.kind = stroke::StopKind::travel, stop.value = 6.0;
+    const StripResult r = press_strip(offset_stroke(b), stop, {});
+    CHECK(r.stroke.outcome == stroke::Outcome::crushed);
+    CHECK(r.stroke.increments < 1500);
+    CHECK(r.stroke.reason.find("crushed to less than a third of its thickness") != std::string::npos);
+}

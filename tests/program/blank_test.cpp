@@ -89,7 +89,7 @@ TEST_CASE("blank: three drawings, the same bytes every time, and a table") {
     }
     run_overbend("blank " + file + " --quiet --out '" + folder / "two" + "'");
     Files one = files_below(folder / "one");
-    CHECK(one.size() == 3);
+    CHECK(one.size() == 4);  // three drawings, and the case with this blank
     CHECK(one == files_below(folder / "two"));
     CHECK(one["blank.png"].substr(1, 3) == "PNG");
     CHECK(one["blank.pdf"].substr(0, 5) == "%PDF-");

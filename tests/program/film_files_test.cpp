@@ -257,3 +257,18 @@ TEST_CASE("film: interrupted at any time it leaves no film, no part of one, and 
     }
     CHECK(running_with(out) == 0);
 }
+
+TEST_CASE("an encoder that does not answer is given up after a while, or at once by Ctrl-C") {
+    const OwnFolder folder;
+    const std::string file = folder.write("case.toml", small_case).string();
+    const std::string encoder = folder.write("silent", "#!/bin/sh\nsleep 1000 & wait\n").string();
+    const std::string before = "chmod +x '" + encoder + "'; export OVERBEND_FFMPEG='" + encoder + "'; ";
+    const std::string film = "film '" + file + "' --quiet --out '" + folder / "out" + "'";
+    const Run waited = run_overbend(film, before);
+    CHECK(waited.status == 3);
+    CHECK(waited.error.find("no answer within 10 seconds") != std::string::npos);
+    const Run stopped = run_overbend(film, before + "timeout --preserve-status -s INT 1 ");
+    CHECK(stopped.status == 3);
+    CHECK(stopped.error.find("interrupted") != std::string::npos);
+    CHECK(files_below(folder.path()).size() == 2);
+}

@@ -38,6 +38,7 @@ TEST_CASE("what could be taken for a tag is not, and what is no text is told as 
     CHECK(escaped("\xc0\xaf") == "\xef\xbf\xbd\xef\xbf\xbd");          // a / written too long
     CHECK(escaped("\xed\xa0\x80").find('\xed') == std::string::npos);  // half of a pair
     CHECK(escaped(std::string("x\0y", 3)) == "x\xef\xbf\xbdy");
+    CHECK(escaped("\xef\xbf\xbe\xef\xbf\xbf") == "\xef\xbf\xbd\xef\xbf\xbd");  // no XML may have them
     CHECK(escaped("cut \xe2\x82") == "cut \xef\xbf\xbd\xef\xbf\xbd");
 }
 

@@ -43,7 +43,7 @@ std::filesystem::path file_of(const std::string& name_or_path, const std::filesy
 std::string path_from_anywhere(const std::filesystem::path& file) {
     std::error_code error;
     const std::filesystem::path whole = std::filesystem::weakly_canonical(file, error);
-    return (error ? std::filesystem::absolute(file) : whole).string();
+    return (error ? file : whole).string();
 }
 
 }  // namespace overbend::files

@@ -12,6 +12,7 @@
 #include "scenes/files/case/read_tools.h"
 #include "scenes/files/case/read_work.h"
 #include "scenes/files/case/table_reader.h"
+#include "scenes/files/reading/most.h"
 #include "sim/plan/bend_order.h"
 
 namespace overbend::files {
@@ -106,6 +107,7 @@ void check_bend_lines(const StrictTable& strip, const Case& job) {
 std::vector<Step> read_steps(const StrictTable& top, const Case& job) {
     std::vector<Step> steps;
     const std::vector<StrictTable> entries = top.tables("step", {});
+    top.check_count("step", entries.size(), most::steps);
     if (!entries.empty() && job.tools.empty())
         top.complain("tool", "there are steps but no tools",
                      "give at least one punch and one die, each as a [[tool]]");

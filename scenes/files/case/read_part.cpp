@@ -6,13 +6,13 @@
 #include "scenes/files/case/describe.h"
 #include "scenes/files/case/key_list.h"
 #include "scenes/files/case/table_reader.h"
+#include "scenes/files/reading/most.h"
 #include "sim/plan/bend_allowance.h"
 
 namespace overbend::files {
 
 namespace {
 
-constexpr std::size_t most_bends = 200;
 const char* const path_remedy = "a path is flat, bend, flat, ... and ends with a flat";
 
 std::vector<StrictTable> path_entries(const StrictTable& table) {
@@ -24,9 +24,9 @@ void check_length(const StrictTable& table, std::size_t entries) {
         table.complain("path", "there is no bend between two flats in it",
                        "give a list such as [ { flat_mm = 20 }, { bend_deg = 90, inside_radius_mm = 1 }, "
                        "{ flat_mm = 20 } ]");
-    if (entries > 2 * most_bends + 1)
+    if (entries > 2 * most::bends + 1)
         table.complain("path", std::to_string(entries) + " entries are too many",
-                       "give at most " + std::to_string(most_bends) + " bends");
+                       "give at most " + std::to_string(most::bends) + " bends");
 }
 
 // Flats and bends by turns; says which of the two must stand here.

@@ -11,6 +11,7 @@
 #include "scenes/files/case/table_reader.h"
 #include "scenes/files/case/tool_outline.h"
 #include "scenes/files/dxf/chain.h"
+#include "scenes/files/reading/most.h"
 #include "sim/errors.h"
 
 namespace overbend::files {
@@ -52,8 +53,6 @@ OutlineTool read_outline_file(const StrictTable& table, OutlineFile file,
 
 // ---- one tool
 
-constexpr std::size_t most_points = 1000;
-
 void check_faces(const StrictTable& table, const Tool& tool) {
     const int faces = face_count(tool);
     if (faces != 1 && faces != 2)
@@ -87,9 +86,6 @@ OutlineTool outline_of(const StrictTable& table, const OutlineTool& given,
     if (!by_points)
         table.complain_missing(
             "points", "give a list of points { x_mm, y_mm }, three or more, or the file of a drawing");
-    if (given.points.size() > most_points)
-        table.complain("points", std::to_string(given.points.size()) + " points are given",
-                       "give at most " + std::to_string(most_points));
     return OutlineTool{tool::from_points(given.points), given.points};
 }
 
@@ -122,7 +118,9 @@ Tool read_tool(const StrictTable& table, double strip_width, const std::filesyst
 // The tools of one file, behind those that are there.
 void add_tools(const StrictTable& top, double width, const std::filesystem::path& beside, bool from_rack,
                std::vector<Tool>& tools) {
-    for (const StrictTable& entry : top.tables("tool", {})) {
+    const std::vector<StrictTable> entries = top.tables("tool", {});
+    top.check_count("tool", tools.size() + entries.size(), most::tools);
+    for (const StrictTable& entry : entries) {
         Tool tool = read_tool(entry, width, beside);
         tool.from_rack = from_rack;
         const auto same = std::find_if(tools.begin(), tools.end(),

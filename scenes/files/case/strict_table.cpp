@@ -9,6 +9,8 @@
 #include "scenes/files/case/case_error.h"
 #include "scenes/files/case/key_list.h"
 #include "scenes/files/case/nearest_key.h"
+#include "scenes/files/reading/letters.h"
+#include "scenes/files/reading/most.h"
 #include "sim/errors.h"
 #include "sim/words.h"
 
@@ -16,8 +18,16 @@ namespace overbend::files {
 
 namespace {
 
-constexpr std::size_t longest_text = 2000;  // bytes; a card's source takes some hundred
-const char* const text_remedy = "give a text in quotes, on one line, of at most 2000 characters";
+// Sources are sentences, and paths may be long; what else is a text is a name, and is drawn.
+std::size_t most_letters(std::string_view key) {
+    static const Words long_ones = {"source", "file", "material", "rack", "press", "steel"};
+    const bool is_long = std::find(long_ones.begin(), long_ones.end(), key) != long_ones.end();
+    return is_long ? most::text_letters : most::name_letters;
+}
+
+std::string text_remedy(std::size_t letters) {
+    return "give a text in quotes, on one line, of at most " + std::to_string(letters) + " letters";
+}
 
 std::string remedy(const Range& range, std::string_view key) {
     const std::string unit = unit_of(std::string(key));
@@ -43,11 +53,6 @@ std::string shortened(std::string_view text) {
     return std::string(text.substr(0, end)) + (end < text.size() ? "..." : "");
 }
 
-bool has_control_character(std::string_view text) {
-    return std::any_of(text.begin(), text.end(),
-                       [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7f; });
-}
-
 // What is wrong with a value that must be a number within the range; empty when nothing is.
 std::string wrong_as_number(const toml::node& node, const Range& range) {
     const std::optional<double> value = node.is_number() ? node.value<double>() : std::nullopt;
@@ -55,12 +60,14 @@ std::string wrong_as_number(const toml::node& node, const Range& range) {
     return range.holds(*value) ? "" : written(*value) + " is out of range";
 }
 
-std::string wrong_as_text(const toml::node& node) {
+std::string wrong_as_text(const toml::node& node, std::size_t most) {
     const auto* text = node.as_string();
     if (!text) return described(node);
     if (text->get().empty()) return "the text is empty";
-    if (text->get().size() > longest_text) return "the text is too long";
-    return has_control_character(text->get()) ? "the text has a line break or a control character" : "";
+    const std::string wrong = wrong_letters(text->get());
+    if (!wrong.empty()) return wrong;
+    const std::size_t letters = letter_count(text->get());
+    return letters > most ? "the text has " + std::to_string(letters) + " letters" : "";
 }
 
 }  // namespace
@@ -147,12 +154,16 @@ bool StrictTable::truth(std::string_view key) const {
 }
 
 std::string StrictTable::text(std::string_view key) const {
-    return text(key, text_remedy);
+    return text(key, most_letters(key), text_remedy(most_letters(key)));
 }
 
-std::string StrictTable::text(std::string_view key, const std::string& right) const {
+std::string StrictTable::sentence(std::string_view key) const {
+    return text(key, most::text_letters, text_remedy(most::text_letters));
+}
+
+std::string StrictTable::text(std::string_view key, std::size_t most, const std::string& right) const {
     const toml::node& node = needed(key, right);
-    const std::string wrong = wrong_as_text(node);
+    const std::string wrong = wrong_as_text(node, most);
     if (!wrong.empty()) complain(key, wrong, right);
     return node.as_string()->get();
 }
@@ -164,8 +175,8 @@ Words StrictTable::texts(std::string_view key) const {
 
     Words found;
     for (const toml::node& element : list) {
-        const std::string wrong = wrong_as_text(element);
-        if (!wrong.empty()) complain_in_list(key, found.size(), wrong, text_remedy);
+        const std::string wrong = wrong_as_text(element, most::name_letters);
+        if (!wrong.empty()) complain_in_list(key, found.size(), wrong, text_remedy(most::name_letters));
         found.push_back(element.as_string()->get());
     }
     return found;
@@ -173,7 +184,7 @@ Words StrictTable::texts(std::string_view key) const {
 
 std::string StrictTable::word(std::string_view key, const Words& choices) const {
     const std::string right = "give one of: " + listed(choices);
-    std::string found = text(key, right);
+    std::string found = text(key, most::name_letters, right);
     if (std::find(choices.begin(), choices.end(), found) == choices.end()) {
         complain(key, in_quotes(found) + " is not known here",
                  "the nearest is " + nearest_key(found, choices) + "; " + right);
@@ -223,6 +234,12 @@ void StrictTable::complain_in_list(std::string_view key, std::size_t index, cons
     complain_at(element->source().begin, path_of(key) + "[" + std::to_string(index + 1) + "]", wrong, right);
 }
 
+void StrictTable::check_count(std::string_view key, std::size_t count, std::size_t most) const {
+    if (count > most)
+        complain(key, std::to_string(count) + " entries are too many",
+                 "give at most " + std::to_string(most));
+}
+
 void StrictTable::complain_missing(std::string_view key, const std::string& right) const {
     complain(key, "this key is missing", right);
 }
@@ -242,6 +259,7 @@ const toml::node& StrictTable::needed(std::string_view key, const std::string& r
 const toml::array& StrictTable::needed_list(std::string_view key, const std::string& right) const {
     const toml::node& node = needed(key, right);
     if (!node.is_array()) complain(key, described(node), right);
+    check_count(key, node.as_array()->size(), most::entries);
     return *node.as_array();
 }
 

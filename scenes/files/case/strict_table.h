@@ -39,14 +39,18 @@ class StrictTable {
     std::vector<double> numbers(std::string_view key, const Range& range) const;
     int whole_number(std::string_view key, int low, int high) const;
     bool truth(std::string_view key) const;
-    std::string text(
-        std::string_view key) const;          // not empty, on one line, not longer than any sensible text
-    Words texts(std::string_view key) const;  // a list, not empty
+    // Not empty, on one line, of letters that can be drawn, not longer than any sensible one of that key.
+    std::string text(std::string_view key) const;
+    std::string sentence(std::string_view key) const;                    // the same, as long as a source
+    Words texts(std::string_view key) const;                             // a list, not empty
     std::string word(std::string_view key, const Words& choices) const;  // one of them
 
     // keys: all that may stand in it; without any, as for the whole file. No tables: the key is missing.
     StrictTable table(std::string_view key, Words keys) const;
     std::vector<StrictTable> tables(std::string_view key, const Words& keys) const;
+
+    // Throws CaseError where a list under the key would have more entries than that.
+    void check_count(std::string_view key, std::size_t count, std::size_t most) const;
 
     // All keys that stand in it, in alphabetical order.
     Words present() const;
@@ -66,7 +70,7 @@ class StrictTable {
     // Throw CaseError with what would be right.
     const toml::node& needed(std::string_view key, const std::string& right) const;
     const toml::array& needed_list(std::string_view key, const std::string& right) const;
-    std::string text(std::string_view key, const std::string& right) const;
+    std::string text(std::string_view key, std::size_t most, const std::string& right) const;
     std::string path_of(std::string_view key) const;
     [[noreturn]] void complain_at(const toml::source_position& place, const std::string& path,
                                   const std::string& wrong, const std::string& right) const;

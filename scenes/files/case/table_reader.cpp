@@ -75,7 +75,7 @@ class Reader : public Fields {
         for (const std::string& name : key_names(keys_))
             if (name != "title" && name != "source" && name != key.name) numbers.push_back(name);
         const StrictTable inner = table_.table(key.name, numbers);
-        for (const std::string& name : inner.present()) value.emplace_back(name, inner.text(name));
+        for (const std::string& name : inner.present()) value.emplace_back(name, inner.sentence(name));
     }
     void within(const Key& key, const Show& show, const Keys& keys) override {
         read_fields(table_.table(key.name, {}), keys, show);

@@ -2,38 +2,22 @@
 
 #include <toml++/toml.h>
 #include <algorithm>
-#include <fstream>
-#include <system_error>
 
 #include "scenes/files/case/case_error.h"
+#include "scenes/files/case/toml_depth.h"
+#include "scenes/files/reading/most.h"
+#include "scenes/files/reading/whole_text.h"
 
 namespace overbend::files {
 
 namespace {
 
-// Far more than a case with every point of its tools' outlines needs.
-constexpr std::size_t longest_file = 4u << 20;  // bytes
-
 std::string read_whole(const std::filesystem::path& file) {
-    const std::string name = file.string();
-    std::error_code ignored;
-    if (std::filesystem::is_directory(file, ignored)) {
-        throw CaseError(name, 0, 0, "", "this is a folder", "give the path of a .toml file");
+    try {
+        return whole_text(file, most::toml_bytes);
+    } catch (const Unreadable& error) {
+        throw CaseError(file.string(), 0, 0, "", error.wrong, error.right);
     }
-    if (!std::filesystem::exists(file, ignored)) {
-        throw CaseError(name, 0, 0, "", "there is no such file", "check the path");
-    }
-    std::ifstream stream(file, std::ios::binary);
-    std::string content(longest_file + 1, '\0');
-    stream.read(content.data(), static_cast<std::streamsize>(content.size()));
-    if (stream.bad() || !(stream.eof() || stream.good())) {
-        throw CaseError(name, 0, 0, "", "the file cannot be read", "check its permissions");
-    }
-    content.resize(static_cast<std::size_t>(stream.gcount()));
-    if (content.size() > longest_file) {
-        throw CaseError(name, 0, 0, "", "the file is larger than 4 MB", "give the path of a .toml file");
-    }
-    return content;
 }
 
 }  // namespace
@@ -47,6 +31,8 @@ TomlFile read_toml(const std::filesystem::path& file) {
 }
 
 TomlFile parse_toml(const std::string& text, const std::string& as) {
+    if (const std::optional<TooDeep> deep = too_deep(text))
+        throw CaseError(as, deep->line, deep->column, "", deep->wrong, deep->right);
     try {
         return {as, std::unique_ptr<const toml::table, TomlFile::Delete>(new toml::table(toml::parse(text)))};
     } catch (const toml::parse_error& error) {

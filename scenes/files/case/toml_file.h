@@ -19,10 +19,11 @@ struct TomlFile {
     std::unique_ptr<const toml::table, Delete> root;
 };
 
-// Throws CaseError: not there, not readable, larger than any case can be, not TOML.
+// Throws CaseError: not there, not readable, larger or deeper than any case can be, not TOML.
 TomlFile read_toml(const std::filesystem::path& file);
 
-// Of a text that is in no file, or not yet. as: what messages call it. Throws CaseError: not TOML.
+// Of a text that is in no file, or not yet. as: what messages call it. Throws CaseError: not
+// TOML, too deep.
 TomlFile parse_toml(const std::string& text, const std::string& as);
 
 }  // namespace overbend::files

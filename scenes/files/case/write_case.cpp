@@ -3,6 +3,8 @@
 #include "scenes/files/case/describe.h"
 #include "scenes/files/case/read_shop.h"
 #include "scenes/files/case/table_writer.h"
+#include "scenes/files/reading/most.h"
+#include "scenes/files/reading/whole_text.h"
 
 namespace overbend::files {
 
@@ -86,6 +88,14 @@ std::string write_case(const Case& job, const std::string& comment) {
     text += headed("handling", entries_of(job.handling));
     if (job.cost) text += cost_text(job);
     return text + headed("run", entries_of(job.run));
+}
+
+bool is_written_case(const std::filesystem::path& file) {
+    try {
+        return whole_text(file, most::toml_bytes).rfind(std::string("# ") + written_mark, 0) == 0;
+    } catch (const Unreadable&) {
+        return false;
+    }
 }
 
 }  // namespace overbend::files

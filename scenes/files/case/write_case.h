@@ -2,6 +2,7 @@
 
 #pragma once
 
+#include <filesystem>
 #include <string>
 
 #include "scenes/files/case/case.h"
@@ -17,5 +18,10 @@ namespace overbend::files {
 // Tools that came from the case's rack are not written: the rack is named.
 // Precondition: a case that a file can give (names unique, see write_tool.h for the tools).
 std::string write_case(const Case& job, const std::string& comment = "");
+
+// The first words of the comment on a case that a command wrote; a person who goes on from it removes them.
+constexpr const char* written_mark = "Written by overbend";
+// Whether the file begins with that. False where it cannot be read.
+bool is_written_case(const std::filesystem::path& file);
 
 }  // namespace overbend::files

@@ -2,8 +2,9 @@
 
 #include <charconv>
 #include <cmath>
-#include <fstream>
-#include <iterator>
+
+#include "scenes/files/reading/most.h"
+#include "scenes/files/reading/whole_text.h"
 
 namespace overbend::files {
 
@@ -33,15 +34,11 @@ bool read_all(const std::string& text, Number& number) {
 }  // namespace
 
 std::string read_dxf_text(const std::filesystem::path& file) {
-    std::error_code error;
-    if (!std::filesystem::is_regular_file(file, error))
-        throw DxfError(0, "there is no such file", "give the path of a DXF file");
-    if (std::filesystem::file_size(file, error) > largest_dxf)
-        throw DxfError(0, "the file is too large for an outline", "give a file of at most 32 MB");
-    std::ifstream in(file, std::ios::binary);
-    std::string text{std::istreambuf_iterator<char>(in), std::istreambuf_iterator<char>()};
-    if (!in.is_open() || in.bad()) throw DxfError(0, "the file cannot be read", "check its permissions");
-    return text;
+    try {
+        return whole_text(file, most::dxf_bytes);
+    } catch (const Unreadable& error) {
+        throw DxfError(0, error.wrong, error.right);
+    }
 }
 
 std::vector<DxfGroup> dxf_groups(const std::string& text) {

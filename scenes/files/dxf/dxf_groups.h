@@ -25,8 +25,6 @@ struct DxfGroup {
     int line = 0;       // of the value
 };
 
-constexpr std::size_t largest_dxf = 32u << 20;  // bytes
-
 // Throws DxfError: not there, not readable, too large.
 std::string read_dxf_text(const std::filesystem::path& file);
 

@@ -10,6 +10,7 @@
 #include <set>
 #include <sstream>
 
+#include "scenes/files/reading/most.h"
 #include "sim/units.h"
 
 namespace overbend::files {
@@ -184,8 +185,10 @@ std::vector<Entity> taken(std::vector<Entity> all, const std::string& layer) {
         for (const DxfGroup& group : entity.groups)
             pieces += entity.name == "LWPOLYLINE" && group.code == 10 ? 1 : 0;
         pieces += entity.name == "LWPOLYLINE" || entity.name == "POLYLINE" || entity.name == "SEQEND" ? 0 : 1;
-        if (pieces > most_pieces)
-            throw DxfError(entity.line, "there are more than 1000 lines and arcs", "give fewer");
+        if (pieces > most::dxf_pieces)
+            throw DxfError(entity.line,
+                           "there are more than " + std::to_string(most::dxf_pieces) + " lines and arcs",
+                           "give fewer");
         found.push_back(std::move(entity));
     }
     if (corners) throw DxfError(0, "its last POLYLINE has no end (SEQEND)", "save the file again");

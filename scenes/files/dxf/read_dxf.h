@@ -24,11 +24,10 @@ struct DxfPiece {
 
 constexpr double largest_coordinate = 2000.0;  // mm, either way: no press holds larger tools
 constexpr double largest_radius = 1e6;         // mm, of an arc, and how far its centre may be
-constexpr std::size_t most_pieces = 1000;
 
 // layer: this one alone; empty: all.
 // Throws DxfError with the line: units other than mm, what is not a flat line or arc, a coordinate beyond
-// largest_coordinate, a radius of zero or less, more than most_pieces, nothing at all on the layer (its
+// largest_coordinate, a radius of zero or less, more than most::dxf_pieces, nothing at all on the layer (its
 // message names those that have something).
 std::vector<DxfPiece> read_dxf(const std::string& text, const std::string& layer);
 

@@ -69,6 +69,15 @@ double gap_between(const Blank& blank, const strip::StripState& s) {
     return greatest;
 }
 
+// Flat tools that touch the leg too early press it open again, and close all the same.
+void look_at_fold(double first_free, StripResult& result) {
+    const double free = result.bends.front().free;
+    if (free >= first_free - 1.0 * degree) return;
+    result.stroke.outcome = stroke::Outcome::pressed_open;
+    result.stroke.reason = "the leg does not fold over, it is pressed open to a bend angle of " +
+                           tool::deg(free) + "; bend it further in the first stroke";
+}
+
 StripStroke second_stroke(Hem hem, const strip::StripState& bent) {
     hem.strip.read_at.clear();
     return set_up(hem.strip, hem.second, &bent);
@@ -99,7 +108,8 @@ StripResult bend_hem(const HemBend& b, const HemStop& stop, const stroke::Stroke
     StripStroke second = second_stroke(hem, result.stroke.free);
     if (stop.force) second.scene.stop.kind = stroke::StopKind::force, second.scene.stop.value = *stop.force;
     result = press_strip(second, second.scene.stop, options);
-    if (result.stroke.solved())
+    if (result.stroke.solved()) look_at_fold(b.first_free, result);
+    if (result.stroke.solved() && result.stroke.outcome != stroke::Outcome::pressed_open)
         result.measures.push_back({"gap_free_mm", "gap between the faces free",
                                    gap_between(hem.strip.blank, result.stroke.free), "mm"});
     return result;

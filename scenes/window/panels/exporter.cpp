@@ -22,15 +22,16 @@ void make_folder(const fs::path& folder) {
     std::error_code error;
     if (folder.empty()) throw std::runtime_error("no folder is named; give one that can be written");
     fs::create_directories(folder, error);
-    if (error || !fs::is_directory(folder))
+    std::error_code ignored;
+    if (error || !fs::is_directory(folder, ignored))
         throw std::runtime_error("the folder " + folder.string() + " cannot be created" +
                                  (error ? ": " + error.message() : "") + "; give one that can be written");
 }
 
 std::string lies(const fs::path& file) {
-    std::error_code error;
+    std::error_code ignored, error;
     const std::uintmax_t bytes = fs::file_size(file, error);
-    return fs::absolute(file).lexically_normal().string() +
+    return fs::absolute(file, ignored).lexically_normal().string() +
            (error ? "" : words(", %.2f MB", static_cast<double>(bytes) / 1e6));
 }
 
@@ -74,7 +75,6 @@ void Exporter::frame(PictureRequest seen, FrameForm form, const fs::path& folder
 void Exporter::film(const PictureRequest& seen, const fs::path& folder) {
     const auto progress = begin("film");
     background_.start([seen, folder, progress](const Wanted& wanted) {
-        film::require_encoder();
         make_folder(folder);
         film::FilmOptions how;
         how.size = {1920, 1080};
@@ -84,6 +84,7 @@ void Exporter::film(const PictureRequest& seen, const fs::path& folder) {
         how.springback_scale = seen.springback_scale;
         const int threads = static_cast<int>(std::max(1u, std::thread::hardware_concurrency()));
         try {
+            film::require_encoder([&] { return wanted.still(); });
             const film::WrittenFilm written =
                 film::write_mp4(seen.playback->shown, how, folder / "film.mp4", threads,
                                 [&](const std::string&, int done, int all) {

@@ -118,7 +118,8 @@ void ProcessPanels::remember(Remembered& remembered) const {
     remembered.panel = panel_;
     remembered.export_folder = export_panel_.folder();
     // Saved under another name it is that file which is opened the next time.
-    if (edits_) remembered.last_case = std::filesystem::absolute(edits_->file().file).string();
+    std::error_code ignored;  // the working folder may be gone
+    if (edits_) remembered.last_case = std::filesystem::absolute(edits_->file().file, ignored).string();
 }
 
 bool ProcessPanels::take(JobWork& work) {

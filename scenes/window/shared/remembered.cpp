@@ -140,7 +140,7 @@ void write_remembered(const std::filesystem::path& file, const Remembered& r) {
                      {"bench", json_of(r.bench)}};
     try {
         std::filesystem::create_directories(file.parent_path());
-        output::write_whole(file, to.dump(2) + "\n");
+        output::write_whole(file, to.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n");
     } catch (const std::exception&) {  // a full disk, say: nothing is remembered
     }
 }
