@@ -20,5 +20,6 @@ void add_show(Program& app);
 void add_bend(Program& app);
 void add_moment(Program& app);
 void add_list(Program& app);
+void add_card(Program& app);
 
 }  // namespace overbend::commands

@@ -142,7 +142,7 @@ TEST_CASE("manual: every key of the JSON output is explained") {
     for (const std::string& command : std::vector<std::string>{
              "check " + hook, "check " + rail, "check cases/wrong-order/case.toml", "blank " + hook,
              "tools " + rail, "cost " + hook + " --against " + hook, "list",
-             "moment " + strip + "--curvatures 0.1",
+             "moment " + strip + "--curvatures 0.1", "card tests/tensile/records/al6061-t6_nm-rd-01.csv",
              "bend " + strip + "--die-opening 8 --shoulder 1 --nose 1 --travel 2 --curve",
              "bend --kind channel " + strip +
                  "--punch-width 20 --corner 2 --shoulder 2 --depth 12 --pad-preload 20 --pad-rate 1 --travel "
