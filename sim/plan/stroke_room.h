@@ -27,8 +27,8 @@ struct Obstacle {
     Eigen::Vector2d stands = Eigen::Vector2d::Zero();  // with the punch's origin at height 0
     bool with_ram = false;
     bool lies_on = false;  // the strip may lie on it
+    std::string words;     // "punch 'wedge'"
     tool::Role role = tool::Role::die;
-    std::string words;  // "punch 'wedge'"
 };
 
 struct RoomOptions {

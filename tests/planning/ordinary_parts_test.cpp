@@ -1,7 +1,7 @@
 // How many ordinary parts the planner plans, with no tools given: a table by the number of bends, and what it
 // never may do.
 //
-// Here    10 parts from a seed that is printed; OVERBEND_PARTS_COUNT and OVERBEND_PARTS_SEED give others: 300
+// Here    5 parts from a seed that is printed; OVERBEND_PARTS_COUNT and OVERBEND_PARTS_SEED give others: 300
 //         by hand. OVERBEND_PARTS_FOLDER: what was not planned is written there as cases.
 // Checked `check` accepts what `plan` says meets the drawing; a refusal has its reasons.
 
@@ -78,7 +78,7 @@ double part_of(std::vector<double> values, double share) {
 }  // namespace
 
 TEST_CASE("ordinary parts are planned, and check agrees with the plan") {
-    const int count = number_from("OVERBEND_PARTS_COUNT", 10), seed = number_from("OVERBEND_PARTS_SEED", 1);
+    const int count = number_from("OVERBEND_PARTS_COUNT", 5), seed = number_from("OVERBEND_PARTS_SEED", 1);
     std::printf("%d ordinary parts, seed %d\n", count, seed);
     std::vector<Planned> all;
     for (int i = 0; i < count; ++i) {

@@ -21,6 +21,7 @@ constexpr double least_step = 0.5, most_step = 1.15;
 // The step is less than the drawing's; the run through the mechanics sets it right.
 constexpr double open_step = 0.76;
 constexpr double offset_to_spare = 0.5 * degree;
+constexpr double nose_over_radius = 0.6;  // at first; the fit sets it right
 
 Hold offset_hold(const Case& c, const Blank& blank, const Step& step) {
     const OffsetDie& die = std::get<OffsetDie>(c.tools[step.die].shape);
@@ -56,7 +57,8 @@ ProposedTools propose_offset(const Case& c, const Blank& blank, const std::vecto
     OffsetPunch punch;
     OffsetDie die;
     punch.offset = die.offset = hundredth(open_step * step);
-    punch.nose_radius = die.shoulder_radius = hundredth(1.2 * t);
+    punch.nose_radius = die.shoulder_radius =
+        hundredth(std::min(1.2 * t, nose_over_radius * c.part.bends[bends.front()].inside_radius));
     punch.root_radius = die.root_radius = 0.5 * t;
     punch.clearance = hundredth(closed_gap * t);
     punch.land = die.land = halves_up(15.0 * t);

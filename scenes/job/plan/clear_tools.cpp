@@ -78,13 +78,13 @@ class Clearer {
         for (const double neck : {std::max(6.0, 6.0 * c_.thickness), std::max(3.0, 3.0 * c_.thickness)}) {
             std::vector<Vector2d> all = cut.places;
             all.insert(all.end(), places.begin(), places.end());
-            for (const std::vector<Vector2d>* wanted : {&all, &places}) {
-                const std::optional<tool::VeePunch> shape =
-                    relieved(*punch, tool::Side::right, *wanted, c_.thickness, neck);
-                if (!shape || (cut.shape && wanted == &places)) continue;  // the first is kept
-                cut = {*wanted, shape, step.bends.front()};
-                return;
-            }
+            std::optional<tool::VeePunch> shape =
+                relieved(*punch, tool::Side::right, all, c_.thickness, neck);
+            const bool together = shape.has_value();
+            if (!shape && !cut.shape) shape = relieved(*punch, tool::Side::right, places, c_.thickness, neck);
+            if (!shape) continue;  // what was cut for before is kept
+            cut = {together ? all : places, shape, step.bends.front()};
+            return;
         }
     }
 
