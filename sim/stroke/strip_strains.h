@@ -43,7 +43,8 @@ inline material::SectionStrain element_section(const material::SectionStrain& ow
     return E;
 }
 
-// u: strip::node_unknowns a node, then others. length: of the elements, mm. Strains of the same unknowns stay.
+// u: strip::node_unknowns a node, then others. length: of the elements, mm. Strains of the same unknowns
+// stay.
 void strain_strip(const material::SectionShape& shape, const std::vector<double>& length,
                   const std::vector<double>& u, StripStrains& strains);
 
