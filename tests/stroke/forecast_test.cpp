@@ -1,5 +1,5 @@
-// A forecast is exact for what it is made of, a parabola of the travel over the angle, and forgets angles that
-// are far from the one that is asked for.
+// A forecast is exact for what it is made of, a parabola of the travel over the angle, and forgets angles
+// that are far from the one that is asked for.
 
 #include "sim/stroke/forecast.h"
 
