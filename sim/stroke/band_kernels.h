@@ -15,6 +15,7 @@ struct BandKernels {
     // Replaces the matrix by its factors; their diagonal is inverted. reach: of each row, the last unknown
     // that hangs together with it or one before. False: a pivot is not above `least`.
     bool (*factor)(double* band, const int* reach, int size, double least);
+    void (*clear)(double* numbers, long count);  // to 0
     // x: the right-hand side in place, with band_reach numbers before and after that are 0.
     void (*solve)(const double* factors, int size, double* x);
 };

@@ -3,7 +3,7 @@
 namespace overbend::stroke {
 
 const BandKernels& band_kernels_avx2() {
-    static const BandKernels kernels{factor, solve};
+    static const BandKernels kernels{factor, clear, solve};
     return kernels;
 }
 

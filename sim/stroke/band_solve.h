@@ -27,7 +27,7 @@ class BandMatrix {
         reach_.assign(size, 0);
     }
     void clear() {
-        for (int i = 0; i < size_; ++i) std::fill_n(&at(i, i - half), 2 * half + 1, 0.0);
+        band_kernels().clear(a_.data(), static_cast<long>(a_.size()));
         std::fill(reach_.begin(), reach_.end(), 0);
     }
     int size() const { return size_; }

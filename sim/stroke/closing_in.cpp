@@ -86,10 +86,10 @@ double Driver::estimated_angle() {
     return sense_ * solver_.free_turn(now_, scene_.stop.left, scene_.stop.right) + offset_;
 }
 
-// From one of the conditions on the way, to the travel that the forecast gives; corrected until the free angle
-// is the stop's. A first way back, in larger steps, sets the estimate right. An increment that is nearly nothing
-// leaves the strip otherwise than none, since friction begins anew in each: none is shorter than the first.
-// False: it leads nowhere.
+// From one of the conditions on the way, to the travel that the forecast gives; corrected until the free
+// angle is the stop's. A first way back, in larger steps, sets the estimate right. An increment that is
+// nearly nothing leaves the strip otherwise than none, since friction begins again in each: none is shorter
+// than the first. False: it leads nowhere.
 bool Driver::land(const std::vector<Mark>& marks, Forecast& forecast) {
     const double tolerance = scene_.stop.tolerance, t = scene_.strip.thickness;
     bool set_right = false;
@@ -141,7 +141,8 @@ bool Driver::land_if_near(std::vector<Mark>& marks, Forecast& forecast, bool& fo
     return false;
 }
 
-// Once the angle is passed: closes in on it from both sides. early: a condition short of it. False: not passed.
+// Once the angle is passed: closes in on it from both sides. early: a condition short of it. False: it is not
+// passed.
 bool Driver::close_in_if_passed(const SolverState& early, double estimate) {
     if (estimate < wanted_) return false;
     back_ = way_back(limits::force_fall);

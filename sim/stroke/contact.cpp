@@ -70,6 +70,32 @@ void add_to_spring(const ToolStand& stand, const PointGradient& d, const PointFo
     share.row += d.in(by_row);
 }
 
+// How far a point of a group has moved at most against the tool since it was looked at: as its nodes, as the
+// surface's height over them, and as the section turns, whose arm is less than the thickness.
+double moved_at_most(const ContactScene& scene, const std::vector<double>& u, const ContactGroup& g,
+                     const ElementFace& face, const Vec2& tool_at) {
+    const double* now = &u[strip::node_unknowns * g.element];
+    double shift = 0.0, turn = 0.0, rise = 0.0;
+    for (int node = 0; node < 2; ++node, now += strip::node_unknowns) {
+        const double* seen = g.seen + 3 * node;
+        shift = std::max(shift, std::abs(now[0] - seen[0]) + std::abs(now[1] - seen[1]));
+        turn += std::abs(now[2] - seen[2]);
+        rise = std::max(rise, std::abs(face.height[node] - g.seen_heights[node]));
+    }
+    return shift + (scene.thickness + 0.125 * (*scene.length)[g.element]) * turn + rise +
+           (tool_at - g.tool_at).lpNorm<1>();
+}
+
+void note_clear(const std::vector<double>& u, const ElementFace& face, const Vec2& tool_at, double clear,
+                ContactGroup& g) {
+    g.clear = clear;
+    g.tool_at = tool_at;
+    for (int node = 0; node < 2; ++node) {
+        std::copy_n(&u[strip::node_unknowns * (g.element + node)], 3, g.seen + 3 * node);
+        g.seen_heights[node] = face.height[node];
+    }
+}
+
 }  // namespace
 
 Pressure pressure_at(const ContactLaw& law, double gap) {
@@ -132,6 +158,7 @@ void find_contacts(const ContactScene& scene, const std::vector<double>& u, cons
                     continue;
                 }
                 g.element = e, g.tool = k, g.side = side;
+                g.clear = 0.0;
                 g.first = static_cast<int>(set.points.size());
                 g.count = std::max(
                     1, static_cast<int>(std::ceil(length / (scene.law.spacing * scene.thickness) - 1e-9)));
@@ -155,17 +182,20 @@ ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u,
                         ContactSet& set, Equations& to) {
     ContactSum total;
     for (int k = 0; k < set.groups_used; ++k) {
-        const ContactGroup& g = set.groups[k];
+        ContactGroup& g = set.groups[k];
         const tool::RigidTool& t = (*scene.tools)[g.tool];
         const ToolStand& stand = stands[g.tool];
         const ElementFace face = element_face(scene, g.element, g.side);
+        if (g.clear > 0.0 && moved_at_most(scene, u, g, face, stand.at) < g.clear) continue;
         bool touched = false;
+        double least = 1e300;
         FaceSum sum;
         SpringShare share;
         for (int i = g.first; i < g.first + g.count; ++i) {
             ContactPoint& p = set.points[i];
             const SurfacePoint s = surface_point(scene, u, g.element, face, p.xi);
             const tool::Nearest near = tool::nearest(t.outline, g.pieces, s.at - stand.at);
+            least = std::min(least, near.distance);
             p.place = s.at;
             p.normal_force = p.traction = p.slip = 0.0;
             p.force.setZero();
@@ -176,6 +206,7 @@ ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u,
             add_point(s, moves, f, sum);
             if (stand.spring >= 0) add_to_spring(stand, moves, f, share, to);
         }
+        note_clear(u, face, stand.at, least - scene.law.soft, g);
         if (!touched) continue;
         const HeightGradient heights = height_gradient(scene, g.element, face);
         scatter(scene, g.element, face, heights, sum, to);

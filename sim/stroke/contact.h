@@ -68,6 +68,11 @@ struct ContactGroup {
     double side = 1.0;         // +1 the upper surface, -1 the lower one
     int first = 0, count = 0;  // of its points
     std::vector<int> pieces;   // of the tool's outline that come near
+    // When its points were looked at last: how far from the tool they all were at least, beyond the smooth
+    // start (0: look again), and where it stood.
+    double clear = 0.0;
+    double seen[6] = {}, seen_heights[2] = {};  // x, y, theta of both nodes; of the surface there
+    Vec2 tool_at = Vec2::Zero();
 };
 
 struct ContactPoint {

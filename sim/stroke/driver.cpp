@@ -88,15 +88,18 @@ bool Driver::goes_on() {
     return fail(Outcome::cancelled, "stopped on request");
 }
 
-// The increment that follows an accepted one of this size, by what happened to the strip in it alone: how the
-// equilibrium was found must not move the answer.
+// The increment that follows an accepted one of this size, by what happened to the strip in it alone: how
+// the equilibrium was found must not move the answer.
 double Driver::next_increment(double move, double pressed) const {
     const double t = scene_.strip.thickness;
     double change = limits::increment_growth;
     const double bent = solver_.last_curvature_move() * t;
     if (bent > 0.0) change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
     if (pressed > 0.0) change = std::min(change, std::max(0.3, limits::force_increment / pressed));
-    return std::min(change * move, options_.solver.largest_increment * t);
+    // A strip that is not loaded only turns, and no force foretells what it will meet.
+    const bool loaded = now_.punch_force > limits::loaded * solver_.force_scale();
+    return std::min(change * move,
+                    (loaded ? options_.solver.largest_increment : limits::unloaded_increment) * t);
 }
 
 // One accepted increment downwards, at most to `limit` of travel; cut as often as it takes.
@@ -109,7 +112,7 @@ bool Driver::step_down(double limit) {
         if (outcome == StepOutcome::solved) {
             const bool jumped = solver_.last_slip() > limits::slip_over_ram * move + limits::slip_free * t;
             const double pressed = std::abs(now_.punch_force - before.punch_force) / solver_.force_scale();
-            if ((pressed > 4.0 * limits::force_increment || jumped) && move > limits::closing_increment * t) {
+            if ((pressed > limits::force_jump || jumped) && move > limits::closing_increment * t) {
                 now_ = before;  // the tools have closed on the strip within the increment, or it slid away
                 increment_ = 0.35 * move;
                 continue;

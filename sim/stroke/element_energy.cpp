@@ -27,7 +27,8 @@ ElementEnergy add_element_gradient(const material::LaneLaw& law, const material:
                                    StrainSums& sums) {
     ElementGradient found;
     found.folded = !(strains.sections[e](0) > 0.0);
-    if (!found.folded) element_kernels().gradient(law, element_state(shape, strains, length, e, sections), found);
+    if (!found.folded)
+        element_kernels().gradient(law, element_state(shape, strains, length, e, sections), found);
     if (found.folded) return {true, 0.0};
     sections.active[e] = found.active;
     for (int i = 0; i < own_count; ++i) sums.elements[e].gradient(i) += found.by[i];
@@ -42,16 +43,23 @@ void add_element_hessian(const material::SectionShape& shape, const StripStrains
                          int e, Sections& sections, StrainSums& sums) {
     Eigen::Matrix<double, hessian_rows, hessian_rows> H;
     element_kernels().hessian(element_state(shape, strains, length, e, sections), H.data());
-    for (int column = 1; column < element_strains; ++column)
-        for (int row = 0; row < column; ++row) H(row, column) = H(column, row);
     constexpr int first = own_count, second = first + node_count;
+    const auto symmetric = [&](auto& to, int at) {
+        for (int column = 0; column < to.cols(); ++column) {
+            to(column, column) += H(at + column, at + column);
+            for (int row = column + 1; row < to.rows(); ++row) {
+                to(row, column) += H(at + row, at + column);
+                to(column, row) += H(at + row, at + column);
+            }
+        }
+    };
     ElementSums& own = sums.elements[e];
-    own.hessian += H.topLeftCorner<own_count, own_count>();
-    own.with_node[0] += H.block<own_count, node_count>(0, first);
-    own.with_node[1] += H.block<own_count, node_count>(0, second);
-    own.of_nodes += H.block<node_count, node_count>(first, second);
-    sums.nodes[e].hessian += H.block<node_count, node_count>(first, first);
-    sums.nodes[e + 1].hessian += H.block<node_count, node_count>(second, second);
+    symmetric(own.hessian, 0);
+    own.with_node[0] += H.block<node_count, own_count>(first, 0).transpose();
+    own.with_node[1] += H.block<node_count, own_count>(second, 0).transpose();
+    own.of_nodes += H.block<node_count, node_count>(second, first).transpose();
+    symmetric(sums.nodes[e].hessian, first);
+    symmetric(sums.nodes[e + 1].hessian, second);
 }
 
 }  // namespace overbend::stroke

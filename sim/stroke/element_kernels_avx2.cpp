@@ -3,7 +3,7 @@
 namespace overbend::stroke {
 
 const ElementKernels& element_kernels_avx2() {
-    static const ElementKernels kernels{start, any_gradient, hessian};
+    static const ElementKernels kernels{start, any_gradient, any_hessian};
     return kernels;
 }
 

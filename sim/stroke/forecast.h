@@ -12,8 +12,8 @@ class Forecast {
   public:
     // A travel or an angle that is known already is replaced.
     void add(double travel, double turn);
-    // By the polynomial through the travels of the (up to three) angles next to this one; others are forgotten.
-    // At least one must be known.
+    // By the polynomial through the travels of the (up to three) angles next to this one; others are
+    // forgotten. At least one must be known.
     double travel_for(double turn);
 
   private:

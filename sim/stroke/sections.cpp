@@ -116,13 +116,15 @@ void add_section_hessians(const material::SectionShape& shape, const std::vector
     // What the heights at the nodes curve under what the layers of the elements on both sides press on them
     // with.
     double share[material::most_layers];
+    const double none[material::most_layers] = {};
     for (int node = 0; node <= elements; ++node) {
         const NodeSection& section = strains.nodes[node];
-        for (int i = 0; i < sections.padded; ++i) {
-            share[i] = 0.0;
-            if (node > 0) share[i] += sections.at(node - 1, by_eta, i) / length[node - 1];
-            if (node < elements) share[i] -= sections.at(node, by_eta, i) / length[node];
-        }
+        const double* before = node > 0 ? sections.rows_of(node - 1) + by_eta * sections.padded : none;
+        const double* behind = node < elements ? sections.rows_of(node) + by_eta * sections.padded : none;
+        const double over_before = node > 0 ? 1.0 / length[node - 1] : 0.0;
+        const double over_behind = node < elements ? 1.0 / length[node] : 0.0;
+        for (int i = 0; i < sections.padded; ++i)
+            share[i] = over_before * before[i] - over_behind * behind[i];
         to.by_strains.nodes[node].hessian += shape.height_curvature(section.strain, section.squares, share);
     }
 }

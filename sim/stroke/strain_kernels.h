@@ -27,6 +27,9 @@ struct StrainKernels {
     // Adds those by an element's strains and by another's, and their transpose.
     void (*add_pair)(const ElementChange& a, const ElementChange& b, const double* H, double* band,
                      int first_of_a, int first_of_b);
+    // Adds a face's (surface.h): K, by columns, by the eight of its element, whose heights y1 and y2 change
+    // with the `around` unknowns of four nodes by these rows. first: of those nodes' unknowns.
+    void (*add_face)(const double* K, const double* by_y1, const double* by_y2, double* band, int first);
 };
 const StrainKernels& strain_kernels();
 

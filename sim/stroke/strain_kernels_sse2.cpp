@@ -3,7 +3,7 @@
 namespace overbend::stroke {
 
 const StrainKernels& strain_kernels_sse2() {
-    static const StrainKernels kernels{add_own, add_pair};
+    static const StrainKernels kernels{add_own, add_pair, add_face};
     return kernels;
 }
 

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "sim/material/section_shape.h"
+#include "sim/stroke/band_kernels.h"
 
 namespace overbend::stroke {
 
@@ -36,11 +37,13 @@ struct StrainSums {
     std::vector<NodeSums> nodes;
     void clear(int count) {
         elements.resize(count), nodes.resize(count + 1);
-        for (ElementSums& e : elements) {
-            e.gradient.setZero(), e.hessian.setZero(), e.of_nodes.setZero();
-            for (ElementSums::Coupling& c : e.with_node) c.setZero();
-        }
-        for (NodeSums& n : nodes) n.gradient.setZero(), n.hessian.setZero();
+        // They are made of numbers alone.
+        const auto clear_all = [](auto& sums) {
+            static_assert(sizeof sums.front() % sizeof(double) == 0);
+            band_kernels().clear(sums.front().gradient.data(),
+                                 static_cast<long>(sums.size() * sizeof sums.front() / sizeof(double)));
+        };
+        clear_all(elements), clear_all(nodes);
     }
 };
 

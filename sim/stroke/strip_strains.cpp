@@ -6,6 +6,8 @@ namespace overbend::stroke {
 
 void strain_strip(const material::SectionShape& shape, const std::vector<double>& length,
                   const std::vector<double>& u, StripStrains& strains) {
+    if (strains.of == u) return;
+    strains.of = u;
     const int elements = static_cast<int>(length.size());
     strains.elements.resize(elements);
     strains.sections.resize(elements);

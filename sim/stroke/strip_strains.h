@@ -26,7 +26,8 @@ struct StripStrains {
     // does not mind.
     std::vector<material::SectionStrain> sections;
     std::vector<NodeSection> nodes;
-    bool folded = false;  // a node's section has no stretch left; heights are not worked out then
+    bool folded = false;     // a node's section has no stretch left; heights are not worked out then
+    std::vector<double> of;  // the unknowns of this state
 };
 
 // The strains of the section at a node between two elements, and those of an element's own section.
@@ -42,7 +43,8 @@ inline material::SectionStrain element_section(const material::SectionStrain& ow
     return E;
 }
 
-// u: strip::node_unknowns a node. length: of the elements, mm.
+// u: strip::node_unknowns a node, then others. length: of the elements, mm. Strains of the same unknowns
+// stay.
 void strain_strip(const material::SectionShape& shape, const std::vector<double>& length,
                   const std::vector<double>& u, StripStrains& strains);
 

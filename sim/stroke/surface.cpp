@@ -1,5 +1,7 @@
 #include "sim/stroke/surface.h"
 
+#include "sim/stroke/strain_kernels.h"
+
 namespace overbend::stroke {
 
 ElementFace element_face(const SurfaceStrip& strip, int element, double side) {
@@ -65,7 +67,14 @@ AroundMatrix spread_out(const Mat8& K, const HeightGradient& rows, const HeightG
 
 void scatter(const SurfaceStrip& strip, int element, const ElementFace& face, const HeightGradient& heights,
              const FaceSum& sum, Equations& to) {
-    scatter(element, strip.elements(), spread_out(sum.K, heights, heights), to);
+    const AroundRange r = range_around(element, strip.elements());
+    if (r.from == 0 && r.to == around) {
+        to.matrix.join(r.shift, r.shift + around - 1);
+        strain_kernels().add_face(sum.K.data(), heights.col(0).data(), heights.col(1).data(),
+                                  to.matrix.rows(), r.shift);
+    } else {
+        scatter(element, strip.elements(), spread_out(sum.K, heights, heights), to);
+    }
     for (int node = 0; node < 2; ++node) {
         const NodeSection& section = strip.strains->nodes[element + node];
         double* gradient = &to.gradient[strip::node_unknowns * (element + node)];
