@@ -21,5 +21,6 @@ void add_bend(Program& app);
 void add_moment(Program& app);
 void add_list(Program& app);
 void add_card(Program& app);
+void add_bend_table(Program& app);
 
 }  // namespace overbend::commands

@@ -210,6 +210,8 @@ LawFit table_of(const std::vector<FitInput>& tests, const Points& points) {
         table.p.insert(table.p.begin(), 0.0);
         table.stress.insert(table.stress.begin(), first);
     }
+    // What lies below 0, no card takes.
+    for (double& stress : table.stress) stress = std::max(stress, 0.01 * table.stress.back());
     f.hardening = table;
     VectorXd left(points.p.size());
     for (Index k = 0; k < left.size(); ++k)

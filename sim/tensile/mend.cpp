@@ -122,6 +122,32 @@ bool find_slip(const Record& r, std::size_t start, double first_strain, Trouble&
     return false;
 }
 
+// Single points far from both neighbours, which are near one another; a record with many is left as it is.
+void leave_out_spikes(Mended& m) {
+    const Record& r = m.record;
+    const double most = r.stress[greatest_stress(r)], scatter = scatter_of(r.stress);
+    std::vector<std::size_t> kept;
+    std::string lines;
+    const auto is_spike = [](double before, double at, double after, double least) {
+        const double jump = std::min(std::abs(at - before), std::abs(at - after));
+        return (at - before) * (at - after) > 0.0 && jump > least && std::abs(after - before) < 0.3 * jump;
+    };
+    for (std::size_t i = 0; i < r.size(); ++i) {
+        const bool inner = i > 0 && i + 1 < r.size();
+        const bool spike = inner && (is_spike(r.strain[i - 1], r.strain[i], r.strain[i + 1], 0.005) ||
+                                     is_spike(r.stress[i - 1], r.stress[i], r.stress[i + 1],
+                                              std::max(0.15 * most, 10.0 * scatter)));
+        if (spike)
+            lines += (lines.empty() ? "" : ", ") + std::to_string(r.line[i]);
+        else
+            kept.push_back(i);
+    }
+    const std::size_t spikes = r.size() - kept.size();
+    if (spikes == 0 || 50 * spikes > r.size() + 100) return;
+    m.said.push_back(counted(spikes, "point") + " out of place left out (line " + lines + ").");
+    m.record = only(r, kept);
+}
+
 Record cut_at(const Record& r, std::size_t end) {
     std::vector<std::size_t> kept(end);
     for (std::size_t i = 0; i < end; ++i) kept[i] = i;
@@ -178,6 +204,7 @@ Mended mend(const Record& raw) {
         m.said.push_back("The load is below 0 throughout; it is read as a pull.");
     }
     require_test(m.record);
+    leave_out_spikes(m);
     refuse_clipped(m.record);
     if (const std::size_t end = fracture_of(m.record); end < m.record.size()) {
         m.record = cut_at(m.record, end);

@@ -1,6 +1,7 @@
 // A record made fit to be read: what does not belong to the pull is left out and said.
 //
 //   compression as pull   a record with all stresses below 0 is turned over
+//   points out of place   single ones far from both neighbours are left out
 //   unloading loops       points at which the strain is behind what it has been are left out, beyond yield
 //   after the fracture    the record ends where the stress falls by a quarter between two points, or to less
 //                         than a third of the greatest

@@ -143,6 +143,7 @@ TEST_CASE("manual: every key of the JSON output is explained") {
              "check " + hook, "check " + rail, "check cases/wrong-order/case.toml", "blank " + hook,
              "tools " + rail, "cost " + hook + " --against " + hook, "list",
              "moment " + strip + "--curvatures 0.1", "card tests/tensile/records/al6061-t6_nm-rd-01.csv",
+             "table " + strip + "--die-opening 8 --shoulder 1 --nose 1 --angles 90,170",
              "bend " + strip + "--die-opening 8 --shoulder 1 --nose 1 --travel 2 --curve",
              "bend --kind channel " + strip +
                  "--punch-width 20 --corner 2 --shoulder 2 --depth 12 --pad-preload 20 --pad-rate 1 --travel "

@@ -68,6 +68,10 @@ TEST_CASE("bad records: a line among the figures") {
     CHECK(refusal(with_line(good, 40, "0.01,")) ==
           "test.csv:40: 1 figure stands here, 2 in the other lines; give as many on every line; see "
           "--separator and --decimal");
+    CHECK(refusal(with_line(good, 2, "0,0,1")) ==
+          "test.csv:2: 3 figures stand here, 2 in the other lines; give as many on every line; see "
+          "--separator and "
+          "--decimal");
     CHECK(refusal(with_line(good, 40, "test two")) ==
           "test.csv:40: words stand between the figures; remove the line; give one test a file");
 }

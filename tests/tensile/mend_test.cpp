@@ -74,6 +74,16 @@ TEST_CASE("mend: unloading loops are left out, and said; the figures stay") {
     CHECK(std::abs(a.fits[0].numbers[0].value / b.fits[0].numbers[0].value - 1.0) < 0.01);
 }
 
+TEST_CASE("mend: points out of place are left out, with their lines") {
+    Record r = good();
+    r.strain[150] += 0.05, r.stress[220] *= 2.0, r.stress[300] = 0.0;
+    const Mended m = mend(r);
+    CHECK(says(m.said, "3 points out of place left out (line " + std::to_string(r.line[150]) + ", "));
+    CHECK(refusal(r).empty());
+    // The fracture is none, though the load falls at once.
+    CHECK(mend(good()).said.empty());
+}
+
 TEST_CASE("mend: what comes after the fracture is left out") {
     Record r = good();
     const std::size_t points = r.size();

@@ -95,6 +95,18 @@ TEST_CASE("records: force and elongation, with the specimen's sizes above the fi
     check_same(read(w, options), 1e-5);
 }
 
+TEST_CASE("records: a German machine's export, in its own encoding") {
+    const std::string above =
+        "Pr\xfc"
+        "fprotokoll;Zugversuch\nProbe;Coil 4711\nMessl\xe4nge L0;80;mm\nBreite b0;20,0;mm\nDicke "
+        "a0;1,50;mm\n\n"
+        "Verl\xe4ngerung;Kraft\nmm;N\n";
+    const TensileRecord r = read({above, ";", true, 80.0, 30.0});
+    check_same(r, 1e-5);
+    CHECK(r.specimen.gauge_length == 80.0);
+    CHECK(r.specimen.width == 20.0);
+}
+
 TEST_CASE("records: columns by option") {
     files::RecordOptions options;
     options.columns = {"strain:%", "stress:MPa"};

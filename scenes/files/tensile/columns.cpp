@@ -50,7 +50,7 @@ Meaning meaning_of(const std::string& heading, const std::string& unit) {
         c.quantity = Quantity::strain, m.rank = has(w, {"crosshead", "traverse"}) ? 1 : 4;
     else if (has(w, {"force", " load", "kraft", " last ", " f "}))
         c.quantity = Quantity::force, m.rank = 1;
-    else if (has(w, {"extension", "extensometer", "elongation", "erl\u00e4nger", " dl ", " delta l "}))
+    else if (has(w, {"extension", "extensometer", "elongation", "verl", " dl ", " delta l "}))
         c.quantity = Quantity::elongation, m.rank = 3;
     else if (has(w, {"displacement", "stroke", "position", "crosshead", "traverse", " weg "}))
         c.quantity = Quantity::elongation, m.rank = 1;

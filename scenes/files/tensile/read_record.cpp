@@ -54,7 +54,7 @@ Specimen specimen_of(const TextTable& table, const Specimen& given, std::vector<
                            words(" %.5g %s stands in the file.", *size, area ? "mm2" : "mm"));
     };
     look(s.gauge_length, "Gauge length",
-         {"gauge length", "gage length", "gauge_length", "gage_length", "messl\u00e4nge", "l0"});
+         {"gauge length", "gage length", "gauge_length", "gage_length", "messl", "l0"});
     look(s.thickness, "Thickness", {"thickness", "dicke", "a0"});
     look(s.area, "Section", {"area", "querschnitt", "s0"}, true);
     look(s.width, "Width", {"specimen width", "width =", "width:", "width ", "width_mm", "breite", "b0"});

@@ -172,10 +172,9 @@ TextTable parse_text_table(const std::string& text, const std::string& as, const
         const bool figures =
             !remark && figures_in(row, reading.decimal) > 0 && row.cells.size() <= reading.cells;
         if (table.rows.empty()) {
-            if (figures && row.cells.size() == reading.cells)
-                table.rows.push_back(std::move(row));
-            else
-                table.above.push_back(std::move(row));
+            const std::size_t found = remark ? 0 : figures_in(row, reading.decimal);
+            if (found > 0 && found != reading.cells) refuse_cell(as, row, reading);
+            (found > 0 ? table.rows : table.above).push_back(std::move(row));
             continue;
         }
         if (remark) continue;

@@ -61,8 +61,8 @@ std::optional<files::Step> culprit(const RankedOrder& order) {
     return {};
 }
 
-// The cheapest that works is fitted to the drawing. An order with a stroke that another was turned down for is
-// not tried.
+// The cheapest that works is fitted to the drawing. An order with a stroke that another was turned down for
+// is not tried.
 void run_through(const files::Case& c, const FitOptions& fit_options, PlanResult& result) {
     std::vector<files::Step> culprits;
     for (int i = 0; i < static_cast<int>(result.ranked.size()); ++i) {

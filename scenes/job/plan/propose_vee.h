@@ -23,8 +23,8 @@ files::ProposedTools propose_vee(const files::Case& c, const Blank& blank, const
 // A groove of this opening for these bends, for noses that make their radii.
 tool::VeeFace groove_over(const files::Case& c, const std::vector<int>& bends, double opening,
                           VeeTrials& trials);
-// A block of one groove with so much top face beside each shoulder's arc. Usual: 3 mm and a thickness, least: 1
-// mm and a thickness, common practice, no source; `tools` checks the strength.
+// A block of one groove with so much top face beside each shoulder's arc. Usual: 3 mm or a thickness, least:
+// 1 mm or a thickness, common practice, no source; `tools` checks the strength.
 tool::VeeDie block_of(const tool::VeeFace& groove, double land);
 double usual_land(double thickness);
 double least_land(double thickness);

@@ -1,5 +1,5 @@
-// What V tools make of the strip, by single strokes of the mechanics: the inside radius over nose and opening,
-// and the nose that makes the drawn radius. Each stroke is pressed once, on a coarse mesh.
+// What V tools make of the strip, by single strokes of the mechanics: the inside radius over nose and
+// opening, and the nose that makes the drawn radius. Each stroke is pressed once, on a coarse mesh.
 //
 // A rule of thumb is no better than a third here: strip lifts off the nose and is bent sharper than it where
 // it hardens little, and rounder where the groove is wide.
