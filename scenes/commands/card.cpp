@@ -8,6 +8,7 @@
 #include <memory>
 #include <nlohmann/json.hpp>
 #include <optional>
+#include <system_error>
 
 #include "render/output/whole_file.h"
 #include "scenes/commands/commands.h"
@@ -202,6 +203,9 @@ Exit run(const CardOptions& given) {
     if (given.like) like = files::read_card(*given.like, fs::path());
     if (given.out && fs::path(*given.out).extension() != ".toml")
         complain("--out", "\"" + *given.out + "\" is no card; give a file whose name ends in .toml");
+    std::error_code not_there;
+    if (given.out && given.like && fs::equivalent(*given.out, *given.like, not_there))
+        complain("--out", "\"" + *given.out + "\" is the card of --like; give another file");
     documents::CoilReport r = read_coil(given, like);
     say_of_tests(r);
     fill_card(r, given, like);

@@ -67,15 +67,13 @@ void refuse_clipped(const Record& r) {
 // The point from which on the specimen is broken; the size when it is not.
 std::size_t fracture_of(const Record& r) {
     const std::size_t top = greatest_stress(r);
+    std::vector<double> still_to_come(r.size() + 1, -1e300);  // greatest stress from here on
+    for (std::size_t i = r.size(); i-- > 0;) still_to_come[i] = std::max(still_to_come[i + 1], r.stress[i]);
     for (std::size_t i = top + 1; i < r.size(); ++i) {
         const bool falls = r.stress[i] < r.stress[i - 1] - 0.25 * r.stress[top];
-        if (falls || r.stress[i] < 0.33 * r.stress[top]) {
-            // An unloading loop comes back to where it left.
-            const double left = r.stress[i - 1];
-            const bool comes_back =
-                std::any_of(r.stress.begin() + i, r.stress.end(), [&](double s) { return s > 0.9 * left; });
-            if (!comes_back) return i;
-        }
+        // An unloading loop comes back to where it left.
+        if ((falls || r.stress[i] < 0.33 * r.stress[top]) && still_to_come[i] <= 0.9 * r.stress[i - 1])
+            return i;
     }
     return r.size();
 }
@@ -148,6 +146,31 @@ void leave_out_spikes(Mended& m) {
     m.record = only(r, kept);
 }
 
+// A dense record as means of neighbours, closely where the metal yields: among very many points some scatter
+// far, and would pass for a yield point or the greatest load.
+void gather(Mended& m, std::size_t start) {
+    const Record& r = m.record;
+    if (r.size() <= dense) return;
+    const double first = r.strain[start];
+    const auto [low, high] = std::minmax_element(r.strain.begin(), r.strain.end());
+    const double early = 0.01 / 2000.0, late = (*high - *low) / 3000.0;
+    Record means;
+    for (std::size_t i = 0; i < r.size();) {
+        const double begin = r.strain[i], step = begin - first < 0.01 ? std::min(early, late) : late;
+        double strain = 0.0, stress = 0.0, width = 0.0, n = 0.0;
+        means.line.push_back(r.line[i]);
+        do {
+            strain += r.strain[i], stress += r.stress[i], n += 1.0;
+            if (!r.width_strain.empty()) width += r.width_strain[i];
+            ++i;
+        } while (i < r.size() && std::abs(r.strain[i] - begin) < step);
+        means.strain.push_back(strain / n), means.stress.push_back(stress / n);
+        if (!r.width_strain.empty()) means.width_strain.push_back(width / n);
+    }
+    m.said.push_back(counted(r.size(), "point") + " are gathered to " + counted(means.size(), "mean") + ".");
+    m.record = std::move(means);
+}
+
 Record cut_at(const Record& r, std::size_t end) {
     std::vector<std::size_t> kept(end);
     for (std::size_t i = 0; i < end; ++i) kept[i] = i;
@@ -206,6 +229,7 @@ Mended mend(const Record& raw) {
     require_test(m.record);
     leave_out_spikes(m);
     refuse_clipped(m.record);
+    gather(m, first_load(m.record));
     if (const std::size_t end = fracture_of(m.record); end < m.record.size()) {
         m.record = cut_at(m.record, end);
         m.fractured = true;

@@ -2,6 +2,7 @@
 //
 //   compression as pull   a record with all stresses below 0 is turned over
 //   points out of place   single ones far from both neighbours are left out
+//   very many points      more than 8000 are gathered to means of neighbours
 //   unloading loops       points at which the strain is behind what it has been are left out, beyond yield
 //   after the fracture    the record ends where the stress falls by a quarter between two points, or to less
 //                         than a third of the greatest
@@ -24,6 +25,7 @@
 namespace overbend::tensile {
 
 constexpr std::size_t fewest_points = 20;
+constexpr std::size_t dense = 8000;
 
 struct Mended {
     Record record;

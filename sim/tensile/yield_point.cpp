@@ -25,7 +25,11 @@ std::vector<double> smoothed(const std::vector<double>& values, std::size_t eith
 }  // namespace
 
 std::optional<YieldPoint> find_yield_point(const Record& r, double slope) {
-    const double scatter = scatter_of(r.stress);
+    // Early points may scatter more: of a dense record fewer are gathered to one.
+    std::vector<double> early;
+    for (std::size_t i = 0; i < r.size(); ++i)
+        if (r.strain[i] > 0.0 && r.strain[i] < 0.02) early.push_back(r.stress[i]);
+    const double scatter = std::max(scatter_of(r.stress), scatter_of(early));
     const std::size_t top = greatest_stress(r);
 
     // The greatest stress before the first drop.

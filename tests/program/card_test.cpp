@@ -29,6 +29,11 @@ void check_refused(const std::string& options, const std::string& said) {
     CHECK(run.error.find(said) != std::string::npos);
 }
 
+std::string text_of_card() {
+    std::ifstream card("assets/materials/aluminium-6061-t6.toml");
+    return {std::istreambuf_iterator<char>(card), std::istreambuf_iterator<char>()};
+}
+
 }  // namespace
 
 TEST_CASE("card: from a record to a bend") {
@@ -109,6 +114,8 @@ TEST_CASE("card: what is refused, with file, line and what would be right") {
                   "the specimen's section is not known; give --width");
     check_refused(aluminium + " --out card.txt",
                   "--out: \"card.txt\" is no card; give a file whose name ends in .toml");
+    const std::string own = file("own.toml", text_of_card());
+    check_refused(aluminium + " --like " + own + " --out " + own, "is the card of --like; give another file");
     check_refused(aluminium + " --like dc0", "the nearest is dc01");
     check_refused(aluminium + " --law cubic", "--law");
     check_refused(aluminium + " --modulus 0", "--modulus");

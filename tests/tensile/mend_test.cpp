@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "sim/tensile/coil.h"
 #include "tests/tensile/synthetic.h"
@@ -82,6 +83,19 @@ TEST_CASE("mend: points out of place are left out, with their lines") {
     CHECK(refusal(r).empty());
     // The fracture is none, though the load falls at once.
     CHECK(mend(good()).said.empty());
+}
+
+TEST_CASE("mend: a dense record is gathered, and its figures stay") {
+    SyntheticTest t;
+    t.scatter = 1.0;
+    t.elastic_points = 20000, t.plastic_points = 150000;
+    const Coil dense = read_coil({prepare(synthetic_record(t))}, Nominal{208e3, "dc01", ""});
+    CHECK(says(dense.tests[0].from.mended.said, " are gathered to "));
+    CHECK(dense.tests[0].from.mended.record.size() < 10000);
+    CHECK_FALSE(dense.upper_yield);
+    CHECK(dense.modulus_measured);
+    CHECK(std::abs(dense.strength.value / tests::uniform_of(t).strength - 1.0) < 1e-3);
+    CHECK(std::abs(dense.proof.value / tests::proof_of(t) - 1.0) < 3e-3);
 }
 
 TEST_CASE("mend: what comes after the fracture is left out") {

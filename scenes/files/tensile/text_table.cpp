@@ -106,7 +106,10 @@ Reading reading_of(const std::vector<Line>& lines, Separator separator, Decimal 
     return reading;
 }
 
-Reading find_reading(const std::vector<Line>& lines, const TextFormat& format) {
+// By the first lines: all of a long record are alike.
+Reading find_reading(const std::vector<Line>& all, const TextFormat& format) {
+    constexpr std::size_t enough = 2000;
+    const std::vector<Line> lines(all.begin(), all.begin() + std::min(all.size(), enough));
     Reading best;
     for (const Separator s : {Separator::tab, Separator::semicolon, Separator::comma, Separator::spaces})
         for (const Decimal d : {Decimal::point, Decimal::comma}) {
