@@ -101,4 +101,8 @@ constexpr double squeeze = 2.0;
 // A stroke's force on the same scale past which a bend to an angle is given up: a hundred times air bending.
 constexpr double force = 12.0;
 
+// And past which every stroke is given up: flat faces 20 thicknesses broad that press the strip between them.
+// Closed tools would crush it on for thousands of increments.
+constexpr double closed_force = 40.0;
+
 }  // namespace overbend::limits

@@ -189,8 +189,7 @@ bool Driver::load_to_angle() {
             return end_at(Outcome::jammed,
                           "the strip is squeezed between punch and die, which bend it no further,");
         if (now_.punch_force > limits::force * solver_.force_scale())
-            return fail(Outcome::force_limit,
-                        "the force exceeds what tools can take before the stop is reached,");
+            return fail(Outcome::force_limit, too_strong);
         if (!goes_on()) return false;
     }
     return end_at(Outcome::travel_limit, "the tools close before the stop angle is reached");

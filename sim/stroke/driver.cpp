@@ -123,6 +123,8 @@ bool Driver::step_down(double limit) {
             if (!scene_.touches_itself && largest_curvature(now_) * t > limits::sharpest)
                 return fail(Outcome::folded,
                             "the strip is bent to a sharp edge and thins there, as before tearing,");
+            if (now_.punch_force > limits::closed_force * solver_.force_scale())
+                return fail(Outcome::force_limit, too_strong);
             if (largest_stretch(now_) > limits::crushed)
                 return fail(Outcome::crushed, "the strip is crushed to less than a third of its thickness");
             return true;

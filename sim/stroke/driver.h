@@ -24,6 +24,8 @@ struct WayBack {
     bool complete() const { return off && released; }
 };
 
+constexpr const char* too_strong = "the force exceeds what tools can take before the stop is reached,";
+
 class Driver {
   public:
     // scene and options must outlive the driver. scene.strip: all of it may be pressed.

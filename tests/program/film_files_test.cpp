@@ -235,7 +235,7 @@ TEST_CASE("film: interrupted at any time it leaves no film, no part of one, and 
     // The encoder has begun.
     const auto painting = [&] {
         for (const auto& left : files_below(out))
-            if (has(left.first, ".part")) return true;
+            if (has(left.first, ".overbend-")) return true;
         return false;
     };
     const std::string long_film = "--seconds 60 --rate 60";
@@ -251,7 +251,11 @@ TEST_CASE("film: interrupted at any time it leaves no film, no part of one, and 
             CHECK(bytes_of(out + ".stderr") == "overbend: interrupted; unfinished files were removed\n");
             CHECK(files_below(out) == before);
         }
-        const auto frames = [&] { return std::filesystem::exists(out + "/job/frame_00001.png"); };
+        const auto frames = [&] {
+            for (const auto& left : files_below(out))
+                if (has(left.first, ".overbend-") && has(left.first, "/frame_00001.png")) return true;
+            return false;
+        };
         CHECK(interrupted(file, out, long_film + " --formats png", signal, frames) == 3);
         CHECK(files_below(out) == before);
     }

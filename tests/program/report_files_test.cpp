@@ -51,7 +51,7 @@ TEST_CASE("report writes sheets, storyboard and the charts of every stroke, the 
     const Files costed = files_below(folder / "d");
     for (const char* name : {"figures/cost.svg", "figures/cost.pdf", "figures/cost.png"})
         CHECK_MESSAGE(costed.count(name) == 1, name);
-    for (const auto& [name, bytes] : files) CHECK_MESSAGE(name.find(".part") == std::string::npos, name);
+    for (const auto& [name, bytes] : files) CHECK_MESSAGE(name.find(".overbend-") == std::string::npos, name);
 
     const std::string words = output_of("pdftotext -layout '" + (folder / "a") + "/sheets.pdf' -");
     CHECK(words.find("Small step") != std::string::npos);

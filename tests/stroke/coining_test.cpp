@@ -84,6 +84,14 @@ TEST_SUITE("stroke") {
             }
     }
 
+    TEST_CASE("a strip squeezed to less than a third of its thickness is crushed") {
+        const stroke::StrokeResult r = squeeze(6.0, 0.0, 0.9 * thickness);
+        CAPTURE(r.reason);
+        CHECK(r.outcome == stroke::Outcome::crushed);
+        CHECK_FALSE(r.solved());
+        CHECK(r.reason.find("crushed to less than a third of its thickness") != std::string::npos);
+    }
+
     // Common practice, no source: coining, with the strip squeezed between the nose and the groove's bottom,
     // takes most of the springback out of a bend.
     TEST_CASE("a bend squeezed at the nose springs back less and less") {
