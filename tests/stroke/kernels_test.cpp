@@ -1,4 +1,5 @@
-// The kernels of the band matrix: against Eigen's dense solution, and the same bytes on every instruction set.
+// The kernels of the band matrix: against Eigen's dense solution, and the same bytes on every instruction
+// set.
 //
 // Here    random matrices and blocks from a fixed seed. Allowed 1e-12 of the solution.
 
