@@ -89,8 +89,8 @@ double Driver::estimated_angle() {
 // From one of the conditions on the way, to the travel that the forecast gives; corrected until the free
 // angle is the stop's. A first way back, in larger steps, sets the estimate right. An increment that is
 // nearly nothing leaves the strip otherwise than none, since friction begins again in each: none is shorter
-// than the first. False: it leads nowhere.
-bool Driver::land(const std::vector<Mark>& marks, Forecast& forecast) {
+// than the first. pressed: as far as the last of them. False: it leads nowhere.
+bool Driver::land(const std::vector<Mark>& marks, const StrokeResult& pressed, Forecast& forecast) {
     const double tolerance = scene_.stop.tolerance, t = scene_.strip.thickness;
     bool set_right = false;
     for (int round = 0; round < 10; ++round) {
@@ -101,7 +101,8 @@ bool Driver::land(const std::vector<Mark>& marks, Forecast& forecast) {
         if (from == marks.rend() || goal - from->at.travel > 2.0 * from->increment ||
             goal > scene_.stop.travel_limit)
             return false;
-        go_back(from->at);
+        // A later round may begin further on than an earlier one did.
+        go_to(*from, pressed.recording.states, pressed.curve);
         increment_ = goal - now_.travel;
         while (now_.travel < goal - 1e-9 * t)
             if (!step_down(goal)) return false;
@@ -134,7 +135,7 @@ bool Driver::land_if_near(std::vector<Mark>& marks, Forecast& forecast, bool& fo
     forecast.add(now_.travel, estimated_angle() - offset_);
     if (forecast.travel_for(wanted_ - offset_) > now_.travel + increment_) return false;
     const StrokeResult pressed = result_;
-    if (land(marks, forecast)) return true;
+    if (land(marks, pressed, forecast)) return true;
     result_ = pressed;
     now_ = marks.back().at, increment_ = marks.back().increment;
     foretell = estimated_angle() < wanted_;

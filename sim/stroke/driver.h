@@ -74,7 +74,7 @@ class Driver {
     bool load_to_force();
     bool close_in_on_force(const SolverState& before);
     bool load_to_angle();
-    bool land(const std::vector<Mark>& marks, Forecast& forecast);
+    bool land(const std::vector<Mark>& marks, const StrokeResult& pressed, Forecast& forecast);
     bool land_if_near(std::vector<Mark>& marks, Forecast& forecast, bool& foretell);
     bool close_in_if_passed(const SolverState& early, double estimate);
     bool press_to_estimate(const SolverState& early, double high, double above);

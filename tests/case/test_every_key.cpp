@@ -117,7 +117,7 @@ const std::map<std::string, std::vector<std::string>> bad_values = {
     {"grinding_price_per_h", {"-1", "1e12"}},
     {"hardening_least_price", {"-1", "1e12"}},
     {"spring_price", {"-1", "1e12"}},
-    {"spring_price_per_kg", {"-1", "1e12"}},
+    {"spring_steel_price_per_kg", {"-1", "1e12"}},
     {"regrind_strokes", {"-1", "1e12"}},
     {"regrind_h", {"-1", "1e12"}},
     {"cleaning_price", {"-1", "1e12"}},

@@ -115,7 +115,7 @@ void describe_tool_making(Fields& f, Rates& r, const Rates& u) {
            money, &Rates::hardening_least);
     number({"spring_price", "2.0", "Price of a wound spring (common practice, no source: 1 to 3)"}, money,
            &Rates::spring);
-    number({"spring_price_per_kg", "30.0", "And per mass of it (common practice, no source: 20 to 40)"},
+    number({"spring_steel_price_per_kg", "30.0", "And per mass of its wire (common practice, no source: 20 to 40)"},
            money, &Rates::spring_per_kg);
     f.whole_or({"tool_batches", "10", "Batches that share the tools"}, 1, 100000, r.tool_batches,
                u.tool_batches);
