@@ -37,7 +37,7 @@ constexpr double way_back_growth = 2.0;
 // Largest change of the punch force in an increment, over (hoop yield stress x thickness), as far as it can
 // be foreseen: when a strip is clamped the force runs away, and the trapezoids of the balance of work with
 // it. And that with which an increment is cut after it.
-constexpr double force_increment = 0.06;
+constexpr double force_increment = 0.04;
 constexpr double force_jump = 0.18;
 
 // Largest fall of the punch force in an increment on the way back, over the force at the stop, as far as it

@@ -56,6 +56,7 @@ bool Driver::fail(Outcome outcome, const char* what) {
 }
 
 void Driver::keep(Phase phase) {
+    if (!result_.curve.empty() && result_.curve.back().travel == now_.travel) return;  // it is kept already
     result_.curve.push_back({now_.travel, now_.punch_force});
     now_.curve_points = static_cast<int>(result_.curve.size());
     if (!options_.record) return;
