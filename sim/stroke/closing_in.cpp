@@ -136,8 +136,9 @@ bool Driver::land_if_near(std::vector<Mark>& marks, Forecast& forecast, bool& fo
     const bool passed = estimate >= wanted_;
     if (!passed && forecast.travel_for(wanted_ - offset_) > now_.travel + increment_) return false;
     const StrokeResult pressed = result_;
+    const double offset = offset_;
     if (land(marks, forecast)) return true;
-    result_ = pressed;
+    result_ = pressed, offset_ = offset;
     now_ = marks.back().at, increment_ = marks.back().increment;
     foretell = !passed;
     return false;
