@@ -23,12 +23,6 @@ constexpr double first_increment = 0.01;
 constexpr double closing_increment = 0.001;  // to which it is cut while tools close on the strip
 constexpr double smallest_increment = 1e-7;
 
-// Largest increment of the ram, over the thickness, while the strip is not loaded and only turns: no force
-// foretells what it will meet. And the force, over (hoop yield stress x thickness), from which on it is
-// loaded.
-constexpr double unloaded_increment = 0.03;
-constexpr double loaded = 1e-3;
-
 // How much larger an increment may be than the one before it, pressing and on the way back: what changes
 // from one to the next must be foreseen from the last.
 constexpr double increment_growth = 1.5;
@@ -38,7 +32,7 @@ constexpr double way_back_growth = 2.0;
 // be foreseen: when a strip is clamped the force runs away, and the trapezoids of the balance of work with
 // it. And that with which an increment is cut after it.
 constexpr double force_increment = 0.06;
-constexpr double force_jump = 0.18;
+constexpr double force_jump = 0.24;
 
 // Largest fall of the punch force in an increment on the way back, over the force at the stop, as far as it
 // can be foreseen; for the same reason.

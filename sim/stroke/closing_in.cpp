@@ -132,13 +132,16 @@ bool Driver::land_if_near(std::vector<Mark>& marks, Forecast& forecast, bool& fo
     marks.push_back(mark());
     if (marks.size() > 4) marks.erase(marks.begin());
     if (bent + 3.0 * std::abs(bent - before) < wanted_) return false;
-    forecast.add(now_.travel, estimated_angle() - offset_);
-    if (forecast.travel_for(wanted_ - offset_) > now_.travel + increment_) return false;
+    const double estimate = estimated_angle();
+    forecast.add(now_.travel, estimate - offset_);
+    const bool passed = estimate >= wanted_;
+    if (!passed && forecast.travel_for(wanted_ - offset_) > now_.travel + increment_) return false;
     const StrokeResult pressed = result_;
+    const double offset = offset_;
     if (land(marks, pressed, forecast)) return true;
-    result_ = pressed;
+    result_ = pressed, offset_ = offset;
     now_ = marks.back().at, increment_ = marks.back().increment;
-    foretell = estimated_angle() < wanted_;
+    foretell = !passed;
     return false;
 }
 
@@ -175,16 +178,19 @@ bool Driver::load_to_angle() {
             return squeezed(1.0) && end_at(Outcome::jammed,
                                            "the strip is squeezed between punch and die, which bend it no "
                                            "further,");
+        if (foretell) {
+            keep(Phase::pressing);
+            if (land_if_near(marks, forecast, foretell)) {
+                keep(Phase::pressing);
+                return true;
+            }
+        }
         const bool far = loaded_angle(now_) < wanted_ - near;
         if (!foretell && !far && close_in_if_passed(early, estimated_angle())) {
             if (!missed_) keep(Phase::pressing);
             return !missed_;
         }
         keep(Phase::pressing);
-        if (foretell && land_if_near(marks, forecast, foretell)) {
-            keep(Phase::pressing);
-            return true;
-        }
         if (far) early = now_;
         if (squeezed(limits::squeeze))
             return end_at(Outcome::jammed,

@@ -60,6 +60,7 @@ bool Driver::fail(Outcome outcome, const char* what) {
 }
 
 void Driver::keep(Phase phase) {
+    if (!result_.curve.empty() && result_.curve.back().travel == now_.travel) return;  // it is kept already
     result_.curve.push_back({now_.travel, now_.punch_force});
     now_.curve_points = static_cast<int>(result_.curve.size());
     if (!options_.record) return;
@@ -96,10 +97,7 @@ double Driver::next_increment(double move, double pressed) const {
     const double bent = solver_.last_curvature_move() * t;
     if (bent > 0.0) change = std::min(change, std::max(0.5, options_.solver.curvature_increment / bent));
     if (pressed > 0.0) change = std::min(change, std::max(0.3, limits::force_increment / pressed));
-    // A strip that is not loaded only turns, and no force foretells what it will meet.
-    const bool loaded = now_.punch_force > limits::loaded * solver_.force_scale();
-    return std::min(change * move,
-                    (loaded ? options_.solver.largest_increment : limits::unloaded_increment) * t);
+    return std::min(change * move, options_.solver.largest_increment * t);
 }
 
 // One accepted increment downwards, at most to `limit` of travel; cut as often as it takes.
