@@ -24,10 +24,10 @@ bool better(const StrokeResult& a, const StrokeResult& b) {
     return a.audit.residue_percent() < b.audit.residue_percent();
 }
 
-// Presses, and once or twice more with finer increments where that leaves a doubt. Keeps the best.
+// Presses, and up to three times more with finer increments where that leaves a doubt. Keeps the best.
 StrokeResult press_with_care(const StrokeScene& scene, const StrokeOptions& options) {
     StrokeResult best = Driver(scene, options).run();
-    for (const double finer : {2.0, 3.0}) {
+    for (const double finer : {2.0, 3.0, 6.0}) {
         if (!doubtful(best)) break;
         StrokeOptions careful = options;
         careful.solver.largest_increment /= finer;

@@ -108,7 +108,7 @@ TEST_CASE("the demo on one slide: names, angles, how the strip is turned") {
     for (const job::StepResult& step : job.steps) CHECK(says(slides[0], step.name));
     CHECK(says(slides[0], "pressed 113."));
     CHECK(says(slides[0], "free 110.0\u00b0"));
-    CHECK(says(slides[0], "free 45.0\u00b0, 44.9\u00b0"));
+    CHECK(says(slides[0], "free 45.0\u00b0, 45.0\u00b0"));
     CHECK(says(slides[0], "roll over"));
     CHECK_FALSE(says(slides[0], "hits a tool"));
     // and its charts can be drawn for each stroke
