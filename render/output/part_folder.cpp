@@ -16,7 +16,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-[[noreturn]] void complain(const fs::path& path, const std::string& reason) {
+[[noreturn]] void give_up(const fs::path& path, const std::string& reason) {
     throw std::runtime_error(path.string() + ": the folder cannot be written: " + reason);
 }
 
@@ -49,9 +49,9 @@ int exchanged(const fs::path& one, const fs::path& other) {
 fs::path behind_links(const fs::path& path) {
     std::error_code error;
     if (!fs::exists(fs::symlink_status(path, error))) return path;
-    if (!fs::is_directory(path, error)) complain(path, "something that is no folder is in the way");
+    if (!fs::is_directory(path, error)) give_up(path, "something that is no folder is in the way");
     const fs::path real = fs::canonical(path, error);
-    if (error) complain(path, error.message());
+    if (error) give_up(path, error.message());
     return real;
 }
 
@@ -61,7 +61,7 @@ PartFolder::PartFolder(const fs::path& path) : path_(behind_links(path)), place_
     std::error_code error;
     if (!fs::create_directory(place_, error)) {
         place_.clear();
-        complain(path_, error ? error.message() : "its place is taken");
+        give_up(path_, error ? error.message() : "its place is taken");
     }
 }
 
@@ -75,12 +75,12 @@ void PartFolder::give_name(const std::function<bool(const std::string&)>& replac
     for (int tries = 0; tries < 100; ++tries) {
         int error = moved(place_, path_);
         if (error == 0) return place_.clear();
-        if (error != EEXIST && error != ENOTEMPTY) complain(path_, std::strerror(error));
+        if (error != EEXIST && error != ENOTEMPTY) give_up(path_, std::strerror(error));
         error = exchanged(place_, path_);
         if (error == 0) return keep_others(replaced);
-        if (error != ENOENT) complain(path_, std::strerror(error));
+        if (error != ENOENT) give_up(path_, std::strerror(error));
     }
-    complain(path_, "other programs keep changing it");
+    give_up(path_, "other programs keep changing it");
 }
 
 // What stood at the path stands at our place now.
@@ -92,9 +92,9 @@ void PartFolder::keep_others(const std::function<bool(const std::string&)>& repl
         const fs::path name = entry.path().filename();
         if (replaced(name.string())) continue;
         if (const int failed = moved(entry.path(), path_ / name))
-            complain(path_, (old / name).string() + " cannot be moved into it: " + std::strerror(failed));
+            give_up(path_, (old / name).string() + " cannot be moved into it: " + std::strerror(failed));
     }
-    if (error) complain(path_, error.message());
+    if (error) give_up(path_, error.message());
     fs::remove_all(old, error);
 }
 

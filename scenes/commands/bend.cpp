@@ -194,7 +194,7 @@ void print_bend(const job::StripResult& result, const BendOptions& given) {
 // ---- the command
 
 // A stroke that was not solved is no result.
-void require_solved(const stroke::StrokeResult& stroke) {
+void require_result(const stroke::StrokeResult& stroke) {
     if (!stroke.solved())
         throw NotSolved(std::string("the stroke was not solved (") + stroke::outcome_words(stroke.outcome) +
                         "): " + stroke.reason);
@@ -214,7 +214,7 @@ Exit run(const BendOptions& given) {
     }
     const job::StripResult result = bend_of_kind(given, material, options);
     if (watched) std::fprintf(stderr, "\r%48s\r", "");
-    require_solved(result.stroke);
+    require_result(result.stroke);
     const bool reached = result.stroke.outcome == stroke::Outcome::reached;
     if (!reached && !given.output.quiet)
         std::fprintf(stderr, "overbend: the stop is not reached: %s\n", result.stroke.reason.c_str());

@@ -13,7 +13,7 @@ namespace overbend::job {
 namespace {
 
 constexpr double least_nose = 0.2;  // of the thickness; sharper ones cut
-constexpr double to_spare = 2.5 * degree;
+constexpr double angle_to_spare = 2.5 * degree;
 
 VeeTrial pressed(const files::Case& c, double angle, double nose, double opening, double shoulder) {
     VeeBend bend;
@@ -59,7 +59,7 @@ std::optional<NoseFor> VeeTrials::nose_for(int bend, double opening, double shou
     const double low = least_nose * t;
     // Between the shoulders there must be room for nose and strip.
     const auto high_at = [&](double loaded) {
-        const double lean = std::min(0.5 * (loaded + to_spare), 1.55);
+        const double lean = std::min(0.5 * (loaded + angle_to_spare), 1.55);
         return std::min(0.5 * opening / std::sin(lean) - t - shoulder, 0.5 * opening - t);
     };
     double high = high_at(angle);

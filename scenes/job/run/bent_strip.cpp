@@ -39,7 +39,7 @@ struct Nodes {
     const std::vector<double>&blank, &x, &y, &theta, &warp;
 };
 
-BentStrip bent_strip(const Nodes& nodes) {
+BentStrip strip_through(const Nodes& nodes) {
     const int count = static_cast<int>(nodes.x.size());
     constexpr int warps = material::warps;
     std::vector<double> length(count - 1), unknowns;
@@ -95,11 +95,11 @@ double BentStrip::inner_side(double from, double to) const {
 }
 
 BentStrip bent_strip(const strip::StripState& s) {
-    return bent_strip(Nodes{s.thickness, s.blank_position, s.x, s.y, s.theta, s.warp});
+    return strip_through(Nodes{s.thickness, s.blank_position, s.x, s.y, s.theta, s.warp});
 }
 
 BentStrip bent_strip(const stroke::Recording& r, const stroke::State& s) {
-    return bent_strip(Nodes{r.thickness, r.blank_position, s.x, s.y, s.theta, s.warp});
+    return strip_through(Nodes{r.thickness, r.blank_position, s.x, s.y, s.theta, s.warp});
 }
 
 double fitted_radius(const std::vector<Place>& points) {
