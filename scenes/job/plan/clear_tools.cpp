@@ -94,9 +94,11 @@ class Clearer {
             const tool::Relief& r = *cut.shape->relief;
             const std::string& name = c_.tools[punch].name;
             add("relieved " + name, *cut.shape,
-                words("like '%s', cut away to %g mm past its axis from %g to %g mm above the nose, for the "
-                      "flange at '%s'; its neck of %g mm is bent by the load: check its strength",
-                      name.c_str(), r.set_back, r.from, r.to, c_.part.bends[cut.bend].name.c_str(), r.neck));
+                words("nose of %g mm, %g degrees, cut away to %g mm past its axis from %g to %g mm above the "
+                      "nose, for "
+                      "the flange at '%s'; its neck of %g mm is bent by the load: check its strength",
+                      cut.shape->nose_radius, cut.shape->angle / degree, r.set_back, r.from, r.to,
+                      c_.part.bends[cut.bend].name.c_str(), r.neck));
         }
     }
 
@@ -106,8 +108,8 @@ class Clearer {
         tool::VeePunch tall = *punch;
         tall.height += higher;
         add("tall " + c_.tools[step.punch].name, tall,
-            words("like '%s', %g mm high, to keep the flange away from what holds it",
-                  c_.tools[step.punch].name.c_str(), tall.height));
+            words("nose of %g mm, %g degrees, %g mm high, to keep the flange away from what holds it",
+                  tall.nose_radius, tall.angle / degree, tall.height));
     }
 
     // ---- dies
@@ -178,8 +180,8 @@ class Clearer {
         tool::VeeDie tall = *die;
         tall.height += higher;
         add("high " + c_.tools[step.die].name, tall,
-            words("like '%s', %.4g mm high, to keep the flange away from what it stands on",
-                  c_.tools[step.die].name.c_str(), tall.height));
+            words("opening of %g mm, %.4g mm high, to keep the flange away from what it stands on",
+                  tall.faces.front().die_opening, tall.height));
     }
 
     // ----

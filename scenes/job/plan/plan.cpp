@@ -5,6 +5,7 @@
 #include <set>
 
 #include "scenes/job/plan/attempt.h"
+#include "scenes/job/plan/price_of_order.h"
 #include "scenes/job/plan/remedies.h"
 #include "scenes/job/shop/shop.h"
 #include "sim/errors.h"
@@ -134,8 +135,13 @@ std::vector<std::string> used_of(const std::vector<files::Step>& steps, int give
 // Adds one kind of tools after the other until there is an order.
 class Toolmaker {
   public:
-    Toolmaker(files::Case& c, SearchOptions options, std::unique_ptr<Attempt>& attempt, PlanResult& result)
-        : c_(c), options_(std::move(options)), attempt_(attempt), result_(result) {}
+    Toolmaker(files::Case& c, int given_tools, SearchOptions options, std::unique_ptr<Attempt>& attempt,
+              PlanResult& result)
+        : c_(c),
+          given_tools_(given_tools),
+          options_(std::move(options)),
+          attempt_(attempt),
+          result_(result) {}
 
     // Returns what no tool helps.
     std::vector<std::string> run() {
@@ -162,7 +168,10 @@ class Toolmaker {
         files::Case with = c_;
         with.tools.insert(with.tools.end(), remedy.tools.begin(), remedy.tools.end());
         std::unique_ptr<Attempt> other = search_with(with, options_);
-        if (other->search.best.front().seconds >= attempt_->search.best.front().seconds) return;
+        const auto price = [&](const Attempt& a) {
+            return price_of_order(a, a.search.best.front(), given_tools_);
+        };
+        if (price(*other) >= price(*attempt_)) return;
         c_ = with;
         result_.proposed.insert(result_.proposed.end(), remedy.reasons.begin(), remedy.reasons.end());
         attempt_ = std::move(other);
@@ -193,6 +202,7 @@ class Toolmaker {
     }
 
     files::Case& c_;
+    int given_tools_;
     SearchOptions options_;
     std::unique_ptr<Attempt>& attempt_;
     PlanResult& result_;
@@ -258,7 +268,7 @@ PlanResult plan_case(const files::Case& given, const PlanOptions& options) {
             std::vector<std::string> reasons;
             if (options.rack_only) rejected = attempt->rejected(), reasons = why_not(*attempt);
             say("searching for an order with more tools");
-            const std::vector<std::string> cannot = Toolmaker(c, search, attempt, result).run();
+            const std::vector<std::string> cannot = Toolmaker(c, given_tools, search, attempt, result).run();
             const bool helped = !attempt->search.best.empty();
             if (options.rack_only) {
                 if (helped)
