@@ -15,7 +15,7 @@ report::PaperTable paper_table(const Table& table) {
     const double width = 1.0 / static_cast<double>(table.columns.size());
     for (const Column& c : table.columns)
         paper.columns.push_back(
-            {c.name + (c.unit.empty() ? "" : ", " + c.unit), width, picture::Across::right});
+            {c.brief + (c.unit.empty() ? "" : ", " + c.unit), width, picture::Across::right});
     for (const std::vector<Cell>& row : table.rows) {
         std::vector<std::string> cells;
         for (std::size_t i = 0; i < row.size(); ++i) cells.push_back(printed(table.columns[i], row[i]));

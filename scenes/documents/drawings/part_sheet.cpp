@@ -209,7 +209,7 @@ drawing::DrawingSheet part_sheet(const files::Case& c, drawing::Tolerances toler
     drawing::DrawingSheet sheet;
     sheet.name = "finished part, section";
     sheet.material = c.material.title;
-    sheet.tolerances = tolerances_words(tolerances);
+    sheet.tolerances = tolerances == drawing::Tolerances::none ? "as written" : tolerances_words(tolerances);
     sheet.outlines = {part_outline(c)};
     const Walk walk = walk_of(c);
     const PartMeasurer measurer{c, walk, sheet, tolerances};
@@ -220,8 +220,10 @@ drawing::DrawingSheet part_sheet(const files::Case& c, drawing::Tolerances toler
     sheet.notes.push_back("Strip " + length_words(c.thickness, drawing::Tolerances::none) + " mm thick, " +
                           length_words(c.width, drawing::Tolerances::none) +
                           " mm wide. Straight lengths run between the ends of the bends; radii are inside.");
-    if (tolerances != drawing::Tolerances::none || c.part.length_tolerance || !c.part.leg_tolerances.empty())
-        sheet.notes.push_back("Tolerances of lengths are those of the legs, measured outside.");
+    bool of_legs = false;
+    for (int i = 0; i < static_cast<int>(c.part.flats.size()); ++i)
+        of_legs = of_legs || written_leg(c, i, tolerances).either_way > 0.0;
+    if (of_legs) sheet.notes.push_back("Tolerances of lengths are those of the legs, measured outside.");
     return sheet;
 }
 
