@@ -63,8 +63,8 @@ std::vector<Table> bend_tables(const job::BendTableOrder& order, const std::vect
                      {"Angle +-", "deg", 2, "Angle +-"},
                      {"Force", "kN/m", 0, "Force"},
                      {"Least flange", "mm", 2, "Least flange"},
-                     {"Deduction, DIN 6935", "mm", 2, "DIN de- duction"},
-                     {"Allowance, DIN 6935", "mm", 2, "DIN al- lowance"}},
+                     {"Deduction, DIN 6935", "mm", 2, "Ded., DIN"},
+                     {"Allowance, DIN 6935", "mm", 2, "Allow., DIN"}},
                     {}};
         for (const BendTableRow& r : rows) {
             if (r.tools != t) continue;
