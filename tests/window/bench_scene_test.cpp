@@ -76,17 +76,30 @@ TEST_CASE("bench: the punch follows the mouse, and on release the strip springs 
     CHECK(b.state().way > before + 0.1);
     REQUIRE(b.user.wait());
     CHECK(b.state().phase == BenchPhase::free);
-    CHECK(b.told().shown->request.look.released == 1.0);
+    CHECK(b.first().let_go);
     b.keep("bench-free");
-    CHECK(b.told().shown->way == doctest::Approx(b.state().way));
+    CHECK(b.told().shown->way == 0.0);
     const VeeResult alone =
-        bend_vee(vee_of(b.state().setup, 0), {stroke::StopKind::travel, b.state().way}, {});
+        bend_vee(vee_of(b.state().setup, 0), {stroke::StopKind::travel, b.state().depth}, {});
     CHECK(b.first().free == doctest::Approx(alone.free).epsilon(1e-6));
     CHECK(b.told().rate > 0.0);
+    CHECK_FALSE(b.user.find("Release").enabled);
     b.click("Press again");
     CHECK(b.state().phase == BenchPhase::pressed);
+    CHECK(b.first().presses == 2);
+    CHECK_FALSE(b.first().let_go);
+    b.keep("bench-second-press");
     b.click("Release");
     CHECK(b.state().phase == BenchPhase::free);
+    // Raised by hand it stays as bent as by the button.
+    b.click("New strip");
+    const double loaded = b.first().loaded;
+    b.slide("Travel", 0.05);
+    CHECK(b.first().let_go);
+    CHECK(b.first().presses == 1);
+    CHECK(b.first().loaded == doctest::Approx(loaded).epsilon(1e-9));
+    CHECK(b.first().free > 0.9 * loaded);
+    b.keep("bench-raised");
 }
 
 TEST_CASE("bench: travel by keys, fine and coarse") {
@@ -106,6 +119,8 @@ TEST_CASE("bench: travel by keys, fine and coarse") {
     CHECK(b.state().phase == BenchPhase::free);
     b.key(K::P);
     CHECK(b.state().phase == BenchPhase::pressed);
+    b.key(K::B);
+    CHECK(b.first().presses == 1);
     b.key(K::R);
     CHECK(b.state().way == doctest::Approx(start));
     b.key(K::M);
@@ -141,11 +156,15 @@ TEST_CASE("bench: figures and tools; what cannot be made is told, and the last p
     CHECK(b.state().way == doctest::Approx(0.5 * deepest(b.state().setup)).epsilon(0.03));
     CHECK_FALSE(b.told().trouble);
     const double shown = b.first().free;
+    const double nose = b.state().setup.nose_radius;
     b.slide("Nose radius", 0.97);
     REQUIRE(b.told().trouble);
     CHECK(b.told().trouble->at == BenchSlider::nose);
     CHECK(b.first().free == shown);
     b.keep("bench-trouble");
+    // It is not begun with the next time.
+    CHECK(b.state().setup.nose_radius > 5.0);
+    CHECK(b.show.remembered().bench.nose_radius == nose);
     b.slide("Nose radius", 0.05);
     CHECK_FALSE(b.told().trouble);
     b.click("Reset");

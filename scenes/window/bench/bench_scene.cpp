@@ -32,6 +32,9 @@ struct BenchScene::Inside {
     BenchWork work;
     Background<Overbend> overbends;
 
+    // Nothing can be shown of what is set up now.
+    bool failed() const { return told.trouble || !told.error.empty() || trouble_of(state.setup); }
+
     void begin() {
         if (!cards.empty()) return;
         cards = files::known_cards();
@@ -39,9 +42,18 @@ struct BenchScene::Inside {
     }
     BenchRequest request() const;
     void take();
+    void look_where_it_is();
     void look_for_overbend();
     void draw_picture(Ui& ui);
+    void draw_stale_band(const ImVec2& corner, float width);
 };
+
+namespace {
+
+constexpr const char* stale_words = "Figures and picture of the last settings that worked, not of those now.";
+
+}  // namespace
+
 
 BenchScene::BenchScene(const Remembered& remembered) : in_(std::make_unique<Inside>()) {
     in_->left = remembered.bench;
@@ -51,11 +63,11 @@ BenchScene::~BenchScene() = default;
 BenchRequest BenchScene::Inside::request() const {
     BenchRequest w;
     w.setup = state.setup;
-    w.way = state.way;
+    w.moves = state.moves;
+    w.released = state.setup.kind == BenchKind::pure ? released_part(state) : 0.0;
     w.size = size;
     w.look.theme = theme;
     w.look.free = window::told(state);
-    w.look.released = released_part(state);
     const bool known = told.shown && !told.shown->readings.empty();
     w.look.line = game_line(state, known ? told.shown->readings.front().free / degree : 0.0);
     return w;
@@ -69,7 +81,7 @@ void BenchScene::Inside::take() {
             unseen = true;
             if (!shown->trouble) {
                 // Of ways that were really bent, not painted alone, in tools that stood there already.
-                const bool bent = told.shown && told.shown->request.way != shown->request.way &&
+                const bool bent = told.shown && told.shown->way != shown->way &&
                                   same(told.shown->request.setup, shown->request.setup);
                 if (bent && shown->bend_seconds > 0.0) told.rate = 1.0 / shown->bend_seconds;
                 fresh = shown->board;
@@ -96,6 +108,15 @@ void BenchScene::Inside::take() {
     told.looking = looking;
 }
 
+// Without a moment the curvature is what has stayed.
+void BenchScene::Inside::look_where_it_is() {
+    if (state.setup.kind != BenchKind::pure || state.phase != BenchPhase::free || !told.shown) return;
+    const BenchRequest& shown = told.shown->request;
+    if (same(shown.setup, state.setup) && shown.moves.size() == state.moves.size() &&
+        shown.moves.back().let_go)
+        state.way = told.shown->way;
+}
+
 Motion BenchScene::motion() {
     Inside& in = *in_;
     const auto now = std::chrono::steady_clock::now();
@@ -104,6 +125,7 @@ Motion BenchScene::motion() {
     if (!in.drawn) return Motion::still;
     advance(in.state, std::min(seconds, 0.1));
     in.take();
+    in.look_where_it_is();
     const BenchRequest wanted = in.request();
     const bool fulfilled = in.work.requested() && same(*in.work.requested(), wanted);
     if (!fulfilled && !in.work.busy()) in.work.show(wanted);
@@ -131,7 +153,9 @@ void BenchScene::Inside::draw_picture(Ui& ui) {
         ui.words(told.error.empty() ? "Placing the strip ..." : told.error, Ui::Weight::muted);
         return;
     }
+    const ImVec2 corner = ImGui::GetCursorScreenPos();
     const ui::PictureInput input = ui.picture("Punch", texture);
+    draw_stale_band(corner, room.x);
     if (input.dragged.y() != 0.0 && told.shown) {
         dragging = true;
         const double limit = deepest(state.setup);
@@ -144,6 +168,17 @@ void BenchScene::Inside::draw_picture(Ui& ui) {
         dragging = false;
         release(state);
     }
+}
+
+// Over a picture of other settings than those beside it.
+void BenchScene::Inside::draw_stale_band(const ImVec2& corner, float width) {
+    if (!failed()) return;
+    const float u = ImGui::GetFontSize(), height = 2.0f * u;
+    ImDrawList& list = *ImGui::GetWindowDrawList();
+    list.AddRectFilled(corner, {corner.x + width, corner.y + height}, IM_COL32(0xE6, 0x9F, 0x00, 0xFF));
+    list.AddText({corner.x + 0.6f * u, corner.y + 0.5f * u}, IM_COL32(0x14, 0x18, 0x1E, 0xFF), stale_words);
+    list.AddRect({corner.x + 1.0f, corner.y + 1.0f}, {corner.x + width - 1.0f, corner.y + static_cast<float>(size.height) - 1.0f},
+                 IM_COL32(0xE6, 0x9F, 0x00, 0xFF), 0.0f, 0, 2.0f);
 }
 
 void BenchScene::draw(Ui& ui, picture::Theme theme, double) {
@@ -167,8 +202,20 @@ void BenchScene::draw(Ui& ui, picture::Theme theme, double) {
     ImGui::EndChild();
 }
 
+// What cannot be pressed is not begun with the next time.
 void BenchScene::remember(Remembered& remembered) const {
-    if (!in_->cards.empty()) window::remember(in_->state, remembered.bench);
+    if (in_->cards.empty()) return;
+    BenchState state = in_->state;
+    if (in_->failed()) {
+        if (!in_->told.shown) {
+            remembered.bench = {};
+            return;
+        }
+        const double part = state.depth / deepest(state.setup);
+        state.setup = in_->told.shown->request.setup;
+        state.depth = part * deepest(state.setup);
+    }
+    window::remember(state, remembered.bench);
 }
 
 const BenchState& BenchScene::state() const {

@@ -47,7 +47,7 @@ picture::StageInfo stage_info(const BentStrip& strip, const BoardPlan& plan, con
     bend.blank_position = 0.5 * length;
     bend.reach = 0.5 * length;
     bend.loaded = strip.loaded;
-    if (info.free == FreeAngle::told) bend.free = strip.free;
+    if (info.free == FreeAngle::told && strip.let_go) bend.free = strip.free;
     stage.bends = {bend};
     return stage;
 }
@@ -76,16 +76,39 @@ picture::PictureSize stage_size(const Rect& box) {
     return {static_cast<int>(box.width), static_cast<int>(box.height)};
 }
 
+// What is not known yet is a dash; what a class is to guess is a question mark.
+std::string once_free(const BentStrip& s, const BoardInfo& info, const std::string& known) {
+    return info.free == FreeAngle::hidden ? "?" : s.let_go ? known : "\u2013";
+}
+
+// One decimal, as the two angles beside it.
+std::string springback_words(const BentStrip& s) {
+    return words("%.1f\u00b0", written_springback(s.loaded, s.free));
+}
+
+// In words, where the strip is; up to the colon in bold.
+std::string caption_of(const BentStrip& s, BenchKind kind) {
+    const std::string press = s.presses > 1 ? words("Press %d", s.presses) : "";
+    if (s.let_go) {
+        const char* rest = kind == BenchKind::vee ? "the tools no longer touch the strip, it stays bent"
+                                                  : "no moment is left, the strip stays bent";
+        return words(s.presses > 1 ? "Free after %d presses: " : "Free: ", s.presses) + rest;
+    }
+    if (kind == BenchKind::pure && s.goes_back()) return "Release: the strip springs back";
+    if (s.goes_back()) return "The punch goes up: the strip springs back";
+    if (s.presses > 1) return press + ": from the bent strip";
+    return "Pressed";
+}
+
 // Loaded, free and springback, each under its word.
 void add_angles_alone(DrawingList& list, const BentStrip& s, const Rect& tile, const BoardPlan& plan,
                       const BoardInfo& info) {
     const picture::ThemeColours& colours = picture::theme_colours(info.theme);
     const double u = plan.size.letter, part = tile.width / 3.0;
-    const bool told = info.free == FreeAngle::told;
     const std::pair<const char*, std::string> figures[] = {
         {"loaded", picture::in_degrees(s.loaded)},
-        {"free", told ? picture::in_degrees(s.free) : "?"},
-        {"springback", told ? picture::in_degrees(s.springback()) : "?"}};
+        {"free", once_free(s, info, picture::in_degrees(s.free))},
+        {"springback", once_free(s, info, springback_words(s))}};
     for (int i = 0; i < 3; ++i) {
         const double x = tile.x + part * i + 0.4 * u;
         picture::add_text(list, figures[i].first, {x, tile.y + 1.3 * u}, 1.3 * u, colours.muted);
@@ -99,15 +122,14 @@ void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const
                         const BoardPlan& plan, const BoardInfo& info) {
     const picture::ThemeColours& colours = picture::theme_colours(info.theme);
     const double u = plan.size.letter, x = tile.x + 0.3 * u, room = tile.width - 0.6 * u;
-    const bool told = info.free == FreeAngle::told;
     const chart::CurveLook curve = chart::curve_look({info.theme, u}, number);
     picture::add_line(list, {x, tile.y + 0.85 * u}, {x + 2.6 * u, tile.y + 0.85 * u}, curve.colour,
                       1.5 * curve.width, curve.dash);
     add_fitting(list, s.metal.name, {x + 3.1 * u, tile.y + 1.3 * u}, 1.35 * u, room - 3.1 * u, colours.ink,
                 picture::Weight::bold);
-    add_fitting(list, picture::in_degrees(s.loaded) + " \u2192 " + (told ? picture::in_degrees(s.free) : "?"),
+    add_fitting(list, picture::in_degrees(s.loaded) + " \u2192 " + once_free(s, info, picture::in_degrees(s.free)),
                 {x, tile.y + 3.4 * u}, 2.1 * u, 0.62 * room, colours.ink);
-    add_fitting(list, told ? "springback " + picture::in_degrees(s.springback()) : "springback ?",
+    add_fitting(list, "springback " + once_free(s, info, springback_words(s)),
                 {x + 0.66 * room, tile.y + 3.4 * u}, 1.05 * u, 0.34 * room, colours.muted);
 }
 
@@ -115,11 +137,6 @@ void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const
 
 bool same(const BoardSize& a, const BoardSize& b) {
     return a.width == b.width && a.height == b.height && a.letter == b.letter;
-}
-
-double instant_at(const BentStrip& strip, double released) {
-    const double held = strip.held_instant();
-    return held + released * (strip.free_instant() - held);
 }
 
 BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
@@ -173,13 +190,13 @@ DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& pl
     for (std::size_t i = 0; i < strips.size() && i < plan.tiles.size(); ++i) {
         const BentStrip& s = strips[i];
         const Rect box = picture_box(plan, i);
-        const double at = instant_at(s, info.released);
-        const bool back = info.released > 0.0;
+        const double at = s.instant;
+        const bool back = s.goes_back();
         if (strips.size() == 1) {
             add_angles_alone(list, s, plan.tiles[i], plan, info);
             picture::StageInfo stage = stage_info(s, plan, info);
-            stage.caption = back ? "Release: the strip springs back" : "Pressed";
-            if (info.released >= 1.0) stage.caption = "Free: the tools no longer touch the strip";
+            stage.caption = caption_of(s, plan.kind);
+            if (plan.kind == BenchKind::vee) stage.punch_travel = s.punch_travel;
             if (back) stage.ghost = s.held_instant();
             lay_on(list, picture::draw_stage(s.recording, at, stage, stage_size(box), plan.views[i]),
                    {box.x, box.y});
@@ -191,6 +208,7 @@ DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& pl
             panel.colour_limit = plan.colour_limit;
             panel.words = picture::ToolWords::hidden;
             if (back) panel.ghost = s.held_instant();
+            if (plan.kind == BenchKind::vee) panel.punch_travel = s.punch_travel;
             picture::add_panel(list, s.recording, at, panel, plan.views[i]);
         }
     }

@@ -38,7 +38,6 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size);
 struct BoardInfo {
     picture::Theme theme = picture::Theme::light;
     FreeAngle free = FreeAngle::told;
-    double released = 0.0;  // part of the way from the loaded state to the free one, 0 to 1
     std::string line;       // one more line, large
 };
 picture::DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan,
@@ -47,9 +46,6 @@ picture::DrawingList draw_board(const std::vector<BentStrip>& strips, const Boar
 // The charts alone, one below the other; see draw_board.
 void add_bench_charts(picture::DrawingList& list, const std::vector<BentStrip>& strips, const BoardPlan& plan,
                       const BoardInfo& info);
-
-// A strip's instant at that part of its way back.
-double instant_at(const BentStrip& strip, double released);
 
 constexpr double bench_width = 20.0;  // mm, of the strip, where forces are shown
 

@@ -21,6 +21,13 @@ chart::CurveLook thin(chart::CurveLook look) {
     return look;
 }
 
+// Over the way of the punch: a bent strip is touched further down.
+std::vector<Point> points(const std::vector<chart::ForcePoint>& curve, double first_touch) {
+    std::vector<Point> all;
+    for (const chart::ForcePoint& p : curve) all.emplace_back(p.travel + first_touch, p.force);
+    return all;
+}
+
 struct Sheets {
     DrawingList& list;
     const std::vector<BentStrip>& strips;
@@ -41,8 +48,11 @@ struct Sheets {
         ChartFrame f = frame(box, "curvature, 1/mm", "moment, N mm per mm", plan.curvature, plan.moment);
         for (std::size_t i = 0; i < strips.size(); ++i) {
             const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
+            chart::add_curve(list, f, points_of(sections[i].before), thin(curve));
             chart::add_curve(list, f, points_of(sections[i].path.loading), curve);
-            chart::add_curve(list, f, points_of(sections[i].path.unloading), thin(curve));
+            // What comes back is told only when it has come.
+            if (strips[i].goes_back())
+                chart::add_curve(list, f, points_of(sections[i].path.unloading), thin(curve));
             chart::add_dot(list, f, {sections[i].at.curvature, sections[i].at.moment}, curve.colour);
         }
     }
@@ -60,18 +70,22 @@ struct Sheets {
         ChartFrame f = frame(box, "travel, mm", "force on 20 mm of width, kN", plan.travel, plan.force);
         for (std::size_t i = 0; i < strips.size(); ++i) {
             const chart::CurveLook curve = chart::curve_look(look, static_cast<int>(i));
+            const BentStrip& strip = strips[i];
+            for (const auto& earlier : strip.earlier) {
+                const chart::ForceTravel was = chart::force_travel(earlier->recording, bench_width);
+                chart::add_curve(list, f, points(was.loading, earlier->first_touch), thin(curve));
+            }
             const chart::ForceTravel force =
-                chart::force_travel(strips[i].recording, bench_width, instant_at(strips[i], info.released));
-            std::vector<Point> back;
-            if (info.released > 0.0)
+                chart::force_travel(strip.recording, bench_width, strip.instant);
+            std::vector<chart::ForcePoint> back;
+            if (strip.goes_back())
                 for (const chart::ForcePoint& p : force.going_back)
-                    if (p.travel >= force.now->travel) back.emplace_back(p.travel, p.force);
-            chart::add_curve(
-                list, f,
-                chart::points_of(force.loading, &chart::ForcePoint::travel, &chart::ForcePoint::force),
-                curve);
-            chart::add_curve(list, f, back, thin(curve));
-            if (force.now) chart::add_dot(list, f, {force.now->travel, force.now->force}, curve.colour);
+                    if (p.travel >= force.now->travel) back.push_back(p);
+            chart::add_curve(list, f, points(force.loading, strip.first_touch), curve);
+            chart::add_curve(list, f, points(back, strip.first_touch), thin(curve));
+            if (force.now)
+                chart::add_dot(list, f, {force.now->travel + strip.first_touch, force.now->force},
+                               curve.colour);
         }
     }
 };
@@ -81,9 +95,11 @@ struct Sheets {
 void add_bench_charts(DrawingList& list, const std::vector<BentStrip>& strips, const BoardPlan& plan,
                       const BoardInfo& info) {
     Sheets sheets{list, strips, plan, info, {info.theme, 0.86 * plan.size.letter}, {}};
-    for (const BentStrip& s : strips)
-        sheets.sections.push_back(
-            chart::section_now(s.recording, instant_at(s, info.released), s.section_at));
+    for (const BentStrip& s : strips) {
+        sheets.sections.push_back(chart::section_now(s.recording, s.instant, s.section_at));
+        for (const auto& earlier : s.earlier)
+            chart::put_before(sheets.sections.back(), earlier->recording, chart::Faces::as_now);
+    }
     const int count = plan.kind == BenchKind::vee ? 3 : 2;
     const auto box = [&](int i) {
         const double h = plan.charts.height / count;

@@ -27,17 +27,28 @@ struct BenchPanel {
         if (told.trouble && told.trouble->at == at) ui.words(told.trouble->words, Ui::Weight::alarm);
     }
 
-    // How far, in degrees of bend or mm: the way is the curvature in pure bending.
+    // How far: mm, or 1/mm in pure bending.
     void way() {
         const double limit = deepest(state.setup);
+        const bool pure = state.setup.kind == BenchKind::pure;
+        const bool freed = state.moves.back().let_go;
         Flow flow(ui);
-        if (flow.button("Release", {K::L}, "The punch goes up and the strip springs back")) release(state);
-        if (flow.button("Press again", {K::P}, "Presses to the same travel")) press_to(state, state.way);
+        if (flow.button("Release", {K::L},
+                        pure ? "The moment falls to zero and the strip springs back"
+                             : "The punch goes up and the strip springs back",
+                        enabled_if(!freed && state.game.stage != GuessStage::guessing)))
+            release(state);
+        if (flow.button("Press again", {K::P}, "Presses the bent strip as far as before",
+                        enabled_if(state.way != state.depth || freed)))
+            press_again(state);
+        if (flow.button("New strip", {K::B}, "A flat one, pressed once as far as the last one"))
+            new_strip(state);
         if (flow.button("Reset", {K::R}, "Back to the first tools, values and travel")) reset(state);
         double value = state.way;
-        const bool pure = state.setup.kind == BenchKind::pure;
-        if (ui.slider(pure ? "Curvature" : "Travel", value, 0.0, limit, pure ? "%.4f /mm" : "%.3f mm",
-                      "Or drag the punch in the picture"))
+        if (ui.slider(pure ? "Curvature" : "Travel", value, pure ? -limit : 0.0, limit,
+                      pure ? "%.4f /mm" : "%.3f mm",
+                      pure ? "Or drag in the picture. Less curvature bends the strip back"
+                           : "Of the punch, from the flat strip. Up: the strip springs back and stays bent"))
             press_to(state, value);
         const double fine = limit / 400.0, coarse = limit / 20.0;
         const auto step = [&](const char* words, K::Key code, double by) {
@@ -47,8 +58,13 @@ struct BenchPanel {
         step("Up, a little", K::Up, -fine);
         step("Down", K::PageDown, coarse);
         step("Up", K::PageUp, -coarse);
-        if (told.shown && !told.trouble && state.way > told.shown->limit + 1e-9 &&
-            !told.shown->limited_by.empty())
+        if (worn(state))
+            ui.words("This strip has been pressed as often as can be followed; take a new strip.",
+                     Ui::Weight::alarm);
+        if (told.shown && !told.trouble && !told.shown->held_by.empty())
+            ui.words(words("Held at %.3f: ", told.shown->limit) + told.shown->held_by, Ui::Weight::alarm);
+        else if (told.shown && !told.trouble && state.way > told.shown->limit + 1e-9 &&
+                 !told.shown->limited_by.empty())
             ui.words(words("Held at %.3f: ", told.shown->limit) + told.shown->limited_by, Ui::Weight::alarm);
         if (!told.error.empty()) ui.words(told.error, Ui::Weight::alarm);
     }
@@ -99,7 +115,7 @@ struct BenchPanel {
     void tools() {
         const bool vee = state.setup.kind == BenchKind::vee;
         ui.words(vee ? "Strip and tools" : "Strip", Ui::Weight::heading);
-        const double part = state.way / deepest(state.setup);
+        const double part = state.depth / deepest(state.setup);
         bool moved =
             ui.slider("Thickness", state.setup.thickness, thicknesses.low, thicknesses.high, "%.2f mm");
         trouble(BenchSlider::thickness);
@@ -114,7 +130,7 @@ struct BenchPanel {
             ui.slider("Friction", state.setup.friction, frictions.low, frictions.high, "%.2f");
             trouble(BenchSlider::friction);
         }
-        if (moved) press_to(state, part * deepest(state.setup));
+        if (moved) state.depth = part * deepest(state.setup);
     }
 
     void guessing() {
@@ -160,7 +176,7 @@ struct BenchPanel {
         const std::optional<Overbend>& found = told.overbend;
         const bool here = found && same(found->setup, state.setup);
         if (flow.button("Press to this angle", {K::T}, "", enabled_if(here && found->reason.empty())) && here)
-            press_to(state, found->way);
+            press_flat(state, found->way);
         if (told.looking) ui.words("Calculating ...", Ui::Weight::muted);
         if (!here || told.looking) return asked;
         if (!found->reason.empty()) {
@@ -181,6 +197,7 @@ struct BenchPanel {
 BenchAsked draw_bench_controls(Ui& ui, BenchState& state, const std::vector<std::string>& cards,
                                const BenchTold& told) {
     BenchPanel panel{ui, state, cards, told};
+    const BenchSetup before = state.setup;
     ui.words_before(0.36);
     Flow flow(ui);
     const BenchKind kind = state.setup.kind;
@@ -193,6 +210,7 @@ BenchAsked draw_bench_controls(Ui& ui, BenchState& state, const std::vector<std:
     panel.tools();
     panel.guessing();
     const BenchAsked asked = panel.overbend();
+    if (!same(before, state.setup)) renew_strip(state);
     if (told.rate > 0.0) ui.words(words("%.0f bends per second", told.rate), Ui::Weight::muted);
     return asked;
 }

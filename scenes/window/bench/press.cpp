@@ -5,60 +5,31 @@
 #include <future>
 #include <utility>
 
-#include "render/chart/bent_section.h"
-#include "scenes/job/run/profile.h"
-#include "sim/errors.h"
-#include "sim/words.h"
+#include "scenes/window/bench/hand_press.h"
+#include "sim/units.h"
 
 namespace overbend::window {
 
-namespace {
-
-// One strip in the press.
-struct Place {
-    job::StripStroke stroke;
-    std::unique_ptr<stroke::LiveStroke> live;
-};
-
-BentStrip read(const BenchMetal& metal, const job::StripStroke& s, stroke::StrokeResult result) {
-    BentStrip bent;
-    bent.metal = metal;
-    bent.recording = std::move(result.recording);
-    const double left = s.bends.front().left, right = s.bends.front().right;
-    const stroke::State& held = bent.recording.states[static_cast<std::size_t>(bent.held_instant())];
-    const job::BendShape loaded = job::bend_shape(bent.recording, held, left, right);
-    const job::BendShape free = job::bend_shape(bent.recording, bent.recording.states.back(), left, right);
-    bent.loaded = loaded.angle, bent.radius_loaded = loaded.inside_radius;
-    bent.free = free.angle, bent.radius_free = free.inside_radius;
-    bent.section_at = chart::find_section(bent.recording, left, right).blank_position;
-    return bent;
-}
-
-}  // namespace
-
 struct BenchPress::Inside {
     BenchSetup setup;
-    std::vector<Place> places;
+    std::vector<std::unique_ptr<HandPress>> places;  // in the V tools
     std::vector<BentStrip> strips, deepest;
     double limit = 0.0;
     std::string limited_by;
 
-    // As far as each goes.
-    BentStrip bend(std::size_t i, double way) {
-        if (setup.kind == BenchKind::pure) return bend_purely(setup, static_cast<int>(i), way);
-        Place& p = places[i];
-        const double reached = p.live->press_to(way);
-        BentStrip bent = read(setup.metals[i], p.stroke, p.live->release());
-        if (reached < way - 1e-6) bent.held_by = p.live->held_by();
-        return bent;
+    BentStrip bend(std::size_t i, const std::vector<BenchMove>& moves, double released) {
+        if (setup.kind == BenchKind::pure) return bend_purely(setup, static_cast<int>(i), moves, released);
+        return places[i]->follow(moves);
     }
     // Each on its own thread: they share nothing.
-    std::vector<BentStrip> bend_all(double way) {
+    std::vector<BentStrip> bend_all(const std::vector<BenchMove>& moves, double released) {
         std::vector<std::future<BentStrip>> others;
         for (std::size_t i = 1; i < setup.metals.size(); ++i)
-            others.push_back(std::async(std::launch::async, [this, i, way] { return bend(i, way); }));
+            others.push_back(std::async(std::launch::async, [this, i, &moves, released] {
+                return bend(i, moves, released);
+            }));
         std::vector<BentStrip> bent;
-        bent.push_back(bend(0, way));
+        bent.push_back(bend(0, moves, released));
         for (auto& other : others) bent.push_back(other.get());
         return bent;
     }
@@ -67,15 +38,12 @@ struct BenchPress::Inside {
 BenchPress::BenchPress(const BenchSetup& setup) : in_(std::make_unique<Inside>()) {
     in_->setup = setup;
     if (setup.kind == BenchKind::vee)
-        for (std::size_t i = 0; i < setup.metals.size(); ++i) {
-            job::StripStroke s = job::vee_stroke(vee_of(setup, static_cast<int>(i)));
-            auto live = std::make_unique<stroke::LiveStroke>(s.scene, stroke::StrokeOptions());
-            in_->places.push_back({std::move(s), std::move(live)});
-        }
+        for (std::size_t i = 0; i < setup.metals.size(); ++i)
+            in_->places.push_back(std::make_unique<HandPress>(setup, static_cast<int>(i)));
     in_->limit = deepest(setup);
     // The least of them is the limit of all.
     for (int turn = 0; turn < 3; ++turn) {
-        in_->deepest = in_->bend_all(in_->limit);
+        in_->deepest = in_->bend_all({{in_->limit}}, 0.0);
         const double before = in_->limit;
         for (const BentStrip& b : in_->deepest)
             if (!b.held_by.empty()) {
@@ -106,10 +74,20 @@ const std::vector<BentStrip>& BenchPress::strips() const {
     return in_->strips;
 }
 
-double BenchPress::bend_to(double way) {
-    const double held = std::clamp(way, 0.0, in_->limit);
-    in_->strips = in_->bend_all(held);
-    return held;
+void BenchPress::follow(const std::vector<BenchMove>& moves, double released) {
+    std::vector<BenchMove> held = moves;
+    const double low = in_->setup.kind == BenchKind::pure ? -in_->limit : 0.0;
+    for (BenchMove& m : held) m.way = std::clamp(m.way, low, in_->limit);
+    in_->strips = in_->bend_all(held, released);
+}
+
+bool same(const BenchMove& a, const BenchMove& b) {
+    return a.let_go == b.let_go && (a.let_go || a.way == b.way);
+}
+
+double written_springback(double loaded, double free) {
+    const auto tenths = [](double angle) { return std::round(10.0 * angle / degree); };
+    return (tenths(loaded) - tenths(free)) / 10.0;
 }
 
 Overbend overbend_for(const BenchSetup& setup, int metal, double wanted,
@@ -119,14 +97,14 @@ Overbend overbend_for(const BenchSetup& setup, int metal, double wanted,
     found.wanted = wanted;
     if (setup.kind == BenchKind::pure) {
         double low = 0.0, high = deepest(setup);
-        BentStrip bent = bend_purely(setup, metal, high);
+        BentStrip bent = bend_purely(setup, metal, {{high}});
         if (bent.free < wanted) {
             found.reason = "The strip cannot be bent that far with these tools.";
             return found;
         }
         for (int i = 0; i < 40 && std::abs(bent.free - wanted) > 1e-5 && goes_on(); ++i) {
             found.way = 0.5 * (low + high);
-            bent = bend_purely(setup, metal, found.way);
+            bent = bend_purely(setup, metal, {{found.way}});
             (bent.free < wanted ? low : high) = found.way;
         }
         found.loaded = bent.loaded, found.free = bent.free;

@@ -12,7 +12,7 @@ namespace overbend::window {
 namespace {
 
 constexpr int layers = 15, elements = 60;
-constexpr int steps_down = 24, steps_back = 14;
+constexpr int steps_of_move = 24, steps_back = 14;
 
 // The whole strip under one moment, its middle level and fixed.
 stroke::State state_of(const material::BendingPoint& p, const stroke::Recording& r, stroke::Phase phase) {
@@ -38,19 +38,51 @@ stroke::State state_of(const material::BendingPoint& p, const stroke::Recording&
     return s;
 }
 
+// Curvatures through all moves, each in steps; where nothing is asked, a little is bent all the same, so that
+// there is a path.
+struct Course {
+    std::vector<double> curvatures{0.0};
+    double free = 0.0;  // after the last of them
+    bool let_go = false;
+    int presses = 1;
+
+    void go_to(double curvature, int steps) {
+        const double from = curvatures.back();
+        for (int i = 1; i <= steps; ++i) curvatures.push_back(from + (curvature - from) * i / steps);
+    }
+};
+
+Course course_of(const material::Card& card, double thickness, const std::vector<BenchMove>& moves) {
+    Course c;
+    for (std::size_t i = 0; i < moves.size(); ++i) {
+        if (!moves[i].let_go) {
+            if (c.let_go) ++c.presses;
+            c.let_go = false;
+            c.go_to(moves[i].way, steps_of_move);
+            continue;
+        }
+        if (c.let_go) continue;
+        c.let_go = true;
+        if (i + 1 == moves.size()) break;  // what comes back from there follows anyway
+        c.go_to(material::bend_in_pure_moment(card, thickness, c.curvatures, layers).back().free_curvature,
+                steps_back);
+    }
+    if (c.curvatures.size() == 1) c.go_to(1e-6 / thickness, steps_of_move);
+    c.free = material::bend_in_pure_moment(card, thickness, c.curvatures, layers).back().free_curvature;
+    return c;
+}
+
 }  // namespace
 
-BentStrip bend_purely(const BenchSetup& setup, int metal, double curvature) {
+BentStrip bend_purely(const BenchSetup& setup, int metal, const std::vector<BenchMove>& moves,
+                      double released) {
     BentStrip bent;
     bent.metal = setup.metals[static_cast<std::size_t>(metal)];
     const material::Card card = card_of(bent.metal);
-    const double most = std::max(curvature, 1e-6 / setup.thickness);
-    std::vector<double> way;
-    for (int i = 0; i <= steps_down; ++i) way.push_back(most * i / steps_down);
-    const double stays =
-        material::bend_in_pure_moment(card, setup.thickness, {most}, layers)[0].free_curvature;
-    for (int i = 1; i <= steps_back; ++i) way.push_back(most + (stays - most) * i / steps_back);
-    const auto points = material::bend_in_pure_moment(card, setup.thickness, way, layers);
+    Course course = course_of(card, setup.thickness, moves);
+    const int held = static_cast<int>(course.curvatures.size()) - 1;
+    course.go_to(course.free, steps_back);
+    const auto points = material::bend_in_pure_moment(card, setup.thickness, course.curvatures, layers);
 
     stroke::Recording& r = bent.recording;
     r.thickness = setup.thickness;
@@ -60,20 +92,24 @@ BentStrip bend_purely(const BenchSetup& setup, int metal, double curvature) {
     r.layer_height = section.height, r.layer_weight = section.weight;
     for (std::size_t i = 0; i < points.size(); ++i) {
         const int n = static_cast<int>(i);
-        const stroke::Phase phase = n == 0                        ? stroke::Phase::placed
-                                    : n < steps_down              ? stroke::Phase::pressing
-                                    : n == steps_down             ? stroke::Phase::held
-                                    : n < steps_down + steps_back ? stroke::Phase::retracting
-                                                                  : stroke::Phase::free;
+        const stroke::Phase phase = n == 0                  ? stroke::Phase::placed
+                                    : n < held              ? stroke::Phase::pressing
+                                    : n == held             ? stroke::Phase::held
+                                    : n < held + steps_back ? stroke::Phase::retracting
+                                                            : stroke::Phase::free;
         r.states.push_back(state_of(points[i], r, phase));
     }
     const auto turn = [&](const material::BendingPoint& p) { return p.reference_curvature * length; };
     const auto radius = [&](const material::BendingPoint& p) {
-        return p.curvature > 1e-9 ? 1.0 / p.curvature - 0.5 * p.thickness : 0.0;
+        const double k = std::abs(p.curvature);
+        return k > 1e-9 ? 1.0 / k - 0.5 * p.thickness : 0.0;
     };
-    bent.loaded = turn(points[steps_down]), bent.free = turn(points.back());
-    bent.radius_loaded = radius(points[steps_down]), bent.radius_free = radius(points.back());
+    bent.loaded = turn(points[static_cast<std::size_t>(held)]), bent.free = turn(points.back());
+    bent.radius_loaded = radius(points[static_cast<std::size_t>(held)]), bent.radius_free = radius(points.back());
     bent.section_at = 0.5 * length;
+    bent.presses = course.presses;
+    bent.let_go = course.let_go || released >= 1.0;
+    bent.instant = held + (course.let_go ? 1.0 : released) * steps_back;
     return bent;
 }
 

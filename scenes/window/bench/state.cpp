@@ -52,7 +52,14 @@ BenchState begin_bench(const RememberedBench& left) {
             metal && s.metals.size() < static_cast<std::size_t>(most_metals))
             s.metals.push_back(*metal);
     if (s.metals.empty()) s.metals = {metal_of("dc01")};
-    press_to(state, part * deepest(s));
+    if (trouble_of(s)) {
+        BenchSetup fresh;
+        fresh.kind = s.kind;
+        for (const BenchMetal& m : s.metals) fresh.metals.push_back(metal_of(m.card));
+        s = fresh;
+    }
+    state.depth = part * deepest(s);
+    new_strip(state);
     return state;
 }
 
@@ -63,7 +70,7 @@ void remember(const BenchState& state, RememberedBench& left) {
             s.nose_radius,
             s.opening,
             s.friction,
-            state.way / deepest(s),
+            state.depth / deepest(s),
             state.wanted,
             {}};
     for (const BenchMetal& m : s.metals) left.metals.push_back({m.card, m.modulus, m.yield, m.hardening});
@@ -74,9 +81,10 @@ BenchMetal& chosen(BenchState& state) {
 }
 
 void take_kind(BenchState& state, BenchKind kind) {
-    const double part = state.way / deepest(state.setup);
+    const double part = state.depth / deepest(state.setup);
     state.setup.kind = kind;
-    press_to(state, part * deepest(state.setup));
+    state.depth = part * deepest(state.setup);
+    new_strip(state);
 }
 
 void take_card(BenchState& state, const std::string& card) {
@@ -114,24 +122,80 @@ void reset(BenchState& state) {
     fresh.kind = state.setup.kind;
     for (const BenchMetal& m : state.setup.metals) fresh.metals.push_back(metal_of(m.card));
     state.setup = fresh;
-    press_to(state, way_at_first * deepest(fresh));
+    state.depth = way_at_first * deepest(fresh);
+    new_strip(state);
 }
 
-void press_to(BenchState& state, double way) {
-    state.way = std::clamp(way, 0.0, deepest(state.setup));
+bool worn(const BenchState& state) {
+    return state.moves.size() >= most_moves;
+}
+
+void press_to(BenchState& state, double wanted) {
+    const double most = deepest(state.setup), now = state.way;
+    const bool pure = state.setup.kind == BenchKind::pure;
+    const double way = std::clamp(wanted, pure ? -most : 0.0, most);
+    if (told(state) == FreeAngle::hidden && way < now) return;
+    std::vector<BenchMove>& moves = state.moves;
+    const double before = moves.size() < 2             ? 0.0
+                          : moves[moves.size() - 2].let_go ? now
+                                                           : moves[moves.size() - 2].way;
+    const bool turns = (way - now) * (now - before) < 0.0;
+    const bool begins = moves.back().let_go;
+    if ((turns || begins) && worn(state) && (pure || way > now)) return;
+    if (begins && way == now && !pure) return;
+    if (turns || begins)
+        moves.push_back({way});
+    else
+        moves.back().way = way;
+    if (pure ? way != now : way > now) state.depth = way;
+    state.way = way;
     state.phase = BenchPhase::pressed;
 }
 
+void new_strip(BenchState& state) {
+    const double most = deepest(state.setup);
+    state.depth = std::clamp(state.depth, state.setup.kind == BenchKind::pure ? -most : 0.0, most);
+    state.way = state.depth;
+    state.moves = {{state.way}};
+    state.phase = BenchPhase::pressed;
+}
+
+void press_flat(BenchState& state, double way) {
+    state.depth = way;
+    new_strip(state);
+}
+
+void renew_strip(BenchState& state) {
+    const bool let_go = state.moves.back().let_go || state.phase == BenchPhase::springing_back;
+    new_strip(state);
+    if (!let_go || told(state) == FreeAngle::hidden) return;
+    if (state.setup.kind == BenchKind::vee) state.way = 0.0;
+    state.moves.push_back({0.0, true});
+    state.phase = BenchPhase::free;
+}
+
+void press_again(BenchState& state) {
+    press_to(state, state.depth);
+}
+
 void release(BenchState& state) {
-    if (told(state) == FreeAngle::hidden) return;
+    if (told(state) == FreeAngle::hidden || state.moves.back().let_go) return;
     state.phase = BenchPhase::springing_back;
     state.seconds = 0.0;
+    state.raised_from = state.way;
 }
 
 void advance(BenchState& state, double seconds) {
     if (state.phase != BenchPhase::springing_back) return;
     state.seconds += seconds;
-    if (state.seconds >= spring_seconds) state.phase = BenchPhase::free;
+    const bool over = state.seconds >= spring_seconds;
+    if (state.setup.kind == BenchKind::vee) {
+        // Slowly at first, while the strip still follows.
+        const double s = std::min(1.0, state.seconds / spring_seconds);
+        press_to(state, over ? 0.0 : state.raised_from * (1.0 - s * s * s));
+    }
+    state.phase = over ? BenchPhase::free : BenchPhase::springing_back;
+    if (over) state.moves.push_back({0.0, true});
 }
 
 double released_part(const BenchState& state) {
@@ -144,7 +208,7 @@ double released_part(const BenchState& state) {
 void begin_game(BenchState& state) {
     state.game = {GuessStage::guessing, 1, {}};
     state.typed_wrong.clear();
-    state.phase = BenchPhase::pressed;
+    new_strip(state);  // what is free already would be told
 }
 
 void end_game(BenchState& state) {
@@ -172,7 +236,8 @@ void new_round(BenchState& state, const std::vector<std::string>& cards) {
     const Round round = next_round(state.chance, cards, chosen(state).card);
     state.setup.metals = {metal_of(round.card)};
     state.metal = 0;
-    press_to(state, round.way * deepest(state.setup));
+    state.depth = round.way * deepest(state.setup);
+    new_strip(state);
     state.game = {GuessStage::guessing, state.game.round + 1, {}};
     state.typed_wrong.clear();
 }

@@ -18,9 +18,13 @@ enum class BenchPhase { pressed, springing_back, free };
 struct BenchState {
     BenchSetup setup;
     int metal = 0;     // whose figures the sliders show
-    double way = 0.0;  // mm, or 1/mm in pure bending
+    double way = 0.0;  // of the punch now, mm; or the curvature, 1/mm
+    // Where it turned since there is this strip, and where it is now; never empty.
+    std::vector<BenchMove> moves{BenchMove()};
+    double depth = 0.0;  // way of the last press, as far as it went
     BenchPhase phase = BenchPhase::pressed;
-    double seconds = 0.0;  // since release
+    double seconds = 0.0;       // since release
+    double raised_from = 0.0;   // way at release
 
     GuessGame game;
     std::string typed;        // a guess that is being typed
@@ -32,6 +36,7 @@ struct BenchState {
 
 constexpr SliderRange wanted_angles{1.0, 170.0};  // degrees
 constexpr double spring_seconds = 1.6;            // of the way back, so that it is seen
+constexpr std::size_t most_moves = 60;            // of one strip: all of them are followed for each picture
 
 // As it was left: what is out of its range, or of a card that is gone, is as at the beginning.
 BenchState begin_bench(const RememberedBench& left);
@@ -45,10 +50,17 @@ void remove_metal(BenchState& state);
 void next_metal(BenchState& state);  // that the sliders show
 void reset(BenchState& state);       // figures, tools and way as at the beginning; metals by their cards
 
-void press_to(BenchState& state, double way);  // held within what the tools have room for
+// The punch goes there, down or up, held within what the tools have room for. While a class guesses, not up.
+void press_to(BenchState& state, double way);
+void new_strip(BenchState& state);    // a flat one, pressed once as far as the last one was
+void press_flat(BenchState& state, double way);  // a flat one, so far
+// What is set up has changed: a new strip goes through the last press, and is let go if the last one was.
+void renew_strip(BenchState& state);
+void press_again(BenchState& state);  // the same strip, as far as before
+bool worn(const BenchState& state);   // it has turned as often as can be followed
 void release(BenchState& state);               // not while a class still guesses
 void advance(BenchState& state, double seconds);
-double released_part(const BenchState& state);  // 0 pressed to 1 free
+double released_part(const BenchState& state);  // of the moment in pure bending: 0 pressed to 1 free
 
 void begin_game(BenchState& state);
 void end_game(BenchState& state);

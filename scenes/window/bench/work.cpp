@@ -14,19 +14,24 @@ double seconds_since(std::chrono::steady_clock::time_point begin) {
 }
 
 bool same(const BoardInfo& a, const BoardInfo& b) {
-    return a.theme == b.theme && a.free == b.free && a.released == b.released && a.line == b.line;
+    return a.theme == b.theme && a.free == b.free && a.line == b.line;
+}
+
+bool same(const std::vector<BenchMove>& a, const std::vector<BenchMove>& b) {
+    return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                      [](const BenchMove& x, const BenchMove& y) { return same(x, y); });
 }
 
 }  // namespace
 
 bool same(const BenchRequest& a, const BenchRequest& b) {
-    return a.way == b.way && same(a.size, b.size) && same(a.look, b.look) && same(a.setup, b.setup);
+    return same(a.moves, b.moves) && a.released == b.released && same(a.size, b.size) && same(a.look, b.look) && same(a.setup, b.setup);
 }
 
 struct BenchWork::Bench {
     std::unique_ptr<BenchPress> press;
     std::optional<BoardPlan> plan;
-    double way = -1.0;
+    std::optional<BenchRequest> followed;  // last
 
     // Nothing when it can be made.
     std::optional<BenchTrouble> set_up(const BenchSetup& setup) {
@@ -39,7 +44,7 @@ struct BenchWork::Bench {
             return BenchTrouble{BenchSlider::thickness, error.what()};
         }
         plan.reset();
-        way = -1.0;
+        followed.reset();
         return {};
     }
 
@@ -49,7 +54,10 @@ struct BenchWork::Bench {
         auto begin = std::chrono::steady_clock::now();
         shown.trouble = set_up(request.setup);
         if (shown.trouble) return shown;
-        if (way != request.way) press->bend_to(way = request.way);
+        if (!followed || !same(followed->moves, request.moves) || followed->released != request.released) {
+            press->follow(request.moves, request.released);
+            followed = request;
+        }
         shown.bend_seconds = seconds_since(begin);
         begin = std::chrono::steady_clock::now();
         if (!plan || !same(plan->size, request.size)) plan = plan_board(*press, request.size);
@@ -57,8 +65,15 @@ struct BenchWork::Bench {
         picture::paint(draw_board(press->strips(), *plan, request.look), *shown.board);
         shown.paint_seconds = seconds_since(begin);
         for (const BentStrip& s : press->strips())
-            shown.readings.push_back({s.metal.name, s.loaded, s.free, s.radius_loaded, s.radius_free});
-        shown.way = std::min(request.way, press->way_limit());
+            shown.readings.push_back({s.metal.name, s.loaded, s.free, s.radius_loaded, s.radius_free,
+                                      s.let_go, s.presses});
+        const BenchMove& now = request.moves.back();
+        const double limit = press->way_limit();
+        shown.way = std::clamp(now.let_go ? 0.0 : now.way, -limit, limit);
+        if (request.setup.kind == BenchKind::pure && press->strips().front().let_go)
+            shown.way = press->strips().front().recording.states.back().travel;
+        for (const BentStrip& s : press->strips())
+            if (!s.held_by.empty() && !s.let_go) shown.held_by = s.metal.name + ": " + s.held_by;
         shown.limit = press->way_limit(), shown.limited_by = press->limited_by();
         shown.px_per_mm = plan->views.front().scale;
         return shown;

@@ -16,7 +16,8 @@ namespace overbend::window {
 
 struct BenchRequest {
     BenchSetup setup;
-    double way = 0.0;  // mm, or 1/mm in pure bending
+    std::vector<BenchMove> moves;  // see BenchPress::follow
+    double released = 0.0;
     BoardSize size;
     BoardInfo look;
 };
@@ -27,6 +28,8 @@ struct BenchReading {
     std::string name;
     double loaded = 0.0, free = 0.0;
     double radius_loaded = 0.0, radius_free = 0.0;
+    bool let_go = false;  // else the free ones are not to be told
+    int presses = 1;
 };
 
 struct BenchShown {
@@ -34,7 +37,8 @@ struct BenchShown {
     std::optional<BenchTrouble> trouble;  // then there is nothing but this
     std::shared_ptr<picture::Pixels> board;
     std::vector<BenchReading> readings;
-    double way = 0.0;  // as it was reached
+    double way = 0.0;  // as it was reached; curvature of the first strip when it is let go
+    std::string held_by;  // why a strip went no further than that; empty: none did
     double limit = 0.0;
     std::string limited_by;  // in words; empty: nothing but the tools' room
     double px_per_mm = 1.0;  // of the first strip's picture
