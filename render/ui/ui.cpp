@@ -176,31 +176,84 @@ bool Ui::entry(const std::string& words, Chosen chosen, const std::string& tip) 
 bool Ui::slider(const std::string& words, double& value, double low, double high, const char* format,
                 const std::string& tip) {
     label_before(words);
-    const bool used = ImGui::SliderScalar(("##" + words).c_str(), ImGuiDataType_Double, &value, &low, &high,
-                                          format, ImGuiSliderFlags_AlwaysClamp);
+    const NumberField field{low, high, format};
+    const float whole = ImGui::GetContentRegionAvail().x, gap = ImGui::GetStyle().ItemInnerSpacing.x;
+    const float typed = std::min(0.5f * whole, 6.4f * ImGui::GetFontSize());
+    ImGui::SetNextItemWidth(std::max(1.0f, whole - typed - gap));
+    bool used = ImGui::SliderScalar(("##" + words).c_str(), ImGuiDataType_Double, &value, &low, &high, "",
+                                    ImGuiSliderFlags_AlwaysClamp | ImGuiSliderFlags_NoInput);
+    if (used) refused_.erase(words);
     note(words, ControlKind::slider, no_key, tip, used);
+    ImGui::SameLine(0.0f, gap);
+    const std::string beside = words + ", typed";
+    const bool entered = typed_field(words, ("##" + beside).c_str(), typed, value, field);
+    note(beside, ControlKind::text, no_key, "", entered);
+    refusal(words, value, field);
+    return used || entered;
+}
+
+bool Ui::typed_field(const std::string& words, const char* id, double width, double& value,
+                     const NumberField& field) {
+    const std::string now = shown_number(value, field);
+    const auto begun = typed_.find(words);
+    std::string text = begun == typed_.end() ? now : begun->second;
+    ImGui::SetNextItemWidth(px(width));
+    ImGui::InputText(id, &text, ImGuiInputTextFlags_AutoSelectAll | ImGuiInputTextFlags_NoHorizontalScroll);
+    if (refused_.count(words) > 0)
+        ImGui::GetWindowDrawList()->AddRect(ImGui::GetItemRectMin(), ImGui::GetItemRectMax(),
+                                            ImGui::GetColorU32(ImGuiCol_PlotLinesHovered),
+                                            ImGui::GetStyle().FrameRounding, 0, 2.0f);
+    // The value changes when the typing is over; until then the control keeps what is typed.
+    if (ImGui::IsItemActive()) {
+        typed_[words] = text;
+        return false;
+    }
+    if (begun == typed_.end()) return false;
+    typed_.erase(begun);
+    refused_.erase(words);
+    if (text == now) return false;
+    const TypedNumber read = read_typed(text, field);
+    if (!read.value) {
+        refused_[words] = read.wrong;
+        return false;
+    }
+    const bool used = *read.value != value;
+    value = *read.value;
     return used;
+}
+
+void Ui::refusal(const std::string& of, double value, const NumberField& field) {
+    const auto refused = refused_.find(of);
+    if (refused != refused_.end())
+        words(refused->second + "; " + shown_number(value, field) + " is kept.", Weight::alarm);
 }
 
 bool Ui::number(const std::string& words, double& value, double low, double high, double step,
                 const char* format, const std::string& tip) {
     label_before(words);
-    // The value changes when the typing is over; until then the control keeps what is typed.
-    const auto begun = typed_.find(words);
-    double typed = begun == typed_.end() ? value : begun->second;
-    ImGui::InputDouble(("##" + words).c_str(), &typed, step, 0.0, format);
-    bool used = false;
-    if (ImGui::IsItemActive()) {
-        typed_[words] = typed;
-    } else {
-        typed_.erase(words);
-        if (std::isfinite(typed)) {
-            typed = std::clamp(typed, low, high);
-            used = typed != value;
-            value = typed;
-        }
-    }
+    const NumberField field{low, high, format};
+    // The field within is found by the keyboard as that of ImGui's own numbers.
+    ImGui::BeginGroup();
+    ImGui::PushID(("##" + words).c_str());
+    const float gap = ImGui::GetStyle().ItemInnerSpacing.x, height = ImGui::GetFrameHeight();
+    const double width = std::max(1.0f, ImGui::GetContentRegionAvail().x - 2.0f * (height + gap));
+    bool used = typed_field(words, "", width, value, field);
+    ImGui::PushButtonRepeat(true);
+    const auto stepped = [&](const char* sign, double by) {
+        ImGui::SameLine(0.0f, gap);
+        if (!ImGui::Button(sign, {height, height})) return;
+        const double next = std::clamp(value + by, low, high);
+        used = used || next != value;
+        value = next;
+        refused_.erase(words);
+    };
+    stepped("-", -step);
+    stepped("+", step);
+    ImGui::PopButtonRepeat();
+    ImGui::PopID();
+    ImGui::EndGroup();
     note(words, ControlKind::number, no_key, tip, used);
+    refusal(words, value, field);
     return used;
 }
 

@@ -15,6 +15,7 @@
 #include "render/picture/drawing_list.h"
 #include "render/ui/keyboard_frame.h"
 #include "render/ui/texture.h"
+#include "render/ui/typed_number.h"
 
 namespace overbend::ui {
 
@@ -74,11 +75,11 @@ class Ui {
                 const std::string& tip = "");
     // A row of a list, over the whole width.
     bool entry(const std::string& words, Chosen chosen, const std::string& tip = "");
-    // format as printf's, with the unit: "%.2f mm"
+    // format as printf's, with the unit: "%.2f mm". Beside it is a field to type into, "Thickness, typed".
     bool slider(const std::string& words, double& value, double low, double high, const char* format,
                 const std::string& tip = "");
     // Typed, or changed by the step's buttons; returns true when it is done with (Enter, another control).
-    // Held between low and high.
+    // What is no number from low to high is refused with a word below the field, and the value is kept.
     bool number(const std::string& words, double& value, double low, double high, double step,
                 const char* format, const std::string& tip = "");
     bool text(const std::string& words, std::string& value, const std::string& tip = "");  // with Enter
@@ -118,6 +119,9 @@ class Ui {
     const std::string& framed() const { return frame_.framed(); }       // by the keyboard; empty: none yet
     const std::map<std::string, int>& used() const { return used_; }    // how often, since the beginning
 
+    // Why what was typed last was not taken, by the words of the control.
+    const std::map<std::string, std::string>& refused() const { return refused_; }
+
   private:
     bool pressed(const Key& key) const;
     void label_before(const std::string& words) const;
@@ -126,7 +130,12 @@ class Ui {
     std::vector<Control> controls_;
     std::map<std::string, int> used_;
     KeyboardFrame frame_;
-    std::map<std::string, double> typed_;  // numbers that are being typed
+    // Draws the field at the cursor, as wide; true when what was typed is taken.
+    bool typed_field(const std::string& words, const char* id, double width, double& value,
+                     const NumberField& field);
+    void refusal(const std::string& words, double value, const NumberField& field);
+    std::map<std::string, std::string> typed_;    // what is being typed, by the words of its control
+    std::map<std::string, std::string> refused_;  // why what was typed last was not taken
     int disabled_ = 0;
     double words_before_ = columns_at;
 };

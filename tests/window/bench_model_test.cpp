@@ -129,11 +129,15 @@ TEST_CASE("the next press begins from the bent strip") {
 
     // Every press against one set up by itself.
     const job::StripCase strip = job::vee_case(vee_of(setup, 0));
-    const strip::StripState bent = stroke::press([&] {
-                                       stroke::StrokeScene scene = job::set_up(strip, job::only_step(strip)).scene;
-                                       scene.stop.value = 2.4;
-                                       return scene;
-                                   }(), {}).free;
+    const strip::StripState bent = stroke::press(
+                                       [&] {
+                                           stroke::StrokeScene scene =
+                                               job::set_up(strip, job::only_step(strip)).scene;
+                                           scene.stop.value = 2.4;
+                                           return scene;
+                                       }(),
+                                       {})
+                                       .free;
     job::StripStroke second = job::set_up(strip, job::only_step(strip), &bent);
     const stroke::StrokeResult alone =
         press_strip(second, {stroke::StopKind::travel, 2.4 - again.first_touch}, {}).stroke;

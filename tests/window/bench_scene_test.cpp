@@ -176,6 +176,24 @@ TEST_CASE("bench: figures and tools; what cannot be made is told, and the last p
     CHECK(b.first().name == "bronze-cusn6");
 }
 
+TEST_CASE("bench: numbers are typed beside the sliders, with a comma or a point") {
+    Bench b;
+    b.user.type("Thickness, typed", "1,2");
+    REQUIRE(b.user.wait());
+    CHECK(b.state().setup.thickness == 1.2);
+    b.user.type("Travel, typed", "2.5 mm");
+    REQUIRE(b.user.wait());
+    CHECK(b.state().way == 2.5);
+    b.user.type("Yield, typed", "many");
+    REQUIRE(b.user.wait());
+    CHECK(b.state().setup.metals[0].yield == metal_of("dc01").yield);
+    CHECK(b.user.window().ui().refused().count("Yield") == 1);
+    b.keep("bench-refused");
+    b.user.type("Yield, typed", "300");
+    REQUIRE(b.user.wait());
+    CHECK(b.state().setup.metals[0].yield == 300.0);
+}
+
 TEST_CASE("bench: four strips under one punch") {
     Bench b;
     for (int i = 0; i < 3; ++i) b.click("Add strip");

@@ -43,7 +43,12 @@ TEST_CASE(
     Panels on(file);
     tests::Script& user = on.user;
     user.click("Case");
-    user.type("Thickness", "0.8");
+    // Letters are refused, and say so; a comma is as good as a point.
+    user.type("Thickness", "thin");
+    REQUIRE(user.wait());
+    CHECK(user.window().ui().refused().at("Thickness") == "\"thin\" is not a number");
+    user.type("Thickness", "0,8");
+    CHECK(user.window().ui().refused().empty());
     REQUIRE(user.wait());
     user.key(K::Z, true);
     REQUIRE(user.wait());

@@ -23,6 +23,16 @@ bool is_used(const ui::Window& window, const std::string& words) {
     return found != window.ui().used().end() && found->second > 0;
 }
 
+// A number that the field beside a slider takes.
+std::string typed_number(const std::string& words) {
+    return words == "Modulus, typed"                                   ? "150"
+           : words == "Yield, typed" || words == "Hardening, typed"    ? "333"
+           : words == "Opening, typed"                                 ? "9,5"
+           : words == "Springback, typed"                              ? "3"
+           : words == "Friction, typed" || words == "Curvature, typed" ? "0.13"
+                                                                       : "1,05";
+}
+
 // Whether something with these words has been done: entries of an opened list count for their choice.
 void use(tests::Script& user, const Control& seen) {
     const Control c = user.find(seen.words);
@@ -46,8 +56,8 @@ void use(tests::Script& user, const Control& seen) {
             if (!entries.empty()) user.click(entries[entries.size() / 2]);
             break;
         }
-        case ControlKind::text:
-            user.type(c.words, "x");
+        case ControlKind::text:  // a slider's field takes numbers
+            user.type(c.words, c.words.find(", typed") == std::string::npos ? "x" : typed_number(c.words));
             break;
         default:
             user.click(c.words);

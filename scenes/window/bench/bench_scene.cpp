@@ -54,7 +54,6 @@ constexpr const char* stale_words = "Figures and picture of the last settings th
 
 }  // namespace
 
-
 BenchScene::BenchScene(const Remembered& remembered) : in_(std::make_unique<Inside>()) {
     in_->left = remembered.bench;
 }
@@ -80,8 +79,8 @@ void BenchScene::Inside::take() {
             told.trouble = shown->trouble;
             unseen = true;
             if (!shown->trouble) {
-                // Of ways that were really bent, not painted alone, in tools that stood there already.
-                const bool bent = told.shown && told.shown->way != shown->way &&
+                // Of ways down that were really bent, not painted alone, in tools that stood there already.
+                const bool bent = told.shown && told.shown->way < shown->way &&
                                   same(told.shown->request.setup, shown->request.setup);
                 if (bent && shown->bend_seconds > 0.0) told.rate = 1.0 / shown->bend_seconds;
                 fresh = shown->board;
@@ -177,7 +176,8 @@ void BenchScene::Inside::draw_stale_band(const ImVec2& corner, float width) {
     ImDrawList& list = *ImGui::GetWindowDrawList();
     list.AddRectFilled(corner, {corner.x + width, corner.y + height}, IM_COL32(0xE6, 0x9F, 0x00, 0xFF));
     list.AddText({corner.x + 0.6f * u, corner.y + 0.5f * u}, IM_COL32(0x14, 0x18, 0x1E, 0xFF), stale_words);
-    list.AddRect({corner.x + 1.0f, corner.y + 1.0f}, {corner.x + width - 1.0f, corner.y + static_cast<float>(size.height) - 1.0f},
+    list.AddRect({corner.x + 1.0f, corner.y + 1.0f},
+                 {corner.x + width - 1.0f, corner.y + static_cast<float>(size.height) - 1.0f},
                  IM_COL32(0xE6, 0x9F, 0x00, 0xFF), 0.0f, 0, 2.0f);
 }
 

@@ -127,7 +127,8 @@ void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const
                       1.5 * curve.width, curve.dash);
     add_fitting(list, s.metal.name, {x + 3.1 * u, tile.y + 1.3 * u}, 1.35 * u, room - 3.1 * u, colours.ink,
                 picture::Weight::bold);
-    add_fitting(list, picture::in_degrees(s.loaded) + " \u2192 " + once_free(s, info, picture::in_degrees(s.free)),
+    add_fitting(list,
+                picture::in_degrees(s.loaded) + " \u2192 " + once_free(s, info, picture::in_degrees(s.free)),
                 {x, tile.y + 3.4 * u}, 2.1 * u, 0.62 * room, colours.ink);
     add_fitting(list, "springback " + once_free(s, info, springback_words(s)),
                 {x + 0.66 * room, tile.y + 3.4 * u}, 1.05 * u, 0.34 * room, colours.muted);

@@ -38,7 +38,7 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size);
 struct BoardInfo {
     picture::Theme theme = picture::Theme::light;
     FreeAngle free = FreeAngle::told;
-    std::string line;       // one more line, large
+    std::string line;  // one more line, large
 };
 picture::DrawingList draw_board(const std::vector<BentStrip>& strips, const BoardPlan& plan,
                                 const BoardInfo& info);

@@ -75,8 +75,7 @@ struct Sheets {
                 const chart::ForceTravel was = chart::force_travel(earlier->recording, bench_width);
                 chart::add_curve(list, f, points(was.loading, earlier->first_touch), thin(curve));
             }
-            const chart::ForceTravel force =
-                chart::force_travel(strip.recording, bench_width, strip.instant);
+            const chart::ForceTravel force = chart::force_travel(strip.recording, bench_width, strip.instant);
             std::vector<chart::ForcePoint> back;
             if (strip.goes_back())
                 for (const chart::ForcePoint& p : force.going_back)

@@ -81,8 +81,8 @@ struct HandPress::Inside {
         p.stroke = job::set_up(strip, job::only_step(strip), bent);
         p.live = std::make_unique<stroke::LiveStroke>(p.stroke.scene, stroke::StrokeOptions());
         if (bent)
-            p.first_touch = presses.front().stroke.scene.tools[0].position.y() -
-                            p.stroke.scene.tools[0].position.y();
+            p.first_touch =
+                presses.front().stroke.scene.tools[0].position.y() - p.stroke.scene.tools[0].position.y();
         return p;
     }
 

@@ -25,9 +25,8 @@ struct BenchPress::Inside {
     std::vector<BentStrip> bend_all(const std::vector<BenchMove>& moves, double released) {
         std::vector<std::future<BentStrip>> others;
         for (std::size_t i = 1; i < setup.metals.size(); ++i)
-            others.push_back(std::async(std::launch::async, [this, i, &moves, released] {
-                return bend(i, moves, released);
-            }));
+            others.push_back(std::async(std::launch::async,
+                                        [this, i, &moves, released] { return bend(i, moves, released); }));
         std::vector<BentStrip> bent;
         bent.push_back(bend(0, moves, released));
         for (auto& other : others) bent.push_back(other.get());

@@ -33,17 +33,17 @@ struct EarlierPress {
 // One strip as it was bent last: from placed to free.
 struct BentStrip {
     BenchMetal metal;
-    stroke::Recording recording;                    // of the last press
-    double loaded = 0.0, free = 0.0;                // bend angle, rad; of the last press
-    double radius_loaded = 0.0, radius_free = 0.0;  // inside, mm
-    double section_at = 0.0;                        // mm of the blank: where it is bent most
-    std::string held_by;                            // why it went no further; empty: it did
-    int presses = 1;                                // of this strip, up to now
+    stroke::Recording recording;                               // of the last press
+    double loaded = 0.0, free = 0.0;                           // bend angle, rad; of the last press
+    double radius_loaded = 0.0, radius_free = 0.0;             // inside, mm
+    double section_at = 0.0;                                   // mm of the blank: where it is bent most
+    std::string held_by;                                       // why it went no further; empty: it did
+    int presses = 1;                                           // of this strip, up to now
     std::vector<std::shared_ptr<const EarlierPress>> earlier;  // all but the last; pure bending: none
-    double instant = 0.0;                           // where it is now, as an index of a state
-    double punch_travel = 0.0;                      // the punch's, by the recording's own zero
-    double first_touch = 0.0;                       // way at that zero: further down for a bent strip
-    bool let_go = false;                            // nothing touches it
+    double instant = 0.0;                                      // where it is now, as an index of a state
+    double punch_travel = 0.0;                                 // the punch's, by the recording's own zero
+    double first_touch = 0.0;  // way at that zero: further down for a bent strip
+    bool let_go = false;       // nothing touches it
     double springback() const { return loaded - free; }
     double held_instant() const { return stroke::loaded_state(recording); }
     double free_instant() const { return static_cast<double>(recording.states.size()) - 1.0; }

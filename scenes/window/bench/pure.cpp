@@ -105,7 +105,8 @@ BentStrip bend_purely(const BenchSetup& setup, int metal, const std::vector<Benc
         return k > 1e-9 ? 1.0 / k - 0.5 * p.thickness : 0.0;
     };
     bent.loaded = turn(points[static_cast<std::size_t>(held)]), bent.free = turn(points.back());
-    bent.radius_loaded = radius(points[static_cast<std::size_t>(held)]), bent.radius_free = radius(points.back());
+    bent.radius_loaded = radius(points[static_cast<std::size_t>(held)]),
+    bent.radius_free = radius(points.back());
     bent.section_at = 0.5 * length;
     bent.presses = course.presses;
     bent.let_go = course.let_go || released >= 1.0;

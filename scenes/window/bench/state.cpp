@@ -136,7 +136,7 @@ void press_to(BenchState& state, double wanted) {
     const double way = std::clamp(wanted, pure ? -most : 0.0, most);
     if (told(state) == FreeAngle::hidden && way < now) return;
     std::vector<BenchMove>& moves = state.moves;
-    const double before = moves.size() < 2             ? 0.0
+    const double before = moves.size() < 2                 ? 0.0
                           : moves[moves.size() - 2].let_go ? now
                                                            : moves[moves.size() - 2].way;
     const bool turns = (way - now) * (now - before) < 0.0;

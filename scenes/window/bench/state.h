@@ -23,8 +23,8 @@ struct BenchState {
     std::vector<BenchMove> moves{BenchMove()};
     double depth = 0.0;  // way of the last press, as far as it went
     BenchPhase phase = BenchPhase::pressed;
-    double seconds = 0.0;       // since release
-    double raised_from = 0.0;   // way at release
+    double seconds = 0.0;      // since release
+    double raised_from = 0.0;  // way at release
 
     GuessGame game;
     std::string typed;        // a guess that is being typed
@@ -52,13 +52,13 @@ void reset(BenchState& state);       // figures, tools and way as at the beginni
 
 // The punch goes there, down or up, held within what the tools have room for. While a class guesses, not up.
 void press_to(BenchState& state, double way);
-void new_strip(BenchState& state);    // a flat one, pressed once as far as the last one was
+void new_strip(BenchState& state);               // a flat one, pressed once as far as the last one was
 void press_flat(BenchState& state, double way);  // a flat one, so far
 // What is set up has changed: a new strip goes through the last press, and is let go if the last one was.
 void renew_strip(BenchState& state);
 void press_again(BenchState& state);  // the same strip, as far as before
 bool worn(const BenchState& state);   // it has turned as often as can be followed
-void release(BenchState& state);               // not while a class still guesses
+void release(BenchState& state);      // not while a class still guesses
 void advance(BenchState& state, double seconds);
 double released_part(const BenchState& state);  // of the moment in pure bending: 0 pressed to 1 free
 

@@ -25,7 +25,8 @@ bool same(const std::vector<BenchMove>& a, const std::vector<BenchMove>& b) {
 }  // namespace
 
 bool same(const BenchRequest& a, const BenchRequest& b) {
-    return same(a.moves, b.moves) && a.released == b.released && same(a.size, b.size) && same(a.look, b.look) && same(a.setup, b.setup);
+    return same(a.moves, b.moves) && a.released == b.released && same(a.size, b.size) &&
+           same(a.look, b.look) && same(a.setup, b.setup);
 }
 
 struct BenchWork::Bench {
@@ -65,8 +66,8 @@ struct BenchWork::Bench {
         picture::paint(draw_board(press->strips(), *plan, request.look), *shown.board);
         shown.paint_seconds = seconds_since(begin);
         for (const BentStrip& s : press->strips())
-            shown.readings.push_back({s.metal.name, s.loaded, s.free, s.radius_loaded, s.radius_free,
-                                      s.let_go, s.presses});
+            shown.readings.push_back(
+                {s.metal.name, s.loaded, s.free, s.radius_loaded, s.radius_free, s.let_go, s.presses});
         const BenchMove& now = request.moves.back();
         const double limit = press->way_limit();
         shown.way = std::clamp(now.let_go ? 0.0 : now.way, -limit, limit);
