@@ -226,6 +226,11 @@ TEST_CASE("bench: pure bending") {
     REQUIRE(b.user.wait());
     CHECK(b.state().phase == BenchPhase::free);
     b.keep("bench-pure");
+    b.slide("Curvature", 0.3);
+    CHECK(b.state().way < 0.0);
+    CHECK(b.first().loaded < 0.0);
+    CHECK(b.first().presses == 2);
+    b.keep("bench-bent-back");
     b.click("V bend");
     CHECK(b.state().setup.kind == BenchKind::vee);
 }

@@ -134,16 +134,35 @@ void add_angles_of_tile(DrawingList& list, const BentStrip& s, int number, const
                 {x + 0.66 * room, tile.y + 3.4 * u}, 1.05 * u, 0.34 * room, colours.muted);
 }
 
+// Instants between which the strip is everywhere else.
+std::vector<double> extremes_of(const BentStrip& s) {
+    std::vector<double> instants = {0.0, s.held_instant(), s.free_instant()};
+    const std::vector<stroke::State>& states = s.recording.states;
+    const auto most = std::max_element(states.begin(), states.end(),
+                                       [](const auto& a, const auto& b) { return a.travel < b.travel; });
+    instants.push_back(static_cast<double>(most - states.begin()));
+    return instants;
+}
+
 }  // namespace
 
 bool same(const BoardSize& a, const BoardSize& b) {
     return a.width == b.width && a.height == b.height && a.letter == b.letter;
 }
 
+bool has_room(const BoardPlan& plan, const std::vector<BentStrip>& strips) {
+    if (plan.kind == BenchKind::vee || plan.both_ways) return true;
+    return std::none_of(strips.begin(), strips.end(), [](const BentStrip& s) {
+        return std::any_of(s.recording.states.begin(), s.recording.states.end(),
+                           [](const stroke::State& state) { return state.travel < 0.0; });
+    });
+}
+
 BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
     BoardPlan plan;
-    plan.size = size;
     plan.kind = press.setup().kind;
+    plan.both_ways = !has_room(plan, press.strips());
+    plan.size = size;
     const double u = size.letter, gap = 0.6 * u;
     const double charts = std::max(20.0 * u, 0.33 * size.width);
     plan.charts = {size.width - charts, 0.0, charts, static_cast<double>(size.height)};
@@ -152,7 +171,10 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
         throw OutOfRange("the bench's picture", words("%d x %d px", size.width, size.height),
                          "make the window larger");
     plan.foot = {0.0, height, width, foot_height * u};
-    const std::vector<BentStrip>& strips = press.deepest_strips();
+    std::vector<BentStrip> strips = press.deepest_strips();
+    for (std::size_t i = 0; plan.both_ways && i < strips.size(); ++i)
+        strips[i] =
+            bend_purely(press.setup(), static_cast<int>(i), {{press.way_limit()}, {-press.way_limit()}});
     const int count = static_cast<int>(strips.size());
     const int across = count > 2 ? 2 : 1, down = count > 1 ? 2 : 1;
     const double w = (width - gap * (across - 1)) / across, h = (height - gap * (down - 1)) / down;
@@ -170,8 +192,8 @@ BoardPlan plan_board(const BenchPress& press, const BoardSize& size) {
             plan.views.push_back(picture::choose_view(s.recording, stage_size(picture_box(plan, i)),
                                                       stage_info(s, plan, BoardInfo())));
         else
-            plan.views.push_back(picture::choose_panel_view(
-                s.recording, {0.0, s.held_instant(), s.free_instant()}, picture_box(plan, i), 0.9 * u));
+            plan.views.push_back(
+                picture::choose_panel_view(s.recording, extremes_of(s), picture_box(plan, i), 0.9 * u));
         const chart::SectionNow now = chart::section_now(s.recording, s.free_instant(), s.section_at);
         const auto widen = [](chart::Extent& all, const chart::Extent& one) {
             all.take_in(one.low), all.take_in(one.high);

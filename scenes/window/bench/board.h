@@ -30,8 +30,11 @@ struct BoardPlan {
     std::vector<picture::View> views;  // of their pictures, on the board
     picture::Rect charts, foot;
     double colour_limit = 0.0;  // MPa
+    bool both_ways = false;     // a strip in pure bending is bent back beyond flat: room for that too
     chart::Extent height, stress, curvature, moment, travel, force;
 };
+// A plan with room for one way alone does not do for these strips.
+bool has_room(const BoardPlan& plan, const std::vector<BentStrip>& strips);
 // Throws OutOfRange: a size without room.
 BoardPlan plan_board(const BenchPress& press, const BoardSize& size);
 

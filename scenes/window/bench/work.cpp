@@ -61,7 +61,8 @@ struct BenchWork::Bench {
         }
         shown.bend_seconds = seconds_since(begin);
         begin = std::chrono::steady_clock::now();
-        if (!plan || !same(plan->size, request.size)) plan = plan_board(*press, request.size);
+        if (!plan || !same(plan->size, request.size) || !has_room(*plan, press->strips()))
+            plan = plan_board(*press, request.size);
         shown.board = std::make_shared<picture::Pixels>();
         picture::paint(draw_board(press->strips(), *plan, request.look), *shown.board);
         shown.paint_seconds = seconds_since(begin);
