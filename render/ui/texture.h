@@ -25,7 +25,8 @@ class Texture {
     void* handle() const;  // ImGui's name for it
 
     // Into the list of what ImGui draws: its left upper corner there, at its own size, over what lies below.
-    void add_to(ImDrawList& list, const picture::Point& corner) const;
+    // Or so many times larger.
+    void add_to(ImDrawList& list, const picture::Point& corner, double times = 1.0) const;
 
   private:
     unsigned name_ = 0;

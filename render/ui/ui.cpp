@@ -264,11 +264,12 @@ bool Ui::text(const std::string& words, std::string& value, const std::string& t
     return used;
 }
 
-PictureInput Ui::picture(const std::string& words, const Texture& texture) {
+PictureInput Ui::picture(const std::string& words, const Texture& texture, double times) {
     const ImVec2 corner = ImGui::GetCursorScreenPos();
     const double width = std::max(1, texture.width()), height = std::max(1, texture.height());
-    PictureInput input = pointed(words, width, height, "");
-    texture.add_to(*ImGui::GetWindowDrawList(), {corner.x, corner.y});
+    PictureInput input = pointed(words, times * width, times * height, "");
+    input.at /= times, input.dragged /= times, input.dragged_right /= times;
+    texture.add_to(*ImGui::GetWindowDrawList(), {corner.x, corner.y}, times);
     return input;
 }
 

@@ -84,7 +84,8 @@ class Ui {
                 const char* format, const std::string& tip = "");
     bool text(const std::string& words, std::string& value, const std::string& tip = "");  // with Enter
     // The picture as it was last shown, at its own size.
-    PictureInput picture(const std::string& words, const Texture& texture);
+    // Or so many times larger; places are told in its own pixels all the same.
+    PictureInput picture(const std::string& words, const Texture& texture, double times = 1.0);
 
     // Room of its own for a control that is drawn by its owner, with ImGui: what the mouse does in it.
     PictureInput area(const std::string& words, double width, double height, const std::string& tip = "");

@@ -2,6 +2,8 @@
 
 #include <imgui.h>
 
+#include <algorithm>
+
 #include "render/picture/cautions.h"
 #include "scenes/window/panels/reload_bar.h"
 
@@ -59,12 +61,47 @@ void MainShow::draw_row(Ui& ui) {
         remembered_.dark = !remembered_.dark;
     ImGui::SameLine();
     if (ui.button("Keys", {sf::Keyboard::F1}, "Lists the keyboard shortcuts")) help_ = !help_;
+    draw_verdict(ui);
     if (ui.key("Close the window", {sf::Keyboard::Q, true})) over_ = may_close();
+}
+
+// The file and how it stands, at the row's right end; its words go first where there is no room.
+void MainShow::draw_verdict(Ui& ui) {
+    const std::optional<Verdict> verdict = process_.verdict();
+    if (!verdict) return;
+    const std::string name = process_.panels().file().filename().string();
+    const std::string saved = process_.unsaved() ? "not saved" : "";
+    const float u = ImGui::GetFontSize(), gap = ImGui::GetStyle().ItemSpacing.x;
+    const auto wide = [](const std::string& words) { return ImGui::CalcTextSize(words.c_str()).x; };
+    const float badge = wide(verdict->words) + 2.0f * ImGui::GetStyle().FramePadding.x,
+                sign = 1.1f * u + 0.4f * gap;
+    const float left = ImGui::GetItemRectMax().x - ImGui::GetWindowPos().x + 2.0f * u,
+                right = ImGui::GetWindowContentRegionMax().x;
+    float from = right - badge - sign;
+    ImGui::SameLine();
+    const float names = wide(name) + (saved.empty() ? 0.0f : gap + wide(saved)) + 2.0f * u;
+    if (from - names > left) {
+        ImGui::SetCursorPosX(from - names);
+        ImGui::AlignTextToFramePadding();
+        ui.words(name);
+        if (!saved.empty()) ui.words_beside(saved, Ui::Weight::muted);
+        ImGui::SameLine();
+    }
+    from = std::max(from, left);
+    ImGui::SetCursorPosX(from + sign);
+    const ImVec2 at = ImGui::GetCursorScreenPos();
+    draw_standing(*ImGui::GetWindowDrawList(),
+                  {at.x - 0.5f * sign - 0.2f * gap, at.y + 0.5f * ImGui::GetFrameHeight()}, 1.1f * u,
+                  verdict->standing);
+    if (ui.button(verdict->words, {sf::Keyboard::F6}, "The findings of the case")) {
+        remembered_.scene = SceneKind::process;
+        process_.panels().open_findings();
+    }
 }
 
 // A second close request counts as a yes.
 bool MainShow::may_close() {
-    if (leaving_ || !process_.unsaved()) return true;
+    if (leaving_ || (!process_.unsaved() && !process_.panels().writing())) return true;
     leaving_ = true;
     remembered_.scene = SceneKind::process;
     return false;
@@ -72,11 +109,19 @@ bool MainShow::may_close() {
 
 void MainShow::draw_leaving(Ui& ui) {
     if (!leaving_) return;
-    if (!process_.unsaved()) over_ = true;  // once they are saved nothing is in its way
-    const std::optional<UnsavedAnswer> answer = draw_unsaved(
-        ui, "The case has unsaved changes (Ctrl+S saves them).", "Close without saving", "Keep open", {});
+    // Once all is saved and written nothing is in its way.
+    const bool writing = process_.panels().writing();
+    if (!process_.unsaved() && !writing) over_ = true;
+    const std::string name = process_.panels().file_beside().filename().string();
+    const std::optional<UnsavedAnswer> answer =
+        process_.unsaved()
+            ? draw_unsaved(ui, "The case has unsaved changes.", "Close without saving", "Keep open", {},
+                           "Save as " + name)
+            : draw_unsaved(ui, "A file is still being written; the window closes when it is done.",
+                           "Give it up and close", "Keep open", {});
     if (answer == UnsavedAnswer::proceed) over_ = true;
-    if (answer) leaving_ = false;
+    if (answer == UnsavedAnswer::save && process_.panels().save_beside() && !writing) over_ = true;
+    if (answer && answer != UnsavedAnswer::save) leaving_ = false;
 }
 
 void MainShow::draw_help(Ui& ui) {
@@ -123,7 +168,10 @@ picture::Theme MainShow::theme() const {
 }
 
 std::string MainShow::title() const {
-    return remembered_.scene == SceneKind::bench ? "overbend: springback bench" : "overbend: process";
+    if (remembered_.scene == SceneKind::bench) return "overbend: springback bench";
+    const std::string name = process_.panels().file().filename().string();
+    if (name.empty()) return "overbend: process";
+    return "overbend: " + name + (process_.unsaved() ? " (not saved)" : "");
 }
 
 Remembered MainShow::remembered() const {

@@ -31,13 +31,14 @@ class MainShow : public ui::Show {
 
   private:
     void draw_row(ui::Ui& ui);
+    void draw_verdict(ui::Ui& ui);
     void draw_leaving(ui::Ui& ui);
     void draw_help(ui::Ui& ui);
     Remembered remembered_;
     ProcessScene process_;
     BenchScene bench_;
     bool help_ = false, over_ = false;
-    bool leaving_ = false;  // asked what is to become of unsaved changes
+    bool leaving_ = false;  // asked what is to become of unsaved changes, or of a file that is being written
 };
 
 }  // namespace overbend::window

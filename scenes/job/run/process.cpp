@@ -201,6 +201,8 @@ JobResult run_on(const Blank& blank, const files::Case& c, const ProcessOptions&
         job.solved = step.stroke.solved();
         strip = step.stroke.free;
         for (const int b : c.steps[i].bends) made[b] = true;
+        if (options.after_step && job.solved && i + 1 < static_cast<int>(c.steps.size()))
+            options.after_step(job);
     }
     if (job.solved) {
         for (std::size_t b = 0; b < c.part.bends.size(); ++b)
@@ -225,7 +227,7 @@ JobResult run_process(const files::Case& c, const ProcessOptions& options) {
     const Blank by_rule = make_blank(c);
     if (!c.bend_lines.empty()) return run_on(by_rule, c, options);
     ProcessOptions brief = options;
-    brief.record = false;
+    brief.record = false, brief.after_step = nullptr;
     const JobResult first = run_on(by_rule, c, brief);
     if (!first.solved) return run_on(by_rule, c, options);
     Blank fitted = in_hundredths(first.fitted);

@@ -9,6 +9,7 @@
 #include "render/ui/texture.h"
 #include "scenes/files/case/read_card.h"
 #include "scenes/window/bench/controls.h"
+#include "scenes/window/shared/severity_mark.h"
 #include "sim/units.h"
 
 namespace overbend::window {
@@ -45,7 +46,6 @@ struct BenchScene::Inside {
     void look_where_it_is();
     void look_for_overbend();
     void draw_picture(Ui& ui);
-    void draw_stale_band(const ImVec2& corner, float width);
 };
 
 namespace {
@@ -154,7 +154,7 @@ void BenchScene::Inside::draw_picture(Ui& ui) {
     }
     const ImVec2 corner = ImGui::GetCursorScreenPos();
     const ui::PictureInput input = ui.picture("Punch", texture);
-    draw_stale_band(corner, room.x);
+    if (failed()) draw_band(corner, room.x, stale_words);
     if (input.dragged.y() != 0.0 && told.shown) {
         dragging = true;
         const double limit = deepest(state.setup);
@@ -167,18 +167,6 @@ void BenchScene::Inside::draw_picture(Ui& ui) {
         dragging = false;
         release(state);
     }
-}
-
-// Over a picture of other settings than those beside it.
-void BenchScene::Inside::draw_stale_band(const ImVec2& corner, float width) {
-    if (!failed()) return;
-    const float u = ImGui::GetFontSize(), height = 2.0f * u;
-    ImDrawList& list = *ImGui::GetWindowDrawList();
-    list.AddRectFilled(corner, {corner.x + width, corner.y + height}, IM_COL32(0xE6, 0x9F, 0x00, 0xFF));
-    list.AddText({corner.x + 0.6f * u, corner.y + 0.5f * u}, IM_COL32(0x14, 0x18, 0x1E, 0xFF), stale_words);
-    list.AddRect({corner.x + 1.0f, corner.y + 1.0f},
-                 {corner.x + width - 1.0f, corner.y + static_cast<float>(size.height) - 1.0f},
-                 IM_COL32(0xE6, 0x9F, 0x00, 0xFF), 0.0f, 0, 2.0f);
 }
 
 void BenchScene::draw(Ui& ui, picture::Theme theme, double) {

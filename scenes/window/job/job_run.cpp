@@ -1,5 +1,7 @@
 #include "scenes/window/job/job_run.h"
 
+#include <utility>
+
 #include "scenes/job/run/spread.h"
 
 namespace overbend::window {
@@ -11,6 +13,18 @@ std::vector<int> RanJob::recorded() const {
     return steps;
 }
 
+void RunProgress::put(RanJob so_far) {
+    const std::lock_guard<std::mutex> lock(mutex_);
+    so_far_ = std::move(so_far);
+}
+
+std::optional<RanJob> RunProgress::take() {
+    const std::lock_guard<std::mutex> lock(mutex_);
+    std::optional<RanJob> taken;
+    taken.swap(so_far_);
+    return taken;
+}
+
 RanJob run_job(const files::Case& c, const Wanted& wanted, RunProgress& progress) {
     RanJob job;
     job.c = c;
@@ -19,6 +33,11 @@ RanJob run_job(const files::Case& c, const Wanted& wanted, RunProgress& progress
     how.progress = [&](int step, double travel) {
         wanted.check();
         progress.step = step, progress.travel = travel;
+    };
+    how.after_step = [&](const job::JobResult& so_far) {
+        RanJob part;
+        part.c = c, part.result = so_far, part.goes_on = true;
+        progress.put(std::move(part));
     };
     // Cancelled is no std::exception: it goes through.
     try {

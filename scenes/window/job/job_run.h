@@ -4,6 +4,8 @@
 
 #include <atomic>
 #include <memory>
+#include <mutex>
+#include <optional>
 #include <string>
 
 #include "scenes/files/case/case.h"
@@ -20,6 +22,7 @@ struct RanJob {
     job::ShopReport shop;
     job::FlatPattern pattern;  // its job is empty: it is the result beside it
     int opening = 0;    // jobs of the same opened case, changed or saved under another name, have the same
+    bool goes_on = false;  // strokes are still to come: it is not judged
     std::string wrong;  // why there are no strokes, or no shop report of them; empty: both are there
 
     // The steps that can be shown: those whose strokes are recorded. None: the job cannot.
@@ -35,6 +38,13 @@ using SharedJob = std::shared_ptr<const RanJob>;
 struct RunProgress {
     std::atomic<int> step{0};         // index into the case's steps
     std::atomic<double> travel{0.0};  // mm, of the punch in that step
+    // The strokes that are done, as they come; each is handed over once.
+    void put(RanJob so_far);
+    std::optional<RanJob> take();
+
+  private:
+    std::mutex mutex_;
+    std::optional<RanJob> so_far_;
 };
 
 // Throws only Cancelled, when it is no longer wanted: failures are described in words, in `wrong` and

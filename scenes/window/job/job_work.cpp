@@ -21,6 +21,8 @@ void JobWork::run(const files::Case& c) {
     running_case_ = c;
     trouble_.clear();
     behind_ = false;
+    begun_.reset();
+    progress_.take();
     runner_.start([c, opening = opening_, &progress = progress_](const Wanted& wanted) {
         RanJob job = run_job(c, wanted, progress);
         job.opening = opening;
@@ -56,18 +58,34 @@ double JobWork::part_done() const {
 void JobWork::shape(const PlaybackShape& wanted) {
     if (wanted_ && same(*wanted_, wanted)) return;
     wanted_ = wanted;
-    make_film();
+    make_film(begun_ ? begun_ : job_);
 }
 
-void JobWork::make_film() {
-    if (!job_ || !job_->has_strokes() || !wanted_) return;
-    builder_.start([job = job_, shape = *wanted_](const Wanted&) {
+void JobWork::make_film(const SharedJob& of) {
+    if (!of || !of->has_strokes() || !wanted_) return;
+    builder_.start([job = of, shape = *wanted_](const Wanted&) {
         return make_playback(job, shape.size, shape.lens, shape.charts);
     });
 }
 
+bool JobWork::out_of_date() const {
+    return playback_ && (behind_ || runner_.busy() || playback_->job != job_);
+}
+
+// A changed case keeps its last picture until the whole job has run: a film that is cut short would take the
+// place away that one looks at.
+bool JobWork::take_strokes() {
+    std::optional<RanJob> part = progress_.take();
+    const bool shown = playback_ && playback_->job->opening == opening_ && !playback_->job->goes_on;
+    if (!part || shown || !part->has_strokes()) return false;
+    part->opening = opening_;
+    begun_ = std::make_shared<const RanJob>(std::move(*part));
+    make_film(begun_);
+    return true;
+}
+
 bool JobWork::take() {
-    bool changed = false;
+    bool changed = runner_.busy() && take_strokes();
     if (std::optional<RanJob> ran = runner_.take()) {
         trouble_ = ran->wrong;
         usual_travel_.clear();
@@ -75,7 +93,9 @@ bool JobWork::take() {
             usual_travel_.push_back(step.stroke.stop_travel);
         const bool to_be_shown = ran->has_strokes();
         if (to_be_shown || !job_) job_ = std::make_shared<const RanJob>(std::move(*ran));
-        if (to_be_shown) make_film();
+        begun_.reset();
+        progress_.take();
+        if (to_be_shown) make_film(job_);
         behind_ = !to_be_shown;
         changed = true;
     }

@@ -39,6 +39,8 @@ class JobWork {
     const SharedPlayback& playback() const { return playback_; }
     // Why there is nothing newer to be shown, in words.
     const std::string& trouble() const { return trouble_; }
+    // What is shown is not the case as it is now: something is running, or being made ready, or was stopped.
+    bool out_of_date() const;
     // The run was cancelled: what is shown is not what the case says now.
     bool behind() const { return behind_; }
 
@@ -47,11 +49,13 @@ class JobWork {
     bool busy() const { return runner_.busy() || builder_.busy(); }
 
   private:
-    void make_film();
+    void make_film(const SharedJob& of);
+    bool take_strokes();  // of the job that is running
     files::Case running_case_;
     int opening_ = 0;  // of how many cases
     RunProgress progress_;
     SharedJob job_;
+    SharedJob begun_;  // the strokes so far of one that runs, of a case of which nothing has been shown
     SharedPlayback playback_;
     std::optional<PlaybackShape> wanted_;
     std::string trouble_;

@@ -46,7 +46,10 @@ SharedPlayback make_playback(const SharedJob& job, const picture::PictureSize& s
     playback->frames = film::timeline(playback->shown, playback->options);
     std::vector<film::Instant>& instants = playback->frames.instants;
     instants.erase(std::remove_if(instants.begin(), instants.end(),
-                                  [](const auto& m) { return m.passage == film::Passage::title; }),
+                                  [&](const auto& m) {
+                                      return m.passage == film::Passage::title ||
+                                             (job->goes_on && m.passage == film::Passage::finished);
+                                  }),
                    instants.end());
     playback->stress_limit = picture::colour_limit(playback->shown, picture::Colouring::hoop_stress);
     playback->strain_limit = picture::colour_limit(playback->shown, picture::Colouring::plastic_strain);

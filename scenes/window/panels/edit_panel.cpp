@@ -1,5 +1,7 @@
 #include "scenes/window/panels/edit_panel.h"
 
+#include <imgui.h>
+
 #include <system_error>
 
 #include "scenes/window/panels/edit_fields.h"
@@ -70,13 +72,30 @@ bool EditPanel::take_saved() {
 }
 
 void EditPanel::begin_saving(const CaseEdits& edits) {
-    saving_ = true;
+    saving_ = to_the_top_ = true;
     overwrite_.clear(), told_.clear();
     if (name_.empty()) name_ = name_for_changed(edits.file().file).string();
 }
 
+bool EditPanel::save_beside(CaseEdits& edits) {
+    name_ = name_for_changed(edits.file().file).string();
+    try {
+        edits.save(name_);
+    } catch (const std::exception& error) {
+        told_ = error.what();
+        failed_ = to_the_top_ = true;
+        return false;
+    }
+    told_ = "Saved as " + name_;
+    failed_ = saving_ = false;
+    saved_ = true;
+    return true;
+}
+
 bool EditPanel::draw(Ui& ui, CaseEdits& edits) {
     ui.words_before(before_fields);
+    if (to_the_top_) ImGui::SetScrollY(0.0f);
+    to_the_top_ = false;
     Flow flow(ui);
     bool run = draw_history(edits, flow);
     if (flow.button("Save...", save_key, "Writes the case with its changes to a file")) begin_saving(edits);

@@ -16,6 +16,8 @@ class EditPanel {
     // The keys alone, while the panel is not shown: undo and redo.
     static bool keys(ui::Ui& ui, CaseEdits& edits);
 
+    // Saves it beside its file, under a name that no file has. False: it cannot be; the panel says why.
+    bool save_beside(CaseEdits& edits);
     // Asks for a name for the case.
     void begin_saving(const CaseEdits& edits);
     // Whether a file was written since this was asked last.
@@ -25,6 +27,7 @@ class EditPanel {
 
   private:
     void draw_saving(ui::Ui& ui, CaseEdits& edits);
+    bool to_the_top_ = false;  // where saving stands
     int step_ = 0;   // the chosen one; -1: none
     int tool_ = -1;  // the same
     bool saving_ = false;

@@ -9,6 +9,42 @@ namespace overbend::window {
 using ui::Ui;
 using K = sf::Keyboard;
 
+struct ExportPanel::Choice {
+    const char *heading, *words, *tip;
+    ui::Key key;
+    std::optional<FrameForm> frame;  // else the film, or the report
+    bool film = false;
+};
+
+const std::vector<ExportPanel::Choice>& ExportPanel::choices() {
+    static const char *const picture = "The picture on screen", *const whole = "The whole job";
+    static const std::vector<Choice> all = {
+        {picture, "PNG", "Pixels, for slides and pages", {K::P, true}, FrameForm::png},
+        {picture, "SVG", "Lines and text that can be edited", {K::G, true}, FrameForm::svg},
+        {picture, "PDF", "For print", {K::D, true}, FrameForm::pdf},
+        {whole,
+         "Film (MP4)",
+         "1920 x 1080, with the colours and springback on screen",
+         {K::M, true},
+         {},
+         true},
+        {whole,
+         "Report and sheets",
+         "One page that explains the job (HTML), and sheets for the shop (PDF)",
+         {K::E, true},
+         {}}};
+    return all;
+}
+
+void ExportPanel::write(const Choice& c, const PictureRequest& seen, const SharedJob& job) {
+    if (c.frame)
+        exporter_.frame(seen, *c.frame, folder_);
+    else if (c.film)
+        exporter_.film(seen, folder_);
+    else
+        exporter_.report(job, folder_);
+}
+
 void ExportPanel::begin(const std::string& folder) {
     if (!folder.empty()) folder_ = folder;
 }
@@ -18,23 +54,28 @@ void ExportPanel::draw(Ui& ui, const PictureRequest& seen, const SharedJob& job)
     ui.text("Folder", folder_, "Folder for the files; it is created if needed");
     if (!seen.playback || !job) return ui.words("Nothing to export yet.", Ui::Weight::muted);
     ui.begin_enabled(ui::enabled_if(!exporter_.busy()));
-    ui.words("The picture on screen", Ui::Weight::heading);
+    std::string heading;
     Flow flow(ui);
-    const auto form = [&](const char* words, FrameForm which, const ui::Key& key, const char* tip) {
-        if (flow.button(words, key, tip)) exporter_.frame(seen, which, folder_);
-    };
-    form("PNG", FrameForm::png, {K::P, true}, "Pixels, for slides and pages");
-    form("SVG", FrameForm::svg, {K::G, true}, "Lines and text that can be edited");
-    form("PDF", FrameForm::pdf, {K::D, true}, "For print");
-    ui.words("The whole job", Ui::Weight::heading);
-    Flow whole(ui);
-    if (whole.button("Film (MP4)", {K::M, true}, "1920 x 1080, with the colours and springback on screen"))
-        exporter_.film(seen, folder_);
-    if (whole.button("Report and sheets", {K::E, true},
-                     "One page that explains the job (HTML), and sheets for the shop (PDF)"))
-        exporter_.report(job, folder_);
+    for (const Choice& c : choices()) {
+        if (heading != c.heading) {
+            ui.words(c.heading, Ui::Weight::heading);
+            heading = c.heading;
+            flow = Flow(ui);
+        }
+        if (flow.button(c.words, c.key, c.tip)) write(c, seen, job);
+    }
     ui.end_enabled();
     draw_progress(ui);
+}
+
+bool ExportPanel::keys(Ui& ui, const PictureRequest& seen, const SharedJob& job) {
+    bool used = false;
+    for (const Choice& c : choices()) {
+        if (!ui.key(c.words, c.key) || !seen.playback || !job || exporter_.busy()) continue;
+        write(c, seen, job);
+        used = true;
+    }
+    return used;
 }
 
 void ExportPanel::draw_progress(Ui& ui) {

@@ -15,12 +15,18 @@ class ExportPanel {
     void begin(const std::string& folder);
     const std::string& folder() const { return folder_; }
     void draw(ui::Ui& ui, const PictureRequest& seen, const SharedJob& job);
+    // The keys alone, while the panel is not shown. True when one was used: its progress is to be seen.
+    bool keys(ui::Ui& ui, const PictureRequest& seen, const SharedJob& job);
+    void cancel() { exporter_.cancel(); }
 
     // Takes in what has been written; see Exporter.
     bool take() { return exporter_.take(); }
     bool busy() const { return exporter_.busy(); }
 
   private:
+    struct Choice;
+    static const std::vector<Choice>& choices();
+    void write(const Choice& choice, const PictureRequest& seen, const SharedJob& job);
     void draw_progress(ui::Ui& ui);
     std::string folder_ = "out";
     Exporter exporter_;

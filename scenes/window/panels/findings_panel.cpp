@@ -35,7 +35,7 @@ std::optional<FindingPlace> seen_at(const RanJob& job, const Finding& finding) {
     const std::vector<int>& bends = job.c.steps[place.step].bends;
     const std::vector<double>& lines = job.result.blank.bend_line;
     const bool of_bend = place.of == On::bend;
-    if (place.at || finding.severity == Severity::note || (bends.empty() && !of_bend)) return place;
+    if (place.at || (bends.empty() && !of_bend)) return place;
     const stroke::Recording& recording = job.result.steps[place.step].stroke.recording;
     place.at = picture::spot_on(recording, recording.states[place.state],
                                 lines[of_bend ? place.bend : bends.front()])

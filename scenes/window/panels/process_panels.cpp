@@ -4,7 +4,6 @@
 
 #include "scenes/window/panels/reload_bar.h"
 #include "scenes/window/shared/flow.h"
-#include "sim/counted.h"
 #include "sim/words.h"
 
 namespace overbend::window {
@@ -14,17 +13,12 @@ namespace {
 using ui::Ui;
 using K = sf::Keyboard;
 
-// How the run stands, in a few words.
+// What went wrong with the run, in a few words; the verdict stands in the window's first row.
 void draw_state(Ui& ui, const JobWork& work, const std::string& trouble) {
     const auto alarm = [&](const std::string& words) { ui.words_beside(words, Ui::Weight::alarm); };
     if (!trouble.empty()) return alarm(trouble);
     if (!work.trouble().empty()) return alarm(work.trouble());
-    if (work.behind()) return alarm("stopped: the picture shows the case before the change");
-    if (!work.job()) return;
-    const std::size_t count = job::with(work.job()->result.findings, Severity::stops).size();
-    if (!work.job()->result.solved) return alarm("not solved: see the findings");
-    if (count == 0) return ui.words_beside("feasible", Ui::Weight::muted);
-    alarm(counted(count, "problem"));
+    if (work.behind()) alarm("stopped: the picture shows the case before the change");
 }
 
 }  // namespace
@@ -52,7 +46,29 @@ bool ProcessPanels::take_opened(JobWork& work) {
     return true;
 }
 
-void ProcessPanels::draw_keys(Ui& ui, JobWork& work) {
+std::filesystem::path ProcessPanels::file_beside() const {
+    return edits_ ? name_for_changed(edits_->file().file) : std::filesystem::path();
+}
+
+bool ProcessPanels::save_beside() {
+    if (!edits_) return false;
+    const bool saved = edit_panel_.save_beside(*edits_);
+    if (saved && edit_panel_.take_saved()) watched_.watch(edits_->file());
+    if (!saved) panel_ = Panel::edits;
+    return saved;
+}
+
+std::optional<Verdict> ProcessPanels::verdict(const JobWork& work) const {
+    if (!edits_) return {};
+    return verdict_of(work, *edits_);
+}
+
+std::string ProcessPanels::out_of_date(const JobWork& work) const {
+    return edits_ ? out_of_date_words(work, *edits_) : "";
+}
+
+void ProcessPanels::draw_keys(Ui& ui, JobWork& work, const PictureRequest& seen) {
+    if (panel_ != Panel::exports && export_panel_.keys(ui, seen, work.job())) panel_ = Panel::exports;
     if (!edits_ || panel_ == Panel::edits) return;
     if (EditPanel::keys(ui, *edits_)) work.run(edits_->now());
     if (!ui.key("Save...", {K::S, true})) return;
@@ -86,8 +102,9 @@ void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
     watched_.watch(*on_disk);
 }
 
-void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble) {
-    draw_keys(ui, work);
+void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble,
+                             const PictureRequest& seen) {
+    draw_keys(ui, work, seen);
     draw_files(ui, work);
     Flow flow(ui);
     const auto panel = [&](const char* words, Panel which, K::Key key, const char* tip) {

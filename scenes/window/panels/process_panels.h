@@ -12,6 +12,7 @@
 #include "scenes/window/panels/export_panel.h"
 #include "scenes/window/panels/figures_panel.h"
 #include "scenes/window/panels/findings_panel.h"
+#include "scenes/window/panels/verdict.h"
 #include "scenes/window/panels/watched_file.h"
 #include "scenes/window/shared/remembered.h"
 
@@ -23,10 +24,22 @@ class ProcessPanels {
     // what is there, never thrown.
     void open(const std::filesystem::path& file);
     bool unsaved() const { return edits_ && edits_->changed(); }
+    // The case's file, and the one that save_beside writes; empty: nothing is open.
+    std::filesystem::path file() const { return edits_ ? edits_->file().file : ""; }
+    std::filesystem::path file_beside() const;
+    // False: it cannot be saved, and the panel of the case says why.
+    bool save_beside();
+    // Files are being written.
+    bool writing() const { return export_panel_.busy(); }
+    void stop_writing() { export_panel_.cancel(); }
+    // None: nothing is open.
+    std::optional<Verdict> verdict(const JobWork& work) const;
+    std::string out_of_date(const JobWork& work) const;
+    void open_findings() { panel_ = Panel::findings; }
     void recall(const Remembered& remembered);
     void remember(Remembered& remembered) const;
     // trouble: with the picture, in words.
-    void draw_row(ui::Ui& ui, JobWork& work, const std::string& trouble);
+    void draw_row(ui::Ui& ui, JobWork& work, const std::string& trouble, const PictureRequest& seen);
     bool shown() const { return panel_ != Panel::none; }
     // Takes in what other threads have finished, to be asked all the time. True: something seen has changed.
     bool take(JobWork& work);
@@ -37,7 +50,7 @@ class ProcessPanels {
     std::optional<FindingPlace> draw(ui::Ui& ui, JobWork& work, const PictureRequest& seen);
 
   private:
-    void draw_keys(ui::Ui& ui, JobWork& work);
+    void draw_keys(ui::Ui& ui, JobWork& work, const PictureRequest& seen);
     void read(std::filesystem::path file);
     void draw_files(ui::Ui& ui, JobWork& work);
     bool take_opened(JobWork& work);

@@ -51,8 +51,14 @@ std::optional<files::Case> draw_reload_bar(Ui& ui, WatchedFile& watched) {
 }
 
 std::optional<UnsavedAnswer> draw_unsaved(Ui& ui, const std::string& words, const std::string& proceed,
-                                          const std::string& stay, const ui::Key& key) {
+                                          const std::string& stay, const ui::Key& key,
+                                          const std::string& save) {
     std::optional<UnsavedAnswer> answer;
+    if (!save.empty()) {
+        if (ui.button(save, {sf::Keyboard::Enter}, "Into a new file beside the one that was opened"))
+            answer = UnsavedAnswer::save;
+        ImGui::SameLine();
+    }
     if (ui.button(proceed, key, "Your changes are lost")) answer = UnsavedAnswer::proceed;
     ImGui::SameLine();
     if (ui.button(stay, leave_key)) answer = UnsavedAnswer::stay;

@@ -58,8 +58,12 @@ std::optional<SectionMark> PictureArea::mark_at(const Point& at, double near) co
     return SectionMark{hit.blank_position, hit.layer, !playback.shown.strokes[m.stroke].upper_face_up};
 }
 
-void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark) {
-    const ui::PictureInput input = ui.picture("Picture", texture_);
+void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark, double width,
+                       double height) {
+    const ImVec2 corner = ImGui::GetCursorScreenPos();
+    corner_ = {corner.x, corner.y};
+    times_ = std::min({1.0, width / std::max(1, texture_.width()), height / std::max(1, texture_.height())});
+    const ui::PictureInput input = ui.picture("Picture", texture_, times_);
     if (!shown_) return;
     const double letter = ImGui::GetFontSize();
     if (input.wheel != 0.0) zoom_about(input.at, std::pow(a_notch, input.wheel));
@@ -80,6 +84,19 @@ void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>&
     if (!input.clicked) return;
     mark_before_ = mark;
     if (const std::optional<SectionMark> at = mark_at(input.at, 0.5 * letter)) mark = at;
+}
+
+void PictureArea::draw_ring(const Place& place) const {
+    if (!shown_) return;
+    const picture::View& view = shown_->view;
+    const Point at = view.on_picture(place);
+    if (!picture::holds(view.stage, at)) return;
+    const Point there = corner_ + times_ * at;
+    const float radius = 1.25f * ImGui::GetFontSize();
+    const ImVec2 centre(static_cast<float>(there.x()), static_cast<float>(there.y()));
+    ImDrawList* list = ImGui::GetWindowDrawList();
+    list->AddCircle(centre, radius, IM_COL32(255, 255, 255, 255), 32, 5.0f);
+    list->AddCircle(centre, radius, ImGui::GetColorU32(ImGuiCol_NavHighlight), 32, 3.0f);
 }
 
 void PictureArea::fit() {
@@ -121,7 +138,7 @@ void PictureArea::bring_into_view(const Playback& playback, int stroke, const Pl
     picture::View view = fitted;
     view.scale *= zoom_.times, view.centre += zoom_.shift;
     const Point at = view.on_picture(place);
-    if (picture::holds(picture::grown(view.stage, -ImGui::GetFontSize()), at)) return;
+    if (picture::holds(picture::grown(view.stage, -3.0 * ImGui::GetFontSize()), at)) return;
     // The place and the punch's axis at the die's face, with room around.
     const Place extent = place.cwiseAbs();
     const double scale = std::min({fitted.scale, 0.7 * view.stage.width / std::max(1e-9, extent.x()),

@@ -25,7 +25,10 @@ class PictureArea {
 
     // The mark becomes the place of the strip that was clicked. A double click fits the picture, and leaves
     // the mark as it was before its first click.
-    void draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark);
+    // Until it has been painted for the room that is there, it is drawn smaller, so that all of it is seen.
+    void draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark, double width, double height);
+    // Round a place of what is shown, in window pixels after the last draw; none: it is out of sight.
+    void draw_ring(const picture::Place& place) const;
 
     const picture::Zoom& zoom() const { return zoom_; }
     // Where the pointer is on the strip, for the lens.
@@ -51,6 +54,8 @@ class PictureArea {
     std::optional<Painted> shown_;
     picture::Zoom zoom_;
     std::optional<double> pointed_;
+    picture::Point corner_ = picture::Point::Zero();  // px in the window, as it was drawn last
+    double times_ = 1.0;                              // smaller or larger
     std::chrono::steady_clock::time_point moved_{};
 };
 

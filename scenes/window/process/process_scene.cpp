@@ -11,6 +11,7 @@
 #include "scenes/window/process/section_panel.h"
 #include "scenes/window/process/time_bar.h"
 #include "scenes/window/shared/flow.h"
+#include "scenes/window/shared/severity_mark.h"
 
 namespace overbend::window {
 
@@ -24,6 +25,12 @@ struct ProcessScene::Inside {
     PlayHead head;
     SharedPlayback seen;  // the film that the head is in
     std::optional<SectionMark> mark;
+    struct Ringed {
+        picture::Place at;
+        double frame = 0.0;
+        SharedPlayback playback;
+    };
+    std::optional<Ringed> ringed;  // a finding that was chosen
     picture::Theme theme = picture::Theme::light;
     std::chrono::steady_clock::time_point clock = std::chrono::steady_clock::now();
     double foot = 0.0;    // px, of timeline and controls, as it was last
@@ -41,6 +48,7 @@ struct ProcessScene::Inside {
     void draw_middle(Ui& ui);
     void draw_picture(Ui& ui, double width, double height);
     void draw_panels(Ui& ui);
+    void draw_over(const ImVec2& corner, double width);
     void go_to(const FindingPlace& place);
     void show_interference();
 };
@@ -91,6 +99,16 @@ bool ProcessScene::unsaved() const {
     return in_->panels.unsaved();
 }
 
+const ProcessPanels& ProcessScene::panels() const {
+    return in_->panels;
+}
+ProcessPanels& ProcessScene::panels() {
+    return in_->panels;
+}
+std::optional<Verdict> ProcessScene::verdict() const {
+    return in_->panels.verdict(in_->work);
+}
+
 Motion ProcessScene::motion() {
     Inside& in = *in_;
     in.unseen = in.work.take() || in.unseen;
@@ -133,7 +151,7 @@ void ProcessScene::draw(Ui& ui, picture::Theme theme, double) {
         in.painter.give_back(*in.fresh);
         in.fresh.reset();
     }
-    in.panels.draw_row(ui, in.work, in.trouble);
+    in.panels.draw_row(ui, in.work, in.trouble, in.request());
     in.draw_panels(ui);
     const double side = std::max(21.0 * ImGui::GetFontSize(), 0.19 * ImGui::GetWindowWidth());
     const float gap = ImGui::GetStyle().ItemSpacing.x;
@@ -165,6 +183,8 @@ void ProcessScene::Inside::go_to(const FindingPlace& place) {
     const std::optional<double> frame = frame_of_state(*seen, place.step, place.state);
     if (!frame) return;
     window::go_to(head, *seen, *frame);
+    ringed.reset();
+    if (place.at) ringed = Ringed{*place.at, *frame, seen};
     if (place.at) picture.look_at(*seen, stroke_at(*seen, *frame), *place.at);
 }
 
@@ -209,11 +229,22 @@ void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
     ImGui::BeginChild("picture", {static_cast<float>(width), static_cast<float>(height)}, false,
                       ImGuiWindowFlags_NoScrollbar | ImGuiWindowFlags_NoScrollWithMouse);
     if (picture.has_picture()) {
-        picture.draw(ui, look.lens, mark);
+        const ImVec2 corner = ImGui::GetCursorScreenPos();
+        picture.draw(ui, look.lens, mark, width, height);
+        draw_over(corner, width);
     } else if (!work.busy() && !panels.busy()) {
         ui.words("Drop a case file on the window to see its strokes here.", Ui::Weight::muted);
     }
     ImGui::EndChild();
+}
+
+// The ring of a chosen finding, while its moment is shown; and what is to be said of an older picture.
+void ProcessScene::Inside::draw_over(const ImVec2& corner, double width) {
+    if (ringed && picture.shown() && ringed->playback == picture.shown()->request.playback &&
+        ringed->frame == picture.shown()->request.at)
+        picture.draw_ring(ringed->at);
+    const std::string words = panels.out_of_date(work);
+    if (!words.empty()) draw_band(corner, width, words);
 }
 
 const PlayHead& ProcessScene::head() const {

@@ -7,6 +7,7 @@
 
 #include "scenes/window/job/picture_painter.h"
 #include "scenes/window/job/play_head.h"
+#include "scenes/window/panels/process_panels.h"
 #include "scenes/window/shared/scene.h"
 
 namespace overbend::window {
@@ -21,6 +22,9 @@ class ProcessScene : public Scene {
 
     // Are there changes of the case that no file has?
     bool unsaved() const;
+    const ProcessPanels& panels() const;
+    ProcessPanels& panels();
+    std::optional<Verdict> verdict() const;  // none: no case is open
 
     ui::Motion motion() override;
     void draw(ui::Ui& ui, picture::Theme theme, double seconds) override;

@@ -11,7 +11,7 @@ namespace overbend::window {
 
 class Flow {
   public:
-    explicit Flow(ui::Ui& ui) : ui_(ui) {}
+    explicit Flow(ui::Ui& ui) : ui_(&ui) {}
     // As those of Ui.
     bool button(const std::string& words, const ui::Key& key = ui::no_key, const std::string& tip = "",
                 ui::Enabled enabled = ui::Enabled::yes);
@@ -24,7 +24,7 @@ class Flow {
 
   private:
     void next_button(const std::string& words);
-    ui::Ui& ui_;
+    ui::Ui* ui_;
     bool first_ = true;
 };
 
