@@ -5,6 +5,7 @@
 
 #include "scenes/files/case/read_case.h"
 #include "scenes/window/main_show.h"
+#include "scenes/window/panels/findings_panel.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
 #include "tests/window/script.h"
@@ -137,8 +138,11 @@ TEST_CASE("picture, film and report are written to the folder that is typed, or 
     }
     CHECK(endings == "frame_.pdf frame_.png frame_.svg report.html sheets.pdf ");
     CHECK(on.show.remembered().export_folder == out.string());
-    // A film is begun and given up: nothing is left of it.
+    // A film is begun; closing the window asks first. It is given up: nothing is left of it.
     user.click("Film (MP4)");
+    user.key(K::Q, true);
+    CHECK_FALSE(on.show.over());
+    user.click("Keep open");
     user.click("Cancel export");
     REQUIRE(user.wait());
     CHECK(tests::files_below(out).size() == 5);
@@ -146,6 +150,68 @@ TEST_CASE("picture, film and report are written to the folder that is typed, or 
     user.click("PNG");
     REQUIRE(user.wait());
     CHECK(tests::bytes_of(folder / "case.toml") == tests::small_case);
+}
+
+TEST_CASE("a picture is written by its key while no panel is open") {
+    const tests::OwnFolder folder;
+    window::Remembered r;
+    r.export_folder = (folder.path() / "out").string();
+    window::MainShow show(r, folder.write("case.toml", tests::small_case));
+    ui::Window window(Panels::options(1280, 720));
+    tests::Script user(window, show);
+    REQUIRE(user.wait());
+    CHECK_FALSE(user.has("Folder"));
+    user.key(K::P, true);
+    REQUIRE(user.wait());
+    CHECK(tests::files_below(folder.path() / "out").size() == 1);
+    CHECK(user.has("Folder"));  // what came of it is seen
+}
+
+TEST_CASE("the verdict with its findings is seen in both scenes, and every placed finding has its ring") {
+    Panels on("cases/wrong-order/case.toml");
+    tests::Script& user = on.user;
+    const window::ProcessScene& process = on.show.process();
+    const job::Findings& all = process.job()->result.findings;
+    const std::size_t problems = job::with(all, Severity::stops).size(),
+                      cautions = job::with(all, Severity::caution).size();
+    REQUIRE(problems > 0);
+    REQUIRE(process.verdict());
+    const std::string verdict = process.verdict()->words;
+    CHECK(process.verdict()->standing == window::Standing::problem);
+    CHECK(verdict.rfind("Not feasible: " + std::to_string(problems), 0) == 0);
+    CHECK((verdict.find("caution") != std::string::npos) == (cautions > 0));
+    CHECK(on.show.title() == "overbend: case.toml");
+    user.click("Bench");
+    user.click(verdict);
+    REQUIRE(user.wait());
+    REQUIRE(user.has("Next finding"));
+    CHECK_FALSE(process.ring());
+    int placed = 0;
+    for (const job::Findings& group : job::alike(process.job()->c, job::by_severity(all))) {
+        const std::optional<FindingPlace> place = seen_at(*process.job(), group.front());
+        if (!place) continue;
+        user.key(K::PageDown, false, true);
+        REQUIRE(user.wait());
+        if (!place->at) continue;
+        ++placed;
+        CAPTURE(placed);
+        const std::optional<picture::Point> ring = process.ring();
+        REQUIRE(ring);
+        const picture::Rect stage = process.shown()->view.stage;
+        CHECK(picture::holds(picture::grown(stage, -20.0), *ring));
+    }
+    CHECK(placed > 1);
+    if (const char* shots = std::getenv("OVERBEND_SCREENSHOTS"))
+        user.save(std::string(shots) + "/finding_ringed.png");
+    // It belongs to its moment.
+    user.key(K::Period);
+    REQUIRE(user.wait());
+    CHECK_FALSE(process.ring());
+    // A run that is stopped leaves a picture that is not of the case.
+    user.key(K::R);
+    user.key(K::R);
+    REQUIRE(user.wait());
+    CHECK(process.verdict()->words == "Out of date");
 }
 
 TEST_CASE("findings are stepped through by keys, and the picture goes to them") {

@@ -7,6 +7,7 @@
 #include <chrono>
 
 #include "scenes/files/case/read_case.h"
+#include "scenes/window/job/playback.h"
 
 using namespace overbend::files;
 using namespace overbend::job;
@@ -23,6 +24,29 @@ TEST_CASE("a job comes with its strokes and its shop, and tells how far it is") 
     CHECK(job.shop.tools.size() == 2);
     CHECK(progress.step == 0);
     CHECK(progress.travel > 1.0);
+}
+
+TEST_CASE("strokes are handed over as they come, and make a film that is not judged") {
+    const Case c = read_case("cases/wrong-order/case.toml");
+    const std::atomic<bool> cancelled{false};
+    RunProgress progress;
+    const RanJob job = run_job(c, Wanted(cancelled), progress);
+    REQUIRE(c.steps.size() == 3);
+    std::optional<RanJob> part = progress.take();  // the last that came
+    REQUIRE(part);
+    CHECK_FALSE(progress.take());
+    CHECK(part->goes_on);
+    CHECK_FALSE(job.goes_on);
+    CHECK(part->recorded() == std::vector<int>{0, 1});
+    // As in the whole job, on the same blank.
+    CHECK(part->result.blank.length == job.result.blank.length);
+    CHECK(part->result.steps[1].bends[0].free == job.result.steps[1].bends[0].free);
+    const SharedPlayback film =
+        make_playback(std::make_shared<const RanJob>(std::move(*part)), {640, 480},
+                      overbend::picture::Lens::hidden, overbend::picture::Charts::hidden);
+    CHECK(film->strokes.size() == 2);
+    for (const overbend::film::Instant& m : film->frames.instants)
+        CHECK(m.passage != overbend::film::Passage::finished);
 }
 
 TEST_CASE("a job that nobody wants any more ends soon") {

@@ -7,6 +7,7 @@
 #include <SFML/System/Sleep.hpp>
 #include <cstdlib>
 
+#include "scenes/files/case/read_case.h"
 #include "scenes/window/main_show.h"
 #include "tests/files/own_folder.h"
 #include "tests/files/small_case.h"
@@ -204,6 +205,19 @@ TEST_CASE("once changes are saved, what was asked for goes on") {
     CHECK_THROWS(change_and_save("0.7", "second.toml"));  // no frame comes any more
     CHECK(on.show.over());
     CHECK(std::filesystem::exists(on.folder.path() / "second.toml"));
+}
+
+TEST_CASE("on leaving, the case is saved beside its file when that is asked for") {
+    OnDisk on;
+    on.user.click("Case");
+    on.user.type("Thickness", "0,8");
+    REQUIRE(on.user.wait());
+    CHECK(on.show.title() == "overbend: case.toml (not saved)");
+    on.user.key(K::Q, true);
+    CHECK_THROWS(on.user.click("Save as case-changed.toml"));  // no frame comes any more
+    CHECK(on.show.over());
+    CHECK(files::read_case(on.folder.path() / "case-changed.toml").thickness == 0.8);
+    CHECK(files::read_case(on.folder.path() / "case.toml").thickness == 1.0);
 }
 
 TEST_CASE("closing that is asked for twice is meant") {

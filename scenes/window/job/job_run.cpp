@@ -35,6 +35,7 @@ RanJob run_job(const files::Case& c, const Wanted& wanted, RunProgress& progress
         progress.step = step, progress.travel = travel;
     };
     how.after_step = [&](const job::JobResult& so_far) {
+        wanted.check();
         RanJob part;
         part.c = c, part.result = so_far, part.goes_on = true;
         progress.put(std::move(part));

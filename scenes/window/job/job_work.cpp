@@ -22,9 +22,9 @@ void JobWork::run(const files::Case& c) {
     trouble_.clear();
     behind_ = false;
     begun_.reset();
-    progress_.take();
-    runner_.start([c, opening = opening_, &progress = progress_](const Wanted& wanted) {
-        RanJob job = run_job(c, wanted, progress);
+    progress_ = std::make_shared<RunProgress>();  // what is cancelled may still tell the old one
+    runner_.start([c, opening = opening_, progress = progress_](const Wanted& wanted) {
+        RanJob job = run_job(c, wanted, *progress);
         job.opening = opening;
         return job;
     });
@@ -42,13 +42,13 @@ void JobWork::cancel() {
 }
 
 std::string JobWork::progress_words() const {
-    return words("stroke %d of %d, %.2f mm", progress_.step + 1, static_cast<int>(running_case_.steps.size()),
-                 progress_.travel.load());
+    return words("stroke %d of %d, %.2f mm", progress_->step + 1, static_cast<int>(running_case_.steps.size()),
+                 progress_->travel.load());
 }
 
 double JobWork::part_done() const {
-    const int step = progress_.step, count = static_cast<int>(running_case_.steps.size());
-    const double travel = progress_.travel;
+    const int step = progress_->step, count = static_cast<int>(running_case_.steps.size());
+    const double travel = progress_->travel;
     const double usual = step < static_cast<int>(usual_travel_.size()) ? usual_travel_[step] : 0.0;
     // The way back is short.
     const double part = usual > 0.0 ? std::clamp(travel / usual, 0.0, 1.0) : 0.5;
@@ -75,7 +75,7 @@ bool JobWork::out_of_date() const {
 // A changed case keeps its last picture until the whole job has run: a film that is cut short would take the
 // place away that one looks at.
 bool JobWork::take_strokes() {
-    std::optional<RanJob> part = progress_.take();
+    std::optional<RanJob> part = progress_->take();
     const bool shown = playback_ && playback_->job->opening == opening_ && !playback_->job->goes_on;
     if (!part || shown || !part->has_strokes()) return false;
     part->opening = opening_;
@@ -94,7 +94,7 @@ bool JobWork::take() {
         const bool to_be_shown = ran->has_strokes();
         if (to_be_shown || !job_) job_ = std::make_shared<const RanJob>(std::move(*ran));
         begun_.reset();
-        progress_.take();
+        progress_->take();
         if (to_be_shown) make_film(job_);
         behind_ = !to_be_shown;
         changed = true;

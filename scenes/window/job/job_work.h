@@ -53,7 +53,7 @@ class JobWork {
     bool take_strokes();  // of the job that is running
     files::Case running_case_;
     int opening_ = 0;  // of how many cases
-    RunProgress progress_;
+    std::shared_ptr<RunProgress> progress_ = std::make_shared<RunProgress>();
     SharedJob job_;
     SharedJob begun_;  // the strokes so far of one that runs, of a case of which nothing has been shown
     SharedPlayback playback_;

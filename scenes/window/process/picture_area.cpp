@@ -86,12 +86,17 @@ void PictureArea::draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>&
     if (const std::optional<SectionMark> at = mark_at(input.at, 0.5 * letter)) mark = at;
 }
 
+std::optional<Point> PictureArea::seen_at(const Place& place) const {
+    if (!shown_) return {};
+    const Point at = shown_->view.on_picture(place);
+    if (!picture::holds(shown_->view.stage, at)) return {};
+    return at;
+}
+
 void PictureArea::draw_ring(const Place& place) const {
-    if (!shown_) return;
-    const picture::View& view = shown_->view;
-    const Point at = view.on_picture(place);
-    if (!picture::holds(view.stage, at)) return;
-    const Point there = corner_ + times_ * at;
+    const std::optional<Point> at = seen_at(place);
+    if (!at) return;
+    const Point there = corner_ + times_ * *at;
     const float radius = 1.25f * ImGui::GetFontSize();
     const ImVec2 centre(static_cast<float>(there.x()), static_cast<float>(there.y()));
     ImDrawList* list = ImGui::GetWindowDrawList();

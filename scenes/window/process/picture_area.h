@@ -27,7 +27,8 @@ class PictureArea {
     // the mark as it was before its first click.
     // Until it has been painted for the room that is there, it is drawn smaller, so that all of it is seen.
     void draw(ui::Ui& ui, LensFollows lens, std::optional<SectionMark>& mark, double width, double height);
-    // Round a place of what is shown, in window pixels after the last draw; none: it is out of sight.
+    // Where a place of what is shown is on it; none: out of sight.
+    std::optional<picture::Point> seen_at(const picture::Place& place) const;
     void draw_ring(const picture::Place& place) const;
 
     const picture::Zoom& zoom() const { return zoom_; }

@@ -48,6 +48,7 @@ struct ProcessScene::Inside {
     void draw_middle(Ui& ui);
     void draw_picture(Ui& ui, double width, double height);
     void draw_panels(Ui& ui);
+    bool ring_is_due() const;
     void draw_over(const ImVec2& corner, double width);
     void go_to(const FindingPlace& place);
     void show_interference();
@@ -167,6 +168,11 @@ void ProcessScene::draw(Ui& ui, picture::Theme theme, double) {
     ImGui::EndChild();
 }
 
+bool ProcessScene::Inside::ring_is_due() const {
+    return ringed && picture.shown() && ringed->playback == picture.shown()->request.playback &&
+           ringed->frame == picture.shown()->request.at;
+}
+
 void ProcessScene::Inside::draw_panels(Ui& ui) {
     if (!panels.shown()) return;
     const double side = panels.width() * ImGui::GetFontSize();
@@ -240,9 +246,7 @@ void ProcessScene::Inside::draw_picture(Ui& ui, double width, double height) {
 
 // The ring of a chosen finding, while its moment is shown; and what is to be said of an older picture.
 void ProcessScene::Inside::draw_over(const ImVec2& corner, double width) {
-    if (ringed && picture.shown() && ringed->playback == picture.shown()->request.playback &&
-        ringed->frame == picture.shown()->request.at)
-        picture.draw_ring(ringed->at);
+    if (ring_is_due()) picture.draw_ring(ringed->at);
     const std::string words = panels.out_of_date(work);
     if (!words.empty()) draw_band(corner, width, words);
 }
@@ -253,6 +257,11 @@ const PlayHead& ProcessScene::head() const {
 
 const std::optional<Painted>& ProcessScene::shown() const {
     return in_->picture.shown();
+}
+
+std::optional<picture::Point> ProcessScene::ring() const {
+    if (!in_->ring_is_due()) return {};
+    return in_->picture.seen_at(in_->ringed->at);
 }
 
 const SharedJob& ProcessScene::job() const {

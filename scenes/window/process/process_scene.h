@@ -34,6 +34,7 @@ class ProcessScene : public Scene {
     const PlayHead& head() const;
     const std::optional<Painted>& shown() const;  // without its pixels
     const SharedJob& job() const;
+    std::optional<picture::Point> ring() const;  // of a chosen finding, px of the picture; none is drawn
 
   private:
     struct Inside;
