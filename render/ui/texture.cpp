@@ -46,7 +46,8 @@ void* Texture::handle() const {
 void Texture::add_to(ImDrawList& list, const picture::Point& corner, double times) const {
     if (width_ == 0) return;
     const ImVec2 low(static_cast<float>(corner.x()), static_cast<float>(corner.y()));
-    const ImVec2 high(low.x + static_cast<float>(times * width_), low.y + static_cast<float>(times * height_));
+    const ImVec2 high(low.x + static_cast<float>(times * width_),
+                      low.y + static_cast<float>(times * height_));
     list.AddCallback([](const ImDrawList*, const ImDrawCmd*) { glDisable(GL_BLEND); }, nullptr);
     list.AddImage(handle(), low, high);
     list.AddCallback([](const ImDrawList*, const ImDrawCmd*) { glEnable(GL_BLEND); }, nullptr);

@@ -147,7 +147,7 @@ TEST_CASE("the next press begins from the bent strip") {
 }
 
 TEST_CASE("pure bending: a strip goes on where it was, hardens, and is bent back") {
-    // Without back stresses what is let go and bent again comes back to where it was, by the flow curve's
+    // Without back stresses what is released and bent again comes back to where it was, by the flow curve's
     // definition; and beyond flat it is as strong as it has become, so stronger than at first.
     const BenchSetup setup = setup_of({"dc01"}, BenchKind::pure);
     REQUIRE(card_of(setup.metals[0]).backstress.empty());
@@ -171,7 +171,7 @@ TEST_CASE("what is written as springback is the difference of what is written be
     CHECK(written_springback(-1.04 * degree, 0.06 * degree) == doctest::Approx(-1.1));
 }
 
-TEST_CASE("a state follows the punch: it turns, lets go, presses again, and begins anew") {
+TEST_CASE("a state follows the punch: it turns, releases, presses again, and takes a new strip") {
     BenchState state = begin_bench({});
     const double first = state.way;
     CHECK(state.moves.size() == 1);

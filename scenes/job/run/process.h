@@ -80,9 +80,9 @@ std::string verdict_words(const JobResult& job);
 struct ProcessOptions {
     bool record = true;  // all states, for pictures; false: loaded and free alone
     std::function<void(int step, double travel)> progress;
-    // After each step but the last, on the blank that the whole job is pressed on: what there is so far. It is
-    // not judged yet.
-    std::function<void(const JobResult& so_far)> after_step;
+    // After each step but the last, on the blank that the whole job is pressed on: what there is by then, not
+    // judged.
+    std::function<void(const JobResult& by_then)> after_step;
 };
 
 // A hit of a step as a finding.

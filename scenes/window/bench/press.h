@@ -2,7 +2,7 @@
 // as often as it is moved.
 //
 //   BenchPress press(setup);
-//   press.follow({{3.2}, {0.0}, {3.4}});  // pressed, let go, and pressed again from the bent strip
+//   press.follow({{3.2}, {0.0}, {3.4}});  // pressed, released, and pressed again from the bent strip
 //   press.strips()[0].loaded              // rad
 //
 // A strip stays bent: while the punch goes up it springs back in contact, and when nothing touches it any
@@ -50,7 +50,7 @@ struct BentStrip {
     bool goes_back() const { return instant > held_instant(); }
 };
 
-// Where the punch went and turned: the way, or the curvature in pure bending; or it let the strip go.
+// Where the punch went and turned: the way, or the curvature in pure bending; or the strip was released.
 struct BenchMove {
     double way = 0.0;
     bool let_go = false;  // the punch went up out of reach, the moment fell to 0; the way says nothing then
@@ -69,7 +69,7 @@ class BenchPress {
     const std::string& limited_by() const;  // in words; empty: deepest()
     const std::vector<BentStrip>& deepest_strips() const;
 
-    // New strips go all these ways, held within 0 and the limit (pure bending: the limit either side of flat).
+    // New strips go all these ways, held within 0 and the limit; in pure bending the limit either side of 0.
     // released: in pure bending, part of the moment's way back to 0 after the last of them, 0 to 1.
     void follow(const std::vector<BenchMove>& moves, double released = 0.0);
     // A new strip, once.

@@ -54,7 +54,7 @@ void reset(BenchState& state);       // figures, tools and way as at the beginni
 void press_to(BenchState& state, double way);
 void new_strip(BenchState& state);               // a flat one, pressed once as far as the last one was
 void press_flat(BenchState& state, double way);  // a flat one, so far
-// What is set up has changed: a new strip goes through the last press, and is let go if the last one was.
+// What is set up has changed: a new strip goes through the last press, and is released if the last one was.
 void renew_strip(BenchState& state);
 void press_again(BenchState& state);  // the same strip, as far as before
 bool worn(const BenchState& state);   // it has turned as often as can be followed

@@ -37,7 +37,7 @@ struct BenchShown {
     std::optional<BenchTrouble> trouble;  // then there is nothing but this
     std::shared_ptr<picture::Pixels> board;
     std::vector<BenchReading> readings;
-    double way = 0.0;     // as it was reached; curvature of the first strip when it is let go
+    double way = 0.0;     // as it was reached; curvature of the first strip once it is free
     std::string held_by;  // why a strip went no further than that; empty: none did
     double limit = 0.0;
     std::string limited_by;  // in words; empty: nothing but the tools' room

@@ -21,9 +21,9 @@ struct RanJob {
     job::JobResult result;  // with what the shop finds against it; ends after a stroke that was not solved
     job::ShopReport shop;
     job::FlatPattern pattern;  // its job is empty: it is the result beside it
-    int opening = 0;    // jobs of the same opened case, changed or saved under another name, have the same
+    int opening = 0;       // jobs of the same opened case, changed or saved under another name, have the same
     bool goes_on = false;  // strokes are still to come: it is not judged
-    std::string wrong;  // why there are no strokes, or no shop report of them; empty: both are there
+    std::string wrong;     // why there are no strokes, or no shop report of them; empty: both are there
 
     // The steps that can be shown: those whose strokes are recorded. None: the job cannot.
     std::vector<int> recorded() const;

@@ -42,8 +42,8 @@ void JobWork::cancel() {
 }
 
 std::string JobWork::progress_words() const {
-    return words("stroke %d of %d, %.2f mm", progress_->step + 1, static_cast<int>(running_case_.steps.size()),
-                 progress_->travel.load());
+    return words("stroke %d of %d, %.2f mm", progress_->step + 1,
+                 static_cast<int>(running_case_.steps.size()), progress_->travel.load());
 }
 
 double JobWork::part_done() const {

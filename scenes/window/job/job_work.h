@@ -55,7 +55,7 @@ class JobWork {
     int opening_ = 0;  // of how many cases
     std::shared_ptr<RunProgress> progress_ = std::make_shared<RunProgress>();
     SharedJob job_;
-    SharedJob begun_;  // the strokes so far of one that runs, of a case of which nothing has been shown
+    SharedJob begun_;  // the strokes of one that runs, of a case of which nothing has been shown
     SharedPlayback playback_;
     std::optional<PlaybackShape> wanted_;
     std::string trouble_;

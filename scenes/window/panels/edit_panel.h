@@ -28,8 +28,8 @@ class EditPanel {
   private:
     void draw_saving(ui::Ui& ui, CaseEdits& edits);
     bool to_the_top_ = false;  // where saving stands
-    int step_ = 0;   // the chosen one; -1: none
-    int tool_ = -1;  // the same
+    int step_ = 0;             // the chosen one; -1: none
+    int tool_ = -1;            // the same
     bool saving_ = false;
     std::string name_;
     std::string overwrite_;  // a file that is there and would be written over

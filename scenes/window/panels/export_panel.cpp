@@ -10,7 +10,7 @@ using ui::Ui;
 using K = sf::Keyboard;
 
 struct ExportPanel::Choice {
-    const char *heading, *words, *tip;
+    const char *heading, *tip, *words;
     ui::Key key;
     std::optional<FrameForm> frame;  // else the film, or the report
     bool film = false;
@@ -19,18 +19,18 @@ struct ExportPanel::Choice {
 const std::vector<ExportPanel::Choice>& ExportPanel::choices() {
     static const char *const picture = "The picture on screen", *const whole = "The whole job";
     static const std::vector<Choice> all = {
-        {picture, "PNG", "Pixels, for slides and pages", {K::P, true}, FrameForm::png},
-        {picture, "SVG", "Lines and text that can be edited", {K::G, true}, FrameForm::svg},
-        {picture, "PDF", "For print", {K::D, true}, FrameForm::pdf},
+        {picture, "Pixels, for slides and pages", "PNG", {K::P, true}, FrameForm::png},
+        {picture, "Lines and text that can be edited", "SVG", {K::G, true}, FrameForm::svg},
+        {picture, "For print", "PDF", {K::D, true}, FrameForm::pdf},
         {whole,
-         "Film (MP4)",
          "1920 x 1080, with the colours and springback on screen",
+         "Film (MP4)",
          {K::M, true},
          {},
          true},
         {whole,
-         "Report and sheets",
          "One page that explains the job (HTML), and sheets for the shop (PDF)",
+         "Report and sheets",
          {K::E, true},
          {}}};
     return all;

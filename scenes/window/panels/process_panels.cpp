@@ -102,8 +102,7 @@ void ProcessPanels::draw_files(Ui& ui, JobWork& work) {
     watched_.watch(*on_disk);
 }
 
-void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble,
-                             const PictureRequest& seen) {
+void ProcessPanels::draw_row(Ui& ui, JobWork& work, const std::string& trouble, const PictureRequest& seen) {
     draw_keys(ui, work, seen);
     draw_files(ui, work);
     Flow flow(ui);

@@ -25,8 +25,8 @@ std::string out_of_date_words(const JobWork& work, const CaseEdits& edits) {
     if (!work.playback()) return "";
     const bool part = work.playback()->job->goes_on;
     if (work.running())
-        return (part ? "The strokes so far. Running " : "Of the run before. Running ") + work.progress_words() +
-               ".";
+        return (part ? "The strokes up to now. Running " : "Of the run before. Running ") +
+               work.progress_words() + ".";
     if (work.behind()) return "Before your change: the run was stopped.";
     if (edits.mistake()) return "Before your change, which cannot be run.";
     if (work.out_of_date()) return "Of the run before. The picture of the new one is being made.";

@@ -101,7 +101,7 @@ void PictureArea::draw_ring(const Place& place) const {
     const ImVec2 centre(static_cast<float>(there.x()), static_cast<float>(there.y()));
     ImDrawList* list = ImGui::GetWindowDrawList();
     list->AddCircle(centre, radius, IM_COL32(255, 255, 255, 255), 32, 5.0f);
-    list->AddCircle(centre, radius, ImGui::GetColorU32(ImGuiCol_NavHighlight), 32, 3.0f);
+    list->AddCircle(centre, radius, IM_COL32(0x00, 0x72, 0xB2, 0xFF), 32, 3.0f);
 }
 
 void PictureArea::fit() {

@@ -114,7 +114,7 @@ void draw_view_controls(ui::Ui& ui, ViewChoice& choice, PictureArea& picture, co
             choice.charts == picture::Charts::shown ? picture::Charts::hidden : picture::Charts::shown;
     draw_lens(ui, choice, flow);
     draw_colours(ui, choice, flow);
-    flow.boxed("springback", 14.0 * ImGui::GetFontSize(), [&] {
+    flow.boxed("springback", 18.0 * ImGui::GetFontSize(), [&] {
         ui.slider("Springback", choice.springback_scale, 1.0, 20.0, "%.1f times",
                   "How many times larger the springback is drawn");
     });
