@@ -54,8 +54,9 @@ struct StepResult {
     clearance::Closest least;
     std::vector<Interference> interferences;
     clearance::Way way_in = clearance::Way::in_the_plane, way_off = clearance::Way::in_the_plane;
-    double gauge = 0.0;    // mm, from the punch's axis to the gauge's face; 0 without one
-    double wall_ms = 0.0;  // printed, never written
+    double ram_stop = 0.0;  // mm, height of the punch over the die at the stop: what a press holds
+    double gauge = 0.0;     // mm, from the punch's axis to the gauge's face; 0 without one
+    double wall_ms = 0.0;   // printed, never written
 };
 
 struct JobResult {
@@ -83,6 +84,10 @@ struct ProcessOptions {
     // After each step but the last, on the blank that the whole job is pressed on: what there is by then, not
     // judged.
     std::function<void(const JobResult& by_then)> after_step;
+    // Where the ram stops, one a step, as StepResult::ram_stop: whatever the strip, it goes there. Nothing,
+    // or none at all: as the case says.
+    std::vector<std::optional<double>> ram_stop;
+    const files::Case* drawn = nullptr;  // whose drawing the part is judged by; null: the case's own
 };
 
 // A hit of a step as a finding.
