@@ -1,5 +1,5 @@
 // A case that can be read, whatever the bytes: a drawing, tools and steps of sizes that may suit one another
-// or not. It is refused, or run or planned to an end that is told; nothing that is measured is without a value.
+// or not. It is refused, or run or planned to an end that is told; nothing measured is without a value.
 
 #include <fuzzer/FuzzedDataProvider.h>
 
