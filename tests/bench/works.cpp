@@ -65,6 +65,7 @@ struct Increment::Inside {
 };
 
 Increment::Increment() : in_(std::make_unique<Inside>()) {
+    in_->at.strip = in_->pressed.scene.strip;
     in_->solver.start(in_->at);
     for (double move = 0.01; in_->at.travel < 2.0; move = std::min(0.05, 1.5 * move))
         in_->solver.step(in_->at, move);
