@@ -86,6 +86,8 @@ struct ContactPoint {
     double slip = 0.0;             // along the tool in this increment, mm
     Vec2 force = Vec2::Zero();     // of the last evaluation, on the strip
     Vec2 place = Vec2::Zero();
+    double gap = 1e300;           // there, mm
+    Vec2 normal = Vec2::UnitY();  // of the tool there
 };
 
 struct ContactSet {
@@ -127,6 +129,11 @@ struct ContactSum {
 };
 ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
                         ContactSet& set, Equations& to);
+
+// How far a point of a group has moved at most against the tool, which stands at tool_at, since it was looked
+// at, with the strip at u, mm.
+double moved_at_most(const ContactScene& scene, const std::vector<double>& u, const ContactGroup& g,
+                     const ElementFace& face, const Vec2& tool_at);
 
 // Takes the pressures of the last evaluation as the lagged ones; returns the friction's energy with them.
 double lag_friction(ContactSet& set, const ContactLaw& law);
