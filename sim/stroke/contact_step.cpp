@@ -25,9 +25,14 @@ Eigen::Vector2d height_change(const ContactScene& scene, const ContactGroup& g, 
 double ContactStep::slope_at(const ContactLaw& law, double slope, double share) const {
     double sum = slope * (1.0 - share);
     for (const Moving& m : moving_) {
-        const double way = share * m.closing;
-        sum += m.weight * m.closing *
-               (pressure_at(law, m.gap - way).value - m.pressure.value + m.pressure.slope * way);
+        const double way = share * m.closing, along = share * m.sliding;
+        const double pressure = pressure_at(law, m.gap - way).value;
+        const double foreseen = m.pressure.value - m.pressure.slope * way;
+        sum += m.weight * m.closing * (pressure - foreseen);
+        const double traction = traction_at(law, m.held, m.slip + along, pressure).value;
+        sum -= m.weight * m.sliding *
+               (traction - m.traction.value - m.traction.by_slip * along +
+                m.traction.by_pressure * m.pressure.slope * way);
     }
     return sum;
 }
@@ -60,8 +65,12 @@ double ContactStep::share(const ContactScene& scene, const std::vector<double>& 
             // As it was looked at last, and how far it has come since.
             const double gap = p.gap + p.normal.dot((s.at - stand.at) - (p.place - g.tool_at));
             const double closing = p.normal.dot(tool - move);
-            if (std::min(gap, gap - closing) >= soft || std::max(gap, gap - closing) <= -soft) continue;
-            moving_.push_back({p.weight, closing, gap, pressure_at(scene.law, gap)});
+            if (std::min(gap, gap - closing) >= soft) continue;
+            const Vec2 along(p.normal.y(), -p.normal.x());
+            const double slip = along.dot(s.at - p.start - stand.moved);
+            Moving m{p.weight, closing, gap, along.dot(move - tool), slip, p.held, pressure_at(scene.law, gap), {}};
+            m.traction = traction_at(scene.law, p.held, slip, m.pressure.value);
+            moving_.push_back(m);
         }
     }
     if (slope_at(scene.law, slope, 1.0) <= -small_slope * slope) return 1.0;

@@ -29,7 +29,9 @@ class ContactStep {
   private:
     struct Moving {
         double weight = 0.0, closing = 0.0, gap = 0.0;
+        double sliding = 0.0, slip = 0.0, held = 0.0;
         Pressure pressure;
+        Traction traction;
     };
     double slope_at(const ContactLaw& law, double slope, double share) const;
     std::vector<Moving> moving_;  // points whose pressure is not straight along the direction
