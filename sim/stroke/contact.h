@@ -77,9 +77,9 @@ struct ContactGroup {
 
 struct ContactPoint {
     double xi = 0.0;
-    double weight = 0.0;        // mm of the mid-line
-    Vec2 start = Vec2::Zero();  // where it was in the last accepted state
-    double normal_force = 0.0;  // of the last evaluation, N per mm
+    double weight = 0.0;           // mm of the mid-line
+    Vec2 start = Vec2::Zero();     // where it was in the last accepted state
+    double normal_force = 0.0;     // of the last evaluation, N per mm
     double lagged_pressure = 0.0;  // that the friction's energy is measured with, N/mm2
     double held = 0.0;             // traction in the last accepted state, N/mm2
     double traction = 0.0;         // of the last evaluation

@@ -25,22 +25,20 @@ Eigen::Vector2d height_change(const ContactScene& scene, const ContactGroup& g, 
 double ContactStep::slope_at(const ContactLaw& law, double slope, double share) const {
     double sum = slope * (1.0 - share);
     for (const Moving& m : moving_) {
-        const double way = share * m.closing, along = share * m.sliding;
-        const double pressure = pressure_at(law, m.gap - way).value;
-        const double foreseen = m.pressure.value - m.pressure.slope * way;
-        sum += m.weight * m.closing * (pressure - foreseen);
-        const double traction = traction_at(law, m.held, m.slip + along, pressure).value;
-        sum -= m.weight * m.sliding *
-               (traction - m.traction.value - m.traction.by_slip * along +
-                m.traction.by_pressure * m.pressure.slope * way);
+        const double closer = share * m.closing, further = share * m.sliding;
+        const double p = pressure_at(law, m.gap - closer).value, rise = -m.pressure.slope * closer;
+        const double q = traction_at(law, m.held, m.slip + further, p).value;
+        const Traction& was = m.traction;
+        sum += m.weight * (m.closing * (p - m.pressure.value - rise) -
+                           m.sliding * (q - was.value - was.by_slip * further - was.by_pressure * rise));
     }
     return sum;
 }
 
-double ContactStep::share(const ContactScene& scene, const std::vector<double>& u,
+// The points that touch somewhere along the direction.
+void ContactStep::collect(const ContactScene& scene, const std::vector<double>& u,
                           const std::vector<double>& direction, const ToolStands& stands,
-                          const ContactSet& set, double slope) {
-    const double soft = scene.law.soft;
+                          const ContactSet& set) {
     const std::size_t nodes = static_cast<std::size_t>(strip::node_unknowns) * (scene.elements() + 1);
     moving_.clear();
     ahead_.resize(u.size());
@@ -65,14 +63,22 @@ double ContactStep::share(const ContactScene& scene, const std::vector<double>& 
             // As it was looked at last, and how far it has come since.
             const double gap = p.gap + p.normal.dot((s.at - stand.at) - (p.place - g.tool_at));
             const double closing = p.normal.dot(tool - move);
-            if (std::min(gap, gap - closing) >= soft) continue;
+            if (std::min(gap, gap - closing) >= scene.law.soft) continue;
             const Vec2 along(p.normal.y(), -p.normal.x());
-            const double slip = along.dot(s.at - p.start - stand.moved);
-            Moving m{p.weight, closing, gap, along.dot(move - tool), slip, p.held, pressure_at(scene.law, gap), {}};
-            m.traction = traction_at(scene.law, p.held, slip, m.pressure.value);
+            Moving m;
+            m.weight = p.weight, m.closing = closing, m.sliding = along.dot(move - tool);
+            m.gap = gap, m.slip = along.dot(s.at - p.start - stand.moved), m.held = p.held;
+            m.pressure = pressure_at(scene.law, gap);
+            m.traction = traction_at(scene.law, p.held, m.slip, m.pressure.value);
             moving_.push_back(m);
         }
     }
+}
+
+double ContactStep::share(const ContactScene& scene, const std::vector<double>& u,
+                          const std::vector<double>& direction, const ToolStands& stands,
+                          const ContactSet& set, double slope) {
+    collect(scene, u, direction, stands, set);
     if (slope_at(scene.law, slope, 1.0) <= -small_slope * slope) return 1.0;
     double low = 0.0, high = 1.0;
     for (int i = 0; i < 40 && high - low > 0.02 * high; ++i) {

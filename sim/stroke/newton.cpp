@@ -6,8 +6,6 @@
 #include "sim/strip/beam_element.h"
 #include "sim/stroke/increment.h"
 #include "sim/tolerances.h"
-#include <cstdio>
-#include <cstdlib>
 
 namespace overbend::stroke {
 
@@ -65,7 +63,6 @@ double IncrementSolver::residual_norm() const {
 }
 
 StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
-    if(getenv("NWT")) fprintf(stderr,"STEP travel %.5f move %.6f\n",c.travel,ram_move);
     Totals here = evaluate(c, u_, ram_move);
     if (here.folded) return StepOutcome::folded;
     for (iterations_ = 0; iterations_ < limits::iterations; ++iterations_) {
@@ -88,13 +85,13 @@ StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
 
         step = std::min(step, contact_step_.share(scene_, u_, direction_, stands_, contacts_, slope));
 
-        bool found = false; if(getenv("NWT")) fprintf(stderr,"  it %d res %.3e slope %.3e turn %.2e step %.3f:",iterations_,residual_,slope,turn,step);
+        bool found = false;
         for (int half = 0; half < 8; ++half) {
             for (int i = 0; i < unknowns_; ++i) trial_[i] = u_[i] + step * direction_[i];
             const Totals next = evaluate(c, trial_, ram_move);
             if (!next.folded) {
                 const double slope_there = slope_along_direction();
-                const double fall = next.energy - here.energy; if(getenv("NWT")) fprintf(stderr," [%.4f fall %.2e st %.2e]",step,fall,slope_there);
+                const double fall = next.energy - here.energy;
                 const double noise = 1e-13 * std::abs(here.energy) + 1e-16;
                 const bool down = fall <= 1e-4 * step * slope + noise && slope_there <= 0.9 * std::abs(slope);
                 const bool flat = std::abs(slope_there) <= 0.5 * std::abs(slope);
@@ -110,7 +107,6 @@ StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
                 step *= 0.3;
             }
         }
-        if(getenv("NWT")) fprintf(stderr,"\n");
         if (!found) return StepOutcome::not_converged;
         u_.swap(trial_);
     }
