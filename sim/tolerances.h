@@ -34,6 +34,14 @@ constexpr double way_back_growth = 2.0;
 constexpr double force_increment = 0.06;
 constexpr double force_jump = 0.24;
 
+// Increment in which a strip jumps that has no equilibrium between two states, over the thickness.
+constexpr double jump_increment = 1e-4;
+
+// Work of one increment, over the largest work put in, that may be missing before the increment is cut.
+constexpr double open_increment = 3e-3;
+// That reference is no less than this, over (hoop yield stress x thickness^2): some first tenth of a bend.
+constexpr double open_increment_work = 0.2;
+
 // Largest fall of the punch force in an increment on the way back, over the force at the stop, as far as it
 // can be foreseen; for the same reason.
 constexpr double force_fall = 0.15;

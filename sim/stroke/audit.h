@@ -15,12 +15,13 @@ struct Audit {
     double contact = 0.0;                             // stored in the contacts
     double springs = 0.0;                             // stored in the springs of pads and clamps
     double weight = 0.0;                              // work of the strip's own weight on it
+    double set_free = 0.0;                            // where the strip jumped: it sways and rings with it
     double regularisation = 0.0;                      // hold of rigid modes and length-scale term
     double contact_start = 0.0, springs_start = 0.0;  // stored in them when the balance began
     double largest = 0.0;  // largest work put in up to now: reference of the residue,
     double least = 0.0;    // but no less than this: a strip that is touched, not bent
     double residue() const {
-        return tools + weight - elastic - plastic - friction - contact - springs - regularisation;
+        return tools + weight - elastic - plastic - friction - contact - springs - regularisation - set_free;
     }
     double residue_percent() const {
         const double whole = largest > least ? largest : least;

@@ -100,6 +100,13 @@ double Driver::next_increment(double move, double pressed) const {
     return std::min(change * move, options_.solver.largest_increment * t);
 }
 
+// Work that may be missing from an increment, N mm per mm.
+double Driver::open_increment() const {
+    return limits::open_increment *
+           std::max(now_.audit.largest,
+                    limits::open_increment_work * solver_.force_scale() * scene_.strip.thickness);
+}
+
 // One accepted increment downwards, at most to `limit` of travel; cut as often as it takes.
 bool Driver::step_down(double limit) {
     const double t = scene_.strip.thickness;
@@ -110,11 +117,16 @@ bool Driver::step_down(double limit) {
         if (outcome == StepOutcome::solved) {
             const bool jumped = solver_.last_slip() > limits::slip_over_ram * move + limits::slip_free * t;
             const double pressed = std::abs(now_.punch_force - before.punch_force) / solver_.force_scale();
-            if ((pressed > limits::force_jump || jumped) && move > limits::closing_increment * t) {
+            const double missing = now_.audit.residue() - before.audit.residue();
+            const bool open = std::abs(missing) > open_increment();
+            if (((pressed > limits::force_jump || jumped) && move > limits::closing_increment * t) ||
+                (open && move > limits::jump_increment * t)) {
                 now_ = before;  // the tools have closed on the strip within the increment, or it slid away
                 increment_ = 0.35 * move;
                 continue;
             }
+            // Between two states that are as near as they can be there is no equilibrium: the strip jumps.
+            if (open && missing > 0.0) now_.audit.set_free += missing;
             const double next = next_increment(move, pressed);
             if (move >= 0.999 * increment_ || next < move) increment_ = next;
             // In a hem the inner face lies on itself, and cannot be sharper than that.

@@ -67,6 +67,7 @@ class Driver {
     bool fail(Outcome outcome, const char* what);
     bool end_at(Outcome outcome, const char* what);
     bool squeezed(double force) const;
+    double open_increment() const;
     bool goes_on();
 
     // closing_in.cpp

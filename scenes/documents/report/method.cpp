@@ -47,18 +47,21 @@ documents::Table audit_table(const job::JobResult& job) {
                             {"Friction", "", 1},
                             {"Contact, springs", "", 1},
                             {"Regularisation", "", 2},
+                            {"Jumps", "", 2},
                             {"Residue", "%", 3},
                             {"Increments", "", 0},
                             {"Elements", "", 0}},
                            {},
                            {words("The residue shows how reliable a stroke is: above %g per cent the stroke "
-                                  "is repeated with finer increments, above %g per cent it is rejected.",
+                                  "is repeated with finer increments, above %g per cent it is rejected. "
+                                  "Jumps: energy set free where "
+                                  "the strip snaps or slips from one equilibrium to another.",
                                   limits::open_balance, limits::lost_balance)}};
     for (std::size_t i = 0; i < job.steps.size(); ++i) {
         const stroke::StrokeResult& s = job.steps[i].stroke;
         const stroke::Audit& a = s.audit;
         table.rows.push_back({words("%zu. ", i + 1) + job.steps[i].name, a.tools + a.weight, a.elastic,
-                              a.plastic, a.friction, a.contact + a.springs, a.regularisation,
+                              a.plastic, a.friction, a.contact + a.springs, a.regularisation, a.set_free,
                               a.residue_percent(), 1.0 * s.increments,
                               static_cast<double>(s.recording.blank_position.size() - 1)});
     }

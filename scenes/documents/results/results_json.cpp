@@ -83,6 +83,7 @@ Json step_json(const files::Case& c, const job::JobResult& job, int index) {
               {"springs_N_mm_per_mm", a.springs},
               {"weight_N_mm_per_mm", a.weight},
               {"regularisation_N_mm_per_mm", a.regularisation},
+              {"set_free_N_mm_per_mm", a.set_free},
               {"residue_percent", a.residue_percent()},
               {"force_balance", s.balance_error}}},
             {"increments", s.increments},
