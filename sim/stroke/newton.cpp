@@ -65,6 +65,7 @@ double IncrementSolver::residual_norm() const {
 StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
     Totals here = evaluate(c, u_, ram_move);
     if (here.folded) return StepOutcome::folded;
+    if (ram_move != 0.0 && residual_norm() > limits::far_off) return StepOutcome::not_converged;
     for (iterations_ = 0; iterations_ < limits::iterations; ++iterations_) {
         residual_ = residual_norm();
         if (residual_ < enough_) {
