@@ -65,7 +65,6 @@ double IncrementSolver::residual_norm() const {
 StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
     Totals here = evaluate(c, u_, ram_move);
     if (here.folded) return StepOutcome::folded;
-    if (ram_move != 0.0 && residual_norm() > limits::far_off) return StepOutcome::not_converged;
     for (iterations_ = 0; iterations_ < limits::iterations; ++iterations_) {
         residual_ = residual_norm();
         if (residual_ < enough_) {
@@ -84,7 +83,8 @@ StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
         here.contact.friction = lag_friction(contacts_, scene_.law);
         here.energy += here.contact.friction;
 
-        step = std::min(step, contact_step_.share(scene_, u_, direction_, stands_, contacts_, slope));
+        if (residual_ < limits::near_equilibrium)
+            step = std::min(step, contact_step_.share(scene_, u_, direction_, stands_, contacts_, slope));
 
         bool found = false;
         for (int half = 0; half < 8; ++half) {

@@ -124,7 +124,7 @@ TEST_SUITE("stroke") {
         double least = 1.0;
         for (const double friction : {0.0, 0.15})
             for (const double lift : {0.0, 0.0195, 0.03, 0.06, 0.1, 0.2})
-                for (const double aside : {0.0, 0.02, -0.05}) {
+                for (const double aside : {0.0, 0.01, -0.02}) {
                     CAPTURE(friction);
                     CAPTURE(lift);
                     CAPTURE(aside);
