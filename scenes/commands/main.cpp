@@ -2,6 +2,7 @@
 
 #include <exception>
 #include <iostream>
+#include <new>
 #include <string>
 
 #include "scenes/commands/commands.h"
@@ -54,6 +55,9 @@ int main(int argc, char** argv) {
         return complain(error.what(), Exit::bad_input);
     } catch (const overbend::NotSolved& error) {
         return complain(error.what(), Exit::not_computed);
+    } catch (const std::bad_alloc&) {
+        std::cerr << "overbend: there is not enough memory\n";  // and none for a string
+        return static_cast<int>(Exit::not_computed);
     } catch (const std::exception& error) {
         return complain(error.what(), Exit::not_computed);
     } catch (...) {
