@@ -1,5 +1,5 @@
-// Pictures and films of the demo at 1920 x 1080. The words that are the same from picture to picture are kept,
-// as in a film. What is slowest bounds a film.
+// Pictures and films of the demo at 1920 x 1080. The words that are the same from picture to picture are
+// kept, as in a film. What is slowest bounds a film.
 
 #include <filesystem>
 #include <vector>

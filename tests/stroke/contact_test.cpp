@@ -115,10 +115,10 @@ TEST_SUITE("stroke") {
         }
     }
 
-    // The punch stands back. The strip is lifted off the die, or nearly so, and a direction leads it back with a
-    // slope that only contacts stop. Along it the gradient of the contacts, less what their stiffness foretells,
-    // has to change the slope's sign where the step is said to end. Allowed 4 per cent of the step either way: it is
-    // found to 2, and tools' faces turn.
+    // The punch stands back. The strip is lifted off the die, or nearly so, and a direction leads it back with
+    // a slope that only contacts stop. Along it the gradient of the contacts, less what their stiffness
+    // foretells, has to change the slope's sign where the step is said to end.
+    // Allowed 4 per cent of the step either way: it is found to 2, and tools' faces turn.
     TEST_CASE("a step along a Newton direction ends where the contacts stop it") {
         int stopped = 0;
         double least = 1.0;
