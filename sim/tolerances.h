@@ -15,10 +15,6 @@ constexpr double weight_residual = 0.1;
 // Newton iterations of an increment before it is cut.
 constexpr int iterations = 30;
 
-// Residual, on the same scale, below which Newton steps are as long as contacts allow (contact_step.h).
-// Further off, as where a strip jumps, bold steps lead past the nearest equilibrium to another one.
-constexpr double near_equilibrium = 0.1;
-
 // Largest turn of a section in one Newton step, rad: beyond, the quadratic model of the energy means nothing.
 constexpr double newton_turn = 0.25;
 

@@ -70,20 +70,8 @@ void add_to_spring(const ToolStand& stand, const PointGradient& d, const PointFo
     share.row += d.in(by_row);
 }
 
-void note_clear(const std::vector<double>& u, const ElementFace& face, const Vec2& tool_at, double clear,
-                ContactGroup& g) {
-    g.clear = clear;
-    g.tool_at = tool_at;
-    for (int node = 0; node < 2; ++node) {
-        std::copy_n(&u[strip::node_unknowns * (g.element + node)], 3, g.seen + 3 * node);
-        g.seen_heights[node] = face.height[node];
-    }
-}
-
-}  // namespace
-
-// As its nodes, as the surface's height over them, and as the section turns, whose arm is less than the
-// thickness.
+// How far a point of a group has moved at most against the tool since it was looked at: as its nodes, as the
+// surface's height over them, and as the section turns, whose arm is less than the thickness.
 double moved_at_most(const ContactScene& scene, const std::vector<double>& u, const ContactGroup& g,
                      const ElementFace& face, const Vec2& tool_at) {
     const double* now = &u[strip::node_unknowns * g.element];
@@ -97,6 +85,18 @@ double moved_at_most(const ContactScene& scene, const std::vector<double>& u, co
     return shift + (scene.thickness + 0.125 * (*scene.length)[g.element]) * turn + rise +
            (tool_at - g.tool_at).lpNorm<1>();
 }
+
+void note_clear(const std::vector<double>& u, const ElementFace& face, const Vec2& tool_at, double clear,
+                ContactGroup& g) {
+    g.clear = clear;
+    g.tool_at = tool_at;
+    for (int node = 0; node < 2; ++node) {
+        std::copy_n(&u[strip::node_unknowns * (g.element + node)], 3, g.seen + 3 * node);
+        g.seen_heights[node] = face.height[node];
+    }
+}
+
+}  // namespace
 
 Pressure pressure_at(const ContactLaw& law, double gap) {
     Pressure p;
@@ -196,7 +196,7 @@ ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u,
             const SurfacePoint s = surface_point(scene, u, g.element, face, p.xi);
             const tool::Nearest near = tool::nearest(t.outline, g.pieces, s.at - stand.at);
             least = std::min(least, near.distance);
-            p.place = s.at, p.gap = near.distance, p.normal = near.normal;
+            p.place = s.at;
             p.normal_force = p.traction = p.slip = 0.0;
             p.force.setZero();
             if (near.distance >= scene.law.soft) continue;

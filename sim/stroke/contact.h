@@ -77,17 +77,15 @@ struct ContactGroup {
 
 struct ContactPoint {
     double xi = 0.0;
-    double weight = 0.0;           // mm of the mid-line
-    Vec2 start = Vec2::Zero();     // where it was in the last accepted state
-    double normal_force = 0.0;     // of the last evaluation, N per mm
+    double weight = 0.0;        // mm of the mid-line
+    Vec2 start = Vec2::Zero();  // where it was in the last accepted state
+    double normal_force = 0.0;  // of the last evaluation, N per mm
     double lagged_pressure = 0.0;  // that the friction's energy is measured with, N/mm2
     double held = 0.0;             // traction in the last accepted state, N/mm2
     double traction = 0.0;         // of the last evaluation
     double slip = 0.0;             // along the tool in this increment, mm
     Vec2 force = Vec2::Zero();     // of the last evaluation, on the strip
     Vec2 place = Vec2::Zero();
-    double gap = 1e300;           // there, mm
-    Vec2 normal = Vec2::UnitY();  // of the tool there
 };
 
 struct ContactSet {
@@ -129,11 +127,6 @@ struct ContactSum {
 };
 ContactSum add_contacts(const ContactScene& scene, const std::vector<double>& u, const ToolStands& stands,
                         ContactSet& set, Equations& to);
-
-// How far a point of a group has moved at most against the tool, which stands at tool_at, since it was looked
-// at, with the strip at u, mm.
-double moved_at_most(const ContactScene& scene, const std::vector<double>& u, const ContactGroup& g,
-                     const ElementFace& face, const Vec2& tool_at);
 
 // Takes the pressures of the last evaluation as the lagged ones; returns the friction's energy with them.
 double lag_friction(ContactSet& set, const ContactLaw& law);

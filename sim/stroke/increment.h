@@ -16,7 +16,6 @@
 #include "sim/material/section.h"
 #include "sim/strip/beam_element.h"
 #include "sim/stroke/contact.h"
-#include "sim/stroke/contact_step.h"
 #include "sim/stroke/equations.h"
 #include "sim/stroke/far_solve.h"
 #include "sim/stroke/hold.h"
@@ -125,7 +124,6 @@ class IncrementSolver {
     SelfContactSet self_contacts_;
     FarFactors far_factors_;
     ContactSet contacts_;
-    ContactStep contact_step_;
     double curvature_move_ = 0.0;
     double slip_ = 0.0;
     double residual_ = 0.0;

@@ -83,9 +83,6 @@ StepOutcome IncrementSolver::newton(SolverState& c, double ram_move) {
         here.contact.friction = lag_friction(contacts_, scene_.law);
         here.energy += here.contact.friction;
 
-        if (residual_ < limits::near_equilibrium)
-            step = std::min(step, contact_step_.share(scene_, u_, direction_, stands_, contacts_, slope));
-
         bool found = false;
         for (int half = 0; half < 8; ++half) {
             for (int i = 0; i < unknowns_; ++i) trial_[i] = u_[i] + step * direction_[i];
