@@ -62,8 +62,8 @@ constexpr double least_work = 1e-4;
 // Contact: smooth start over the thickness; a penetration is some 1e-3 of it.
 constexpr double contact_soft = 1e-3;
 
-// Hold of the rigid modes near the tools, over E' (1/mm): resists the move of an increment along and across
-// the strip. Far from the tools it would load the swinging flanges.
+// Hold of the rigid modes near the tools, over E' / thickness: resists the move of an increment along and
+// across the strip. Far from the tools it would load the swinging flanges.
 constexpr double hold_along = 1e-7;
 constexpr double hold_across = 1e-9;
 constexpr double held_length = 60.0;  // the most that is held, over the thickness; less when the zone is less

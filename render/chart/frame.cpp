@@ -163,8 +163,10 @@ ChartFrame add_frame(DrawingList& list, const Rect& box, const ChartInfo& info, 
         add_key(list, info, look, {box.x, y + u}, box.width);
         y += (row * static_cast<double>(rows) + 0.3) * u;
     }
-    add_text(list, info.up_words, {box.x, y + u}, u, colours.ink);
-    y += 1.9 * u;
+    if (!info.up_words.empty()) {
+        add_text(list, info.up_words, {box.x, y + u}, u, colours.ink);
+        y += 1.9 * u;
+    }
 
     std::vector<std::string> below;
     for (const std::string& remark : info.remarks)
@@ -178,7 +180,8 @@ ChartFrame add_frame(DrawingList& list, const Rect& box, const ChartInfo& info, 
     const double height = foot - y;
     const int levels = std::clamp(static_cast<int>(height / (2.4 * u)) + 1, 3, 9);
     frame.up = make_axis(info.up_words, info.up, levels, info.up_scale);
-    const double left = widest(frame.up.numbers, u) + 0.6 * u;
+    if (info.names_wide > 0.0) frame.up.ticks.clear(), frame.up.numbers.clear();
+    const double left = info.names_wide > 0.0 ? info.names_wide : widest(frame.up.numbers, u) + 0.6 * u;
     // The last number of the across axis stands half beyond the plot.
     const double right = 0.5 * widest(make_axis("", info.across, 9, info.across_scale).numbers, u) + 0.2 * u;
     frame.plot = {box.x + left, y, box.width - left - right, height};

@@ -43,6 +43,8 @@ struct ChartInfo {
     Scale across_scale = Scale::linear, up_scale = Scale::linear;
     std::vector<KeyEntry> key;         // above the plot, in as many rows as it takes
     std::vector<std::string> remarks;  // below, each broken into as many lines as it takes
+    double names_wide =
+        0.0;  // px left of the plot for names that the kind writes; > 0: no numbers up the axis
 };
 
 // A chart with its axes drawn.

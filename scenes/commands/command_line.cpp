@@ -47,6 +47,7 @@ template Option Command::option(const std::string&, double&, const std::string&)
 template Option Command::option(const std::string&, int&, const std::string&);
 template Option Command::option(const std::string&, std::optional<std::string>&, const std::string&);
 template Option Command::option(const std::string&, std::optional<double>&, const std::string&);
+template Option Command::option(const std::string&, std::optional<int>&, const std::string&);
 template Option Command::option(const std::string&, std::vector<std::string>&, const std::string&);
 template Option Command::option(const std::string&, std::vector<double>&, const std::string&);
 template Option Command::option(const std::string&, std::vector<int>&, const std::string&);

@@ -22,5 +22,6 @@ void add_moment(Program& app);
 void add_list(Program& app);
 void add_card(Program& app);
 void add_bend_table(Program& app);
+void add_study(Program& app);
 
 }  // namespace overbend::commands

@@ -32,7 +32,7 @@ int run(int argc, char** argv) {
         "Exit status: 0 done; 1 done, and the verdict is no; 2 bad input or usage; 3 could not be computed.");
     for (const auto add :
          {add_check, add_case, add_plan, add_blank, add_tools, add_cost, add_drawings, add_film, add_report,
-          add_show, add_bend, add_moment, add_card, add_bend_table, add_list})
+          add_show, add_bend, add_moment, add_card, add_bend_table, add_study, add_list})
         add(app);
     const Exit status = app.run(argc, argv);
     if (!output_was_taken())

@@ -17,7 +17,7 @@ Hold hold_rigid_modes(const ContactScene& scene, const ContactSet& contacts, dou
     double whole = 0.0, zone = 0.0;
     for (const int e : held) whole += length[e];
     for (int e = scene.first_element; e <= scene.last_element; ++e) zone += length[e];
-    const double part = std::min(zone, limits::held_length * scene.thickness) / whole;
+    const double part = std::min(zone, limits::held_length * scene.thickness) / (whole * scene.thickness);
     Hold hold;
     hold.along.assign(length.size() + 1, 0.0);
     hold.across = hold.along;

@@ -218,7 +218,7 @@ IncrementSolver::Totals IncrementSolver::evaluate(const SolverState& c, const st
     stand_tools(u, c.u, c.travel + ram_move, ram_move);
     totals.contact = add_contacts(scene_, u, stands_, contacts_, equations_);
     if (touches_itself_) totals.contact.energy += add_self_contacts(scene_, u, self_contacts_, equations_);
-    const double hold = limits::hold_across * law_.modulus * thickness_;
+    const double hold = limits::hold_across * law_.modulus;
     const SpringSum springs = add_springs(spring_unknowns(c), hold, c.u, u, equations_);
     totals.springs = springs.stored;
     totals.weight = add_weight(c.load_fraction * weight_, length_, c.u, u, equations_);

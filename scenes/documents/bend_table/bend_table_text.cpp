@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "scenes/documents/tables/csv.h"
 #include "sim/units.h"
 #include "sim/words.h"
 
@@ -36,12 +37,6 @@ const std::vector<Figure>& figures() {
         {"din_6935_deduction_mm", 3, [](const BendTableRow& r) { return Known(r.din_deduction); }},
         {"din_6935_allowance_mm", 3, [](const BendTableRow& r) { return Known(r.din_allowance); }}};
     return all;
-}
-
-std::string csv_words(const std::string& text) {
-    std::string quoted = "\"";
-    for (const char c : text) quoted += c == '"' ? "\"\"" : std::string(1, c);
-    return quoted + "\"";
 }
 
 Cell cell(const BendTableRow& row, double value) {

@@ -25,4 +25,9 @@ constexpr std::size_t bends = 200;
 constexpr std::size_t tools = 200;  // of a case and its rack together
 constexpr std::size_t steps = 200;
 
+constexpr std::size_t study_inputs = 50;          // of a study; a correlation matrix has the square of it
+constexpr std::size_t study_grid_rows = 100'000;  // of all its grids together
+constexpr std::size_t study_rows_bytes = 1u
+                                         << 30;  // of the rows of a study that are read back: a million or so
+
 }  // namespace overbend::files::most

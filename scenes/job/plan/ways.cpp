@@ -162,7 +162,7 @@ std::string Ways::reason(int way, plan::BendSet made) {
         return words("the strip beside the bend is %.1f mm too short to rest on the die '%s'", missing,
                      c_.tools[steps_[way].die].name.c_str());
     const std::optional<plan::Hit> hit = room.worst_hit(s.left, s.right);
-    if (!hit) return words("the clearance is less than the minimum");
+    if (!hit) return "the clearance is less than the minimum";
     if (hit->obstacle < 0) return words("%s hits the other half of the strip", flat_name(way, *hit).c_str());
     const std::string& solid = room.obstacles()[hit->obstacle].words;
     const double angle = hit->s * room.path().loaded / degree;

@@ -82,7 +82,13 @@ StepResult run_step(const files::Case& c, const Blank& blank, int index, const s
     const auto begin = std::chrono::steady_clock::now();
     StepResult result;
     result.name = step.name;
-    const stroke::StrokeScene scene = make_scene(c, blank, step, strip, made);
+    stroke::StrokeScene scene = make_scene(c, blank, step, strip, made);
+    const double touch = scene.tools.front().position.y();
+    if (const auto at = static_cast<std::size_t>(index);
+        at < options.ram_stop.size() && options.ram_stop[at]) {
+        scene.stop.kind = stroke::StopKind::travel;
+        scene.stop.value = touch - *options.ram_stop[at];
+    }
     stroke::StrokeOptions how;
     how.record = options.record;
     if (options.progress)
@@ -91,6 +97,7 @@ StepResult run_step(const files::Case& c, const Blank& blank, int index, const s
             return true;
         };
     result.stroke = stroke::press(scene, how);
+    result.ram_stop = touch - result.stroke.stop_travel;
     if (result.stroke.solved()) read_bends(c, blank, step, result);
     result.gauge = gauge_distance(scene.tools);
     const FindingPlace place = on_step(index);
@@ -208,9 +215,10 @@ JobResult run_on(const Blank& blank, const files::Case& c, const ProcessOptions&
                 angle_as_drawn(strip, strip::turn_between(strip.blank_position, strip.theta,
                                                           job.blank.flat_middle(static_cast<int>(b)),
                                                           job.blank.flat_middle(static_cast<int>(b) + 1))));
-        job.profile = fit_profile(c, job.blank, strip);
+        const files::Case& drawn = options.drawn ? *options.drawn : c;
+        job.profile = fit_profile(drawn, job.blank, strip);
         job.fitted = fitted_blank(c, job.blank, strip);
-        job.measures = measure_part(c, job.blank, bent_strip(strip), job.finished_angle, job.profile);
+        job.measures = measure_part(drawn, job.blank, bent_strip(strip), job.finished_angle, job.profile);
         judge_part(job);
     }
     judge_units(c, job.findings);

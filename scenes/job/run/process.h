@@ -54,8 +54,9 @@ struct StepResult {
     clearance::Closest least;
     std::vector<Interference> interferences;
     clearance::Way way_in = clearance::Way::in_the_plane, way_off = clearance::Way::in_the_plane;
-    double gauge = 0.0;    // mm, from the punch's axis to the gauge's face; 0 without one
-    double wall_ms = 0.0;  // printed, never written
+    double ram_stop = 0.0;  // mm, height of the punch over the die at the stop: what a press holds
+    double gauge = 0.0;     // mm, from the punch's axis to the gauge's face; 0 without one
+    double wall_ms = 0.0;   // printed, never written
 };
 
 struct JobResult {
@@ -80,6 +81,10 @@ std::string verdict_words(const JobResult& job);
 struct ProcessOptions {
     bool record = true;  // all states, for pictures; false: loaded and free alone
     std::function<void(int step, double travel)> progress;
+    // Where the ram stops, one a step, as StepResult::ram_stop: whatever the strip, it goes there. Nothing,
+    // or none at all: as the case says.
+    std::vector<std::optional<double>> ram_stop;
+    const files::Case* drawn = nullptr;  // whose drawing the part is judged by; null: the case's own
 };
 
 // A hit of a step as a finding.

@@ -10,7 +10,7 @@ namespace overbend::job {
 
 namespace {
 
-constexpr double friction_range = 0.05, most_friction = 0.3;
+constexpr double most_friction = 0.3;
 
 files::Case coarse(const files::Case& c, const JobResult& job) {
     files::Case like = c;
@@ -27,7 +27,7 @@ files::Case coarse(const files::Case& c, const JobResult& job) {
 
 // The ram stops where it did: a thinner strip is touched later.
 files::Case thinner(files::Case c) {
-    const double less = c.thickness_tolerance.value_or(files::usual_thickness_tolerance * c.thickness);
+    const double less = ranges_of(c).thickness;
     c.thickness -= less;
     for (files::Step& step : c.steps)
         if (step.stop == files::StopKind::travel) step.stop_value -= less;
@@ -51,6 +51,11 @@ std::optional<double> mechanics_of(const files::Case& c, int bend) {
 
 }  // namespace
 
+Ranges ranges_of(const files::Case& c) {
+    return {c.thickness_tolerance.value_or(files::usual_thickness_tolerance * c.thickness),
+            c.material.strength_range, friction_range};
+}
+
 double AngleSpread::whole() const {
     const double m = mechanics.value_or(0.0);
     return std::sqrt(strength * strength + thickness * thickness + friction * friction + m * m);
@@ -60,9 +65,10 @@ std::vector<AngleSpread> angle_spread(const files::Case& c, const JobResult& job
     if (job.finished_angle.empty()) return {};
     const files::Case base = coarse(c, job);
     files::Case stronger = base, rougher = base;
-    stronger.material = material::with_strength(c.material, 1.0 + c.material.strength_range);
+    const Ranges range = ranges_of(c);
+    stronger.material = material::with_strength(c.material, 1.0 + range.strength);
     rougher.run.friction +=
-        c.run.friction + friction_range > most_friction ? -friction_range : friction_range;
+        c.run.friction + range.friction > most_friction ? -range.friction : range.friction;
     // Two at a time.
     auto beside = std::async(std::launch::async,
                              [&] { return std::make_pair(angles_of(stronger), angles_of(rougher)); });
