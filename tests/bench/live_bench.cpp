@@ -52,7 +52,7 @@ void live_shown(benchmark::State& state) {
     int bend = 0;
     double bent = 0.0, painted = 0.0;
     const auto next = [&] {
-        request.way = hand(limit, bend++);
+        request.moves = {{hand(limit, bend++)}};
         work.show(request);
         while (true) {
             if (const auto shown = work.take()) return *shown;
