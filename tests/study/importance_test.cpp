@@ -98,6 +98,17 @@ TEST_CASE("importance: its intervals hold the true values") {
     CHECK(held <= 0.99 * all);
 }
 
+// Only the first of two factors counts: f(AB) of the other is f(A), however few the points.
+TEST_CASE("importance: a factor without effect has none, with few points too") {
+    const std::vector<job::PointFigures> points = {
+        {1.0, 4.0, 4.0, 1.0}, {2.5, 3.0, 3.0, 2.5}, {0.5, 2.0, 2.0, 0.5}, {3.0, 1.5, 1.5, 3.0}};
+    const std::vector<job::FactorImportance> found = job::importance(points);
+    REQUIRE(found.size() == 2);
+    CHECK(std::abs(found[1].first.value) < 1e-12);
+    CHECK(std::abs(found[1].total.value) < 1e-12);
+    CHECK(std::abs(found[0].first.value - found[0].total.value) < 1e-12);
+}
+
 TEST_CASE("importance: what does not vary has none") {
     CHECK(job::importance({{1.0, 1.0, 1.0}, {1.0, 1.0, 1.0}}).empty());
     CHECK(job::importance({}).empty());

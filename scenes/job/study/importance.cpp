@@ -20,13 +20,14 @@ struct Indices {
 Indices indices_of(const std::vector<PointFigures>& points, const std::vector<std::size_t>& which) {
     const std::size_t factors = points.front().size() - 2;
     const double n = static_cast<double>(which.size());
-    double mean = 0.0, square = 0.0;
+    double mean = 0.0, square = 0.0, apart = 0.0;
     for (const std::size_t i : which) mean += points[i][0] + points[i][1];
     mean /= 2.0 * n;
     Indices sums{std::vector<double>(factors, 0.0), std::vector<double>(factors, 0.0)};
     for (const std::size_t i : which) {
         const PointFigures& p = points[i];
         square += (p[0] - mean) * (p[0] - mean) + (p[1] - mean) * (p[1] - mean);
+        apart += (p[1] - p[0]) * (p[1] - p[0]);
         for (std::size_t f = 0; f < factors; ++f) {
             sums.first[f] += (p[1] - p[2 + f]) * (p[1] - p[2 + f]);
             sums.total[f] += (p[0] - p[2 + f]) * (p[0] - p[2 + f]);
@@ -34,7 +35,7 @@ Indices indices_of(const std::vector<PointFigures>& points, const std::vector<st
     }
     const double variance = square / (2.0 * n);
     for (std::size_t f = 0; f < factors; ++f) {
-        sums.first[f] = variance > 0.0 ? 1.0 - sums.first[f] / (2.0 * n * variance) : 0.0;
+        sums.first[f] = variance > 0.0 ? (apart - sums.first[f]) / (2.0 * n * variance) : 0.0;
         sums.total[f] = variance > 0.0 ? sums.total[f] / (2.0 * n * variance) : 0.0;
     }
     return sums;

@@ -1,7 +1,7 @@
 // What the scatter of a figure comes from: Sobol's indices of first order (a factor alone) and total (with
 // all that it does together with others), as shares of the variance.
 //
-//   first = 1 - E[(f(B) - f(AB))^2] / (2 V)      total = E[(f(A) - f(AB))^2] / (2 V)
+//   first = (E[(f(B) - f(A))^2] - E[(f(B) - f(AB))^2]) / (2 V)      total = E[(f(A) - f(AB))^2] / (2 V)
 // AB: the sample A with the factor from B; V: variance of A and B together.
 //
 // Source    M. J. W. Jansen, "Analysis of variance designs for model output", Comput. Phys. Commun. 117
