@@ -29,4 +29,21 @@ inline std::vector<job::StudyRow> all_rows(const job::StudyPlan& plan, const job
     return rows;
 }
 
+// All that a study of few points comes to, worked out once for a file of checks.
+struct SmallStudy {
+    job::StudyPlan plan;
+    job::HeldStops held;
+    std::vector<job::StudySize> sizes;
+    std::vector<job::StudyRow> rows;
+};
+
+inline SmallStudy run_small_study(const files::Case& c, int samples) {
+    SmallStudy s;
+    s.plan = job::plan_study(c, small_study(c, samples));
+    s.held = job::hold_stops(s.plan);
+    s.sizes = job::study_sizes(s.held);
+    s.rows = all_rows(s.plan, s.held);
+    return s;
+}
+
 }  // namespace overbend::tests

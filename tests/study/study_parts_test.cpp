@@ -20,23 +20,8 @@ namespace fs = std::filesystem;
 
 namespace {
 
-struct Made {
-    job::StudyPlan plan;
-    job::HeldStops held;
-    std::vector<job::StudySize> sizes;
-    std::vector<job::StudyRow> rows;
-};
-
-const Made& made() {
-    static const Made all = [] {
-        Made m;
-        const files::Case c = tests::vee_case_of_study();
-        m.plan = job::plan_study(c, tests::small_study(c, 2));
-        m.held = job::hold_stops(m.plan);
-        m.sizes = job::study_sizes(m.held);
-        m.rows = tests::all_rows(m.plan, m.held);
-        return m;
-    }();
+const tests::SmallStudy& made() {
+    static const tests::SmallStudy all = tests::run_small_study(tests::vee_case_of_study(), 2);
     return all;
 }
 
@@ -50,7 +35,7 @@ std::string text_of(const fs::path& file) {
 
 // As a run of that part leaves it, in an order of its own.
 void write_part(const fs::path& folder, const Shard& shard) {
-    const Made& m = made();
+    const tests::SmallStudy& m = made();
     output::RowFile file(documents::shard_file(folder, shard), head());
     for (std::size_t i = m.rows.size(); i-- > 0;)
         if (static_cast<int>(i) % shard.of == shard.part - 1)
@@ -78,7 +63,7 @@ std::string wrong_of(const fs::path& folder) {
 }  // namespace
 
 TEST_CASE("study parts: a row that is written and read is the same") {
-    const Made& m = made();
+    const tests::SmallStudy& m = made();
     for (job::StudyRow row : m.rows) {
         row.why = row.number % 2 == 0 ? "angle of 'a \"b\", c'" : "";
         const std::string text = documents::study_csv_row(m.plan, row, m.sizes);
@@ -166,7 +151,7 @@ TEST_CASE("study parts: what does not belong there is refused by file and line")
 }
 
 TEST_CASE("study parts: case, study and stops make the mark") {
-    const Made& m = made();
+    const tests::SmallStudy& m = made();
     const std::string mark = documents::study_mark(m.plan, m.held, "case");
     CHECK(mark.size() == 16);
     CHECK(documents::study_mark(m.plan, m.held, "case ") != mark);
@@ -176,7 +161,7 @@ TEST_CASE("study parts: case, study and stops make the mark") {
 }
 
 TEST_CASE("study tables: the figures of the rows") {
-    const Made& m = made();
+    const tests::SmallStudy& m = made();
     const documents::StudyReport report = documents::study_report(m.plan, m.held, m.sizes, m.rows);
     CHECK(documents::good_words(report).find("of 4 samples") != std::string::npos);
     const documents::Table scatter = documents::scatter_table(report);
