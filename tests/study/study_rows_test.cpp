@@ -141,7 +141,7 @@ TEST_CASE("study rows: a tolerance that is halved, foreseen and drawn") {
     normal.deviation *= 0.5, *normal.within *= 0.5;
     half.inputs[0].spread = normal;
     half.importance = false;
-    const job::StudyPlan plan = job::plan_study(m.c, half);
+    const job::StudyPlan plan = job::plan_study(judged_case(), half);
     const job::StudyResult real = job::study_result(plan, m.sizes, tests::all_rows(plan, m.held));
     MESSAGE("foreseen ", worth[0].good.value, ", drawn ", real.good.value);
     CHECK(real.good.value > worth[0].good.low - 0.05);
